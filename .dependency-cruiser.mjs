@@ -1,0 +1,59 @@
+/** Which layer may see which below it. The picture of imports is a staircase. */
+const may = {
+  num: [],
+  core: ['num'],
+  words: ['core'],
+  formats: ['core', 'num'],
+  wire: ['core', 'formats'],
+  app: ['core', 'formats'],
+  store: ['app', 'core', 'formats'],
+  host: ['app', 'core', 'formats'],
+  print: ['words', 'formats', 'core', 'num'],
+  http: ['app', 'wire', 'words', 'formats', 'core'],
+  cli: ['app', 'words', 'formats', 'print', 'store', 'host', 'http', 'core', 'num'],
+  web: ['app', 'words', 'core', 'formats', 'wire'],
+};
+
+/** Which libraries the pure and web-safe layers may use. The others are free. */
+const npm = {
+  num: ['@stdlib', 'ml-matrix', 'pure-rand'],
+  core: ['uqr', 'culori'],
+  words: [],
+  formats: ['svgpath', 'dxf-parser', '@tarikjabiri/dxf', 'saxes', 'zod'],
+  wire: ['zod'],
+  app: [],
+};
+
+const ownFiles = { pathNot: '\\.test\\.tsx?$' };
+
+export default {
+  forbidden: [
+    ...Object.entries(may).map(([layer, below]) => ({
+      name: `${layer}-looks-down-only`,
+      comment: `${layer} may see ${below.join(', ') || 'nothing'}`,
+      severity: 'error',
+      from: { path: `^src/${layer}/`, ...ownFiles },
+      to: { path: '^src/', pathNot: `^src/(${[layer, ...below].join('|')})/` },
+    })),
+    ...Object.entries(npm).map(([layer, allowed]) => ({
+      name: `${layer}-libraries`,
+      comment: `${layer} may use ${allowed.join(', ') || 'no library'}`,
+      severity: 'error',
+      from: { path: `^src/${layer}/`, ...ownFiles },
+      to: {
+        dependencyTypes: ['npm', 'npm-dev', 'core', 'npm-no-pkg', 'unknown'],
+        ...(allowed.length ? { pathNot: `^node_modules/(${allowed.join('|')})(/|-)` } : {}),
+      },
+    })),
+    { name: 'no-circles', severity: 'error', from: {}, to: { circular: true } },
+  ],
+  options: {
+    doNotFollow: { path: 'node_modules' },
+    tsPreCompilationDeps: true,
+    tsConfig: { fileName: 'tsconfig.base.json' },
+    enhancedResolveOptions: {
+      exportsFields: ['exports'],
+      conditionNames: ['import', 'node', 'types'],
+    },
+  },
+};

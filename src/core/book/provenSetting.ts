@@ -1,0 +1,38 @@
+import type { Setting } from '../machine/setting.ts';
+import type { PromiseWish } from '../reading/promise.ts';
+import type { Aim } from '../study/study.ts';
+
+/** A setting, what it holds for, its promise and where it came from. */
+export interface ProvenSetting {
+  readonly version: 1;
+  readonly id: string;
+  /** Four characters, printed on the shelf label. */
+  readonly code: string;
+  readonly isExample: boolean;
+  /** ISO 8601, UTC. */
+  readonly keptAt: string;
+  readonly setting: Setting;
+  readonly aim: Aim;
+  readonly promise: PromiseWish;
+  /** What the model said when it was kept: of 100 sound parts, and how sure of the promise. */
+  readonly outOf100Mean: number;
+  readonly surePct: number;
+  readonly holdsFor: {
+    readonly machine?: string;
+    readonly material: string;
+    readonly nominalThicknessMm: number;
+    readonly measuredThicknessMm?: number;
+    readonly batch?: string;
+    readonly sheet?: string;
+  };
+  readonly cameFrom: {
+    readonly studyId: string;
+    readonly cardCodes: readonly string[];
+    readonly cellCount: number;
+    readonly partsTallied: number;
+    readonly habit: boolean;
+  };
+  /** Why a person kept a setting that the tool did not recommend, e.g. above rated current. */
+  readonly personsChoice?: string;
+  readonly note?: string;
+}

@@ -1,0 +1,39 @@
+import type { Air } from '../machine/air.ts';
+import type { Machine } from '../machine/machine.ts';
+import type { Grade, SpoiltReason } from '../reading/grade.ts';
+import type { PromiseWish } from '../reading/promise.ts';
+import type { Habit, Tally } from '../reading/tally.ts';
+
+/** One graded or spoilt test shape. A cell with neither grade nor reason is unread and counts for nothing. */
+export interface StudyCell {
+  readonly powerPct: number;
+  readonly speedMmPerS: number;
+  readonly passes: number;
+  readonly minPowerPct?: number;
+  readonly air?: Air;
+  readonly batch?: string;
+  readonly sheet?: string;
+  /** Absent: the stock's. */
+  readonly thicknessMm?: number;
+  /** Absent: the reference shape's 60 mm. */
+  readonly shapeLengthMm?: number;
+  readonly grade?: Grade;
+  readonly spoilt?: SpoiltReason;
+}
+
+/** What the fit is asked. Power alone: the fastest speed that holds. Speed alone: the least power that holds. Both: what that gives. Neither: over all allowed. */
+export interface Ask {
+  readonly powerPct?: number;
+  readonly speedMmPerS?: number;
+}
+
+/** Everything the cut model looks at: the sole input of the fit and of the next card. */
+export interface CutStudy {
+  readonly machine: Machine;
+  readonly stock: { readonly material: string; readonly thicknessMm: number };
+  readonly cells: readonly StudyCell[];
+  readonly tallies: readonly (Tally & { readonly thicknessMm?: number })[];
+  readonly habit?: Habit;
+  readonly promise: PromiseWish;
+  readonly ask: Ask;
+}

@@ -1,0 +1,28 @@
+/** One reading of the milliammeter at one power setting. */
+export interface TubePoint {
+  readonly powerPct: number;
+  readonly currentMa: number;
+}
+
+/** One laser cutter, as far as an answer depends on it. Everything that is absent is said to be missing, never guessed. */
+export interface Machine {
+  readonly name?: string;
+  readonly ratedCurrentMa?: number;
+  /** Ascending in `powerPct`. Without them the setting itself stands for the delivered fraction. */
+  readonly tubePoints?: readonly TubePoint[];
+  readonly maxPowerPct: number;
+  readonly speedRangeMmPerS: readonly [least: number, most: number];
+  /** At or below this speed many controllers run wholly on the power in corners. */
+  readonly powerRampStartMmPerS?: number;
+  readonly bed?: Bed;
+}
+
+export interface Bed {
+  readonly widthMm: number;
+  readonly heightMm: number;
+  /** The widest gap between slats or honeycomb walls: a cell must be bigger. */
+  readonly gapMm?: number;
+}
+
+/** What is assumed of a machine that nobody has described yet. */
+export const undescribedMachine: Machine = { maxPowerPct: 100, speedRangeMmPerS: [1, 100] };

@@ -1,0 +1,12 @@
+/** A kind of material and nominal thickness, and what is known of the sheet at hand. */
+export interface Stock {
+  readonly material: string;
+  readonly nominalThicknessMm: number;
+  /** Caliper readings in several places; empty when nobody measured. */
+  readonly thicknessReadingsMm: readonly number[];
+  /** One delivery. */
+  readonly batch?: string;
+  /** One board. */
+  readonly sheet?: string;
+  readonly note?: string;
+}

@@ -1,0 +1,42 @@
+import type { Card } from '../card/card.ts';
+import type { Ask } from '../cutmodel/cutStudy.ts';
+import type { Machine } from '../machine/machine.ts';
+import type { PromiseWish } from '../reading/promise.ts';
+import type { ReadingEvent } from '../reading/readingEvent.ts';
+import type { Habit, Tally } from '../reading/tally.ts';
+import type { Stock } from '../stock/stock.ts';
+
+/** What the workshop prefers among settings that keep the promise. */
+export type Aim = 'fastest' | 'gentlest' | 'cleanest';
+
+/** A tally as the workshop keeps it. */
+export interface RecordedTally extends Tally {
+  readonly id: string;
+  /** ISO 8601, UTC. */
+  readonly at: string;
+  /** The proven setting that was tallied, where it was one. */
+  readonly provenSettingId?: string;
+}
+
+/**
+ * All that is known of one stock on one machine: the sheet, its cards and what fell out of them, tallies, habit, and
+ * the promise asked for. The page, the server and a saved file hold the same thing.
+ */
+export interface Study {
+  readonly version: 1;
+  readonly id: string;
+  /** From the invented example workshop, to be removed in one go. */
+  readonly isExample: boolean;
+  /** ISO 8601, UTC. */
+  readonly createdAt: string;
+  readonly stock: Stock;
+  readonly machine: Machine;
+  readonly promise: PromiseWish;
+  readonly aim: Aim;
+  readonly ask: Ask;
+  readonly habit?: Habit;
+  readonly tallies: readonly RecordedTally[];
+  readonly cards: readonly Card[];
+  /** In the order in which they were stored. */
+  readonly events: readonly ReadingEvent[];
+}
