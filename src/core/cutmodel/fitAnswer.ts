@@ -1,0 +1,100 @@
+import type { Problem } from '../problem.ts';
+
+export interface MeanSd {
+  readonly mean: number;
+  readonly sd: number;
+}
+
+/** A setting that holds, with the promise that was asked for and what it really attains. */
+export interface Recommendation {
+  readonly powerPct: number;
+  readonly speedMmPerS: number;
+  readonly passes: number;
+  /** The promise asked for, echoed. */
+  readonly outOf100: number;
+  readonly surePct: number;
+  /** Of 100 sound parts at this very setting, how many come out on average over what is known. */
+  readonly outOf100Mean: number;
+  /** How sure of the promise at this very setting, after rounding down. */
+  readonly sureAtSpeedPct: number;
+  /** A guess: outside the cells that were cut. */
+  readonly guess: boolean;
+}
+
+/** What one setting gives. */
+export interface SettingForecast {
+  readonly powerPct: number;
+  readonly speedMmPerS: number;
+  readonly outOf100Mean: number;
+  readonly sureOfPromisePct: number;
+}
+
+/** One point of the line of the fastest speed that holds, by power; and of the changeover under it. */
+export interface LinePoint {
+  readonly powerPct: number;
+  readonly speedMmPerS: number;
+  readonly currentMa?: number;
+}
+
+/** The changeover at one power setting, for the picture: where half come out, with the band in which it lies. */
+export interface ChangeoverPoint {
+  readonly powerPct: number;
+  readonly v50MmPerS: number;
+  /** 5 % and 95 % of what is known of v50. */
+  readonly lowMmPerS: number;
+  readonly highMmPerS: number;
+}
+
+/** A cell or rung whose reading the model doubts, or that told nothing. Indices into the study's cells. */
+export interface CellRemark {
+  readonly cellIndex: number;
+  readonly kind: 'look-again' | 'told-nothing' | 'overdriven';
+  /** Posterior probability of the grade that was given. */
+  readonly probability: number;
+}
+
+export interface FitAnswer {
+  readonly version: 1;
+  readonly posterior: {
+    readonly lnV50At: MeanSd & { readonly powerPct: number };
+    readonly powerExponent: MeanSd;
+    readonly sigma: MeanSd;
+    readonly hangBand: MeanSd;
+    readonly flawsPerMetre: MeanSd;
+    readonly sheetSd: MeanSd;
+  };
+  readonly recommended: Recommendation | null;
+  /** Why there is no recommendation. */
+  readonly reason?: Problem;
+  /** One step surer than the recommended (production default), and one step faster: what each gives. */
+  readonly oneStepSurer?: SettingForecast;
+  readonly oneStepFaster?: SettingForecast;
+  readonly asked?: SettingForecast;
+  readonly line: readonly LinePoint[];
+  readonly changeover: readonly ChangeoverPoint[];
+  readonly powerLimit: { readonly powerPct: number; readonly because: 'machine' | 'rated-current' };
+  readonly remarks: readonly CellRemark[];
+  readonly warnings: readonly Problem[];
+  readonly convergence: {
+    readonly ok: boolean;
+    readonly points: number;
+    /** Kish's effective number of points. */
+    readonly effectivePoints: number;
+    readonly linkProbabilities: Readonly<Record<'normal' | 'logistic' | 'student3', number>>;
+  };
+}
+
+export interface NextCardAnswer {
+  readonly cells: readonly {
+    readonly powerPct: number;
+    readonly speedMmPerS: number;
+    readonly passes: number;
+    readonly rung: string;
+  }[];
+  /** Distinct settings to type. */
+  readonly settings: number;
+  /** By how much the recommended speed is expected to rise, in per cent. */
+  readonly expectedGainPct: number;
+  readonly worthCutting: boolean;
+  readonly reason: Problem;
+}
