@@ -11,4 +11,5 @@ export type Grade = 'out' | 'hangs' | 'stays';
 export type SpoiltReason = 'glue-pocket' | 'knot' | 'clip' | 'lifted' | 'slat' | 'welded-back';
 
 /** Reasons that are flaws of the material. */
-export const isFlaw = (reason: SpoiltReason): boolean => reason === 'glue-pocket' || reason === 'knot';
+export const isFlaw = (reason: SpoiltReason): boolean =>
+  reason === 'glue-pocket' || reason === 'knot';

@@ -15,7 +15,12 @@ export type ReadingEvent = {
   /** ISO 8601, UTC. */
   readonly at: string;
 } & (
-  | { readonly kind: 'graded'; readonly cell: string; readonly grade: Grade; readonly how?: HowItCame }
+  | {
+      readonly kind: 'graded';
+      readonly cell: string;
+      readonly grade: Grade;
+      readonly how?: HowItCame;
+    }
   | { readonly kind: 'spoilt'; readonly cell: string; readonly reason: SpoiltReason }
   | { readonly kind: 'cleared'; readonly cell: string }
   | { readonly kind: 'as-cut'; readonly cell: string; readonly setting: Setting }

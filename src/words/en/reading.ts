@@ -1,0 +1,19 @@
+import type { ReadingCode } from '../../core/reading/codes.ts';
+import type { Sentence } from '../sentence.ts';
+
+export const readingWords = {
+  'event-for-unknown-cell': {
+    message: (p) => `Something was said of cell ${p('cell')}, which is not on card ${p('card')}.`,
+    remedy: () => 'It was left out. Check that the card shown is the card in your hand.',
+  },
+  'event-for-other-card': {
+    message: (p) =>
+      `Something said of card ${p('otherCard')} was found among the readings of card ${p('card')}.`,
+    remedy: () => 'It was left out. Open the other card to see it.',
+  },
+  'undo-of-unknown-event': {
+    message: (p) =>
+      `Someone took back a step (${p('event')}) that card ${p('card')} does not hold.`,
+    remedy: () => 'It was left out. If the reading looks wrong, tap the cell again.',
+  },
+} satisfies Record<ReadingCode, Sentence>;
