@@ -1,0 +1,46 @@
+import { z } from 'zod';
+import type { Ask } from '../../core/cutmodel/cutStudy.ts';
+import type { PromiseWish } from '../../core/reading/promise.ts';
+import type { Aim, Study } from '../../core/study/study.ts';
+import { id, isoTime, lengthMm, pct, speedMmPerS } from './bounds.ts';
+import { cardShape } from './card.ts';
+import { machineShape } from './machine.ts';
+import { readingEventShape } from './readingEvent.ts';
+import { stockShape } from './stock.ts';
+import { habitShape, recordedTallyShape } from './tally.ts';
+
+export const promiseShape = z.strictObject({
+  outOf100: z.number().gt(50).lt(100),
+  surePct: z.number().min(50).lt(100),
+  partLengthMm: lengthMm,
+  for: z.enum(['sheet', 'batch', 'newBatch']),
+}) satisfies z.ZodType<PromiseWish>;
+
+export const aimShape = z.enum(['fastest', 'gentlest', 'cleanest']) satisfies z.ZodType<Aim>;
+
+export const askShape = z.strictObject({
+  powerPct: pct.exactOptional(),
+  speedMmPerS: speedMmPerS.exactOptional(),
+}) satisfies z.ZodType<Ask>;
+
+/** What a study says beside its cards, events and tallies. */
+export const studyHead = {
+  id,
+  stock: stockShape,
+  machine: machineShape,
+  promise: promiseShape,
+  aim: aimShape,
+  ask: askShape,
+  habit: habitShape.exactOptional(),
+};
+
+/** A study as saved and sent. */
+export const studyShape = z.strictObject({
+  version: z.literal(1),
+  isExample: z.boolean(),
+  createdAt: isoTime,
+  ...studyHead,
+  tallies: z.array(recordedTallyShape).max(10_000),
+  cards: z.array(cardShape).max(1000),
+  events: z.array(readingEventShape).max(100_000),
+}) satisfies z.ZodType<Study>;

@@ -1,0 +1,99 @@
+import { z } from 'zod';
+import { saidProblem } from './problem.ts';
+
+const meanSd = z.object({ mean: z.number(), sd: z.number() });
+const forecast = z.object({
+  powerPct: z.number(),
+  speedMmPerS: z.number(),
+  outOf100Mean: z.number(),
+  sureOfPromisePct: z.number(),
+});
+
+/** The answer as `calc fit` prints it. */
+export const fitReply = z.object({
+  version: z.literal(1),
+  posterior: z.object({
+    lnV50At: meanSd.extend({ powerPct: z.number() }),
+    powerExponent: meanSd,
+    sigma: meanSd,
+    hangBand: meanSd,
+    flawsPerMetre: meanSd,
+    sheetSd: meanSd,
+  }),
+  recommended: z
+    .object({
+      powerPct: z.number(),
+      speedMmPerS: z.number(),
+      passes: z.number(),
+      outOf100: z.number(),
+      surePct: z.number(),
+      outOf100Mean: z.number(),
+      sureAtSpeedPct: z.number(),
+      guess: z.boolean(),
+    })
+    .nullable(),
+  reason: saidProblem.exactOptional(),
+  oneStepSurer: forecast.exactOptional(),
+  oneStepFaster: forecast.exactOptional(),
+  asked: forecast.exactOptional(),
+  line: z.array(
+    z.object({
+      powerPct: z.number(),
+      speedMmPerS: z.number(),
+      currentMa: z.number().exactOptional(),
+    }),
+  ),
+  changeover: z.array(
+    z.object({
+      powerPct: z.number(),
+      v50MmPerS: z.number(),
+      lowMmPerS: z.number(),
+      highMmPerS: z.number(),
+    }),
+  ),
+  powerLimit: z.object({ powerPct: z.number(), because: z.enum(['machine', 'rated-current']) }),
+  remarks: z.array(
+    z.object({
+      cellIndex: z.number().int(),
+      kind: z.enum(['look-again', 'told-nothing', 'overdriven']),
+      probability: z.number(),
+    }),
+  ),
+  warnings: z.array(saidProblem),
+  convergence: z.object({
+    ok: z.boolean(),
+    points: z.number(),
+    effectivePoints: z.number(),
+    linkProbabilities: z.object({
+      normal: z.number(),
+      logistic: z.number(),
+      student3: z.number(),
+    }),
+  }),
+});
+export type FitReply = z.infer<typeof fitReply>;
+
+/** The next card as `calc nextcard` prints it. */
+export const nextCardReply = z.object({
+  cells: z.array(
+    z.object({
+      powerPct: z.number(),
+      speedMmPerS: z.number(),
+      passes: z.number(),
+      rung: z.string(),
+    }),
+  ),
+  settings: z.number().int(),
+  expectedGainPct: z.number(),
+  worthCutting: z.boolean(),
+  reason: z.string(),
+});
+export type NextCardReply = z.infer<typeof nextCardReply>;
+
+export const nextCardQuery = z.strictObject({
+  cellsWanted: z.coerce.number().int().min(1).max(200).exactOptional(),
+  settingsAtMost: z.coerce.number().int().min(1).max(60).exactOptional(),
+});
+
+/** A study file, checked by the parser that the command line uses. */
+export const studyFileBody = z.record(z.string(), z.unknown());

@@ -1,0 +1,241 @@
+import { z } from 'zod';
+import { exportFileShape } from '../formats/exportFile.ts';
+import { id } from '../formats/saved/bounds.ts';
+import { recordedTallyShape } from '../formats/saved/tally.ts';
+import { fitReply, nextCardQuery, nextCardReply, studyFileBody } from './answer.ts';
+import { bookEntry, byEntry, keepSettingBody, searchBookQuery, tallyEntryBody } from './book.ts';
+import { addCardBody, byCard, cardReply, replaceCardBody } from './card.ts';
+import { healthReply, homeReply } from './home.ts';
+import { route } from './route.ts';
+import {
+  byStudy,
+  changeStudyBody,
+  recordReadingsBody,
+  recordReadingsReply,
+  recordTallyBody,
+  startStudyBody,
+  storedStudy,
+  studySummary,
+} from './study.ts';
+
+const gone = z.strictObject({ removed: z.boolean() });
+const byTally = z.strictObject({ id, tallyId: id });
+const revised = z.strictObject({ revision: z.number().int() });
+const tallied = z.strictObject({ tally: recordedTallyShape, revision: z.number().int() });
+const counts = z.strictObject({
+  studies: z.number().int(),
+  cards: z.number().int(),
+  events: z.number().int(),
+  tallies: z.number().int(),
+  provenSettings: z.number().int(),
+});
+
+/** Every route of the server, by the verb that it carries out. */
+export const api = {
+  health: route({
+    method: 'GET',
+    path: '/api/health',
+    summary: 'Whether the server is up',
+    reply: healthReply,
+  }),
+  home: route({
+    method: 'GET',
+    path: '/api/home',
+    summary: 'What the first screen needs',
+    reply: homeReply,
+  }),
+
+  listStudies: route({
+    method: 'GET',
+    path: '/api/studies',
+    summary: 'All studies, the last touched first',
+    reply: z.strictObject({ studies: z.array(studySummary) }),
+  }),
+  startStudy: route({
+    method: 'POST',
+    path: '/api/studies',
+    summary: 'Begin a study; sending the same id again changes nothing',
+    body: startStudyBody,
+    reply: storedStudy,
+  }),
+  getStudy: route({
+    method: 'GET',
+    path: '/api/studies/:id',
+    summary: 'One study, whole',
+    params: byStudy,
+    reply: storedStudy,
+  }),
+  changeStudy: route({
+    method: 'PATCH',
+    path: '/api/studies/:id',
+    summary: 'Replace its stock, machine, promise, aim, ask or habit',
+    params: byStudy,
+    body: changeStudyBody,
+    reply: storedStudy,
+  }),
+  removeStudy: route({
+    method: 'DELETE',
+    path: '/api/studies/:id',
+    summary: 'Remove a study with its cards and readings; what was kept in the book stays',
+    params: byStudy,
+    reply: gone,
+  }),
+
+  addCard: route({
+    method: 'POST',
+    path: '/api/studies/:id/cards',
+    summary: 'Add a described card, or have one designed',
+    params: byStudy,
+    body: addCardBody,
+    reply: cardReply,
+  }),
+  replaceCard: route({
+    method: 'PUT',
+    path: '/api/studies/:id/cards/:code',
+    summary: 'Change a card that was described, or that nobody has read yet',
+    params: byCard,
+    body: replaceCardBody,
+    reply: cardReply,
+  }),
+  removeCard: route({
+    method: 'DELETE',
+    path: '/api/studies/:id/cards/:code',
+    summary: 'Remove a card with its readings',
+    params: byCard,
+    reply: gone,
+  }),
+  /** Five more: the same path with `.svg`, `.dxf`, `.gcode`, `.pdf`, `.json`. See `cardFile`. */
+  cardFile: route({
+    method: 'GET',
+    path: '/api/studies/:id/cards/:code/card.:kind',
+    summary: 'The card as a file for the machine or the printer: svg, dxf, gcode, pdf or json',
+    params: byCard.extend({ kind: z.enum(['svg', 'dxf', 'gcode', 'pdf', 'json']) }),
+  }),
+
+  recordReadings: route({
+    method: 'POST',
+    path: '/api/studies/:id/events',
+    summary: 'Add reading events; an event sent twice is stored once',
+    params: byStudy,
+    body: recordReadingsBody,
+    reply: recordReadingsReply,
+  }),
+  recordTally: route({
+    method: 'POST',
+    path: '/api/studies/:id/tallies',
+    summary: 'Add the count of an order',
+    params: byStudy,
+    body: recordTallyBody,
+    reply: tallied,
+  }),
+  removeTally: route({
+    method: 'DELETE',
+    path: '/api/studies/:id/tallies/:tallyId',
+    summary: 'Take a tally away',
+    params: byTally,
+    reply: revised,
+  }),
+
+  answerStudy: route({
+    method: 'GET',
+    path: '/api/studies/:id/answer',
+    summary: 'What the study says: the setting with its promise',
+    params: byStudy,
+    reply: fitReply,
+  }),
+  proposeNextCard: route({
+    method: 'GET',
+    path: '/api/studies/:id/nextcard',
+    summary: 'The card that would teach most',
+    params: byStudy,
+    query: nextCardQuery,
+    reply: nextCardReply,
+  }),
+  calcFit: route({
+    method: 'POST',
+    path: '/api/calc/fit',
+    summary: 'The answer to a study file; nothing is stored',
+    body: studyFileBody,
+    reply: fitReply,
+  }),
+  calcNextCard: route({
+    method: 'POST',
+    path: '/api/calc/nextcard',
+    summary: 'The next card for a study file; nothing is stored',
+    body: studyFileBody,
+    reply: nextCardReply,
+  }),
+
+  searchBook: route({
+    method: 'GET',
+    path: '/api/book',
+    summary: 'Proven settings, those for the sheet on the bed first',
+    query: searchBookQuery,
+    reply: z.strictObject({ entries: z.array(bookEntry) }),
+  }),
+  getEntry: route({
+    method: 'GET',
+    path: '/api/book/:id',
+    summary: 'One proven setting, by id or by the code on its shelf label',
+    params: byEntry,
+    reply: bookEntry,
+  }),
+  keepSetting: route({
+    method: 'POST',
+    path: '/api/book',
+    summary: 'Keep a setting with all that it holds for',
+    body: keepSettingBody,
+    reply: bookEntry,
+  }),
+  removeEntry: route({
+    method: 'DELETE',
+    path: '/api/book/:id',
+    summary: 'Take a proven setting out of the book',
+    params: byEntry,
+    reply: gone,
+  }),
+  tallyEntry: route({
+    method: 'POST',
+    path: '/api/book/:id/tallies',
+    summary: 'Count an order cut with a proven setting',
+    params: byEntry,
+    body: tallyEntryBody,
+    reply: bookEntry,
+  }),
+
+  openExample: route({
+    method: 'POST',
+    path: '/api/example',
+    summary: 'Open the invented example workshop',
+    reply: homeReply,
+  }),
+  removeExample: route({
+    method: 'DELETE',
+    path: '/api/example',
+    summary: 'Remove every trace of the example workshop',
+    reply: homeReply,
+  }),
+
+  exportAll: route({
+    method: 'GET',
+    path: '/api/export',
+    summary: 'Everything, in one file',
+    reply: exportFileShape,
+  }),
+  exportBookTable: route({
+    method: 'GET',
+    path: '/api/export/book.csv',
+    summary: 'The book as a flat table',
+  }),
+  importAll: route({
+    method: 'POST',
+    path: '/api/import',
+    summary: 'Add what a file holds that is not here yet; all or nothing',
+    body: exportFileShape,
+    reply: z.strictObject({ added: counts, alreadyHere: counts }),
+  }),
+} as const;
+
+export type { BodyOf, ParamsOf, QueryOf, ReplyOf } from './route.ts';
+export { addressOf } from './route.ts';
+export { errorReply, type ErrorReply } from './problem.ts';

@@ -1,0 +1,65 @@
+import { z } from 'zod';
+import { id, isoTime, note } from '../formats/saved/bounds.ts';
+import { provenSettingShape } from '../formats/saved/provenSetting.ts';
+import { settingShape } from '../formats/saved/setting.ts';
+import { aimShape, promiseShape } from '../formats/saved/study.ts';
+import {
+  countsNothing,
+  countsShape,
+  countsSomething,
+  recordedTallyShape,
+} from '../formats/saved/tally.ts';
+
+export const byEntry = z.strictObject({
+  /** The entry's id, or the four characters of its shelf label. */
+  id,
+});
+
+/** How the orders that were tallied stand to the promise. */
+export const promiseCheck = z.strictObject({
+  /** Parts tallied, without those lost to a flaw. */
+  parts: z.number().int(),
+  out: z.number().int(),
+  notOut: z.number().int(),
+  spoilt: z.number().int(),
+  /** How many not-out the promise allows for on average in so many parts. */
+  allowedFor: z.number(),
+  /** Chance of so many not-out or more if exactly the promised share came out. Absent: nothing tallied. */
+  chanceOfSoManyPct: z.number().exactOptional(),
+  verdict: z.enum(['nothing-tallied', 'as-promised', 'too-few-to-say', 'worse-than-promised']),
+});
+
+export const bookEntry = z.strictObject({
+  entry: provenSettingShape,
+  tallies: z.array(recordedTallyShape),
+  check: promiseCheck,
+});
+export type BookEntryReply = z.infer<typeof bookEntry>;
+
+export const searchBookQuery = z.strictObject({
+  /** Words, a thickness such as `3 mm`, or a label's code; all must fit. */
+  text: z.string().max(200).exactOptional(),
+});
+
+/** A setting to be kept. What it holds for and what the model says of it are taken from the study. */
+export const keepSettingBody = z.strictObject({
+  id: id.exactOptional(),
+  studyId: id,
+  setting: settingShape,
+  keptAt: isoTime.exactOptional(),
+  /** Absent: the study's. */
+  aim: aimShape.exactOptional(),
+  promise: promiseShape.exactOptional(),
+  /** Needed for a setting that draws more than the tube's rated current. */
+  personsChoice: note.exactOptional(),
+  note: note.exactOptional(),
+});
+
+export const tallyEntryBody = countsShape
+  .extend({
+    id: id.exactOptional(),
+    at: isoTime.exactOptional(),
+    /** Absent: the entry's promise says it. */
+    partLengthMm: countsShape.shape.partLengthMm.exactOptional(),
+  })
+  .refine(countsSomething, countsNothing);

@@ -1,0 +1,37 @@
+import { z } from 'zod';
+import { code, id, label, lengthMm, pct, speedMmPerS } from '../formats/saved/bounds.ts';
+import { cardShape } from '../formats/saved/card.ts';
+import { settingShape } from '../formats/saved/setting.ts';
+
+export const byCard = z.strictObject({ id, code });
+
+/** A card asked for: what is not known, and the wishes. The study says the rest. */
+export const cardRequestShape = z.strictObject({
+  vary: z.enum(['speed', 'power', 'speed-and-power', 'passes']).exactOptional(),
+  powerPct: pct.exactOptional(),
+  speedMmPerS: speedMmPerS.exactOptional(),
+  /** Settings said outright, instead of `vary`. */
+  rungs: z.array(settingShape).min(1).max(200).exactOptional(),
+  settingsAtMost: z.number().int().min(1).max(60).exactOptional(),
+  cellsEach: z.number().int().min(1).max(20).exactOptional(),
+  shape: z.enum(['star', 'key', 'comb', 'hook', 'circle']).exactOptional(),
+  sizeMm: lengthMm.exactOptional(),
+  sheetMm: z.tuple([lengthMm, lengthMm]).exactOptional(),
+  scoring: settingShape.exactOptional(),
+  trusted: settingShape.exactOptional(),
+  outline: z.enum(['last', 'none']).exactOptional(),
+  seed: z.number().int().min(0).max(4_294_967_295).exactOptional(),
+  batch: label.exactOptional(),
+  sheet: label.exactOptional(),
+});
+export type CardRequestBody = z.infer<typeof cardRequestShape>;
+
+/** Either a whole card, made by the page, or a request for one. The same card sent twice is stored once. */
+export const addCardBody = z.union([
+  z.strictObject({ card: cardShape }),
+  z.strictObject({ request: cardRequestShape }),
+]);
+
+export const replaceCardBody = z.strictObject({ card: cardShape });
+
+export const cardReply = z.strictObject({ card: cardShape, revision: z.number().int() });

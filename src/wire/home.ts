@@ -1,0 +1,22 @@
+import { z } from 'zod';
+import { provenSettingShape } from '../formats/saved/provenSetting.ts';
+import { recordedTallyShape } from '../formats/saved/tally.ts';
+import { studySummary } from './study.ts';
+
+export const healthReply = z.strictObject({ status: z.literal('ok'), version: z.string() });
+
+/** What the first screen needs, in one go. */
+export const homeReply = z.strictObject({
+  /** Whether anything of the workshop's own is stored. */
+  hasWork: z.boolean(),
+  exampleOpen: z.boolean(),
+  /** The sheet on the bed: the study last touched, the workshop's own before the example's. */
+  latest: z
+    .strictObject({
+      study: studySummary,
+      lastTally: recordedTallyShape.exactOptional(),
+      kept: provenSettingShape.exactOptional(),
+    })
+    .exactOptional(),
+});
+export type HomeReply = z.infer<typeof homeReply>;

@@ -1,0 +1,46 @@
+import type { z } from 'zod';
+
+/**
+ * One route as both sides see it: the server checks what comes in and prints what goes out by the same shapes that
+ * the page is typed by.
+ */
+export interface Route {
+  readonly method: 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
+  /** With `:name` for each of `params`. */
+  readonly path: string;
+  /** One line for the API page. */
+  readonly summary: string;
+  readonly params?: z.ZodType;
+  readonly query?: z.ZodType;
+  readonly body?: z.ZodType;
+  /** What a 200 carries. Absent: a file, or nothing. */
+  readonly reply?: z.ZodType;
+}
+
+/** Keeps the exact shapes of a route in its type. */
+export const route = <const R extends Route>(definition: R): R => definition;
+
+type Fed<S> = S extends z.ZodType ? z.input<S> : undefined;
+
+export type ParamsOf<R extends Route> = Fed<R['params']>;
+export type QueryOf<R extends Route> = Fed<R['query']>;
+export type BodyOf<R extends Route> = Fed<R['body']>;
+export type ReplyOf<R extends Route> = R['reply'] extends z.ZodType
+  ? z.output<R['reply']>
+  : undefined;
+
+/** The address of a route: `:id` filled in and escaped, the query written behind. */
+export const addressOf = (
+  { path }: Pick<Route, 'path'>,
+  params: Readonly<Record<string, string>> = {},
+  query: Readonly<Record<string, string | number | undefined>> = {},
+): string => {
+  const filled = path.replace(/:([A-Za-z]+)/g, (whole, name: string) => {
+    const value = params[name];
+    return value === undefined ? whole : encodeURIComponent(value);
+  });
+  const asked = Object.entries(query).flatMap(([name, value]) =>
+    value === undefined ? [] : [`${encodeURIComponent(name)}=${encodeURIComponent(value)}`],
+  );
+  return asked.length === 0 ? filled : `${filled}?${asked.join('&')}`;
+};

@@ -1,0 +1,74 @@
+import { z } from 'zod';
+import { id, isoTime } from '../formats/saved/bounds.ts';
+import { readingEventShape } from '../formats/saved/readingEvent.ts';
+import { stockShape } from '../formats/saved/stock.ts';
+import { studyHead, studyShape } from '../formats/saved/study.ts';
+import { countsNothing, countsShape, countsSomething, habitShape } from '../formats/saved/tally.ts';
+import { settingShape } from '../formats/saved/setting.ts';
+
+export const byStudy = z.strictObject({ id });
+
+/** A study with what the store knows about it. */
+export const storedStudy = z.strictObject({
+  study: studyShape,
+  /** Rises by at least one with every change: two equal revisions are the same study. */
+  revision: z.number().int(),
+  touchedAt: isoTime,
+});
+export type StoredStudyReply = z.infer<typeof storedStudy>;
+
+/** One line of the list of studies. */
+export const studySummary = z.strictObject({
+  id,
+  isExample: z.boolean(),
+  createdAt: isoTime,
+  touchedAt: isoTime,
+  revision: z.number().int(),
+  stock: stockShape,
+  cardCodes: z.array(z.string()),
+  tallyCount: z.number().int(),
+});
+export type StudySummaryReply = z.infer<typeof studySummary>;
+
+/** A study begun: only the sheet is needed. A known id returns the study that has it, unchanged. */
+export const startStudyBody = z.strictObject({
+  id: id.exactOptional(),
+  createdAt: isoTime.exactOptional(),
+  stock: stockShape,
+  machine: studyHead.machine.exactOptional(),
+  promise: studyHead.promise.exactOptional(),
+  aim: studyHead.aim.exactOptional(),
+  ask: studyHead.ask.exactOptional(),
+  habit: studyHead.habit,
+});
+
+/** What may be changed afterwards; each is replaced whole. `habit: null` takes it away. */
+export const changeStudyBody = z
+  .strictObject({
+    stock: stockShape.exactOptional(),
+    machine: studyHead.machine.exactOptional(),
+    promise: studyHead.promise.exactOptional(),
+    aim: studyHead.aim.exactOptional(),
+    ask: studyHead.ask.exactOptional(),
+    habit: habitShape.nullable().exactOptional(),
+  })
+  .refine((body) => Object.keys(body).length > 0, { message: 'says nothing to change' });
+
+export const recordReadingsBody = z.strictObject({
+  events: z.array(readingEventShape).min(1).max(2000),
+});
+
+/** `stored`: how many were new. Events that were here before count for nothing. */
+export const recordReadingsReply = z.strictObject({
+  stored: z.number().int(),
+  revision: z.number().int(),
+});
+
+export const recordTallyBody = countsShape
+  .extend({
+    id: id.exactOptional(),
+    at: isoTime.exactOptional(),
+    provenSettingId: id.exactOptional(),
+    setting: settingShape,
+  })
+  .refine(countsSomething, countsNothing);
