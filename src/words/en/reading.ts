@@ -6,11 +6,6 @@ export const readingWords = {
     message: (p) => `Something was said of cell ${p('cell')}, which is not on card ${p('card')}.`,
     remedy: () => 'It was left out. Check that the card shown is the card in your hand.',
   },
-  'event-for-other-card': {
-    message: (p) =>
-      `Something said of card ${p('otherCard')} was found among the readings of card ${p('card')}.`,
-    remedy: () => 'It was left out. Open the other card to see it.',
-  },
   'undo-of-unknown-event': {
     message: (p) =>
       `Someone took back a step (${p('event')}) that card ${p('card')} does not hold.`,

@@ -1,0 +1,75 @@
+import type { Card } from '../card/card.ts';
+import { settingKey } from '../machine/setting.ts';
+import type { Problem } from '../problem.ts';
+import type { ReadingCode } from './codes.ts';
+import type { CellAsRead, ReadingEvent } from './readingEvent.ts';
+import { standingEvents, withoutRepeats } from './standing.ts';
+
+export interface CardAsRead {
+  /** In the order of the card's cells. */
+  readonly cells: readonly CellAsRead[];
+  /** What was left out of the fold, and why. */
+  readonly leftOut: readonly Problem[];
+}
+
+/**
+ * The card as it stands after all that was said of it. Of two things said of one cell the later in order wins; a cell
+ * may be graded and have its setting corrected independently. Events of other cards are passed over; events for cells
+ * that the card does not have are left out and reported. O(events + cells).
+ */
+export const readCard = (card: Card, events: readonly ReadingEvent[]): CardAsRead => {
+  const own = events.filter(({ cardCode }) => cardCode === card.code);
+  const said = new Map<string, SaidOfCell>();
+  for (const event of standingEvents(own)) {
+    if (event.kind !== 'undone')
+      said.set(event.cell, later(said.get(event.cell) ?? nothingSaid, event));
+  }
+  const asDesigned = new Map(card.rungs.map(({ letter, setting }) => [letter, setting]));
+  const cells = card.cells.flatMap(({ id, rung }): CellAsRead[] => {
+    const designed = asDesigned.get(rung);
+    if (designed === undefined) return []; // a card whose cell names no rung cannot be made; see the card's own check
+    const { reading, asCut } = said.get(id) ?? nothingSaid;
+    const setting = asCut ?? designed;
+    const corrected = settingKey(setting) !== settingKey(designed);
+    return [{ id, rung, setting, corrected, reading }];
+  });
+  return { cells, leftOut: leftOut(card, own) };
+};
+
+interface SaidOfCell {
+  readonly reading: CellAsRead['reading'];
+  readonly asCut?: CellAsRead['setting'];
+}
+
+const nothingSaid: SaidOfCell = { reading: { kind: 'unread' } };
+
+const later = (said: SaidOfCell, event: Exclude<ReadingEvent, { kind: 'undone' }>): SaidOfCell => {
+  switch (event.kind) {
+    case 'graded': {
+      const how = event.how === undefined ? {} : { how: event.how };
+      return { ...said, reading: { kind: 'graded', grade: event.grade, ...how } };
+    }
+    case 'spoilt':
+      return { ...said, reading: { kind: 'spoilt', reason: event.reason } };
+    case 'cleared':
+      return { ...said, reading: { kind: 'unread' } };
+    case 'as-cut':
+      return { ...said, asCut: event.setting };
+  }
+};
+
+const leftOut = (card: Card, events: readonly ReadingEvent[]): readonly Problem[] => {
+  const cells = new Set(card.cells.map(({ id }) => id));
+  const ids = new Set(events.map(({ id }) => id));
+  const problem = (code: ReadingCode, params: Problem['params']): Problem => ({
+    code,
+    params: { card: card.code, ...params },
+  });
+  return withoutRepeats(events).flatMap((event) => {
+    if (event.kind === 'undone')
+      return ids.has(event.eventId)
+        ? []
+        : [problem('undo-of-unknown-event', { event: event.eventId })];
+    return cells.has(event.cell) ? [] : [problem('event-for-unknown-cell', { cell: event.cell })];
+  });
+};

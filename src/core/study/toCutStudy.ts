@@ -1,0 +1,59 @@
+import type { Card } from '../card/card.ts';
+import type { CutStudy, StudyCell } from '../cutmodel/cutStudy.ts';
+import { readCard } from '../reading/readCard.ts';
+import type { CellAsRead } from '../reading/readingEvent.ts';
+import { stockThicknessMm } from '../stock/stockThickness.ts';
+import type { RecordedTally, Study } from './study.ts';
+
+/** Where a cell of the cut study came from. */
+export interface CellOrigin {
+  readonly cardCode: string;
+  readonly cell: string;
+}
+
+/**
+ * What the cut model sees of a study: every graded or spoilt cell of every card as it was cut, the tallies and the
+ * habit. A card that names no sheet is a sheet of its own. Unread cells are left out.
+ */
+export const toCutStudy = (study: Study): CutStudy => ({
+  machine: study.machine,
+  stock: { material: study.stock.material, thicknessMm: stockThicknessMm(study.stock) },
+  cells: readCells(study).map(({ card, cell }) => toStudyCell(card, cell)),
+  tallies: study.tallies.map(toTally),
+  ...(study.habit === undefined ? {} : { habit: study.habit }),
+  promise: study.promise,
+  ask: study.ask,
+});
+
+/** The origins of the cut study's cells, index by index: a remark on cell 3 is a remark on `cellOrigins(study)[3]`. */
+export const cellOrigins = (study: Study): readonly CellOrigin[] =>
+  readCells(study).map(({ card, cell }) => ({ cardCode: card.code, cell: cell.id }));
+
+const readCells = (study: Study): readonly { card: Card; cell: CellAsRead }[] =>
+  study.cards.flatMap((card) =>
+    readCard(card, study.events)
+      .cells.filter(({ reading }) => reading.kind !== 'unread')
+      .map((cell) => ({ card, cell })),
+  );
+
+const toStudyCell = (card: Card, { setting, reading }: CellAsRead): StudyCell => ({
+  ...setting,
+  ...(card.batch === undefined ? {} : { batch: card.batch }),
+  sheet: card.sheet ?? `card ${card.code}`,
+  ...(card.thicknessMm === undefined ? {} : { thicknessMm: card.thicknessMm }),
+  shapeLengthMm: card.shapeLengthMm,
+  ...(reading.kind === 'graded' ? { grade: reading.grade } : {}),
+  ...(reading.kind === 'spoilt' ? { spoilt: reading.reason } : {}),
+});
+
+/** Leaves behind what only the workshop's own books need. */
+const toTally = (recorded: RecordedTally): CutStudy['tallies'][number] => ({
+  setting: recorded.setting,
+  out: recorded.out,
+  hangs: recorded.hangs,
+  stays: recorded.stays,
+  spoilt: recorded.spoilt,
+  partLengthMm: recorded.partLengthMm,
+  ...(recorded.batch === undefined ? {} : { batch: recorded.batch }),
+  ...(recorded.sheet === undefined ? {} : { sheet: recorded.sheet }),
+});
