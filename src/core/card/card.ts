@@ -1,4 +1,5 @@
 import type { Setting } from '../machine/setting.ts';
+import type { TestShape } from './testShapes.ts';
 
 /** One distinct setting on a card, lettered A, B, C… in the order of cutting. */
 export interface Rung {
@@ -16,7 +17,7 @@ export interface Cell {
   readonly yMm: number;
 }
 
-export type TestShape = 'star' | 'key' | 'comb' | 'hook' | 'circle';
+export type { TestShape } from './testShapes.ts';
 
 /**
  * A piece of the sheet cut as a test. The master from which every file, picture and list is drawn.
