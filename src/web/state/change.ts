@@ -1,0 +1,83 @@
+import type { Card } from '../../core/card/card.ts';
+import type { Ask } from '../../core/cutmodel/cutStudy.ts';
+import type { Machine } from '../../core/machine/machine.ts';
+import type { PromiseWish } from '../../core/reading/promise.ts';
+import type { ReadingEvent } from '../../core/reading/readingEvent.ts';
+import type { Habit } from '../../core/reading/tally.ts';
+import type { Stock } from '../../core/stock/stock.ts';
+import type { Aim, RecordedTally, Study } from '../../core/study/study.ts';
+
+/** What of a study's head may be replaced. `habit: null` takes it away. */
+export interface HeadChange {
+  readonly stock?: Stock;
+  readonly machine?: Machine;
+  readonly promise?: PromiseWish;
+  readonly aim?: Aim;
+  readonly ask?: Ask;
+  readonly habit?: Habit | null;
+}
+
+/**
+ * One thing that a person did to a study on this page. It is shown at once, kept in the browser, and sent as soon as the
+ * server hears it. Each can be sent, and applied, twice with the result of once.
+ */
+export type Change = { readonly studyId: string } & (
+  | { readonly kind: 'start'; readonly study: Study }
+  | { readonly kind: 'head'; readonly head: HeadChange }
+  | { readonly kind: 'add-card'; readonly card: Card }
+  | { readonly kind: 'replace-card'; readonly card: Card }
+  | { readonly kind: 'remove-card'; readonly code: string }
+  | { readonly kind: 'read'; readonly events: readonly ReadingEvent[] }
+  | { readonly kind: 'tally'; readonly tally: RecordedTally }
+  | { readonly kind: 'remove-tally'; readonly tallyId: string }
+);
+
+/** The study after the change. Undefined stays undefined until the study is started. */
+export const applied = (study: Study | undefined, change: Change): Study | undefined => {
+  if (change.kind === 'start') return study ?? change.study;
+  return study === undefined ? undefined : appliedTo(study, change);
+};
+
+const appliedTo = (study: Study, change: Exclude<Change, { kind: 'start' }>): Study => {
+  switch (change.kind) {
+    case 'head':
+      return withHead(study, change.head);
+    case 'add-card':
+      return study.cards.some(({ code }) => code === change.card.code)
+        ? study
+        : { ...study, cards: [...study.cards, change.card] };
+    case 'replace-card':
+      return {
+        ...study,
+        cards: study.cards.map((card) => (card.code === change.card.code ? change.card : card)),
+      };
+    case 'remove-card':
+      return {
+        ...study,
+        cards: study.cards.filter(({ code }) => code !== change.code),
+        events: study.events.filter(({ cardCode }) => cardCode !== change.code),
+      };
+    case 'read':
+      return { ...study, events: [...study.events, ...unknownTo(study, change.events)] };
+    case 'tally':
+      return study.tallies.some(({ id }) => id === change.tally.id)
+        ? study
+        : { ...study, tallies: [...study.tallies, change.tally] };
+    case 'remove-tally':
+      return { ...study, tallies: study.tallies.filter(({ id }) => id !== change.tallyId) };
+  }
+};
+
+const unknownTo = (
+  study: Study,
+  events: readonly ReadingEvent[],
+): readonly ReadingEvent[] => {
+  const known = new Set(study.events.map(({ id }) => id));
+  return events.filter(({ id }) => !known.has(id));
+};
+
+const withHead = (study: Study, { habit, ...head }: HeadChange): Study => {
+  const { habit: before, ...rest } = study;
+  const after = habit === undefined ? before : (habit ?? undefined);
+  return { ...rest, ...head, ...(after === undefined ? {} : { habit: after }) };
+};

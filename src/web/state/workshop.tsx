@@ -1,0 +1,56 @@
+import { createContext, useContext, useEffect, useState, useSyncExternalStore } from 'react';
+import type { Study } from '../../core/study/study.ts';
+import type { CallProblem } from './call.ts';
+import type { Keeper, KeeperState } from './keeper.ts';
+import type { Model } from './model.ts';
+
+/** What every screen may use: the keeper of changes and the model's thread. */
+export interface Workshop {
+  readonly keeper: Keeper;
+  readonly model: Model;
+}
+
+const Context = createContext<Workshop | undefined>(undefined);
+
+export const WorkshopProvider = Context.Provider;
+
+export const useWorkshop = (): Workshop => {
+  const workshop = useContext(Context);
+  if (workshop === undefined) throw new Error('a screen was drawn outside the workshop');
+  return workshop;
+};
+
+export const useKeeperState = (): KeeperState => {
+  const { keeper } = useWorkshop();
+  return useSyncExternalStore(keeper.subscribe, keeper.state);
+};
+
+/** The study as it stands on this page now; undefined until something of it is known. */
+export const useKeptStudy = (id: string): Study | undefined => {
+  const { keeper } = useWorkshop();
+  return useSyncExternalStore(keeper.subscribe, () => keeper.study(id));
+};
+
+export interface OpenedStudy {
+  readonly study: Study | undefined;
+  readonly problem: CallProblem | undefined;
+  readonly loading: boolean;
+}
+
+/** The study, with the server's copy fetched when the screen opens. */
+export const useStudy = (id: string): OpenedStudy => {
+  const { keeper } = useWorkshop();
+  const study = useKeptStudy(id);
+  const [fetched, setFetched] = useState<{ id: string; problem: CallProblem | undefined }>();
+  useEffect(() => {
+    let wanted = true;
+    void keeper.load(id).then((problem) => {
+      if (wanted) setFetched({ id, problem });
+    });
+    return () => {
+      wanted = false;
+    };
+  }, [keeper, id]);
+  const own = fetched?.id === id ? fetched : undefined;
+  return { study, problem: own?.problem, loading: study === undefined && own === undefined };
+};

@@ -1,0 +1,24 @@
+import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
+import type { FitAnswer, NextCardAnswer } from '../../core/cutmodel/fitAnswer.ts';
+
+/** What the page asks of the model's thread. */
+export type ModelQuestion =
+  | { readonly id: number; readonly kind: 'fit'; readonly study: CutStudy }
+  | {
+      readonly id: number;
+      readonly kind: 'next-card';
+      readonly study: CutStudy;
+      readonly cellsWanted: number;
+      readonly settingsAtMost: number;
+    };
+
+/** What comes back. `broke`: a bug in the model, told so that the page can say it instead of waiting. */
+export type ModelReply =
+  | { readonly id: number; readonly kind: 'fit'; readonly answer: FitAnswer; readonly tookMs: number }
+  | {
+      readonly id: number;
+      readonly kind: 'next-card';
+      readonly answer: NextCardAnswer;
+      readonly tookMs: number;
+    }
+  | { readonly id: number; readonly kind: 'broke'; readonly message: string };

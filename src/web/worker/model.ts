@@ -1,0 +1,26 @@
+/// <reference lib="webworker" />
+import { fitStudy } from '../../core/cutmodel/fitStudy.ts';
+import { proposeNextCard } from '../../core/cutmodel/nextCard.ts';
+import type { ModelQuestion, ModelReply } from './messages.ts';
+
+declare const self: DedicatedWorkerGlobalScope;
+
+const reply = (question: ModelQuestion): ModelReply => {
+  const startedMs = performance.now();
+  const { id, study } = question;
+  try {
+    if (question.kind === 'fit') {
+      const answer = fitStudy(study);
+      return { id, kind: 'fit', answer, tookMs: performance.now() - startedMs };
+    }
+    const { cellsWanted, settingsAtMost } = question;
+    const answer = proposeNextCard(study, { cellsWanted, settingsAtMost });
+    return { id, kind: 'next-card', answer, tookMs: performance.now() - startedMs };
+  } catch (error) {
+    return { id, kind: 'broke', message: error instanceof Error ? error.message : String(error) };
+  }
+};
+
+self.addEventListener('message', ({ data }: MessageEvent<ModelQuestion>) => {
+  self.postMessage(reply(data));
+});
