@@ -1,0 +1,22 @@
+import type { TubeCurveCode } from '../../core/machine/tubeCurve.ts';
+import type { Sentence } from '../sentence.ts';
+
+export const tubeWords = {
+  'tube-reading-impossible': {
+    message: (p) =>
+      `A tube reading of ${p('currentMa')} mA at ${p('powerPct')} % setting cannot be: a setting runs from 0 to 100 %, and a current is never below 0 mA.`,
+    remedy: () =>
+      'Correct that reading, or take it out. Never open the machine to read the meter: read a panel meter with the covers closed.',
+  },
+  'tube-readings-too-few': {
+    message: () =>
+      'The tube readings are all at one power setting, and a curve needs two settings at least.',
+    remedy: () =>
+      'Add the meter’s reading at another setting, or take the readings out: the setting itself is then used.',
+  },
+  'tube-never-fired': {
+    message: () => 'Every tube reading says 0 mA: the tube never fired.',
+    remedy: () =>
+      'Add readings at settings where the meter shows a current, or take these out. If it shows none at any setting, have the supply looked at by someone qualified: it holds a deadly voltage, after switch-off too.',
+  },
+} satisfies Record<TubeCurveCode, Sentence>;
