@@ -44,12 +44,15 @@ export interface Card {
   readonly outline: 'last' | 'none';
   /** Which corner notch is doubled, so that a photo or a turned card cannot be misread. */
   readonly doubledNotch: 'lower-left' | 'lower-right' | 'upper-left' | 'upper-right';
-  /** Where the write-in field, the window and the patch left whole lie; mm, lower left corner and size. */
+  /** Where the code, the write-in field, the window and the patch left whole lie; mm, lower left corner and size. */
   readonly places: {
+    readonly code?: Place;
     readonly writeIn?: Place;
     readonly window?: Place;
     readonly whole?: Place;
   };
+  /** `free`: the cells of the rungs are cut mixed, which only G-code can carry. Absent: rung by rung. */
+  readonly order?: 'free';
   readonly batch?: string;
   readonly sheet?: string;
   readonly thicknessMm?: number;

@@ -1,0 +1,91 @@
+import type { Problem } from '../problem.ts';
+import type { CardRequest } from './cardRequest.ts';
+import { shapeBoxMm } from './testShapes.ts';
+
+/** The most cells that one card may hold. */
+const mostCells = 120;
+
+/** The first thing in a request that no card can be made of; undefined where there is none. */
+export const checkRequest = (request: CardRequest): Problem | undefined =>
+  outOfRange(request) ??
+  asksForCorners(request) ??
+  tooMany(request) ??
+  belowGap(request) ??
+  aboveMachine(request);
+
+const ranges = (request: CardRequest): readonly (readonly [string, number, number, number])[] => [
+  ['powerPct', request.powerPct, 1, 100],
+  ['sizeMm', request.sizeMm, 4, 80],
+  ['sheetWidthMm', request.sheetMm[0], 20, 5000],
+  ['sheetHeightMm', request.sheetMm[1], 20, 5000],
+  ['thicknessMm', request.thicknessMm, 0.05, 40],
+  ['cellsEach', request.cellsEach, 1, 24],
+  ['settingsAtMost', request.settingsAtMost ?? 6, 1, 20],
+  ['entriesAtMost', request.entriesAtMost ?? 20, 1, 1000],
+  ['speedMmPerS', request.speedMmPerS ?? 10, 0.1, 2000],
+  ...(request.rungs ?? []).flatMap((setting): (readonly [string, number, number, number])[] => [
+    ['rungs: powerPct', setting.powerPct, 1, 100],
+    ['rungs: minPowerPct', setting.minPowerPct ?? 1, 0, 100],
+    ['rungs: speedMmPerS', setting.speedMmPerS, 0.1, 2000],
+    ['rungs: passes', setting.passes, 1, 20],
+  ]),
+];
+
+const outOfRange = (request: CardRequest): Problem | undefined => {
+  const wrong = ranges(request).find(
+    ([, value, least, most]) => !(value >= least && value <= most),
+  );
+  if (wrong === undefined) return undefined;
+  const [what, value, least, most] = wrong;
+  return { code: 'card-request-out-of-range', params: { what, value, least, most } };
+};
+
+const asksForCorners = (request: CardRequest): Problem | undefined =>
+  request.vary === 'corners' && request.rungs === undefined
+    ? { code: 'card-corners-not-yet', params: {} }
+    : undefined;
+
+/** Entries that are not rungs: the marks, and the window with the outline. */
+const otherEntries = (request: CardRequest): number => (request.trusted === undefined ? 1 : 2);
+
+/** How many settings the colour trial leaves for the rungs; undefined where no trial was made. */
+export const rungsLeft = (request: CardRequest): number | undefined =>
+  request.entriesAtMost === undefined ? undefined : request.entriesAtMost - otherEntries(request);
+
+const tooMany = (request: CardRequest): Problem | undefined => {
+  const rungs = request.rungs?.length ?? 1;
+  const left = rungsLeft(request);
+  if (left !== undefined && rungs > left) {
+    return { code: 'card-too-many-entries', params: { rungs, most: Math.max(0, left) } };
+  }
+  return rungs * request.cellsEach > mostCells
+    ? {
+        code: 'card-request-out-of-range',
+        params: { what: 'cells', value: rungs * request.cellsEach, least: 1, most: mostCells },
+      }
+    : undefined;
+};
+
+const belowGap = (request: CardRequest): Problem | undefined => {
+  const gapMm = request.machine.bed?.gapMm;
+  const { widthMm, heightMm } = shapeBoxMm(request.shape, request.sizeMm);
+  return gapMm !== undefined && Math.min(widthMm, heightMm) <= gapMm
+    ? {
+        code: 'card-cell-below-bed-gap',
+        params: {
+          sizeMm: request.sizeMm,
+          gapMm,
+          neededMm: Math.ceil((gapMm / Math.min(widthMm, heightMm)) * request.sizeMm + 0.5),
+        },
+      }
+    : undefined;
+};
+
+const aboveMachine = (request: CardRequest): Problem | undefined => {
+  const powers = request.rungs?.map((setting) => setting.powerPct) ?? [request.powerPct];
+  const most = request.machine.maxPowerPct;
+  const powerPct = Math.max(...powers);
+  return powerPct > most
+    ? { code: 'card-power-above-machine', params: { powerPct, most } }
+    : undefined;
+};

@@ -1,0 +1,21 @@
+/** Why a card cannot be designed, or what is to be said of one that was. */
+export const cardCodes = [
+  'card-request-out-of-range',
+  'card-corners-not-yet',
+  'card-too-many-entries',
+  'card-cell-below-bed-gap',
+  'card-bigger-than-sheet',
+  'card-power-above-machine',
+  'card-nothing-to-vary',
+  'card-rung-slowed-to-ceiling',
+  'card-rung-rounded',
+  'card-rung-beyond-machine',
+  'card-rung-overdrives',
+  'card-circle-flatters',
+  'card-scoring-guessed',
+  'card-no-trusted-setting',
+  'card-fewer-rungs-than-asked',
+  'card-order-only-in-gcode',
+] as const;
+
+export type CardCode = (typeof cardCodes)[number];

@@ -1,0 +1,101 @@
+import type { Setting } from '../machine/setting.ts';
+import { slowestAllowed } from './ceiling.ts';
+import type { CardRequest } from './cardRequest.ts';
+import { nearestStep, nextStep, stepNotFaster, stepNotSlower } from './steps.ts';
+
+/** As many factors, evenly spaced in ln from 1/e^h to e^h; one alone is 1. */
+const factors = (count: number, halfRangeLn: number): readonly number[] =>
+  count === 1
+    ? [1]
+    : Array.from({ length: count }, (_, i) => Math.exp(halfRangeLn * ((2 * i) / (count - 1) - 1)));
+
+/** How far a ladder reaches in ln speed either way: 1.3 sd of what is believed, at least 0.2 (18 %), at most 0.6. */
+const reachOf = (lnSd: number): number => Math.min(0.6, Math.max(0.2, 1.3 * lnSd));
+
+/** The usual gain of a second pass in speed, 2^0.8 (the middle of the cut model's prior on passes). */
+const passExponent = 0.8;
+
+/**
+ * The settings of a card that was asked for by its question, before the order of cutting is drawn. Speeds and powers are
+ * on their steps, within the machine's range, and each setting is there once; there may be fewer than were asked for.
+ */
+export const settingsFor = (request: CardRequest): readonly Setting[] => {
+  const { vary, powerPct } = request;
+  const twoWay = vary === 'speed-and-power';
+  const count = request.settingsAtMost ?? (twoWay ? 9 : 6);
+  if (vary === 'power') return powerLadder(request, count);
+  if (twoWay) {
+    const powers = powersAround(request, count >= 6 ? 3 : Math.min(count, 2));
+    const speedsEach = Math.floor(count / powers.length);
+    return powers.flatMap((power) => speedLadder(request, power, 1, speedsEach));
+  }
+  if (vary === 'passes') {
+    const once = Math.ceil(count / 2);
+    return [
+      ...speedLadder(request, powerPct, 1, once),
+      ...(count > once ? speedLadder(request, powerPct, 2, count - once) : []),
+    ];
+  }
+  return speedLadder(request, powerPct, 1, count);
+};
+
+const setting = (
+  request: CardRequest,
+  powerPct: number,
+  speedMmPerS: number,
+  passes: number,
+): Setting => ({
+  powerPct,
+  speedMmPerS,
+  passes,
+  ...(request.air === undefined ? {} : { air: request.air }),
+});
+
+/** Speeds around the believed changeover at one power, ascending. */
+const speedLadder = (
+  request: CardRequest,
+  powerPct: number,
+  passes: number,
+  count: number,
+): readonly Setting[] => {
+  const { v50MmPerS, lnSd } = request.believed(powerPct);
+  const [leastMmPerS, mostMmPerS] = request.machine.speedRangeMmPerS;
+  const centre = v50MmPerS * passes ** passExponent;
+  const least = stepNotSlower(
+    Math.max(leastMmPerS, slowestAllowed(powerPct, passes, request.believed)),
+  );
+  const most = stepNotFaster(mostMmPerS);
+  const speeds: number[] = [];
+  for (const factor of factors(count, reachOf(lnSd))) {
+    const wanted = nearestStep(Math.min(most, Math.max(least, centre * factor)));
+    const last = speeds.at(-1);
+    const speed = last !== undefined && wanted <= last ? nextStep(last) : wanted;
+    if (speed <= most) speeds.push(speed);
+  }
+  return speeds.map((speed) => setting(request, powerPct, speed, passes));
+};
+
+const powersAround = (request: CardRequest, count: number): readonly number[] => {
+  const most = Math.min(request.machine.maxPowerPct, request.ratedPowerPct ?? 100);
+  const powers = factors(count, 0.25).map((factor) =>
+    Math.max(1, Math.min(Math.floor(most), Math.round(request.powerPct * factor))),
+  );
+  return [...new Set(powers)];
+};
+
+/** Powers at one speed, ascending: line energy goes as P/v, so powers reach as far as speeds would. */
+const powerLadder = (request: CardRequest, count: number): readonly Setting[] => {
+  const { v50MmPerS, lnSd } = request.believed(request.powerPct);
+  const [leastMmPerS, mostMmPerS] = request.machine.speedRangeMmPerS;
+  const speed = nearestStep(
+    Math.min(mostMmPerS, Math.max(leastMmPerS, request.speedMmPerS ?? v50MmPerS)),
+  );
+  const most = Math.floor(Math.min(request.machine.maxPowerPct, request.ratedPowerPct ?? 100));
+  const powers = new Set<number>();
+  for (const factor of factors(count, reachOf(lnSd))) {
+    const wanted = Math.round(request.powerPct * factor);
+    const power = Math.min(most, Math.max(1, wanted, ...[...powers].map((taken) => taken + 1)));
+    if (speed >= slowestAllowed(power, 1, request.believed)) powers.add(power);
+  }
+  return [...powers].map((power) => setting(request, power, speed, 1));
+};

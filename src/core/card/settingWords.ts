@@ -1,0 +1,77 @@
+import type { Air } from '../machine/air.ts';
+import type { Setting } from '../machine/setting.ts';
+
+/** A figure as it is typed: no more digits than it has, `14`, `14.5`, `4.25`. */
+export const typed = (value: number): string => String(Number(value.toFixed(3)));
+
+/**
+ * What stands beside a cell, line by line: the speed, then the power with whatever else is not usual. Made from the
+ * setting and from nothing else, so that words and setting cannot differ.
+ */
+export const cellWordLines = (setting: Setting): readonly [speed: string, power: string] => [
+  `${typed(setting.speedMmPerS)} mm/s`,
+  [
+    `${typed(setting.powerPct)}%`,
+    ...(setting.minPowerPct === undefined || setting.minPowerPct === setting.powerPct
+      ? []
+      : [`min ${typed(setting.minPowerPct)}%`]),
+    ...(setting.passes === 1 ? [] : [`x${typed(setting.passes)}`]),
+    ...(setting.air === 'off' ? ['no air'] : []),
+  ].join(' '),
+];
+
+/** The same in one line: `14 mm/s 30%`. */
+export const cellWords = (setting: Setting): string => cellWordLines(setting).join(' ');
+
+/**
+ * The name of a layer in a drawing, with its whole setting in signs that every drawing format allows:
+ * `A 14.0mmps 30pct min30 air-on`. `parseLayerName` reads it back.
+ */
+export const layerName = (label: string, setting: Setting): string =>
+  [
+    label,
+    `${withDecimal(setting.speedMmPerS)}mmps`,
+    `${typed(setting.powerPct)}pct`,
+    `min${typed(setting.minPowerPct ?? setting.powerPct)}`,
+    ...(setting.passes === 1 ? [] : [`x${typed(setting.passes)}`]),
+    ...airWord(setting.air),
+  ].join(' ');
+
+const withDecimal = (value: number): string =>
+  Number.isInteger(value) ? value.toFixed(1) : typed(value);
+
+const airWord = (air: Air | undefined): readonly string[] => {
+  if (air === undefined) return [];
+  if (air === 'off') return ['air-off'];
+  return air === 'pump' ? ['air-on'] : [`air-${typed(air.kPa)}kPa`];
+};
+
+const layerPattern =
+  /^(?<label>\S+) (?<speed>\d+(?:\.\d+)?)mmps (?<power>\d+(?:\.\d+)?)pct min(?<min>\d+(?:\.\d+)?)(?: x(?<passes>\d+))?(?: air-(?<air>off|on|\d+(?:\.\d+)?kPa))?$/;
+
+/** The label and setting that a layer's name spells; undefined where it spells none. Underscores stand for spaces. */
+export const parseLayerName = (
+  name: string,
+): { readonly label: string; readonly setting: Setting } | undefined => {
+  const found = layerPattern.exec(name.trim().replaceAll('_', ' '))?.groups;
+  if (found === undefined) return undefined;
+  const powerPct = Number(found['power']);
+  const minPowerPct = Number(found['min']);
+  const air = airOf(found['air']);
+  return {
+    label: found['label'] ?? '',
+    setting: {
+      powerPct,
+      ...(minPowerPct === powerPct ? {} : { minPowerPct }),
+      speedMmPerS: Number(found['speed']),
+      passes: Number(found['passes'] ?? '1'),
+      ...(air === undefined ? {} : { air }),
+    },
+  };
+};
+
+const airOf = (word: string | undefined): Air | undefined => {
+  if (word === undefined) return undefined;
+  if (word === 'off') return 'off';
+  return word === 'on' ? 'pump' : { kPa: Number.parseFloat(word) };
+};
