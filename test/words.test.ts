@@ -15,7 +15,7 @@ const listed: { file: string; code: string }[] = [];
 for (const file of sources.filter((name) => /(^|\/)codes\.ts$/.test(name))) {
   const module: unknown = await import(join(src, file));
   const lists: unknown[] = Object.values(module as object).filter((value) => Array.isArray(value));
-  for (const code of lists.flat()) listed.push({ file, code: String(code) });
+  for (const code of new Set(lists.flat())) listed.push({ file, code: String(code) });
 }
 const listedCodes = new Set(listed.map(({ code }) => code));
 

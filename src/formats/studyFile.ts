@@ -1,0 +1,133 @@
+import { z } from 'zod';
+import type { CutStudy, StudyCell } from '../core/cutmodel/cutStudy.ts';
+import { undescribedMachine } from '../core/machine/machine.ts';
+import type { Outcome } from '../core/problem.ts';
+import { defaultPromise, referenceLengthMm } from '../core/reading/promise.ts';
+import { parseWith } from './border.ts';
+import {
+  count,
+  currentMa,
+  label,
+  lengthMm,
+  pct,
+  speedMmPerS,
+  thicknessMm,
+} from './saved/bounds.ts';
+import { machineShape } from './saved/machine.ts';
+import { gradeShape, spoiltShape } from './saved/readingEvent.ts';
+import { settingShape } from './saved/setting.ts';
+
+/** A study file, and what it wishes of the next card. */
+export interface StudyFile extends CutStudy {
+  readonly version: 1;
+  readonly cellsWanted?: number;
+  readonly settingsAtMost?: number;
+}
+
+const cornerRule = { path: ['minPowerPct'], message: 'power in corners may not exceed powerPct' };
+const cornersWithin = (s: { readonly powerPct: number; readonly minPowerPct?: number }): boolean =>
+  (s.minPowerPct ?? 0) <= s.powerPct;
+
+/** The power at which something was cut: nothing is cut at 0 %. */
+const cutPct = pct.positive();
+
+const asTyped = {
+  powerPct: cutPct,
+  speedMmPerS,
+  passes: settingShape.shape.passes.default(1),
+  minPowerPct: pct.exactOptional(),
+  air: settingShape.shape.air,
+  batch: label.exactOptional(),
+  sheet: label.exactOptional(),
+  thicknessMm: thicknessMm.exactOptional(),
+};
+
+const cellShape = z
+  .strictObject({
+    ...asTyped,
+    shapeLengthMm: lengthMm.exactOptional(),
+    grade: gradeShape.exactOptional(),
+    spoilt: spoiltShape.exactOptional(),
+  })
+  .refine(cornersWithin, cornerRule)
+  .transform(({ grade, ...cell }): StudyCell => {
+    // A spoilt cell says nothing about its setting: a grade beside the reason is not evidence.
+    if (grade === undefined || cell.spoilt !== undefined) return cell;
+    return { ...cell, grade };
+  });
+
+const tallyShape = z
+  .strictObject({
+    ...asTyped,
+    out: count,
+    hangs: count.default(0),
+    stays: count.default(0),
+    spoilt: count.default(0),
+    partLengthMm: lengthMm.default(referenceLengthMm),
+  })
+  .refine(cornersWithin, cornerRule)
+  .transform(({ powerPct, minPowerPct, speedMmPerS: speed, passes, air, ...counted }) => ({
+    setting: {
+      powerPct,
+      ...(minPowerPct === undefined ? {} : { minPowerPct }),
+      speedMmPerS: speed,
+      passes,
+      ...(air === undefined ? {} : { air }),
+    },
+    ...counted,
+  }));
+
+/** Tube points may stand in any order: a list typed from a notebook often does. */
+const machineInFile = machineShape.extend({
+  maxPowerPct: pct.positive().default(undescribedMachine.maxPowerPct),
+  speedRangeMmPerS: machineShape.shape.speedRangeMmPerS.default([
+    ...undescribedMachine.speedRangeMmPerS,
+  ]),
+  tubePoints: z
+    .array(z.strictObject({ powerPct: pct, currentMa }))
+    .max(200)
+    .transform((points) => points.toSorted((a, b) => a.powerPct - b.powerPct))
+    .exactOptional(),
+});
+
+const shape = z.strictObject({
+  version: z.literal(1),
+  machine: machineInFile.prefault({}),
+  stock: z.strictObject({ material: label, thicknessMm }),
+  cells: z.array(cellShape).max(5000).default([]),
+  tallies: z.array(tallyShape).max(5000).default([]),
+  habit: z
+    .strictObject({
+      powerPct: cutPct,
+      speedMmPerS,
+      comesOut: z.enum(['always', 'nearly', 'often-not']),
+    })
+    .exactOptional(),
+  promise: z
+    .strictObject({
+      outOf100: z.number().gt(50).lt(100).default(defaultPromise.outOf100),
+      surePct: z.number().min(50).lt(100).default(defaultPromise.surePct),
+      partLengthMm: lengthMm.default(defaultPromise.partLengthMm),
+      for: z.enum(['sheet', 'batch', 'newBatch']).default(defaultPromise.for),
+    })
+    .default(defaultPromise),
+  ask: z
+    .strictObject({ powerPct: cutPct.exactOptional(), speedMmPerS: speedMmPerS.exactOptional() })
+    .default({}),
+  cellsWanted: z.int().min(1).max(500).exactOptional(),
+  settingsAtMost: z.int().min(1).max(100).exactOptional(),
+});
+
+/**
+ * Reads a study file (docs/formats/study.md), strict about keys, types and ranges. Tube points may stand in any order.
+ * Where the file says nothing: the promise is 97 in 100 at 95 % for a part of 60 mm and this batch, one pass, a machine
+ * that nobody has described.
+ */
+export const parseCutStudy = (json: unknown): Outcome<StudyFile> => parseWith(shape, json);
+
+/** The same the other way: a study as its file. `parseCutStudy(cutStudyFile(s))` is `s` again. */
+export const cutStudyFile = (study: Omit<StudyFile, 'version'>): object => ({
+  version: 1,
+  ...study,
+  tallies: study.tallies.map(({ setting, ...counted }) => ({ ...setting, ...counted })),
+});
