@@ -1,0 +1,82 @@
+import type { ProvenSetting } from '../core/book/provenSetting.ts';
+import type { Card } from '../core/card/card.ts';
+import type { Outcome } from '../core/problem.ts';
+import type { ReadingEvent } from '../core/reading/readingEvent.ts';
+import type { RecordedTally, Study } from '../core/study/study.ts';
+import type { StoredStudy, StudyHead, StudySummary } from './stored.ts';
+
+/** Tells the time. */
+export interface Clock {
+  /** ISO 8601, UTC, with milliseconds. */
+  readonly now: () => string;
+}
+
+/** Makes names that nothing else has. */
+export interface Ids {
+  readonly newId: () => string;
+  /** Four characters that are not easily taken for one another. The caller checks that it is free. */
+  readonly newCode: () => string;
+}
+
+/** What a use-case may touch beside its input. */
+export interface Ports {
+  readonly store: Store;
+  readonly clock: Clock;
+  readonly ids: Ids;
+}
+
+/**
+ * Where a workshop's things are kept. Work is done in sessions: all of a session's changes are kept, or none. A session
+ * ends unkept when its work is refused or throws. Once `change` has resolved, what it kept survives the loss of power.
+ */
+export interface Store {
+  readonly read: <T>(work: (session: ReadSession) => Promise<T>) => Promise<T>;
+  readonly change: <T>(work: (session: Session) => Promise<Outcome<T>>) => Promise<Outcome<T>>;
+  readonly close: () => Promise<void>;
+}
+
+export interface ReadSession {
+  /** The last touched first. */
+  readonly summaries: () => Promise<readonly StudySummary[]>;
+  readonly study: (id: string) => Promise<StoredStudy | undefined>;
+  /** Whether a card or a proven setting has this code. */
+  readonly codeTaken: (code: string) => Promise<boolean>;
+  /** The last kept first. */
+  readonly entries: () => Promise<readonly ProvenSetting[]>;
+  /** By id, or by the code on its label (the last kept, should two have it). */
+  readonly entry: (idOrCode: string) => Promise<ProvenSetting | undefined>;
+  readonly tally: (id: string) => Promise<StoredTally | undefined>;
+  /** In the order in which they were stored. */
+  readonly talliesOfEntry: (entryId: string) => Promise<readonly RecordedTally[]>;
+  /** Tallies of proven settings whose study is gone. */
+  readonly looseTallies: () => Promise<readonly RecordedTally[]>;
+}
+
+export interface StoredTally {
+  readonly tally: RecordedTally;
+  /** Absent: its study is gone. */
+  readonly studyId?: string;
+}
+
+export interface Session extends ReadSession {
+  /** With all its cards, events and tallies. Tallies whose id is known are passed over. */
+  readonly insertStudy: (study: Study, touchedAt: string) => Promise<void>;
+  readonly replaceHead: (studyId: string, head: StudyHead) => Promise<void>;
+  /** Its cards, events and tallies go too, but for tallies of a proven setting. */
+  readonly deleteStudy: (studyId: string) => Promise<void>;
+  /** Marks a study as changed now and gives its new revision. */
+  readonly touch: (studyId: string, at: string) => Promise<number>;
+  readonly insertCard: (studyId: string, card: Card) => Promise<void>;
+  readonly replaceCard: (studyId: string, card: Card) => Promise<void>;
+  /** Its events go too. */
+  readonly deleteCard: (studyId: string, code: string) => Promise<void>;
+  /** In this order, behind those that are there. Gives how many were new; known ids are passed over. */
+  readonly appendEvents: (studyId: string, events: readonly ReadingEvent[]) => Promise<number>;
+  readonly insertTally: (studyId: string | undefined, tally: RecordedTally) => Promise<void>;
+  readonly deleteTally: (id: string) => Promise<void>;
+  readonly insertEntry: (entry: ProvenSetting) => Promise<void>;
+  /** Its tallies stay with their studies; those without one go. */
+  readonly deleteEntry: (id: string) => Promise<void>;
+  /** Every study, proven setting and tally of the example workshop. */
+  readonly deleteExample: () => Promise<void>;
+}

@@ -1,0 +1,42 @@
+import type { Card } from '../core/card/card.ts';
+import { done, type Outcome } from '../core/problem.ts';
+import type { ReadingEvent } from '../core/reading/readingEvent.ts';
+import type { Ports } from './ports.ts';
+import { findStudy } from './readStudy.ts';
+import { refuse } from './refuse.ts';
+
+export interface ReadingsRecorded {
+  /** How many were new. */
+  readonly stored: number;
+  readonly revision: number;
+}
+
+/**
+ * Adds what was said of cards: all of it or nothing. An event sent twice is stored once, so that a page that does not
+ * know whether it was heard may repeat itself. Refuses: `study-not-found`, `card-not-found`, `cell-not-on-card`.
+ */
+export const recordReadings = (
+  { store, clock }: Ports,
+  studyId: string,
+  events: readonly ReadingEvent[],
+): Promise<Outcome<ReadingsRecorded>> =>
+  store.change(async (session) => {
+    const found = await findStudy(session, studyId);
+    if (!found.ok) return found;
+    for (const event of events) {
+      const fitting = fits(event, found.value.study.cards);
+      if (!fitting.ok) return fitting;
+    }
+    const stored = await session.appendEvents(studyId, events);
+    const revision =
+      stored === 0 ? found.value.revision : await session.touch(studyId, clock.now());
+    return done({ stored, revision });
+  });
+
+const fits = (event: ReadingEvent, cards: readonly Card[]): Outcome<undefined> => {
+  const card = cards.find(({ code }) => code === event.cardCode);
+  if (card === undefined) return refuse('card-not-found', { card: event.cardCode });
+  if (event.kind === 'undone' || card.cells.some(({ id }) => id === event.cell))
+    return done(undefined);
+  return refuse('cell-not-on-card', { card: event.cardCode, cell: event.cell });
+};

@@ -1,0 +1,58 @@
+import { undescribedMachine, type Machine } from '../core/machine/machine.ts';
+import { done, type Outcome } from '../core/problem.ts';
+import { defaultPromise, type PromiseWish } from '../core/reading/promise.ts';
+import type { Habit } from '../core/reading/tally.ts';
+import type { Stock } from '../core/stock/stock.ts';
+import type { Aim, Study } from '../core/study/study.ts';
+import type { Ask } from '../core/cutmodel/cutStudy.ts';
+import { acceptMaterial } from './acceptMaterial.ts';
+import type { Ports } from './ports.ts';
+import type { StoredStudy } from './stored.ts';
+
+export interface StartStudy {
+  /** Made by whoever began it, perhaps while out of reach of the server. */
+  readonly id?: string;
+  readonly createdAt?: string;
+  readonly stock: Stock;
+  readonly machine?: Machine;
+  readonly promise?: PromiseWish;
+  readonly aim?: Aim;
+  readonly ask?: Ask;
+  readonly habit?: Habit;
+}
+
+/**
+ * Begins a study: only the sheet is needed, the rest is asked when it changes an answer. Where the id is known, the
+ * study that has it is given back unchanged, so that a study begun out of reach may be sent twice.
+ * Refuses: a refused material.
+ */
+export const startStudy = async (
+  { store, clock, ids }: Ports,
+  asked: StartStudy,
+): Promise<Outcome<StoredStudy>> => {
+  const accepted = acceptMaterial(asked.stock.material);
+  if (!accepted.ok) return accepted;
+  const id = asked.id ?? ids.newId();
+  const now = clock.now();
+  return store.change(async (session) => {
+    const known = await session.study(id);
+    if (known !== undefined) return done(known);
+    const study: Study = {
+      version: 1,
+      id,
+      isExample: false,
+      createdAt: asked.createdAt ?? now,
+      stock: asked.stock,
+      machine: asked.machine ?? undescribedMachine,
+      promise: asked.promise ?? defaultPromise,
+      aim: asked.aim ?? 'fastest',
+      ask: asked.ask ?? {},
+      ...(asked.habit === undefined ? {} : { habit: asked.habit }),
+      tallies: [],
+      cards: [],
+      events: [],
+    };
+    await session.insertStudy(study, now);
+    return done({ study, revision: 1, touchedAt: now });
+  });
+};

@@ -1,0 +1,91 @@
+import type { Kysely } from 'kysely';
+import type { Card } from '../core/card/card.ts';
+import type { ReadingEvent } from '../core/reading/readingEvent.ts';
+import type { RecordedTally } from '../core/study/study.ts';
+import { tallyColumns } from './rows.ts';
+import type { Tables } from './tables.ts';
+
+/** Rows a statement: SQLite takes no more than 32 766 values at once. */
+const rowsAtOnce = 1000;
+
+const inParts = async <T>(rows: readonly T[], insert: (part: readonly T[]) => Promise<void>) => {
+  for (let from = 0; from < rows.length; from += rowsAtOnce)
+    await insert(rows.slice(from, from + rowsAtOnce));
+};
+
+/** Adds cards behind those of the study that are there. */
+export const insertCards = async (
+  db: Kysely<Tables>,
+  studyId: string,
+  cards: readonly Card[],
+): Promise<void> => {
+  const behind = await db
+    .selectFrom('card')
+    .select(({ fn }) => fn.max('position').as('last'))
+    .where('study_id', '=', studyId)
+    .executeTakeFirst();
+  const first = (behind?.last ?? 0) + 1;
+  const rows = cards.map((card, i) => ({
+    study_id: studyId,
+    code: card.code,
+    position: first + i,
+    body: JSON.stringify(card),
+  }));
+  await inParts(rows, async (part) => {
+    await db.insertInto('card').values(part).execute();
+  });
+};
+
+/** Adds events behind those of the study that are there; known ids are passed over. Gives how many were new. */
+export const appendEvents = async (
+  db: Kysely<Tables>,
+  studyId: string,
+  events: readonly ReadingEvent[],
+): Promise<number> => {
+  if (events.length === 0) return 0;
+  const there = await db
+    .selectFrom('reading_event')
+    .select(['id', 'position'])
+    .where('study_id', '=', studyId)
+    .execute();
+  const seen = new Set(there.map(({ id }) => id));
+  const first = there.reduce((last, { position }) => Math.max(last, position), 0) + 1;
+  const fresh = events.filter(({ id }) => !seen.has(id) && seen.add(id));
+  const rows = fresh.map((event, i) => ({
+    study_id: studyId,
+    id: event.id,
+    position: first + i,
+    card_code: event.cardCode,
+    body: JSON.stringify(event),
+  }));
+  await inParts(rows, async (part) => {
+    await db.insertInto('reading_event').values(part).execute();
+  });
+  return rows.length;
+};
+
+/** Adds tallies behind those that are there; known ids are passed over. */
+export const insertTallies = async (
+  db: Kysely<Tables>,
+  studyId: string | undefined,
+  tallies: readonly RecordedTally[],
+): Promise<void> => {
+  if (tallies.length === 0) return;
+  const behind = await db
+    .selectFrom('tally')
+    .select(({ fn }) => fn.max('position').as('last'))
+    .executeTakeFirst();
+  const first = (behind?.last ?? 0) + 1;
+  const rows = tallies.map((tally, i) => ({
+    ...tallyColumns(tally),
+    position: first + i,
+    study_id: studyId ?? null,
+  }));
+  await inParts(rows, async (part) => {
+    await db
+      .insertInto('tally')
+      .values(part)
+      .onConflict((conflict) => conflict.column('id').doNothing())
+      .execute();
+  });
+};

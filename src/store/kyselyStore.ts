@@ -1,0 +1,49 @@
+import type { Kysely } from 'kysely';
+import type { Store } from '../app/ports.ts';
+import type { Outcome } from '../core/problem.ts';
+import { readSession } from './readSession.ts';
+import { changeSession } from './session.ts';
+import type { Tables } from './tables.ts';
+
+/** Carries a refusal out of a transaction, so that what the session did is undone. */
+class Refusal extends Error {
+  readonly outcome: Outcome<never>;
+
+  constructor(outcome: Outcome<never>) {
+    super('refused');
+    this.outcome = outcome;
+  }
+}
+
+export interface Engine {
+  readonly db: Kysely<Tables>;
+  /** Turns what the engine throws into a `StoreError` where a person can do something about it. */
+  readonly explain: (thrown: unknown) => unknown;
+}
+
+/** The store over any engine that kysely speaks to. */
+export const kyselyStore = ({ db, explain }: Engine): Store => ({
+  read: async (work) => {
+    try {
+      return await db
+        .transaction()
+        .setAccessMode('read only')
+        .execute((transaction) => work(readSession(transaction)));
+    } catch (thrown) {
+      throw explain(thrown);
+    }
+  },
+  change: async (work) => {
+    try {
+      return await db.transaction().execute(async (transaction) => {
+        const outcome = await work(changeSession(transaction));
+        if (!outcome.ok) throw new Refusal(outcome);
+        return outcome;
+      });
+    } catch (thrown) {
+      if (thrown instanceof Refusal) return thrown.outcome;
+      throw explain(thrown);
+    }
+  },
+  close: () => db.destroy(),
+});

@@ -1,0 +1,33 @@
+import { sql, type Kysely } from 'kysely';
+import { migrations as allMigrations } from './migrations/all.ts';
+import type { Migration } from './migrations/migration.ts';
+import { StoreError } from './storeError.ts';
+import type { Tables } from './tables.ts';
+
+/**
+ * Brings the schema up to date: every missing step in one transaction, so that a failed start leaves the old schema
+ * whole. Throws `store-newer-than-program` where a newer program has been at work: this one would not understand it.
+ */
+export const migrate = (
+  db: Kysely<Tables>,
+  appliedAt: string,
+  migrations: readonly Migration[] = allMigrations,
+): Promise<void> =>
+  db.transaction().execute(async (transaction) => {
+    await sql`create table if not exists schema_step (
+      number integer primary key, name text not null, applied_at text not null
+    )`.execute(transaction);
+    const applied = await transaction.selectFrom('schema_step').select('number').execute();
+    const done = new Set(applied.map(({ number }) => number));
+    const known = Math.max(0, ...migrations.map(({ number }) => number));
+    const newest = Math.max(0, ...done);
+    if (newest > known) throw new StoreError('store-newer-than-program', { found: newest, known });
+    for (const { number, name, statements } of migrations) {
+      if (done.has(number)) continue;
+      for (const statement of statements) await sql.raw(statement).execute(transaction);
+      await transaction
+        .insertInto('schema_step')
+        .values({ number, name, applied_at: appliedAt })
+        .execute();
+    }
+  });

@@ -1,0 +1,5 @@
+import { first } from './0001-first.ts';
+import type { Migration } from './migration.ts';
+
+/** Every step, in order. A new one is one file and one line here. */
+export const migrations: readonly Migration[] = [first];

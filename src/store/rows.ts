@@ -1,0 +1,88 @@
+import type { z } from 'zod';
+import type { StoredStudy, StudyHead } from '../app/stored.ts';
+import type { ProvenSetting } from '../core/book/provenSetting.ts';
+import type { Card } from '../core/card/card.ts';
+import type { ReadingEvent } from '../core/reading/readingEvent.ts';
+import type { RecordedTally, Study } from '../core/study/study.ts';
+import { cardShape } from '../formats/saved/card.ts';
+import { machineShape } from '../formats/saved/machine.ts';
+import { provenSettingShape } from '../formats/saved/provenSetting.ts';
+import { readingEventShape } from '../formats/saved/readingEvent.ts';
+import { stockShape } from '../formats/saved/stock.ts';
+import { aimShape, askShape, promiseShape } from '../formats/saved/study.ts';
+import { habitShape, recordedTallyShape } from '../formats/saved/tally.ts';
+import { StoreError } from './storeError.ts';
+import type { EntryRow, StudyRow, TallyRow } from './tables.ts';
+
+/** Reads a JSON column. Throws `store-row-unreadable`: a row that this program did not write. */
+const parsed = <S extends z.ZodType>(
+  shape: S,
+  text: string,
+  table: string,
+  id: string,
+): z.output<S> => {
+  try {
+    return shape.parse(JSON.parse(text));
+  } catch (cause) {
+    throw new StoreError('store-row-unreadable', { table, id }, cause);
+  }
+};
+
+export const headColumns = (head: StudyHead) => ({
+  stock: JSON.stringify(head.stock),
+  machine: JSON.stringify(head.machine),
+  promise: JSON.stringify(head.promise),
+  aim: head.aim,
+  ask: JSON.stringify(head.ask),
+  habit: head.habit === undefined ? null : JSON.stringify(head.habit),
+});
+
+export const stockOf = ({ stock, id }: Pick<StudyRow, 'stock' | 'id'>) =>
+  parsed(stockShape, stock, 'study', id);
+
+/** A study row put together with what hangs on it. */
+export const studyOf = (
+  row: StudyRow,
+  parts: Pick<Study, 'cards' | 'events' | 'tallies'>,
+): StoredStudy => ({
+  study: {
+    version: 1,
+    id: row.id,
+    isExample: row.is_example === 1,
+    createdAt: row.created_at,
+    stock: stockOf(row),
+    machine: parsed(machineShape, row.machine, 'study', row.id),
+    promise: parsed(promiseShape, row.promise, 'study', row.id),
+    aim: parsed(aimShape, JSON.stringify(row.aim), 'study', row.id),
+    ask: parsed(askShape, row.ask, 'study', row.id),
+    ...(row.habit === null ? {} : { habit: parsed(habitShape, row.habit, 'study', row.id) }),
+    ...parts,
+  },
+  revision: row.revision,
+  touchedAt: row.touched_at,
+});
+
+export const cardOf = ({ body, code }: { body: string; code: string }): Card =>
+  parsed(cardShape, body, 'card', code);
+
+export const eventOf = ({ body, id }: { body: string; id: string }): ReadingEvent =>
+  parsed(readingEventShape, body, 'reading_event', id);
+
+export const entryOf = ({ body, id }: Pick<EntryRow, 'body' | 'id'>): ProvenSetting =>
+  parsed(provenSettingShape, body, 'proven_setting', id);
+
+/** The proven setting stands in a column of its own, so that it can go without the tally being rewritten. */
+export const tallyOf = (
+  row: Pick<TallyRow, 'body' | 'id' | 'proven_setting_id'>,
+): RecordedTally => {
+  const body = parsed(recordedTallyShape, row.body, 'tally', row.id);
+  return row.proven_setting_id === null
+    ? body
+    : { ...body, provenSettingId: row.proven_setting_id };
+};
+
+export const tallyColumns = ({ provenSettingId, ...body }: RecordedTally) => ({
+  id: body.id,
+  proven_setting_id: provenSettingId ?? null,
+  body: JSON.stringify(body),
+});

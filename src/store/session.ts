@@ -1,0 +1,101 @@
+import type { Kysely } from 'kysely';
+import type { Session } from '../app/ports.ts';
+import { appendEvents, insertCards, insertTallies } from './inserts.ts';
+import { readSession } from './readSession.ts';
+import { headColumns } from './rows.ts';
+import { StoreError } from './storeError.ts';
+import type { Tables } from './tables.ts';
+
+/** A session that may change things, inside its transaction. */
+export const changeSession = (db: Kysely<Tables>): Session => ({
+  ...readSession(db),
+
+  insertStudy: async (study, touchedAt) => {
+    await db
+      .insertInto('study')
+      .values({
+        id: study.id,
+        is_example: study.isExample ? 1 : 0,
+        created_at: study.createdAt,
+        touched_at: touchedAt,
+        revision: 1,
+        ...headColumns(study),
+      })
+      .execute();
+    await insertCards(db, study.id, study.cards);
+    await appendEvents(db, study.id, study.events);
+    await insertTallies(db, study.id, study.tallies);
+  },
+  replaceHead: async (studyId, head) => {
+    await db.updateTable('study').set(headColumns(head)).where('id', '=', studyId).execute();
+  },
+  deleteStudy: async (studyId) => {
+    await db
+      .deleteFrom('tally')
+      .where('study_id', '=', studyId)
+      .where('proven_setting_id', 'is', null)
+      .execute();
+    await db.deleteFrom('study').where('id', '=', studyId).execute();
+  },
+  touch: async (studyId, at) => {
+    const row = await db
+      .updateTable('study')
+      .set((eb) => ({ touched_at: at, revision: eb('revision', '+', 1) }))
+      .where('id', '=', studyId)
+      .returning('revision')
+      .executeTakeFirst();
+    if (row === undefined)
+      throw new StoreError('store-row-unreadable', { table: 'study', id: studyId });
+    return row.revision;
+  },
+
+  insertCard: (studyId, card) => insertCards(db, studyId, [card]),
+  replaceCard: async (studyId, card) => {
+    await db
+      .updateTable('card')
+      .set({ body: JSON.stringify(card) })
+      .where('study_id', '=', studyId)
+      .where('code', '=', card.code)
+      .execute();
+  },
+  deleteCard: async (studyId, code) => {
+    await db.deleteFrom('card').where('study_id', '=', studyId).where('code', '=', code).execute();
+  },
+  appendEvents: (studyId, events) => appendEvents(db, studyId, events),
+
+  insertTally: (studyId, tally) => insertTallies(db, studyId, [tally]),
+  deleteTally: async (id) => {
+    await db.deleteFrom('tally').where('id', '=', id).execute();
+  },
+
+  insertEntry: async (entry) => {
+    await db
+      .insertInto('proven_setting')
+      .values({
+        id: entry.id,
+        code: entry.code,
+        is_example: entry.isExample ? 1 : 0,
+        kept_at: entry.keptAt,
+        study_id: entry.cameFrom.studyId,
+        body: JSON.stringify(entry),
+      })
+      .execute();
+  },
+  deleteEntry: async (id) => {
+    await db
+      .deleteFrom('tally')
+      .where('proven_setting_id', '=', id)
+      .where('study_id', 'is', null)
+      .execute();
+    await db.deleteFrom('proven_setting').where('id', '=', id).execute();
+  },
+
+  deleteExample: async () => {
+    const studies = db.selectFrom('study').select('id').where('is_example', '=', 1);
+    const entries = db.selectFrom('proven_setting').select('id').where('is_example', '=', 1);
+    await db.deleteFrom('tally').where('study_id', 'in', studies).execute();
+    await db.deleteFrom('tally').where('proven_setting_id', 'in', entries).execute();
+    await db.deleteFrom('proven_setting').where('is_example', '=', 1).execute();
+    await db.deleteFrom('study').where('is_example', '=', 1).execute();
+  },
+});

@@ -1,0 +1,198 @@
+import {
+  chmodSync,
+  mkdirSync,
+  mkdtempSync,
+  readdirSync,
+  readFileSync,
+  rmSync,
+  writeFileSync,
+} from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import Database from 'better-sqlite3';
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import {
+  sampleCard,
+  sampleEntry,
+  sampleEvent,
+  sampleStudy,
+  sampleTally,
+  sampleTime,
+} from '../../test/samples/studies.ts';
+import { done } from '../core/problem.ts';
+import { migrations } from './migrations/all.ts';
+import { openSqliteStore } from './sqliteStore.ts';
+import { StoreError } from './storeError.ts';
+
+const fixtures = fileURLToPath(new URL('../../test/conformance/fixtures/', import.meta.url));
+
+let folder: string;
+let file: string;
+beforeEach(() => {
+  folder = mkdtempSync(join(tmpdir(), 'throughcut-sqlite-'));
+  file = join(folder, 'workshop.sqlite');
+});
+afterEach(() => {
+  rmSync(folder, { recursive: true, force: true });
+});
+
+const open = (over: Partial<Parameters<typeof openSqliteStore>[0]> = {}) =>
+  openSqliteStore({ file, openedAt: sampleTime, ...over });
+
+/** The code of the `StoreError` that the work ends in. */
+const codeOf = async (work: Promise<unknown>): Promise<string> => {
+  const thrown: unknown = await work.then(
+    () => undefined,
+    (reason: unknown) => reason,
+  );
+  if (!(thrown instanceof StoreError)) throw thrown;
+  return thrown.problem.code;
+};
+
+/** Does the work as a user that owns nothing, since the superuser may write where nobody may. */
+const asNobody = async <T>(work: () => Promise<T>): Promise<T> => {
+  const { geteuid, seteuid } = process;
+  if (geteuid?.() !== 0 || seteuid === undefined) return work();
+  seteuid(65_534);
+  try {
+    return await work();
+  } finally {
+    seteuid(0);
+  }
+};
+
+describe('the SQLite store', () => {
+  it.each(readdirSync(fixtures))('opens what an earlier program kept: %s', async (name) => {
+    const before = new Database(file);
+    before.exec(readFileSync(join(fixtures, name), 'utf8'));
+    before.close();
+    const store = await open();
+    await store.read(async (session) => {
+      const tally = sampleTally('t1', { provenSettingId: 'b1' });
+      expect((await session.study('s1'))?.study).toEqual(
+        sampleStudy('s1', {
+          habit: { powerPct: 30, speedMmPerS: 14, comesOut: 'nearly' },
+          cards: [sampleCard()],
+          events: [sampleEvent('e1'), sampleEvent('e2', { cell: 'B1', grade: 'stays' })],
+          tallies: [tally],
+        }),
+      );
+      expect(await session.entry('b1')).toEqual(sampleEntry('b1'));
+      expect(await session.talliesOfEntry('b1')).toEqual([tally]);
+    });
+    await store.close();
+  });
+
+  it('has a fixture of every schema version', () => {
+    expect(readdirSync(fixtures).sort()).toEqual(
+      migrations.map(({ number }) => `version-${String(number)}.sql`).sort(),
+    );
+  });
+
+  it('notes each step once, with its time', async () => {
+    await (await open()).close();
+    await (await open({ openedAt: '2032-01-01T00:00:00.000Z' })).close();
+    const db = new Database(file);
+    expect(db.prepare('select * from schema_step').all()).toEqual([
+      { number: 1, name: 'first', applied_at: sampleTime },
+    ]);
+    db.close();
+  });
+
+  it('leaves the old schema whole when a step fails', async () => {
+    await (await open()).close();
+    const broken = {
+      number: 2,
+      name: 'broken',
+      statements: ['create table half (id text)', 'create nonsense'],
+    };
+    await expect(open({ migrations: [...migrations, broken] })).rejects.toThrow();
+    const db = new Database(file);
+    expect(db.prepare(`select name from sqlite_master where name = 'half'`).all()).toEqual([]);
+    expect(db.prepare('select max(number) as n from schema_step').get()).toEqual({ n: 1 });
+    db.close();
+    await (await open()).close();
+  });
+
+  it('refuses what a newer program has kept, and leaves it alone', async () => {
+    const newer = {
+      number: 999,
+      name: 'from the future',
+      statements: ['create table later (id text)'],
+    };
+    await (await open({ migrations: [...migrations, newer] })).close();
+    expect(await codeOf(open())).toBe('store-newer-than-program');
+    await (await open({ migrations: [...migrations, newer] })).close();
+  });
+
+  it('writes to the disk at every commit, ahead of time, with foreign keys', async () => {
+    const store = await open();
+    const db = new Database(file);
+    expect(db.pragma('journal_mode', { simple: true })).toBe('wal');
+    db.close();
+    const orphan = store.change(async (session) =>
+      done(await session.appendEvents('nobody', [sampleEvent('e1')])),
+    );
+    await expect(orphan).rejects.toThrow(/FOREIGN KEY/);
+    await store.close();
+  });
+
+  it('says so when the file is no store', async () => {
+    writeFileSync(
+      file,
+      'a shopping list, rather longer than the header that a database would have\n'.repeat(20),
+    );
+    expect(await codeOf(open())).toBe('store-not-ours');
+  });
+
+  it('says so when the folder cannot be made', async () => {
+    writeFileSync(join(folder, 'in-the-way'), '');
+    expect(await codeOf(open({ file: join(folder, 'in-the-way', 'workshop.sqlite') }))).toBe(
+      'store-not-readable',
+    );
+  });
+
+  it('says so when the file may not be written', async () => {
+    await (await open()).close();
+    chmodSync(file, 0o444);
+    chmodSync(folder, 0o555);
+    try {
+      expect(await asNobody(() => codeOf(open()))).toBe('store-not-writable');
+    } finally {
+      chmodSync(folder, 0o755);
+    }
+  });
+
+  it('says so when the folder may not be entered', async () => {
+    const locked = join(folder, 'locked');
+    mkdirSync(locked, { mode: 0o000 });
+    expect(await asNobody(() => codeOf(open({ file: join(locked, 'workshop.sqlite') })))).toBe(
+      'store-not-readable',
+    );
+  });
+
+  it('says so when another program holds the pen too long', async () => {
+    const store = await open({ busyMs: 20 });
+    const other = new Database(file);
+    other.exec('begin immediate');
+    expect(await codeOf(store.change(() => Promise.resolve(done(1))))).toBe('store-busy');
+    other.exec('rollback');
+    other.close();
+    expect(await store.change(() => Promise.resolve(done(1)))).toEqual(done(1));
+    await store.close();
+  });
+
+  it('names the row that it cannot read', async () => {
+    const store = await open();
+    await store.change(async (session) => {
+      await session.insertStudy(sampleStudy('s1'), sampleTime);
+      return done(undefined);
+    });
+    const other = new Database(file);
+    other.exec(`update study set machine = '{"maxPowerPct":400}' where id = 's1'`);
+    other.close();
+    expect(await codeOf(store.read((session) => session.study('s1')))).toBe('store-row-unreadable');
+    await store.close();
+  });
+});

@@ -1,0 +1,66 @@
+/**
+ * The rows, as both engines hold them: texts, whole numbers and double precision only; JSON and ISO times as text; yes
+ * and no as 1 and 0. Order is kept by `position`, counted up in the session that inserts.
+ */
+export interface Tables {
+  readonly schema_step: SchemaStepRow;
+  readonly study: StudyRow;
+  readonly card: CardRow;
+  readonly reading_event: EventRow;
+  readonly tally: TallyRow;
+  readonly proven_setting: EntryRow;
+}
+
+/** One migration that has run. */
+export interface SchemaStepRow {
+  readonly number: number;
+  readonly name: string;
+  readonly applied_at: string;
+}
+
+export interface StudyRow {
+  readonly id: string;
+  readonly is_example: number;
+  readonly created_at: string;
+  readonly touched_at: string;
+  readonly revision: number;
+  readonly stock: string;
+  readonly machine: string;
+  readonly promise: string;
+  readonly aim: string;
+  readonly ask: string;
+  readonly habit: string | null;
+}
+
+export interface CardRow {
+  readonly study_id: string;
+  readonly code: string;
+  readonly position: number;
+  readonly body: string;
+}
+
+export interface EventRow {
+  readonly study_id: string;
+  readonly id: string;
+  readonly position: number;
+  readonly card_code: string;
+  readonly body: string;
+}
+
+export interface TallyRow {
+  readonly id: string;
+  readonly position: number;
+  readonly study_id: string | null;
+  readonly proven_setting_id: string | null;
+  readonly body: string;
+}
+
+export interface EntryRow {
+  readonly id: string;
+  readonly code: string;
+  readonly is_example: number;
+  readonly kept_at: string;
+  /** Where it came from; that study may be gone. */
+  readonly study_id: string;
+  readonly body: string;
+}

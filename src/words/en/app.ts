@@ -1,0 +1,71 @@
+import type { AreaWords } from '../sentence.ts';
+
+/** What stands against a use-case. Codes: `appCodes` in src/app/codes.ts. */
+export const appWords = {
+  'study-not-found': {
+    message: (p) => `There is no study “${p('id')}”.`,
+    remedy: () => 'It may have been removed. Go back to the first screen and open one from there.',
+  },
+  'card-not-found': {
+    message: (p) => `This study has no card ${p('card')}.`,
+    remedy: () =>
+      'Check the four characters on the card, and that the study is the one it was cut for.',
+  },
+  'tally-not-found': {
+    message: (p) => `There is no tally “${p('id')}” here.`,
+    remedy: () => 'It may have been taken away already. Load the page again.',
+  },
+  'entry-not-found': {
+    message: (p) => `The book has no setting “${p('id')}”.`,
+    remedy: () => 'Check the code on the shelf label, or search the book by material.',
+  },
+  'card-code-taken': {
+    message: (p) => `Another card already has the code ${p('card')}.`,
+    remedy: () => 'Give the card a new code before it is cut, and send it again.',
+  },
+  'card-code-changed': {
+    message: (p) => `Card ${p('card')} was sent with another code, ${p('other')}.`,
+    remedy: () => 'A card keeps its code. Add the other one as a card of its own.',
+  },
+  'card-already-read': {
+    message: (p) => `Card ${p('card')} has been read already: its words are cut into the sheet.`,
+    remedy: () => 'Correct a cell as cut, or design a new card.',
+  },
+  'read-cell-would-vanish': {
+    message: (p) =>
+      `Cell ${p('cell')} of card ${p('card')} has been read, and the changed card has no such cell.`,
+    remedy: () => 'Clear the reading of that cell first, or keep the cell.',
+  },
+  'cell-not-on-card': {
+    message: (p) => `Card ${p('card')} has no cell ${p('cell')}.`,
+    remedy: () => 'Check that the card shown is the card in your hand.',
+  },
+  'tally-id-taken': {
+    message: (p) => `Another tally already has the id “${p('id')}”.`,
+    remedy: () => 'Send the tally with an id of its own, or with none.',
+  },
+  'entry-id-taken': {
+    message: (p) => `Another setting in the book already has the id “${p('id')}”.`,
+    remedy: () => 'Send the setting with an id of its own, or with none.',
+  },
+  'power-above-machine': {
+    message: (p) =>
+      `A power setting of ${p('powerPct')} % is above what this machine is allowed, ${p('mostPct')} %.`,
+    remedy: () => 'Lower the power setting, or correct the most that the machine may be set to.',
+  },
+  'overdrive-needs-reason': {
+    message: (p) =>
+      `At a power setting of ${p('powerPct')} % the tube runs above its rated current, which ${p('limitPct')} % reaches. This shortens its life, and Throughcut never recommends it.`,
+    remedy: () =>
+      'Keep a setting at or below that power. If you choose this one all the same, say why: the book records it as your choice.',
+  },
+  'no-forecast-to-keep': {
+    message: () => 'The study says too little to tell what this setting would do.',
+    remedy: () => 'Read a card or tally an order first, then keep the setting.',
+  },
+  'import-names-unknown-setting': {
+    message: (p) =>
+      `Tally “${p('tally')}” in the file belongs to a setting “${p('id')}” that is neither in the file nor in the book.`,
+    remedy: () => 'Nothing was changed. Export the file again from where it came from.',
+  },
+} satisfies AreaWords;

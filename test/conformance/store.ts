@@ -1,0 +1,305 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import type { Session, Store } from '../../src/app/ports.ts';
+import { done, refused } from '../../src/core/problem.ts';
+import {
+  sampleCard,
+  sampleEntry,
+  sampleEvent,
+  sampleStudy,
+  sampleTally,
+  sampleTime,
+} from '../samples/studies.ts';
+
+/** One engine with an empty place of its own. */
+export interface EngineUnderTest {
+  /** Opens the same place; may be called again after `close`, and while another is open. */
+  readonly open: () => Promise<Store>;
+  /**
+   * Starts a program of its own that appends `count` events to card K7QX of a study, one a session, and calls `heard`
+   * with an event's id once the store has acknowledged it. Resolves when it has ended; `kill` ends it at once.
+   */
+  readonly startWriter: (options: {
+    readonly studyId: string;
+    readonly name: string;
+    readonly count: number;
+    readonly heard: (id: string) => void;
+  }) => { readonly ended: Promise<void>; readonly kill: () => void };
+  readonly destroy: () => Promise<void>;
+}
+
+/** What every engine must do. A new engine is one file that calls this. */
+export const storeConformance = (engine: string, make: () => Promise<EngineUnderTest>): void => {
+  describe(`store on ${engine}`, () => {
+    let place: EngineUnderTest;
+    let store: Store;
+
+    beforeEach(async () => {
+      place = await make();
+      store = await place.open();
+    });
+    afterEach(async () => {
+      await store.close();
+      await place.destroy();
+    });
+
+    const keep = async (work: (session: Session) => Promise<unknown>): Promise<void> => {
+      await store.change(async (session) => done(await work(session)));
+    };
+    const study = (id: string) => store.read((session) => session.study(id));
+    const insert = (id: string, cards = [sampleCard()]) =>
+      keep((session) => session.insertStudy(sampleStudy(id, { cards }), sampleTime));
+
+    it('gives back a study exactly as it was given', async () => {
+      const whole = sampleStudy('s1', {
+        habit: { powerPct: 30, speedMmPerS: 14, comesOut: 'nearly' },
+        cards: [sampleCard('ZZZZ'), sampleCard('AAAA')],
+        events: [
+          sampleEvent('e2', { cardCode: 'ZZZZ' }),
+          sampleEvent('e1', { cardCode: 'AAAA' }),
+          { id: 'e0', cardCode: 'ZZZZ', at: sampleTime, kind: 'undone', eventId: 'e2' },
+        ],
+        tallies: [sampleTally('t2'), sampleTally('t1')],
+      });
+      await keep((session) => session.insertStudy(whole, sampleTime));
+      expect(await study('s1')).toEqual({ study: whole, revision: 1, touchedAt: sampleTime });
+    });
+
+    it('keeps nothing of a session that is refused', async () => {
+      const outcome = await store.change(async (session) => {
+        await session.insertStudy(sampleStudy('s1'), sampleTime);
+        return refused('because');
+      });
+      expect(outcome).toEqual(refused('because'));
+      expect(await study('s1')).toBeUndefined();
+    });
+
+    it('keeps nothing of a session that throws, and works on', async () => {
+      const work = store.change(async (session) => {
+        await session.insertStudy(sampleStudy('s1'), sampleTime);
+        throw new Error('a bug');
+      });
+      await expect(work).rejects.toThrow('a bug');
+      expect(await study('s1')).toBeUndefined();
+      await insert('s2');
+      expect(await study('s2')).toBeDefined();
+    });
+
+    it('keeps nothing of a session whose last statement the schema refuses', async () => {
+      await insert('s1');
+      await expect(
+        keep(async (session) => {
+          await session.insertEntry(sampleEntry('b1'));
+          await session.appendEvents('s1', [sampleEvent('e1', { cardCode: 'NONE' })]);
+        }),
+      ).rejects.toThrow();
+      expect(await store.read((session) => session.entry('b1'))).toBeUndefined();
+    });
+
+    it('stores an event once however often it is sent, and keeps the order', async () => {
+      await insert('s1');
+      const send = (...ids: string[]) =>
+        store.change(async (session) =>
+          done(
+            await session.appendEvents(
+              's1',
+              ids.map((id) => sampleEvent(id)),
+            ),
+          ),
+        );
+      expect(await send('c', 'a')).toEqual(done(2));
+      expect(await send('a', 'b', 'b', 'c')).toEqual(done(1));
+      expect((await study('s1'))?.study.events.map(({ id }) => id)).toEqual(['c', 'a', 'b']);
+    });
+
+    it('keeps more events than one statement holds', async () => {
+      await insert('s1');
+      const events = Array.from({ length: 2500 }, (_, i) => sampleEvent(`e${String(i)}`));
+      await keep((session) => session.appendEvents('s1', events));
+      expect((await study('s1'))?.study.events).toEqual(events);
+    });
+
+    it('counts the revision up with every touch', async () => {
+      await insert('s1');
+      await keep((session) => session.touch('s1', '2031-05-07T00:00:00.000Z'));
+      expect(await study('s1')).toMatchObject({
+        revision: 2,
+        touchedAt: '2031-05-07T00:00:00.000Z',
+      });
+    });
+
+    it('lists studies, the last touched first', async () => {
+      await insert('s1');
+      await insert('s2', [sampleCard('B2B2'), sampleCard('A1A1')]);
+      await keep((session) => session.insertTally('s2', sampleTally('t1')));
+      await keep((session) => session.touch('s1', '2032-01-01T00:00:00.000Z'));
+      const listed = await store.read((session) => session.summaries());
+      expect(listed.map(({ id, cardCodes, tallyCount }) => [id, cardCodes, tallyCount])).toEqual([
+        ['s1', ['K7QX'], 0],
+        ['s2', ['B2B2', 'A1A1'], 1],
+      ]);
+    });
+
+    it('replaces the head of a study and nothing else', async () => {
+      await insert('s1');
+      const { study: before } = (await study('s1')) ?? { study: sampleStudy('none') };
+      const head = { ...before, aim: 'gentlest' as const, ask: { powerPct: 30 } };
+      await keep((session) => session.replaceHead('s1', head));
+      expect((await study('s1'))?.study).toEqual(head);
+    });
+
+    it('replaces and removes a card, its events with it', async () => {
+      await insert('s1', [sampleCard('K7QX'), sampleCard('B2B2')]);
+      await keep((session) =>
+        session.appendEvents('s1', [sampleEvent('e1'), sampleEvent('e2', { cardCode: 'B2B2' })]),
+      );
+      const changed = sampleCard('B2B2', { sizeMm: 20 });
+      await keep((session) => session.replaceCard('s1', changed));
+      await keep((session) => session.deleteCard('s1', 'K7QX'));
+      const now = (await study('s1'))?.study;
+      expect(now?.cards).toEqual([changed]);
+      expect(now?.events.map(({ id }) => id)).toEqual(['e2']);
+    });
+
+    it('knows which codes are taken, by cards and by the book', async () => {
+      await insert('s1');
+      await keep((session) => session.insertEntry(sampleEntry('b1', { code: 'BOOK' })));
+      const taken = (code: string) => store.read((session) => session.codeTaken(code));
+      expect([await taken('K7QX'), await taken('BOOK'), await taken('FREE')]).toEqual([
+        true,
+        true,
+        false,
+      ]);
+    });
+
+    it('finds a proven setting by id and by code, the last kept first', async () => {
+      const older = sampleEntry('b1', { code: 'SAME', keptAt: '2030-01-01T00:00:00.000Z' });
+      const newer = sampleEntry('b2', { code: 'SAME', note: 'second order' });
+      await keep(async (session) => {
+        await session.insertEntry(older);
+        await session.insertEntry(newer);
+      });
+      await store.read(async (session) => {
+        expect(await session.entries()).toEqual([newer, older]);
+        expect(await session.entry('b1')).toEqual(older);
+        expect(await session.entry('SAME')).toEqual(newer);
+        expect(await session.entry('b3')).toBeUndefined();
+      });
+    });
+
+    it('keeps the tallies of a proven setting when its study goes, and loses the others', async () => {
+      await insert('s1');
+      await keep(async (session) => {
+        await session.insertEntry(sampleEntry('b1'));
+        await session.insertTally('s1', sampleTally('t1', { provenSettingId: 'b1' }));
+        await session.insertTally('s1', sampleTally('t2'));
+        await session.deleteStudy('s1');
+      });
+      await store.read(async (session) => {
+        const kept = sampleTally('t1', { provenSettingId: 'b1' });
+        expect(await session.study('s1')).toBeUndefined();
+        expect(await session.talliesOfEntry('b1')).toEqual([kept]);
+        expect(await session.looseTallies()).toEqual([kept]);
+        expect(await session.tally('t1')).toEqual({ tally: kept });
+        expect(await session.tally('t2')).toBeUndefined();
+      });
+    });
+
+    it('keeps the tallies of a study when its proven setting goes', async () => {
+      await insert('s1');
+      await keep(async (session) => {
+        await session.insertEntry(sampleEntry('b1'));
+        await session.insertTally('s1', sampleTally('t1', { provenSettingId: 'b1' }));
+        await session.insertTally(undefined, sampleTally('t2', { provenSettingId: 'b1' }));
+        await session.deleteEntry('b1');
+      });
+      expect((await study('s1'))?.study.tallies).toEqual([sampleTally('t1')]);
+      expect(await store.read((session) => session.tally('t2'))).toBeUndefined();
+    });
+
+    it('removes every trace of the example and nothing else', async () => {
+      await insert('own');
+      await keep(async (session) => {
+        await session.insertEntry(sampleEntry('own-entry'));
+        await session.insertStudy(
+          sampleStudy('example', {
+            isExample: true,
+            cards: [sampleCard('EXMP')],
+            tallies: [sampleTally('t1')],
+          }),
+          sampleTime,
+        );
+        await session.insertEntry(sampleEntry('example-entry', { isExample: true }));
+        await session.insertTally(
+          undefined,
+          sampleTally('t2', { provenSettingId: 'example-entry' }),
+        );
+      });
+      await keep((session) => session.deleteExample());
+      await store.read(async (session) => {
+        expect((await session.summaries()).map(({ id }) => id)).toEqual(['own']);
+        expect((await session.entries()).map(({ id }) => id)).toEqual(['own-entry']);
+        expect(await session.tally('t1')).toBeUndefined();
+        expect(await session.tally('t2')).toBeUndefined();
+        expect(await session.codeTaken('EXMP')).toBe(false);
+      });
+    });
+
+    it('keeps what it acknowledged when it is closed and opened again', async () => {
+      await insert('s1');
+      await store.close();
+      store = await place.open();
+      expect((await study('s1'))?.study.cards).toEqual([sampleCard()]);
+    });
+
+    it('lets sessions of one program wait for one another', async () => {
+      await insert('s1');
+      const ids = Array.from({ length: 40 }, (_, i) => `e${String(i)}`);
+      await Promise.all(
+        ids.map((id) =>
+          keep(async (session) => {
+            await session.appendEvents('s1', [sampleEvent(id)]);
+            await session.touch('s1', sampleTime);
+          }),
+        ),
+      );
+      const now = await study('s1');
+      expect(now?.study.events.map(({ id }) => id).sort()).toEqual([...ids].sort());
+      expect(now?.revision).toBe(41);
+    });
+
+    it('takes the writings of two programs at once, each in its order', async () => {
+      await insert('s1');
+      const heard: string[] = [];
+      const writers = ['p', 'q'].map((name) =>
+        place.startWriter({ studyId: 's1', name, count: 60, heard: (id) => heard.push(id) }),
+      );
+      await Promise.all(writers.map(({ ended }) => ended));
+      const stored = (await study('s1'))?.study.events.map(({ id }) => id) ?? [];
+      expect(heard).toHaveLength(120);
+      expect([...stored].sort()).toEqual([...heard].sort());
+      for (const name of ['p', 'q'])
+        expect(stored.filter((id) => id.startsWith(name))).toEqual(
+          Array.from({ length: 60 }, (_, i) => `${name}${String(i)}`),
+        );
+    });
+
+    it('has everything that it acknowledged after the program was killed', async () => {
+      await insert('s1');
+      const heard: string[] = [];
+      const writer = place.startWriter({
+        studyId: 's1',
+        name: 'k',
+        count: 1_000_000,
+        heard: (id) => {
+          heard.push(id);
+          if (heard.length === 25) writer.kill();
+        },
+      });
+      await writer.ended;
+      const stored = (await study('s1'))?.study.events.map(({ id }) => id) ?? [];
+      expect(heard.length).toBeGreaterThanOrEqual(25);
+      expect(stored.slice(0, heard.length)).toEqual(heard);
+      expect(stored.length - heard.length).toBeLessThanOrEqual(1);
+    });
+  });
+};

@@ -1,0 +1,100 @@
+import type { ProvenSetting } from '../../src/core/book/provenSetting.ts';
+import type { Card } from '../../src/core/card/card.ts';
+import { undescribedMachine } from '../../src/core/machine/machine.ts';
+import type { Setting } from '../../src/core/machine/setting.ts';
+import type { Grade } from '../../src/core/reading/grade.ts';
+import { defaultPromise } from '../../src/core/reading/promise.ts';
+import type { ReadingEvent } from '../../src/core/reading/readingEvent.ts';
+import type { RecordedTally, Study } from '../../src/core/study/study.ts';
+
+/** Things to store and send in tests. Invented. */
+export const sampleTime = '2031-05-06T07:08:09.000Z';
+
+export const sampleSetting: Setting = {
+  powerPct: 34,
+  speedMmPerS: 17,
+  passes: 1,
+  air: { kPa: 100 },
+};
+
+/** A ladder of one power and two speeds, two cells each. */
+export const sampleCard = (code = 'K7QX', over: Partial<Card> = {}): Card => ({
+  version: 1,
+  code,
+  origin: 'described',
+  rungs: [
+    { letter: 'A', setting: { powerPct: 34, speedMmPerS: 14, passes: 1 } },
+    { letter: 'B', setting: { powerPct: 34, speedMmPerS: 20, passes: 1 } },
+  ],
+  cells: ['A1', 'B1', 'A2', 'B2'].map((id, i) => ({
+    id,
+    rung: id.slice(0, 1),
+    xMm: 10 + 20 * i,
+    yMm: 12,
+  })),
+  shape: 'star',
+  sizeMm: 14,
+  shapeLengthMm: 60,
+  widthMm: 100,
+  heightMm: 30,
+  outline: 'none',
+  doubledNotch: 'lower-left',
+  places: {},
+  ...over,
+});
+
+export const sampleEvent = (
+  id: string,
+  over: { cardCode?: string; cell?: string; grade?: Grade } = {},
+): ReadingEvent => ({
+  id,
+  cardCode: over.cardCode ?? 'K7QX',
+  at: sampleTime,
+  kind: 'graded',
+  cell: over.cell ?? 'A1',
+  grade: over.grade ?? 'out',
+});
+
+export const sampleTally = (id: string, over: Partial<RecordedTally> = {}): RecordedTally => ({
+  id,
+  at: sampleTime,
+  setting: sampleSetting,
+  out: 197,
+  hangs: 2,
+  stays: 0,
+  spoilt: 1,
+  partLengthMm: 160,
+  ...over,
+});
+
+export const sampleStudy = (id: string, over: Partial<Study> = {}): Study => ({
+  version: 1,
+  id,
+  isExample: false,
+  createdAt: sampleTime,
+  stock: { material: 'birch plywood', nominalThicknessMm: 3, thicknessReadingsMm: [3.1, 3.2] },
+  machine: undescribedMachine,
+  promise: defaultPromise,
+  aim: 'fastest',
+  ask: {},
+  tallies: [],
+  cards: [],
+  events: [],
+  ...over,
+});
+
+export const sampleEntry = (id: string, over: Partial<ProvenSetting> = {}): ProvenSetting => ({
+  version: 1,
+  id,
+  code: 'BK42',
+  isExample: false,
+  keptAt: sampleTime,
+  setting: sampleSetting,
+  aim: 'fastest',
+  promise: defaultPromise,
+  outOf100Mean: 98.2,
+  surePct: 95.4,
+  holdsFor: { material: 'birch plywood', nominalThicknessMm: 3 },
+  cameFrom: { studyId: 'gone', cardCodes: ['K7QX'], cellCount: 4, partsTallied: 0, habit: false },
+  ...over,
+});
