@@ -8,4 +8,4 @@ export const cardCode = (random: Pick<SeededRandom, 'integer'>): string =>
   Array.from({ length: 4 }, () => alphabet.charAt(random.integer(alphabet.length))).join('');
 
 export const isCardCode = (text: string): boolean =>
-  text.length === 4 && [...text].every((sign) => alphabet.includes(sign));
+  text.length === 4 && Array.from(text).every((sign) => alphabet.includes(sign));

@@ -4,6 +4,8 @@ import { shapeBoxMm } from './testShapes.ts';
 
 /** The most cells that one card may hold. */
 const mostCells = 120;
+/** Letters for the rungs, in the order of cutting. */
+export const rungLetters = 'ABCDEFGHIJKLMNOPQRST';
 
 /** The first thing in a request that no card can be made of; undefined where there is none. */
 export const checkRequest = (request: CardRequest): Problem | undefined =>
@@ -55,15 +57,18 @@ export const rungsLeft = (request: CardRequest): number | undefined =>
 const tooMany = (request: CardRequest): Problem | undefined => {
   const rungs = request.rungs?.length ?? 1;
   const left = rungsLeft(request);
-  if (left !== undefined && rungs > left) {
-    return { code: 'card-too-many-entries', params: { rungs, most: Math.max(0, left) } };
-  }
-  return rungs * request.cellsEach > mostCells
-    ? {
-        code: 'card-request-out-of-range',
-        params: { what: 'cells', value: rungs * request.cellsEach, least: 1, most: mostCells },
-      }
+  return left !== undefined && rungs > left
+    ? { code: 'card-too-many-entries', params: { rungs, most: Math.max(0, left) } }
     : undefined;
+};
+
+/** Whether a card can hold so many rungs and cells; and that there is something on it. */
+export const checkCounts = (rungs: number, cells: number): Problem | undefined => {
+  if (rungs === 0) return { code: 'card-nothing-to-vary', params: {} };
+  const what = rungs > rungLetters.length ? 'rungs' : cells > mostCells ? 'cells' : undefined;
+  if (what === undefined) return undefined;
+  const [value, most] = what === 'rungs' ? [rungs, rungLetters.length] : [cells, mostCells];
+  return { code: 'card-request-out-of-range', params: { what, value, least: 1, most } };
 };
 
 const belowGap = (request: CardRequest): Problem | undefined => {

@@ -7,7 +7,7 @@ export const cardCodes = [
   'card-bigger-than-sheet',
   'card-power-above-machine',
   'card-nothing-to-vary',
-  'card-rung-slowed-to-ceiling',
+  'card-rung-sped-up-to-ceiling',
   'card-rung-rounded',
   'card-rung-beyond-machine',
   'card-rung-overdrives',

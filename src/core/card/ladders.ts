@@ -1,5 +1,6 @@
 import type { Setting } from '../machine/setting.ts';
 import { slowestAllowed } from './ceiling.ts';
+import { rungsLeft } from './checkRequest.ts';
 import type { CardRequest } from './cardRequest.ts';
 import { nearestStep, nextStep, stepNotFaster, stepNotSlower } from './steps.ts';
 
@@ -15,6 +16,13 @@ const reachOf = (lnSd: number): number => Math.min(0.6, Math.max(0.2, 1.3 * lnSd
 /** The usual gain of a second pass in speed, 2^0.8 (the middle of the cut model's prior on passes). */
 const passExponent = 0.8;
 
+/** How many settings a card should have: what the user wishes, else 6, or 9 in two ways; never more than the entries left. */
+export const settingsWanted = (request: CardRequest): number =>
+  Math.min(
+    request.settingsAtMost ?? (request.vary === 'speed-and-power' ? 9 : 6),
+    rungsLeft(request) ?? Infinity,
+  );
+
 /**
  * The settings of a card that was asked for by its question, before the order of cutting is drawn. Speeds and powers are
  * on their steps, within the machine's range, and each setting is there once; there may be fewer than were asked for.
@@ -22,7 +30,7 @@ const passExponent = 0.8;
 export const settingsFor = (request: CardRequest): readonly Setting[] => {
   const { vary, powerPct } = request;
   const twoWay = vary === 'speed-and-power';
-  const count = request.settingsAtMost ?? (twoWay ? 9 : 6);
+  const count = settingsWanted(request);
   if (vary === 'power') return powerLadder(request, count);
   if (twoWay) {
     const powers = powersAround(request, count >= 6 ? 3 : Math.min(count, 2));

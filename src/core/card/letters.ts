@@ -39,11 +39,13 @@ const pointOf = (pair: string): Point => {
 
 /** Whether every sign of a text can be written by the laser. */
 export const canBeWritten = (text: string): boolean =>
-  [...text].every((sign) => Object.hasOwn(hersheyGlyphs, sign));
+  Array.from(text).every((sign) => Object.hasOwn(hersheyGlyphs, sign));
 
 /** Width of a text in mm, from the start of its first letter's room to the end of its last one's. */
 export const textWidthMm = (text: string, { capMm, narrow = 1 }: Lettering): number =>
-  [...text].reduce((sum, sign) => sum + glyphOf(sign).advance, 0) * (capMm / capUnits) * narrow;
+  Array.from(text).reduce((sum, sign) => sum + glyphOf(sign).advance, 0) *
+  (capMm / capUnits) *
+  narrow;
 
 /**
  * A text as single strokes that a laser can draw in one line each; `at` is the start of the base line, in mm, y
@@ -53,7 +55,7 @@ export const writeText = (text: string, at: Point, lettering: Lettering): readon
   const { capMm, narrow = 1 } = lettering;
   const unit = capMm / capUnits;
   let advanceMm = 0;
-  return [...text].flatMap((sign) => {
+  return Array.from(text).flatMap((sign) => {
     const glyph = glyphOf(sign);
     const startMm = at[0] + advanceMm;
     advanceMm += glyph.advance * unit * narrow;

@@ -1,8 +1,19 @@
 import type { AreaWords } from '../sentence.ts';
 import { appWords } from './app.ts';
+import { cardWords } from './card.ts';
 import { formatWords } from './formats.ts';
 import { readingWords } from './reading.ts';
+import { referenceWords } from './reference.ts';
 import { storeWords } from './store.ts';
+import { tubeWords } from './tube.ts';
 
 /** Every area's sentences in English. A new area is one file and one line here. No code may stand in two areas. */
-export const areas: readonly AreaWords[] = [appWords, formatWords, readingWords, storeWords];
+export const areas: readonly AreaWords[] = [
+  appWords,
+  cardWords,
+  formatWords,
+  readingWords,
+  storeWords,
+  referenceWords,
+  tubeWords,
+];
