@@ -1,8 +1,22 @@
 import { z } from 'zod';
+import type { ProvenSetting } from '../core/book/provenSetting.ts';
+import type { RecordedTally, Study } from '../core/study/study.ts';
 import { isoTime } from './saved/bounds.ts';
 import { provenSettingShape } from './saved/provenSetting.ts';
 import { studyShape } from './saved/study.ts';
 import { recordedTallyShape } from './saved/tally.ts';
+
+/** Everything a workshop has. */
+export interface ExportFile {
+  readonly kind: 'throughcut-export';
+  readonly version: 1;
+  /** ISO 8601, UTC. */
+  readonly exportedAt: string;
+  readonly studies: readonly Study[];
+  readonly book: readonly ProvenSetting[];
+  /** Tallies of proven settings whose study is no longer there. */
+  readonly tallies: readonly RecordedTally[];
+}
 
 /** Everything a workshop has, in one file: studies with their cards, readings and tallies, and the book. */
 export const exportFileShape = z.strictObject({
@@ -11,7 +25,5 @@ export const exportFileShape = z.strictObject({
   exportedAt: isoTime,
   studies: z.array(studyShape).max(10_000),
   book: z.array(provenSettingShape).max(10_000),
-  /** Tallies of proven settings whose study is no longer there. */
   tallies: z.array(recordedTallyShape).max(100_000),
-});
-export type ExportFile = z.infer<typeof exportFileShape>;
+}) satisfies z.ZodType<ExportFile>;

@@ -35,6 +35,7 @@ export const fitReply = z.object({
   reason: saidProblem.exactOptional(),
   oneStepSurer: forecast.exactOptional(),
   oneStepFaster: forecast.exactOptional(),
+  evenOdds: z.object({ powerPct: z.number(), speedMmPerS: z.number() }).exactOptional(),
   asked: forecast.exactOptional(),
   line: z.array(
     z.object({
@@ -87,6 +88,7 @@ export const nextCardReply = z.object({
   expectedGainPct: z.number(),
   worthCutting: z.boolean(),
   reason: z.string(),
+  reasonCode: z.string(),
 });
 export type NextCardReply = z.infer<typeof nextCardReply>;
 

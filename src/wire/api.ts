@@ -6,6 +6,7 @@ import { fitReply, nextCardQuery, nextCardReply, studyFileBody } from './answer.
 import { bookEntry, byEntry, keepSettingBody, searchBookQuery, tallyEntryBody } from './book.ts';
 import { addCardBody, byCard, cardReply, replaceCardBody } from './card.ts';
 import { healthReply, homeReply } from './home.ts';
+import { judgeMaterialQuery, materialJudged } from './material.ts';
 import { route } from './route.ts';
 import {
   byStudy,
@@ -104,7 +105,6 @@ export const api = {
     params: byCard,
     reply: gone,
   }),
-  /** Five more: the same path with `.svg`, `.dxf`, `.gcode`, `.pdf`, `.json`. See `cardFile`. */
   cardFile: route({
     method: 'GET',
     path: '/api/studies/:id/cards/:code/card.:kind',
@@ -201,6 +201,14 @@ export const api = {
     params: byEntry,
     body: tallyEntryBody,
     reply: bookEntry,
+  }),
+
+  judgeMaterial: route({
+    method: 'GET',
+    path: '/api/materials',
+    summary: 'What is thought of a material, by its name',
+    query: judgeMaterialQuery,
+    reply: materialJudged,
   }),
 
   openExample: route({

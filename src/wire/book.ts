@@ -26,7 +26,13 @@ export const promiseCheck = z.strictObject({
   allowedFor: z.number(),
   /** Chance of so many not-out or more if exactly the promised share came out. Absent: nothing tallied. */
   chanceOfSoManyPct: z.number().exactOptional(),
-  verdict: z.enum(['nothing-tallied', 'as-promised', 'too-few-to-say', 'worse-than-promised']),
+  verdict: z.enum([
+    'nothing-tallied',
+    'too-few-to-say',
+    'as-promised',
+    'borne-out',
+    'worse-than-promised',
+  ]),
 });
 
 export const bookEntry = z.strictObject({

@@ -20,13 +20,25 @@ export interface Route {
 /** Keeps the exact shapes of a route in its type. */
 export const route = <const R extends Route>(definition: R): R => definition;
 
-type Fed<S> = S extends z.ZodType ? z.input<S> : undefined;
+/** What may be handed over without a copy: nobody changes it. */
+export type Frozen<T> = T extends readonly (infer E)[]
+  ? number extends T['length']
+    ? readonly Frozen<E>[]
+    : { readonly [K in keyof T]: Frozen<T[K]> }
+  : T extends object
+    ? { readonly [K in keyof T]: Frozen<T[K]> }
+    : T;
 
+type Fed<S> = S extends z.ZodType ? Frozen<z.input<S>> : undefined;
+
+/** What the page sends. */
 export type ParamsOf<R extends Route> = Fed<R['params']>;
 export type QueryOf<R extends Route> = Fed<R['query']>;
 export type BodyOf<R extends Route> = Fed<R['body']>;
+
+/** What comes back. */
 export type ReplyOf<R extends Route> = R['reply'] extends z.ZodType
-  ? z.output<R['reply']>
+  ? Frozen<z.output<R['reply']>>
   : undefined;
 
 /** The address of a route: `:id` filled in and escaped, the query written behind. */

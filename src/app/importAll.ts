@@ -1,0 +1,97 @@
+import { done, type Outcome } from '../core/problem.ts';
+import type { RecordedTally, Study } from '../core/study/study.ts';
+import type { ExportFile } from '../formats/exportFile.ts';
+import { acceptMaterial } from './acceptMaterial.ts';
+import { noneImported, plus, type ImportCounts, type Imported } from './imported.ts';
+import type { Ports, Session } from './ports.ts';
+import { refuse } from './refuse.ts';
+import { sameValue } from './sameValue.ts';
+
+/**
+ * Adds what a file holds that is not here yet, all of it or nothing; what is here stays as it is. Importing the same
+ * file twice adds nothing. Refuses: a refused material, `import-names-unknown-setting`, `card-code-taken` where the
+ * file has another card under the code of one that is here in the same study.
+ */
+export const importAll = ({ store, clock }: Ports, file: ExportFile): Promise<Outcome<Imported>> =>
+  store.change(async (session) => {
+    const materials = [
+      ...file.studies.map(({ stock }) => stock.material),
+      ...file.book.map(({ holdsFor }) => holdsFor.material),
+    ];
+    for (const material of materials) {
+      const accepted = acceptMaterial(material);
+      if (!accepted.ok) return accepted;
+    }
+    let imported: Imported = { added: noneImported, alreadyHere: noneImported };
+    const note = (what: keyof ImportCounts, isNew: boolean, count = 1): void => {
+      imported = plus(imported, what, isNew, count);
+    };
+    for (const entry of file.book) {
+      const isNew = (await session.entry(entry.id))?.id !== entry.id;
+      if (isNew) await session.insertEntry(entry);
+      note('provenSettings', isNew);
+    }
+    for (const study of file.studies) {
+      const known = await session.study(study.id);
+      if (known === undefined)
+        await session.insertStudy({ ...study, tallies: [], cards: [], events: [] }, clock.now());
+      note('studies', known === undefined);
+      const added = await addParts(session, study, known?.study, note);
+      if (!added.ok) return added;
+      if (known !== undefined && added.value) await session.touch(study.id, clock.now());
+    }
+    for (const tally of file.tallies) {
+      const added = await addTally(session, undefined, tally, note);
+      if (!added.ok) return added;
+    }
+    return done(imported);
+  });
+
+type Note = (what: keyof ImportCounts, isNew: boolean, count?: number) => void;
+
+/** Cards, events and tallies of one study. Says whether any was new. */
+const addParts = async (
+  session: Session,
+  study: Study,
+  known: Study | undefined,
+  note: Note,
+): Promise<Outcome<boolean>> => {
+  let anyNew = false;
+  for (const card of study.cards) {
+    const here = known?.cards.find(({ code }) => code === card.code);
+    if (here !== undefined && !sameValue(here, card))
+      return refuse('card-code-taken', { card: card.code });
+    if (here === undefined) await session.insertCard(study.id, card);
+    note('cards', here === undefined);
+    anyNew ||= here === undefined;
+  }
+  const misfit = study.events.find(
+    ({ cardCode }) =>
+      ![...study.cards, ...(known?.cards ?? [])].some(({ code }) => code === cardCode),
+  );
+  if (misfit !== undefined) return refuse('card-not-found', { card: misfit.cardCode });
+  const stored = await session.appendEvents(study.id, study.events);
+  note('events', true, stored);
+  note('events', false, study.events.length - stored);
+  for (const tally of study.tallies) {
+    const added = await addTally(session, study.id, tally, note);
+    if (!added.ok) return added;
+    anyNew ||= added.value;
+  }
+  return done(anyNew || stored > 0);
+};
+
+const addTally = async (
+  session: Session,
+  studyId: string | undefined,
+  tally: RecordedTally,
+  note: Note,
+): Promise<Outcome<boolean>> => {
+  const entryId = tally.provenSettingId;
+  if (entryId !== undefined && (await session.entry(entryId))?.id !== entryId)
+    return refuse('import-names-unknown-setting', { tally: tally.id, id: entryId });
+  const isNew = (await session.tally(tally.id)) === undefined;
+  if (isNew) await session.insertTally(studyId, tally);
+  note('tallies', isNew);
+  return done(isNew);
+};

@@ -1,0 +1,31 @@
+/** How many of each were in a file. */
+export interface ImportCounts {
+  readonly studies: number;
+  readonly cards: number;
+  readonly events: number;
+  readonly tallies: number;
+  readonly provenSettings: number;
+}
+
+export interface Imported {
+  readonly added: ImportCounts;
+  readonly alreadyHere: ImportCounts;
+}
+
+export const noneImported: ImportCounts = {
+  studies: 0,
+  cards: 0,
+  events: 0,
+  tallies: 0,
+  provenSettings: 0,
+};
+
+export const plus = (
+  imported: Imported,
+  what: keyof ImportCounts,
+  isNew: boolean,
+  count: number,
+): Imported => {
+  const side = isNew ? 'added' : 'alreadyHere';
+  return { ...imported, [side]: { ...imported[side], [what]: imported[side][what] + count } };
+};

@@ -1,0 +1,135 @@
+import type { ProvenSetting } from '../core/book/provenSetting.ts';
+import { fitStudy } from '../core/cutmodel/fitStudy.ts';
+import { powerLimit } from '../core/machine/deliveredPower.ts';
+import type { Machine } from '../core/machine/machine.ts';
+import type { Setting } from '../core/machine/setting.ts';
+import { done, type Outcome } from '../core/problem.ts';
+import { readCard } from '../core/reading/readCard.ts';
+import type { PromiseWish } from '../core/reading/promise.ts';
+import { stockThicknessMm } from '../core/stock/stockThickness.ts';
+import type { Aim, Study } from '../core/study/study.ts';
+import { toCutStudy } from '../core/study/toCutStudy.ts';
+import { acceptMaterial } from './acceptMaterial.ts';
+import { withTallies, type EntryWithTallies } from './entryWithTallies.ts';
+import { freeCode } from './freeCode.ts';
+import type { Ports } from './ports.ts';
+import { findStudy } from './readStudy.ts';
+import { refuse } from './refuse.ts';
+import { sameValue } from './sameValue.ts';
+
+export interface KeepSetting {
+  readonly id?: string;
+  readonly studyId: string;
+  readonly setting: Setting;
+  readonly keptAt?: string;
+  /** Absent: the study's. */
+  readonly aim?: Aim;
+  readonly promise?: PromiseWish;
+  /** Needed where the setting draws more than the tube's rated current. */
+  readonly personsChoice?: string;
+  readonly note?: string;
+}
+
+/**
+ * Keeps a setting in the book with all that it holds for and where it came from. What the model says of it is computed
+ * here, from the study as it stands: nobody can write a promise into the book. The same setting sent twice under one id
+ * is kept once. Refuses: `study-not-found`, a refused material, `power-above-machine`, `overdrive-needs-reason`,
+ * `no-forecast-to-keep`, `entry-id-taken`.
+ */
+export const keepSetting = (
+  { store, clock, ids }: Ports,
+  asked: KeepSetting,
+): Promise<Outcome<EntryWithTallies>> =>
+  store.change(async (session) => {
+    const known = asked.id === undefined ? undefined : await session.entry(asked.id);
+    if (known !== undefined && known.id === asked.id) {
+      const same =
+        known.cameFrom.studyId === asked.studyId && sameValue(known.setting, asked.setting);
+      return same
+        ? done(await withTallies(session, known))
+        : refuse('entry-id-taken', { id: known.id });
+    }
+    const found = await findStudy(session, asked.studyId);
+    if (!found.ok) return found;
+    const { study } = found.value;
+    const allowed = mayKeep(study, asked);
+    if (!allowed.ok) return allowed;
+    const told = forecastOf(study, asked);
+    if (!told.ok) return told;
+    const entry: ProvenSetting = {
+      version: 1,
+      id: asked.id ?? ids.newId(),
+      code: await freeCode(session, ids),
+      isExample: study.isExample,
+      keptAt: asked.keptAt ?? clock.now(),
+      setting: asked.setting,
+      aim: asked.aim ?? study.aim,
+      promise: asked.promise ?? study.promise,
+      ...told.value,
+      holdsFor: holdsFor(study),
+      cameFrom: cameFrom(study),
+      ...(asked.personsChoice === undefined ? {} : { personsChoice: asked.personsChoice }),
+      ...(asked.note === undefined ? {} : { note: asked.note }),
+    };
+    await session.insertEntry(entry);
+    return done(await withTallies(session, entry));
+  });
+
+const mayKeep = (study: Study, { setting, personsChoice }: KeepSetting): Outcome<undefined> => {
+  const accepted = acceptMaterial(study.stock.material);
+  if (!accepted.ok) return accepted;
+  const { powerPct } = setting;
+  const { machine } = study;
+  if (powerPct > machine.maxPowerPct)
+    return refuse('power-above-machine', { powerPct, mostPct: machine.maxPowerPct });
+  const limitPct = ratedLimitPct(machine);
+  const chosen = (personsChoice ?? '').trim() !== '';
+  return limitPct !== undefined && powerPct > limitPct && !chosen
+    ? refuse('overdrive-needs-reason', { powerPct, limitPct: Math.floor(limitPct) })
+    : done(undefined);
+};
+
+const ratedLimitPct = (machine: Machine): number | undefined => {
+  const limit = powerLimit(machine);
+  return limit.because === 'rated-current' ? limit.powerPct : undefined;
+};
+
+const forecastOf = (
+  study: Study,
+  { setting, promise }: KeepSetting,
+): Outcome<Pick<ProvenSetting, 'outOf100Mean' | 'surePct'>> => {
+  const { powerPct, speedMmPerS } = setting;
+  const { asked } = fitStudy({
+    ...toCutStudy(study),
+    promise: promise ?? study.promise,
+    ask: { powerPct, speedMmPerS },
+  });
+  if (asked === undefined || !Number.isFinite(asked.outOf100Mean))
+    return refuse('no-forecast-to-keep');
+  return done({ outOf100Mean: asked.outOf100Mean, surePct: asked.sureOfPromisePct });
+};
+
+const holdsFor = ({ stock, machine }: Study): ProvenSetting['holdsFor'] => ({
+  ...(machine.name === undefined ? {} : { machine: machine.name }),
+  material: stock.material,
+  nominalThicknessMm: stock.nominalThicknessMm,
+  ...(stock.thicknessReadingsMm.length === 0
+    ? {}
+    : { measuredThicknessMm: stockThicknessMm(stock) }),
+  ...(stock.batch === undefined ? {} : { batch: stock.batch }),
+  ...(stock.sheet === undefined ? {} : { sheet: stock.sheet }),
+});
+
+const cameFrom = (study: Study): ProvenSetting['cameFrom'] => {
+  const read = study.cards.map((card) => ({
+    code: card.code,
+    cells: readCard(card, study.events).cells.filter(({ reading }) => reading.kind !== 'unread'),
+  }));
+  return {
+    studyId: study.id,
+    cardCodes: read.filter(({ cells }) => cells.length > 0).map(({ code }) => code),
+    cellCount: read.reduce((sum, { cells }) => sum + cells.length, 0),
+    partsTallied: study.tallies.reduce((sum, t) => sum + t.out + t.hangs + t.stays + t.spoilt, 0),
+    habit: study.habit !== undefined,
+  };
+};

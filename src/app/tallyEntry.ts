@@ -1,0 +1,40 @@
+import { done, type Outcome } from '../core/problem.ts';
+import { findEntry, withTallies, type EntryWithTallies } from './entryWithTallies.ts';
+import type { Ports } from './ports.ts';
+import { storeTally, type TallyToRecord } from './recordTally.ts';
+
+/** The count of an order cut with a proven setting; the setting says the rest. */
+export type OrderCount = Omit<TallyToRecord, 'setting' | 'provenSettingId' | 'partLengthMm'> & {
+  /** Absent: the length that the promise was given for. */
+  readonly partLengthMm?: number;
+};
+
+/**
+ * Counts an order cut with a proven setting, and says how the promise stands. The tally joins the study that the
+ * setting came from, where that is still there: production is the best card there is. The same tally sent twice is
+ * stored once. Refuses: `entry-not-found`, `tally-id-taken`.
+ */
+export const tallyEntry = (
+  { store, clock, ids }: Ports,
+  idOrCode: string,
+  asked: OrderCount,
+): Promise<Outcome<EntryWithTallies>> =>
+  store.change(async (session) => {
+    const found = await findEntry(session, idOrCode);
+    if (!found.ok) return found;
+    const entry = found.value;
+    const study = await session.study(entry.cameFrom.studyId);
+    const now = clock.now();
+    const tally = {
+      partLengthMm: entry.promise.partLengthMm,
+      ...asked,
+      id: asked.id ?? ids.newId(),
+      at: asked.at ?? now,
+      setting: entry.setting,
+      provenSettingId: entry.id,
+    };
+    const stored = await storeTally(session, study?.study.id, tally, asked);
+    if (!stored.ok) return stored;
+    if (study !== undefined && stored.value.isNew) await session.touch(study.study.id, now);
+    return done(await withTallies(session, entry));
+  });
