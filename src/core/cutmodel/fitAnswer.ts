@@ -69,6 +69,8 @@ export interface FitAnswer {
   /** One step surer than the recommended (production default), and one step faster: what each gives. */
   readonly oneStepSurer?: SettingForecast;
   readonly oneStepFaster?: SettingForecast;
+  /** What would do if an even chance of the promise were enough: how much of the setting is thin evidence. */
+  readonly evenOdds?: { readonly powerPct: number; readonly speedMmPerS: number };
   readonly asked?: SettingForecast;
   readonly line: readonly LinePoint[];
   readonly changeover: readonly ChangeoverPoint[];

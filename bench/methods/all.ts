@@ -1,0 +1,7 @@
+import { gridEye } from './gridEye.ts';
+import { halving } from './halving.ts';
+import type { Method } from './method.ts';
+import { throughcut } from './throughcut.ts';
+
+/** Every method, on the same seeds. */
+export const allMethods: readonly Method[] = [gridEye, halving, throughcut];

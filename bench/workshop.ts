@@ -1,0 +1,50 @@
+import type { Grade } from '../src/core/reading/grade.ts';
+
+/** One virtual workshop, as `contracts.md` of the bench has it: the tool sees only part of it. */
+export interface OpenedWorkshop {
+  readonly machine: {
+    readonly maxPowerPct: number;
+    readonly speedRangeMmPerS: readonly [number, number];
+    readonly tubePoints?: readonly { readonly powerPct: number; readonly currentMa: number }[];
+    readonly ratedCurrentMa?: number;
+  };
+  readonly stock: {
+    readonly material: string;
+    readonly nominalThicknessMm: number;
+    readonly measuredThicknessMm: readonly number[];
+  };
+  readonly bed: { readonly widthMm: number; readonly heightMm: number };
+  readonly cutCard: (cells: readonly BenchCell[]) => readonly Grade[];
+  readonly trueOutShare: (setting: BenchSetting) => number;
+  readonly fastestKeeping: (share: number, powerPct: number) => number;
+  readonly typicalPowerPct: number;
+  /** Only our own workshops tell it, for tables by thirds of the true scatter. */
+  readonly sigmaForTheReferee?: number;
+}
+
+export interface BenchSetting {
+  readonly powerPct: number;
+  readonly speedMmPerS: number;
+  readonly passes: number;
+  readonly air: boolean;
+}
+
+export interface BenchCell extends BenchSetting {
+  readonly xMm: number;
+  readonly yMm: number;
+}
+
+export interface WorkshopModule {
+  readonly name: string;
+  readonly openWorkshop: (seed: number) => OpenedWorkshop;
+  readonly history?: (seed: number) => unknown;
+}
+
+/** What a method may look at, and the one thing it may do. */
+export type VisibleWorkshop = Pick<
+  OpenedWorkshop,
+  'machine' | 'stock' | 'bed' | 'typicalPowerPct'
+> & {
+  readonly history?: unknown;
+  readonly cutCard: (cells: readonly BenchCell[]) => readonly Grade[];
+};

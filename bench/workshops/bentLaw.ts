@@ -1,0 +1,4 @@
+import { workshopWith } from './make.ts';
+
+/** The law bends as the power nears the setting at which the tube begins to fire. */
+export const { name, openWorkshop } = workshopWith('bent-near-firing', () => ({ firingPct: 10 }));

@@ -1,0 +1,4 @@
+import { workshopWith } from './make.ts';
+
+/** One shape in twenty meets a glue pocket. */
+export const { name, openWorkshop } = workshopWith('glue-pockets', () => ({ flawShare: 0.05 }));

@@ -1,0 +1,4 @@
+import { workshopWith } from './make.ts';
+
+/** Scatter grows with speed. */
+export const { name, openWorkshop } = workshopWith('growing-scatter', () => ({ scatterGrowth: 1 }));

@@ -1,0 +1,4 @@
+import { workshopWith } from './make.ts';
+
+/** One shape in a while is far off the rest. */
+export const { name, openWorkshop } = workshopWith('heavy-tails', () => ({ link: 'student3' }));

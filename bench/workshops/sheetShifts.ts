@@ -1,0 +1,4 @@
+import { workshopWith } from './make.ts';
+
+/** Sheets of one batch differ by 4 %. */
+export const { name, openWorkshop } = workshopWith('sheet-shifts', () => ({ sheetSd: 0.04 }));

@@ -1,0 +1,4 @@
+import { workshopWith } from './make.ts';
+
+/** The sheet grows 3 % thicker over 100 mm. */
+export const { name, openWorkshop } = workshopWith('wedge-sheet', () => ({ wedgePer100Mm: 0.03 }));

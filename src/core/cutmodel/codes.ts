@@ -1,0 +1,44 @@
+/** Why there is no recommendation. */
+export const reasonCodes = [
+  'nothing-read-yet',
+  'all-came-out',
+  'none-came-out',
+  'nothing-out-at-this-power',
+  'no-power-holds-this-speed',
+  'slower-than-the-machine',
+  'power-not-known',
+  'did-not-converge',
+] as const;
+
+/** What an answer has to say beside its setting. */
+export const warningCodes = [
+  'corner-power-not-modelled',
+  'power-says-nothing',
+  'guess-below-slowest-cell',
+  'held-to-fastest-out',
+  'changeover-off-the-card',
+  'speeds-told-little',
+  'thin-evidence',
+  'look-again',
+  'disagreement-is-noise',
+  'scatter-rests-on-prior',
+  'flaws-not-learnt',
+  'tally-stood-in',
+  'habit-stood-in',
+  'air-compared',
+  'asked-overdrives',
+  'cells-overdrove',
+  'power-beyond-the-card',
+  'flaws-beside-the-promise',
+] as const;
+
+/** What the next card's sentence may be. */
+export const nextCardCodes = [
+  'cut-this-card',
+  'not-worth-another-sheet',
+  'first-card',
+  'double-the-range-faster',
+  'double-the-range-slower',
+] as const;
+
+export const cutmodelCodes = [...reasonCodes, ...warningCodes, ...nextCardCodes] as const;

@@ -1,0 +1,217 @@
+import { airKey, type Air } from '../machine/air.ts';
+import { deliveryOf } from '../machine/deliveredPower.ts';
+import { isFlaw } from '../reading/grade.ts';
+import { referenceLengthMm } from '../reading/promise.ts';
+import type { CutStudy } from './cutStudy.ts';
+import type { HabitBelief, Model, Observation, ObservedOutcome } from './model.ts';
+import { priorMedianV50MmPerS, priors } from './priors.ts';
+
+/** A study made ready for the posterior, and what is needed to carry its answer back to settings. */
+export interface CompiledStudy {
+  readonly model: Model;
+  /** ln of the delivered fraction at P0, to which powers are related. */
+  readonly lnDeliveryAtP0: number;
+  readonly p0Pct: number;
+  /** ln(P/P0) of a setting; null where the tube does not fire there or nobody knows. */
+  readonly lnPowerOf: (powerPct: number) => number | null;
+  /** Air level, batch and sheet of the last thing cut, as indices into the posterior's effects; −1: none. */
+  readonly current: { readonly air: number; readonly batch: number; readonly sheet: number };
+  /** Which observation each study cell became; −1: unread, or not usable. */
+  readonly observationOfCell: readonly number[];
+  /** Cells whose power setting says nothing: below firing, or beyond the tube's readings. */
+  readonly unusableCells: readonly number[];
+  /** Air levels in the order of their effects, the commonest (which has none) first. */
+  readonly airLevels: readonly string[];
+}
+
+interface Cut {
+  readonly outcome: ObservedOutcome;
+  readonly count: number;
+  readonly powerPct: number;
+  readonly speedMmPerS: number;
+  readonly passes: number;
+  readonly thicknessMm: number;
+  readonly lengthMm: number;
+  readonly air: Air | undefined;
+  readonly batch: string;
+  readonly sheet: string;
+  /** Index of the study's cell; −1 for a tally. */
+  readonly cell: number;
+}
+
+/** Weights and scales of `priors.ts`, in the form the model takes them. */
+const modelPriors = (lnV50: number): Model['priors'] => ({
+  lnV50: { mean: lnV50, sd: priors.lnV50Sd },
+  powerExponent: priors.powerExponent,
+  lnSigma: priors.lnSigma,
+  lnHangBand: priors.lnHangBand,
+  thicknessExponent: priors.thicknessExponent,
+  passesExponent: priors.passesExponent,
+  airSd: priors.airSd,
+  flawsPerMetreMean: priors.flawsPerMetreMean,
+  sheetSdScale: priors.sheetSdScale,
+  batchSdScale: priors.batchSdScale,
+  misreading: priors.misreading,
+});
+
+const fallbackPowerPct = 30;
+
+/** Turns cells, tallies and habit into observations; equal ones are merged. O(cells). */
+export const compileStudy = (study: CutStudy): CompiledStudy => {
+  const delivery = deliveryOf(study.machine);
+  const cuts = cutsOf(study);
+  const p0Pct =
+    study.ask.powerPct ??
+    median(cuts.map((cut) => cut.powerPct)) ??
+    study.habit?.powerPct ??
+    fallbackPowerPct;
+  const atP0 = delivery(p0Pct);
+  const lnDeliveryAtP0 = Math.log(atP0 !== null && atP0 > 0 ? atP0 : p0Pct / 100);
+  const lnPowerOf = (powerPct: number): number | null => {
+    const fraction = delivery(powerPct);
+    return fraction === null || fraction <= 0 ? null : Math.log(fraction) - lnDeliveryAtP0;
+  };
+
+  const airLevels = byFrequency(cuts.map((cut) => airKey(cut.air)));
+  const batches = distinct(cuts.map((cut) => cut.batch));
+  const sheets = distinct(cuts.map((cut) => sheetKey(cut)));
+  const withBatches = batches.length > 1 || study.promise.for === 'newBatch';
+
+  const observations: Observation[] = [];
+  const seen = new Map<string, number>();
+  const observationOfCell = study.cells.map(() => -1);
+  const unusableCells: number[] = [];
+  for (const cut of cuts) {
+    const lnPower = lnPowerOf(cut.powerPct);
+    if (lnPower === null) {
+      if (cut.cell >= 0) unusableCells.push(cut.cell);
+      continue;
+    }
+    const observation: Observation = {
+      outcome: cut.outcome,
+      count: cut.count,
+      lnSpeed: Math.log(cut.speedMmPerS),
+      lnPower,
+      lnThickness: Math.log(cut.thicknessMm / study.stock.thicknessMm),
+      lnPasses: Math.log(cut.passes),
+      lengths: Math.max(1, cut.lengthMm / referenceLengthMm),
+      lengthM: cut.lengthMm / 1000,
+      air: airLevels.indexOf(airKey(cut.air)) - 1,
+      batch: withBatches ? batches.indexOf(cut.batch) : -1,
+      sheet: sheets.indexOf(sheetKey(cut)),
+    };
+    const key = Object.values({ ...observation, count: 0 }).join('|');
+    const already = seen.get(key);
+    const index = already ?? observations.length;
+    if (already === undefined) {
+      seen.set(key, index);
+      observations.push(observation);
+    } else {
+      const before = observations[index];
+      if (before) observations[index] = { ...before, count: before.count + cut.count };
+    }
+    if (cut.cell >= 0) observationOfCell[cut.cell] = index;
+  }
+
+  const last = cuts.at(-1);
+  const lnV50 = Math.log(
+    priorMedianV50MmPerS(study.stock.material, study.stock.thicknessMm, Math.exp(lnDeliveryAtP0)),
+  );
+  const habit = habitBelief(study, lnPowerOf);
+  return {
+    model: {
+      priors: modelPriors(lnV50),
+      observations,
+      ...(habit ? { habit } : {}),
+      airLevels: Math.max(0, airLevels.length - 1),
+      batches: withBatches ? Math.max(1, batches.length) : 0,
+      sheets: sheets.length,
+    },
+    lnDeliveryAtP0,
+    p0Pct,
+    lnPowerOf,
+    current: {
+      air: last ? airLevels.indexOf(airKey(last.air)) - 1 : -1,
+      batch: withBatches ? Math.max(0, last ? batches.indexOf(last.batch) : 0) : -1,
+      sheet: last ? sheets.indexOf(sheetKey(last)) : -1,
+    },
+    observationOfCell,
+    unusableCells,
+    airLevels,
+  };
+};
+
+/** Cells come last, so that "the last cell" is the last cut where there is any. */
+const cutsOf = (study: CutStudy): readonly Cut[] => [
+  ...study.tallies.flatMap((tally, i) => {
+    const common = {
+      ...tally.setting,
+      air: tally.setting.air,
+      thicknessMm: tally.thicknessMm ?? study.stock.thicknessMm,
+      lengthMm: tally.partLengthMm,
+      batch: tally.batch ?? '',
+      sheet: tally.sheet ?? `order ${String(i + 1)}`,
+      cell: -1,
+    };
+    const counts: readonly (readonly [ObservedOutcome, number])[] = [
+      ['out', tally.out],
+      ['hangs', tally.hangs],
+      ['stays', tally.stays],
+      ['flaw', tally.spoilt],
+    ];
+    return counts
+      .filter(([, count]) => count > 0)
+      .map(([outcome, count]): Cut => ({ ...common, outcome, count }));
+  }),
+  ...study.cells.flatMap((cell, i): readonly Cut[] => {
+    const outcome =
+      cell.spoilt === undefined ? cell.grade : isFlaw(cell.spoilt) ? ('flaw' as const) : undefined;
+    if (outcome === undefined) return [];
+    return [
+      {
+        outcome,
+        count: 1,
+        powerPct: cell.powerPct,
+        speedMmPerS: cell.speedMmPerS,
+        passes: cell.passes,
+        thicknessMm: cell.thicknessMm ?? study.stock.thicknessMm,
+        lengthMm: cell.shapeLengthMm ?? referenceLengthMm,
+        air: cell.air,
+        batch: cell.batch ?? '',
+        sheet: cell.sheet ?? '',
+        cell: i,
+      },
+    ];
+  }),
+];
+
+const habitBelief = (
+  { habit }: CutStudy,
+  lnPowerOf: (powerPct: number) => number | null,
+): HabitBelief | undefined => {
+  if (!habit) return undefined;
+  const lnPower = lnPowerOf(habit.powerPct);
+  if (lnPower === null) return undefined;
+  return {
+    lnPower,
+    mean: Math.log(habit.speedMmPerS) + priors.habit.shift[habit.comesOut],
+    sd: priors.habit.sd,
+  };
+};
+
+const sheetKey = (cut: Cut): string => `${cut.batch}\u0000${cut.sheet}`;
+
+const distinct = (keys: readonly string[]): readonly string[] => [...new Set(keys)];
+
+const byFrequency = (keys: readonly string[]): readonly string[] => {
+  const counts = new Map<string, number>();
+  for (const key of keys) counts.set(key, (counts.get(key) ?? 0) + 1);
+  return [...counts].sort((a, b) => b[1] - a[1]).map(([key]) => key);
+};
+
+const median = (values: readonly number[]): number | undefined => {
+  const sorted = [...values].sort((a, b) => a - b);
+  const upper = sorted[sorted.length >> 1];
+  const lower = sorted[(sorted.length - 1) >> 1];
+  return upper === undefined || lower === undefined ? undefined : (upper + lower) / 2;
+};

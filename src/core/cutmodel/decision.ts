@@ -1,0 +1,120 @@
+import { roughWeightedQuantile } from '../../num/weightedQuantile.ts';
+import { referenceLengthMm, type PromiseWish } from '../reading/promise.ts';
+import type { CompiledStudy } from './compileStudy.ts';
+import { links } from './links.ts';
+import type { Posterior } from './posterior.ts';
+import { marginKeeping, shareOut } from './share.ts';
+
+/** What one promise means to each point of a posterior, ready to be asked about many settings. */
+export interface Decision {
+  /** The fastest speed, mm/s, at which the promise holds with the wanted certainty; null where the tube is dark. */
+  readonly fastestHolding: (powerPct: number, surePct?: number) => number | null;
+  /** How sure the promise is at a setting, 0–1. */
+  readonly sureAt: (powerPct: number, speedMmPerS: number) => number;
+  /** The expected share of sound parts that come out at a setting, 0–1. */
+  readonly shareAt: (powerPct: number, speedMmPerS: number) => number;
+  /** Quantile of v50 at a power, mm/s, for what the promise is of. */
+  readonly v50Quantile: (powerPct: number, p: number) => number | null;
+  /** For each point ln of the fastest speed that keeps the share at P0: for the design of the next card. */
+  readonly lnFastestAtP0: Float64Array;
+}
+
+/** Passes: speeds are those of a single pass over the sheet `passes` times. */
+export const decisionOn = (
+  compiled: CompiledStudy,
+  posterior: Posterior,
+  promise: PromiseWish,
+  passes = 1,
+): Decision => {
+  const { count, weight } = posterior;
+  const lengths = Math.max(1, promise.partLengthMm / referenceLengthMm);
+  const share = promise.outOf100 / 100;
+  const level = levelOf(compiled, posterior, promise, passes);
+  const scatter = scatterOf(posterior, promise);
+  const margins = links.map((link) =>
+    posterior.links.some((used) => used.link === link) ? marginKeeping(link, share, lengths) : null,
+  );
+  const lnFastestAtP0 = Float64Array.from({ length: count }, (_, i) => {
+    const sigma = posterior.sigma[i] ?? 1;
+    const margin = margins[posterior.link[i] ?? 0]?.((scatter[i] ?? 0) / sigma) ?? 0;
+    return (level[i] ?? 0) - sigma * margin;
+  });
+  const column = new Float64Array(count);
+  /** Fills `column` with base + b·ln(P/P0). */
+  const along = (base: Float64Array, lnPower: number): Float64Array => {
+    for (let i = 0; i < count; i += 1) {
+      column[i] = (base[i] ?? 0) + (posterior.powerExponent[i] ?? 0) * lnPower;
+    }
+    return column;
+  };
+  return {
+    lnFastestAtP0,
+    fastestHolding: (powerPct, surePct = promise.surePct) => {
+      const lnPower = compiled.lnPowerOf(powerPct);
+      if (lnPower === null) return null;
+      return Math.exp(
+        roughWeightedQuantile(along(lnFastestAtP0, lnPower), weight, 1 - surePct / 100),
+      );
+    },
+    sureAt: (powerPct, speedMmPerS) => {
+      const lnPower = compiled.lnPowerOf(powerPct);
+      if (lnPower === null) return 0;
+      const lnSpeed = Math.log(speedMmPerS);
+      const fastest = along(lnFastestAtP0, lnPower);
+      let sure = 0;
+      for (let i = 0; i < count; i += 1) if ((fastest[i] ?? 0) >= lnSpeed) sure += weight[i] ?? 0;
+      return sure;
+    },
+    shareAt: (powerPct, speedMmPerS) => {
+      const lnPower = compiled.lnPowerOf(powerPct);
+      if (lnPower === null) return 0;
+      const lnSpeed = Math.log(speedMmPerS);
+      let sum = 0;
+      for (let i = 0; i < count; i += 1) {
+        const link = links[posterior.link[i] ?? 0];
+        if (!link) continue;
+        const margin = (level[i] ?? 0) + (posterior.powerExponent[i] ?? 0) * lnPower - lnSpeed;
+        sum +=
+          (weight[i] ?? 0) *
+          shareOut(link, margin, posterior.sigma[i] ?? 1, scatter[i] ?? 0, lengths);
+      }
+      return sum;
+    },
+    v50Quantile: (powerPct, p) => {
+      const lnPower = compiled.lnPowerOf(powerPct);
+      return lnPower === null
+        ? null
+        : Math.exp(roughWeightedQuantile(along(level, lnPower), weight, p));
+    },
+  };
+};
+
+/** ln v50 at P0 for what the promise is of: the present air; this batch or a new one; this sheet or all of them. */
+const levelOf = (
+  compiled: CompiledStudy,
+  posterior: Posterior,
+  promise: PromiseWish,
+  passes: number,
+): Float64Array => {
+  const { air, batch, sheet } = compiled.current;
+  const airEffect = posterior.air[air];
+  const batchEffect = promise.for === 'newBatch' ? undefined : posterior.batch[batch];
+  const sheetEffect = promise.for === 'sheet' ? posterior.sheet[sheet] : undefined;
+  const lnPasses = Math.log(passes);
+  return Float64Array.from(
+    posterior.lnV50,
+    (lnV50, i) =>
+      lnV50 +
+      (posterior.passesExponent[i] ?? 0) * lnPasses +
+      (airEffect?.[i] ?? 0) +
+      (batchEffect?.[i] ?? 0) +
+      (sheetEffect?.[i] ?? 0),
+  );
+};
+
+/** What the promise averages over beside σ. */
+const scatterOf = (posterior: Posterior, promise: PromiseWish): Float64Array =>
+  Float64Array.from(posterior.sheetSd, (sheetSd, i) => {
+    if (promise.for === 'sheet') return 0;
+    return promise.for === 'batch' ? sheetSd : Math.hypot(sheetSd, posterior.batchSd[i] ?? 0);
+  });

@@ -1,0 +1,59 @@
+import { isFlaw } from '../reading/grade.ts';
+import type { CutStudy } from './cutStudy.ts';
+
+/** What was cut, in the plainest terms: what bounds an answer before any model is asked. */
+export interface Evidence {
+  /** Settings at which something came out, from cells, tallies and habit. */
+  readonly out: readonly { readonly powerPct: number; readonly speedMmPerS: number }[];
+  readonly graded: number;
+  readonly outCells: number;
+  readonly notOutCells: number;
+  readonly slowestMmPerS: number | null;
+  readonly fastestMmPerS: number | null;
+  readonly hasTally: boolean;
+  readonly hasHabit: boolean;
+}
+
+export const evidenceIn = (study: CutStudy): Evidence => {
+  const graded = study.cells.filter(
+    (cell) => cell.grade !== undefined && cell.spoilt === undefined,
+  );
+  const { habit } = study;
+  const speeds = [
+    ...graded.map((cell) => cell.speedMmPerS),
+    ...study.tallies.map((tally) => tally.setting.speedMmPerS),
+    ...(habit ? [habit.speedMmPerS] : []),
+  ];
+  const tallied = (key: 'out' | 'hangs' | 'stays'): number =>
+    study.tallies.reduce((sum, tally) => sum + tally[key], 0);
+  return {
+    out: [
+      ...graded.filter((cell) => cell.grade === 'out'),
+      ...study.tallies.filter((tally) => tally.out > 0).map((tally) => tally.setting),
+      ...(habit && habit.comesOut !== 'often-not' ? [habit] : []),
+    ],
+    graded: graded.length,
+    outCells: graded.filter((cell) => cell.grade === 'out').length + tallied('out'),
+    notOutCells:
+      graded.filter((cell) => cell.grade !== 'out').length + tallied('hangs') + tallied('stays'),
+    slowestMmPerS: speeds.length > 0 ? Math.min(...speeds) : null,
+    fastestMmPerS: speeds.length > 0 ? Math.max(...speeds) : null,
+    hasTally: study.tallies.some((tally) => tally.out + tally.hangs + tally.stays > 0),
+    hasHabit: habit !== undefined,
+  };
+};
+
+/**
+ * The fastest speed at which something came out at this power setting or a lower one: no recommendation goes beyond
+ * it, since more power at the same speed does not cut less.
+ */
+export const fastestOutAt = (evidence: Evidence, powerPct: number): number | null => {
+  const speeds = evidence.out
+    .filter((cell) => cell.powerPct <= powerPct + 1e-9)
+    .map((cell) => cell.speedMmPerS);
+  return speeds.length > 0 ? Math.max(...speeds) : null;
+};
+
+/** Cells that count as one flaw of the material each. */
+export const flawedCells = (study: CutStudy): number =>
+  study.cells.filter((cell) => cell.spoilt !== undefined && isFlaw(cell.spoilt)).length;

@@ -1,0 +1,188 @@
+import { kronecker } from '../../num/kronecker.ts';
+import { normalQuantile } from '../../num/normal.ts';
+import { decisionOn } from './decision.ts';
+import type { Fit } from './fitStudy.ts';
+import { links } from './links.ts';
+
+/** A setting that a card may try, with how many cells. */
+export interface TrialRung {
+  readonly powerPct: number;
+  readonly speedMmPerS: number;
+  readonly cells: number;
+}
+
+/**
+ * What a card not cut yet would do to the recommended speed: it is cut many times in thought, on workshops drawn from
+ * the posterior, and the answer is recomputed each time by reweighing the posterior's points.
+ * Lindley (1956), Ann. Math. Stat. 27:986; Raiffa & Schlaifer (1961), preposterior analysis.
+ */
+export interface Foresight {
+  /** Mean of ln of the fastest speed that holds, after the card, over the powers of interest. */
+  readonly lnFastestAfter: (card: readonly TrialRung[], trials: number) => number;
+  readonly lnFastestNow: number;
+}
+
+const pointCount = 800;
+
+interface Point {
+  readonly lnV50: number;
+  readonly powerExponent: number;
+  readonly sigma: number;
+  readonly hangBand: number;
+  readonly clear: number;
+  readonly link: number;
+}
+
+export const foresightOf = (found: Fit, powersOfInterestPct: readonly number[]): Foresight => {
+  const { study, compiled, posterior } = found;
+  // A card is a new sheet of the present batch, whatever the promise is of.
+  const batchLevel = decisionOn(compiled, posterior, { ...study.promise, for: 'batch' });
+  const chosen = resample(posterior.weight, batchLevel.lnFastestAtP0);
+  const cube = kronecker(2);
+  const airEffect = posterior.air[compiled.current.air];
+  const batchEffect = posterior.batch[compiled.current.batch];
+  const misreading = compiled.model.priors.misreading;
+  const points = Array.from(chosen, (i, k): Point => {
+    const sheet = (posterior.sheetSd[i] ?? 0) * normalQuantile(cube.at(k, 0));
+    return {
+      lnV50: (posterior.lnV50[i] ?? 0) + (airEffect?.[i] ?? 0) + (batchEffect?.[i] ?? 0) + sheet,
+      powerExponent: posterior.powerExponent[i] ?? 0,
+      sigma: posterior.sigma[i] ?? 1,
+      hangBand: posterior.hangBand[i] ?? 0,
+      clear: Math.exp(-(posterior.flawsPerMetre[i] ?? 0) * 0.06),
+      link: posterior.link[i] ?? 0,
+    };
+  });
+  const lnPowers = powersOfInterestPct.map((powerPct) => compiled.lnPowerOf(powerPct) ?? 0);
+  const columns = lnPowers.map((lnPower) =>
+    Float64Array.from(
+      chosen,
+      (i) => (found.decision.lnFastestAtP0[i] ?? 0) + (posterior.powerExponent[i] ?? 0) * lnPower,
+    ),
+  );
+  const rises = columns.map((column) => indexSorted(column));
+  const tail = 1 - study.promise.surePct / 100;
+  const even = new Float64Array(points.length).fill(1 / points.length);
+  const mean = (weights: Float64Array): number => {
+    let sum = 0;
+    columns.forEach((column, k) => {
+      sum += quantileInOrder(column, rises[k] ?? new Uint32Array(0), weights, tail);
+    });
+    return sum / columns.length;
+  };
+  const log = new Float64Array(points.length);
+
+  const lnFastestAfter = (card: readonly TrialRung[], trials: number): number => {
+    const tables = card.map((rung) => gradeTable(points, rung, compiled.lnPowerOf, misreading));
+    let sum = 0;
+    for (let trial = 0; trial < trials; trial += 1) {
+      // Truths evenly over the sorted answers, so that few trials represent them all.
+      const truth = Math.floor(((trial + 0.5) * points.length) / trials);
+      log.fill(0);
+      let dice = 0;
+      card.forEach((rung, r) => {
+        const table = tables[r];
+        if (!table) return;
+        let [out, hangs, stays] = [0, 0, 0];
+        for (let cell = 0; cell < rung.cells; cell += 1, dice += 1) {
+          const u = cube.at(trial * 64 + dice, 1);
+          if (u < (table.out[truth] ?? 0)) out += 1;
+          else if (u < (table.out[truth] ?? 0) + (table.hangs[truth] ?? 0)) hangs += 1;
+          else stays += 1;
+        }
+        for (let i = 0; i < points.length; i += 1) {
+          log[i] =
+            (log[i] ?? 0) +
+            out * (table.logOut[i] ?? 0) +
+            hangs * (table.logHangs[i] ?? 0) +
+            stays * (table.logStays[i] ?? 0);
+        }
+      });
+      let most = -Infinity;
+      for (const value of log) if (value > most) most = value;
+      let total = 0;
+      for (let i = 0; i < log.length; i += 1) {
+        const weight = Math.exp((log[i] ?? 0) - most);
+        log[i] = weight;
+        total += weight;
+      }
+      for (let i = 0; i < log.length; i += 1) log[i] = (log[i] ?? 0) / total;
+      sum += mean(log);
+    }
+    return sum / trials;
+  };
+
+  return { lnFastestAfter, lnFastestNow: mean(even) };
+};
+
+/** Systematic resampling to equal weights, in rising order of `by`. */
+const resample = (weight: Float64Array, by: Float64Array): Uint32Array => {
+  const order = indexSorted(by);
+  const chosen = new Uint32Array(pointCount);
+  let reached = 0;
+  let next = 0;
+  for (const i of order) {
+    reached += weight[i] ?? 0;
+    while (next < pointCount && (next + 0.5) / pointCount <= reached) {
+      chosen[next] = i;
+      next += 1;
+    }
+  }
+  const last = order.at(-1) ?? 0;
+  chosen.fill(last, next);
+  return chosen;
+};
+
+const indexSorted = (values: Float64Array): Uint32Array =>
+  Uint32Array.from(values, (_, i) => i).sort((i, j) => (values[i] ?? 0) - (values[j] ?? 0));
+
+const quantileInOrder = (
+  values: Float64Array,
+  order: Uint32Array,
+  weights: Float64Array,
+  p: number,
+): number => {
+  let below = 0;
+  for (const i of order) {
+    below += weights[i] ?? 0;
+    if (below >= p) return values[i] ?? 0;
+  }
+  return values[order.at(-1) ?? 0] ?? 0;
+};
+
+const gradeTable = (
+  points: readonly Point[],
+  rung: TrialRung,
+  lnPowerOf: (powerPct: number) => number | null,
+  misreading: number,
+) => {
+  const lnPower = lnPowerOf(rung.powerPct) ?? 0;
+  const lnSpeed = Math.log(rung.speedMmPerS);
+  const column = (): Float64Array => new Float64Array(points.length);
+  const [out, hangs, logOut, logHangs, logStays] = [
+    column(),
+    column(),
+    column(),
+    column(),
+    column(),
+  ];
+  const read = (probability: number): number =>
+    0.5 * misreading + (1 - 1.5 * misreading) * Math.max(0, probability);
+  points.forEach((point, i) => {
+    const cdf = links[point.link]?.quickCdf;
+    if (!cdf) return;
+    const margin = point.lnV50 + point.powerExponent * lnPower - lnSpeed;
+    const fell = cdf(margin / point.sigma);
+    const through = cdf((margin + point.hangBand) / point.sigma);
+    const flawed = 1 - point.clear;
+    const pOut = read(point.clear * fell);
+    const pHangs = read(point.clear * (through - fell) + flawed / 2);
+    const pStays = read(point.clear * (1 - through) + flawed / 2);
+    out[i] = pOut;
+    hangs[i] = pHangs;
+    logOut[i] = Math.log(pOut);
+    logHangs[i] = Math.log(pHangs);
+    logStays[i] = Math.log(pStays);
+  });
+  return { out, hangs, logOut, logHangs, logStays };
+};

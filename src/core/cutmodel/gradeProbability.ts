@@ -1,0 +1,50 @@
+import type { Grade } from '../reading/grade.ts';
+import type { CompiledStudy } from './compileStudy.ts';
+import type { CutStudy, StudyCell } from './cutStudy.ts';
+import { links } from './links.ts';
+import type { Posterior } from './posterior.ts';
+
+/**
+ * How probable each grade of a cell was, by all that is known (its own reading included): averaged over the posterior,
+ * on the sheet it was cut from, misreading left out. Null where its power setting says nothing.
+ */
+export const gradeProbabilities = (
+  study: CutStudy,
+  compiled: CompiledStudy,
+  posterior: Posterior,
+  cellIndex: number,
+): Readonly<Record<Grade, number>> | null => {
+  const observation = compiled.model.observations[compiled.observationOfCell[cellIndex] ?? -1];
+  const cell: StudyCell | undefined = study.cells[cellIndex];
+  if (!observation || !cell) return null;
+  let out = 0;
+  let outOrHangs = 0;
+  let flawed = 0;
+  for (let i = 0; i < posterior.count; i += 1) {
+    const weight = posterior.weight[i] ?? 0;
+    const link = links[posterior.link[i] ?? 0];
+    if (weight === 0 || !link) continue;
+    const margin =
+      (posterior.lnV50[i] ?? 0) +
+      (posterior.powerExponent[i] ?? 0) * observation.lnPower -
+      (posterior.thicknessExponent[i] ?? 0) * observation.lnThickness +
+      (posterior.passesExponent[i] ?? 0) * observation.lnPasses +
+      (posterior.air[observation.air]?.[i] ?? 0) +
+      (posterior.batch[observation.batch]?.[i] ?? 0) +
+      (posterior.sheet[observation.sheet]?.[i] ?? 0) -
+      observation.lnSpeed;
+    const sigma = posterior.sigma[i] ?? 1;
+    const clear = Math.exp(-(posterior.flawsPerMetre[i] ?? 0) * observation.lengthM);
+    out += weight * clear * link.quickCdf(margin / sigma) ** observation.lengths;
+    outOrHangs +=
+      weight *
+      clear *
+      link.quickCdf((margin + (posterior.hangBand[i] ?? 0)) / sigma) ** observation.lengths;
+    flawed += weight * (1 - clear);
+  }
+  return {
+    out,
+    hangs: Math.max(0, outOrHangs - out) + flawed / 2,
+    stays: Math.max(0, 1 - outOrHangs - flawed) + flawed / 2,
+  };
+};

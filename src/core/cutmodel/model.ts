@@ -1,0 +1,126 @@
+/**
+ * The through-cut model as numbers: what its parameters are and what was observed.
+ *
+ *     m = a + b·x − d·t + q·ln n + α(air) + u(batch) + w(sheet) − ln v      the margin
+ *     P(out) = F(m/σ)ᴸ    P(out or hangs) = F((m+g)/σ)ᴸ                     L = length over the reference length, ≥ 1
+ *     a flaw (λ per metre) makes it hang or stay, half each; a grade is misread with probability ε
+ *
+ * x = ln(P/P0), t = ln(h/h0). Each parameter is written as a function of a standard normal z, so that the prior of the
+ * whole vector is N(0, I).
+ */
+export interface ModelPriors {
+  readonly lnV50: NormalPrior;
+  readonly powerExponent: NormalPrior;
+  readonly lnSigma: NormalPrior;
+  /** Or a known width. */
+  readonly lnHangBand: NormalPrior | { readonly known: number };
+  readonly thicknessExponent: NormalPrior;
+  readonly passesExponent: NormalPrior;
+  readonly airSd: number;
+  /** Exponential mean per metre; null: no flaws. */
+  readonly flawsPerMetreMean: number | null;
+  /** Half-normal scales; null: no such scatter. */
+  readonly sheetSdScale: number | null;
+  readonly batchSdScale: number | null;
+  readonly misreading: number;
+  /** Only for reference cases that do not bound b; the trade's b is above 0. */
+  readonly powerExponentMayBeNegative?: boolean;
+}
+
+export interface NormalPrior {
+  readonly mean: number;
+  readonly sd: number;
+}
+
+/** `not-out` is hangs or stays, where nobody said which. */
+export type ObservedOutcome = 'out' | 'hangs' | 'stays' | 'not-out' | 'flaw';
+
+/** One or several shapes cut alike that ended alike. */
+export interface Observation {
+  readonly outcome: ObservedOutcome;
+  readonly count: number;
+  readonly lnSpeed: number;
+  /** ln(P/P0) */
+  readonly lnPower: number;
+  /** ln(h/h0) */
+  readonly lnThickness: number;
+  readonly lnPasses: number;
+  /** Length of cut over the reference length, never below 1. */
+  readonly lengths: number;
+  readonly lengthM: number;
+  /** Index of the air level, batch and sheet; −1 where it has no term. */
+  readonly air: number;
+  readonly batch: number;
+  readonly sheet: number;
+}
+
+/** A normal belief about ln v50 at one power, from a habit. */
+export interface HabitBelief extends NormalPrior {
+  readonly lnPower: number;
+}
+
+export interface Model {
+  readonly priors: ModelPriors;
+  readonly observations: readonly Observation[];
+  readonly habit?: HabitBelief;
+  readonly airLevels: number;
+  readonly batches: number;
+  readonly sheets: number;
+}
+
+/** Where each parameter stands in z; −1 where the model has no such parameter. */
+export interface Layout {
+  readonly size: number;
+  readonly lnV50: number;
+  readonly powerExponent: number;
+  readonly lnSigma: number;
+  readonly lnHangBand: number;
+  readonly flaws: number;
+  readonly sheetSd: number;
+  readonly batchSd: number;
+  readonly thicknessExponent: number;
+  readonly passesExponent: number;
+  /** First of `airLevels` places, and so on. */
+  readonly air: number;
+  readonly batch: number;
+  readonly sheet: number;
+}
+
+/** Gives places only to the parameters that some observation depends on, and to those that every promise needs. */
+export const layOut = (model: Model): Layout => {
+  let size = 0;
+  const place = (wanted: boolean, count = 1): number => {
+    if (!wanted || count === 0) return -1;
+    const first = size;
+    size += count;
+    return first;
+  };
+  const { priors, observations } = model;
+  const lnSigma = place(true);
+  const lnV50 = place(true);
+  const powerExponent = place(true);
+  const sheetSd = place(priors.sheetSdScale !== null);
+  const lnHangBand = place(!('known' in priors.lnHangBand));
+  const flaws = place(priors.flawsPerMetreMean !== null);
+  const thicknessExponent = place(observations.some((o) => o.lnThickness !== 0));
+  const passesExponent = place(observations.some((o) => o.lnPasses !== 0));
+  const batchSd = place(priors.batchSdScale !== null && model.batches > 0);
+  const air = place(model.airLevels > 0, model.airLevels);
+  const batch = place(batchSd >= 0, model.batches);
+  const sheet = place(sheetSd >= 0 && model.sheets > 0, model.sheets);
+  return {
+    size,
+    lnV50,
+    powerExponent,
+    lnSigma,
+    lnHangBand,
+    flaws,
+    sheetSd,
+    batchSd,
+    thicknessExponent,
+    passesExponent,
+    air,
+    batch,
+    sheet,
+  };
+};

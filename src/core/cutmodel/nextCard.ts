@@ -1,0 +1,197 @@
+import { powerLimit } from '../machine/deliveredPower.ts';
+import type { Problem } from '../problem.ts';
+import type { CutStudy } from './cutStudy.ts';
+import { fit, type Fit } from './fitStudy.ts';
+import type { NextCardAnswer } from './fitAnswer.ts';
+import { foresightOf, type Foresight, type TrialRung } from './foresight.ts';
+import { meanSdOf } from './posterior.ts';
+import { nearestStep } from './steps.ts';
+
+export interface NextCardWish {
+  readonly cellsWanted: number;
+  /** Most distinct settings to type. */
+  readonly settingsAtMost: number;
+}
+
+export const defaultNextCard: NextCardWish = { cellsWanted: 12, settingsAtMost: 6 };
+
+/** A card that promises less than this is not worth another sheet. */
+const worthFromPct = 2;
+/** Cards within this of the best count as equal; the one with fewer settings is taken. */
+const nearTie = 0.002;
+/** Cells never get more than this many times the line energy of the believed changeover. */
+const mostLineEnergy = 3;
+
+const firstTrials = 12;
+const lastTrials = 60;
+const kept = 8;
+
+/** The card that is expected to raise the recommended speed most, or "enough". ~100 ms beside the fit. */
+export const proposeNextCard = (study: CutStudy, wish: NextCardWish): NextCardAnswer =>
+  nextCardFrom(fit(study), wish);
+
+export const nextCardFrom = (found: Fit, wish: NextCardWish): NextCardAnswer => {
+  const powers = powersOfInterest(found);
+  const foresight = foresightOf(found, powers);
+  const best = bestCard(found, foresight, powers, wish);
+  const gain = Math.expm1(best.lnFastest - foresight.lnFastestNow);
+  const expectedGainPct = Math.max(0, Math.round(1000 * gain) / 10);
+  const reason = reasonFor(found, expectedGainPct);
+  return {
+    cells: best.card.flatMap((rung, r) =>
+      Array.from({ length: rung.cells }, () => ({
+        powerPct: rung.powerPct,
+        speedMmPerS: rung.speedMmPerS,
+        passes: 1,
+        rung: letter(r),
+      })),
+    ),
+    settings: best.card.length,
+    expectedGainPct,
+    worthCutting: reason.code !== 'not-worth-another-sheet',
+    reason,
+  };
+};
+
+const letter = (index: number): string => {
+  const here = String.fromCharCode(65 + (index % 26));
+  return index < 26 ? here : `${letter(Math.floor(index / 26) - 1)}${here}`;
+};
+
+const reasonFor = ({ evidence }: Fit, gainPct: number): Problem => {
+  if (evidence.graded === 0 && !evidence.hasTally && !evidence.hasHabit) {
+    return { code: 'first-card', params: {} };
+  }
+  if (evidence.notOutCells === 0 && !evidence.hasHabit) {
+    return {
+      code: 'double-the-range-faster',
+      params: { fastestMmPerS: evidence.fastestMmPerS ?? 0 },
+    };
+  }
+  if (evidence.outCells === 0 && !evidence.hasHabit) {
+    return {
+      code: 'double-the-range-slower',
+      params: { slowestMmPerS: evidence.slowestMmPerS ?? 0 },
+    };
+  }
+  return gainPct >= worthFromPct
+    ? { code: 'cut-this-card', params: { gainPct } }
+    : { code: 'not-worth-another-sheet', params: { gainPct } };
+};
+
+/** Where a faster setting is wanted: the asked power; the power that just does at the asked speed; else the card's own span. */
+const powersOfInterest = (found: Fit): readonly number[] => {
+  const { study, compiled, decision } = found;
+  const limit = Math.floor(powerLimit(study.machine).powerPct + 1e-9);
+  const { powerPct, speedMmPerS } = study.ask;
+  if (powerPct !== undefined) return [Math.min(powerPct, limit)];
+  if (speedMmPerS !== undefined) {
+    for (let power = 1; power <= limit; power += 1) {
+      if ((decision.fastestHolding(power, 50) ?? 0) >= speedMmPerS) return [power];
+    }
+    return [limit];
+  }
+  const cut = study.cells.map((cell) => cell.powerPct);
+  const span = [Math.min(...cut), compiled.p0Pct, Math.max(...cut)].filter(Number.isFinite);
+  return [...new Set(span.map((power) => Math.min(power, limit)))];
+};
+
+interface Judged {
+  readonly card: readonly TrialRung[];
+  readonly lnFastest: number;
+}
+
+const bestCard = (
+  found: Fit,
+  foresight: Foresight,
+  powers: readonly number[],
+  wish: NextCardWish,
+): Judged => {
+  const candidates = candidateCards(found, powers, wish);
+  const judge =
+    (trials: number) =>
+    (card: readonly TrialRung[]): Judged => ({
+      card,
+      lnFastest: foresight.lnFastestAfter(card, trials),
+    });
+  const byGain = (a: Judged, b: Judged): number => b.lnFastest - a.lnFastest;
+  const shortList = candidates.map(judge(firstTrials)).sort(byGain).slice(0, kept);
+  const judged = shortList.map(({ card }) => judge(lastTrials)(card)).sort(byGain);
+  const top = judged[0];
+  if (!top) throw new Error('there is always a candidate card');
+  return judged
+    .filter((one) => one.lnFastest > top.lnFastest - nearTie)
+    .reduce((simplest, one) => (one.card.length < simplest.card.length ? one : simplest), top);
+};
+
+const lowEnds = [-2.6, -1.9, -1.3, -0.8];
+const highEnds = [-0.3, 0.2, 0.7, 1.2, 1.8];
+
+/**
+ * Ladders in even ratios of speed about the believed changeover, their ends in units of its total spread; the rungs go
+ * to the powers of interest in turn.
+ */
+const candidateCards = (
+  found: Fit,
+  powers: readonly number[],
+  { cellsWanted, settingsAtMost }: NextCardWish,
+): readonly (readonly TrialRung[])[] => {
+  const most = Math.max(1, Math.min(settingsAtMost, cellsWanted));
+  const counts = [...new Set([most, Math.max(2, Math.ceil((2 * most) / 3))])].filter(
+    (n) => n <= most,
+  );
+  const seen = new Set<string>();
+  const cards: (readonly TrialRung[])[] = [];
+  for (const low of lowEnds) {
+    for (const high of highEnds) {
+      for (const count of counts) {
+        const card = ladder(found, powers, low, high, count, cellsWanted);
+        const key = JSON.stringify(card);
+        if (card.length > 0 && !seen.has(key)) {
+          seen.add(key);
+          cards.push(card);
+        }
+      }
+    }
+  }
+  return cards;
+};
+
+const ladder = (
+  found: Fit,
+  powers: readonly number[],
+  low: number,
+  high: number,
+  rungs: number,
+  cellsWanted: number,
+): readonly TrialRung[] => {
+  const { study, posterior, compiled, decision } = found;
+  const [least, mostSpeed] = study.machine.speedRangeMmPerS;
+  const sigma = meanSdOf(posterior, (i) => posterior.sigma[i] ?? 0).mean;
+  const typed = new Map<string, { powerPct: number; speedMmPerS: number }>();
+  for (let r = 0; r < rungs; r += 1) {
+    const powerPct = powers[r % powers.length] ?? compiled.p0Pct;
+    const lnPower = compiled.lnPowerOf(powerPct) ?? 0;
+    const level = meanSdOf(
+      posterior,
+      (i) =>
+        (posterior.lnV50[i] ?? 0) +
+        (posterior.powerExponent[i] ?? 0) * lnPower +
+        (posterior.air[compiled.current.air]?.[i] ?? 0) +
+        (posterior.batch[compiled.current.batch]?.[i] ?? 0),
+    );
+    const spread = Math.hypot(level.sd, sigma);
+    const at = rungs === 1 ? 0.5 * (low + high) : low + ((high - low) * r) / (rungs - 1);
+    const believed = decision.v50Quantile(powerPct, 0.5) ?? Math.exp(level.mean);
+    const slowest = Math.max(least, believed / mostLineEnergy);
+    const speedMmPerS = nearestStep(
+      Math.min(mostSpeed, Math.max(slowest, Math.exp(level.mean + at * spread))),
+    );
+    typed.set(`${String(powerPct)}/${String(speedMmPerS)}`, { powerPct, speedMmPerS });
+  }
+  const settings = [...typed.values()];
+  return settings.map((setting, r) => ({
+    ...setting,
+    cells: Math.floor(cellsWanted / settings.length) + (r < cellsWanted % settings.length ? 1 : 0),
+  }));
+};

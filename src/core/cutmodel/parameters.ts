@@ -1,0 +1,84 @@
+import { normalCdf, normalPdf, normalQuantile } from '../../num/normal.ts';
+import type { Layout, ModelPriors } from './model.ts';
+
+/** The parameters on their own scales, and how fast each of the curved ones changes with its z. */
+export interface Parameters {
+  lnV50: number;
+  powerExponent: number;
+  sigma: number;
+  hangBand: number;
+  flawsPerMetre: number;
+  flawsSlope: number;
+  sheetSd: number;
+  sheetSdSlope: number;
+  batchSd: number;
+  batchSdSlope: number;
+  thicknessExponent: number;
+  passesExponent: number;
+}
+
+export const blankParameters = (): Parameters => ({
+  lnV50: 0,
+  powerExponent: 0,
+  sigma: 1,
+  hangBand: 0,
+  flawsPerMetre: 0,
+  flawsSlope: 0,
+  sheetSd: 0,
+  sheetSdSlope: 0,
+  batchSd: 0,
+  batchSdSlope: 0,
+  thicknessExponent: 0,
+  passesExponent: 0,
+});
+
+/**
+ * Reads z into `into` (reused, so that inner loops allocate nothing). A power exponent at or below 0 is outside the
+ * prior: the caller gives it no weight.
+ */
+export const readParameters = (
+  z: Float64Array,
+  layout: Layout,
+  priors: ModelPriors,
+  into: Parameters,
+): void => {
+  const at = (index: number): number => z[index] ?? 0;
+  into.lnV50 = priors.lnV50.mean + priors.lnV50.sd * at(layout.lnV50);
+  into.powerExponent =
+    priors.powerExponent.mean + priors.powerExponent.sd * at(layout.powerExponent);
+  into.sigma = Math.exp(priors.lnSigma.mean + priors.lnSigma.sd * at(layout.lnSigma));
+  into.hangBand =
+    'known' in priors.lnHangBand
+      ? priors.lnHangBand.known
+      : Math.exp(priors.lnHangBand.mean + priors.lnHangBand.sd * at(layout.lnHangBand));
+  into.thicknessExponent =
+    layout.thicknessExponent < 0
+      ? priors.thicknessExponent.mean
+      : priors.thicknessExponent.mean + priors.thicknessExponent.sd * at(layout.thicknessExponent);
+  into.passesExponent =
+    layout.passesExponent < 0
+      ? priors.passesExponent.mean
+      : priors.passesExponent.mean + priors.passesExponent.sd * at(layout.passesExponent);
+  if (layout.flaws >= 0 && priors.flawsPerMetreMean !== null) {
+    const z0 = at(layout.flaws);
+    const above = Math.max(1e-300, normalCdf(-z0));
+    into.flawsPerMetre = -priors.flawsPerMetreMean * Math.log(above);
+    into.flawsSlope = (priors.flawsPerMetreMean * normalPdf(z0)) / above;
+  }
+  if (layout.sheetSd >= 0 && priors.sheetSdScale !== null) {
+    into.sheetSd = priors.sheetSdScale * halfNormal(at(layout.sheetSd));
+    into.sheetSdSlope = priors.sheetSdScale * halfNormalSlope(at(layout.sheetSd));
+  }
+  if (layout.batchSd >= 0 && priors.batchSdScale !== null) {
+    into.batchSd = priors.batchSdScale * halfNormal(at(layout.batchSd));
+    into.batchSdSlope = priors.batchSdScale * halfNormalSlope(at(layout.batchSd));
+  }
+};
+
+/** The half-normal quantile at the probability of z: Φ⁻¹((1 + Φ(z))/2) = −Φ⁻¹(Φ(−z)/2). */
+export const halfNormal = (z: number): number => -normalQuantile(0.5 * normalCdf(-z));
+
+const halfNormalSlope = (z: number): number => {
+  const value = halfNormal(z);
+  return normalPdf(z) / (2 * normalPdf(value));
+};

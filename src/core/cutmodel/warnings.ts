@@ -1,0 +1,249 @@
+import { describePower, type PowerLimit } from '../machine/deliveredPower.ts';
+import type { Problem } from '../problem.ts';
+import { fastestOutAt } from './evidence.ts';
+import type { CellRemark, Recommendation } from './fitAnswer.ts';
+import type { Fit } from './fitStudy.ts';
+import { meanSdOf } from './posterior.ts';
+import { priors } from './priors.ts';
+
+/** Everything that an answer has to say beside its setting, the most pressing first. */
+export const warningsOn = (
+  found: Fit,
+  recommended: Recommendation | null,
+  remarks: readonly CellRemark[],
+  limit: PowerLimit,
+): readonly Problem[] => [
+  ...overdrives(found, limit),
+  ...aboutInput(found),
+  ...aboutRecommendation(found, recommended),
+  ...aboutCard(found, remarks),
+  ...aboutLearning(found),
+  ...aboutAir(found),
+];
+
+const say = (code: string, params: Problem['params'] = {}): Problem => ({ code, params });
+
+const overdrives = ({ study }: Fit, limit: PowerLimit): readonly Problem[] => {
+  const asked = study.ask.powerPct;
+  const overdriven = study.cells.filter(
+    (cell) => describePower(study.machine, cell.powerPct).overdriven,
+  );
+  return [
+    ...(asked !== undefined && asked > limit.powerPct + 1e-9
+      ? [
+          say('asked-overdrives', {
+            powerPct: asked,
+            limitPct: Math.floor(limit.powerPct),
+            because: limit.because,
+            ratedMa: study.machine.ratedCurrentMa ?? 0,
+          }),
+        ]
+      : []),
+    ...(overdriven.length > 0
+      ? [
+          say('cells-overdrove', {
+            cells: overdriven.length,
+            powers: list(overdriven.map((cell) => cell.powerPct)),
+            ratedMa: study.machine.ratedCurrentMa ?? 0,
+          }),
+        ]
+      : []),
+  ];
+};
+
+const aboutInput = ({ study, compiled, evidence }: Fit): readonly Problem[] => {
+  const cornered = study.cells.filter(
+    (cell) => cell.minPowerPct !== undefined && cell.minPowerPct < cell.powerPct,
+  );
+  const standsIn = evidence.outCells === 0 || evidence.notOutCells === 0;
+  return [
+    ...(cornered.length > 0 ? [say('corner-power-not-modelled', { cells: cornered.length })] : []),
+    ...(compiled.unusableCells.length > 0
+      ? [
+          say('power-says-nothing', {
+            cells: compiled.unusableCells.length,
+            powers: list(compiled.unusableCells.map((i) => study.cells[i]?.powerPct ?? 0)),
+          }),
+        ]
+      : []),
+    ...(standsIn && evidence.hasTally ? [say('tally-stood-in')] : []),
+    ...(standsIn && !evidence.hasTally && evidence.hasHabit ? [say('habit-stood-in')] : []),
+  ];
+};
+
+/** How much slower than even odds a promised speed may be before it is called thin evidence. */
+const thinBelow = 0.92;
+
+const aboutRecommendation = (
+  found: Fit,
+  recommended: Recommendation | null,
+): readonly Problem[] => {
+  if (!recommended) return [];
+  const { decision, evidence, study } = found;
+  const { powerPct, speedMmPerS } = recommended;
+  const even = decision.fastestHolding(powerPct, 50);
+  const cap = fastestOutAt(evidence, powerPct);
+  const powers = study.cells.map((cell) => cell.powerPct);
+  const beyond =
+    powers.length > 0 &&
+    (powerPct > Math.max(...powers) + 0.5 || powerPct < Math.min(...powers) - 0.5);
+  return [
+    ...(recommended.guess
+      ? [
+          say('guess-below-slowest-cell', {
+            speedMmPerS,
+            slowestMmPerS: evidence.slowestMmPerS ?? 0,
+          }),
+        ]
+      : []),
+    ...(cap !== null && Math.abs(speedMmPerS - cap) < 1e-9
+      ? [say('held-to-fastest-out', { speedMmPerS: cap, powerPct })]
+      : []),
+    ...(beyond ? [say('power-beyond-the-card', { powerPct })] : []),
+    ...(even !== null && speedMmPerS < thinBelow * even
+      ? [
+          say('thin-evidence', {
+            speedMmPerS,
+            evenMmPerS: Math.floor(even * 10) / 10,
+            powerPct,
+            cells: evidence.graded,
+          }),
+        ]
+      : []),
+  ];
+};
+
+/** A row of cells whose grades were all but certain beforehand told little; mean surprise below this. */
+const littleSurprise = 0.06;
+
+const aboutCard = (found: Fit, remarks: readonly CellRemark[]): readonly Problem[] => {
+  const { study, decision, evidence, compiled } = found;
+  if (evidence.graded === 0) return [];
+  const again = remarks.filter((remark) => remark.kind === 'look-again');
+  const asked = study.ask.powerPct ?? compiled.p0Pct;
+  const v50 = decision.v50Quantile(asked, 0.5);
+  const { slowestMmPerS, fastestMmPerS } = evidence;
+  const off =
+    v50 !== null &&
+    slowestMmPerS !== null &&
+    fastestMmPerS !== null &&
+    (v50 < slowestMmPerS || v50 > fastestMmPerS);
+  const idle = speedsThatToldLittle(found);
+  const noise = settingsThatDisagree(found);
+  return [
+    ...(off
+      ? [
+          say('changeover-off-the-card', {
+            v50MmPerS: Math.round((v50 ?? 0) * 10) / 10,
+            powerPct: asked,
+            slowestMmPerS: slowestMmPerS ?? 0,
+            fastestMmPerS: fastestMmPerS ?? 0,
+          }),
+        ]
+      : []),
+    ...(idle.length > 0
+      ? [say('speeds-told-little', { speeds: list(idle), count: idle.length })]
+      : []),
+    ...(again.length > 0
+      ? [
+          say('look-again', {
+            cells: again.length,
+            settings: again
+              .map(({ cellIndex }) => {
+                const cell = study.cells[cellIndex];
+                return cell
+                  ? `${String(cell.speedMmPerS)} mm/s ${String(cell.powerPct)} % ${cell.grade ?? ''}`
+                  : '';
+              })
+              .join(', '),
+          }),
+        ]
+      : []),
+    ...(noise.length > 0 && again.length === 0
+      ? [say('disagreement-is-noise', { speeds: list(noise), count: noise.length })]
+      : []),
+  ];
+};
+
+/** Speeds at which every cell's grade was as good as known from the others, as a share of the card. */
+const speedsThatToldLittle = (found: Fit): readonly number[] => {
+  const { study, decision } = found;
+  const graded = study.cells.filter(
+    (cell) => cell.grade !== undefined && cell.spoilt === undefined,
+  );
+  const bySpeed = new Map<number, number[]>();
+  for (const cell of graded) {
+    const share = decision.shareAt(cell.powerPct, cell.speedMmPerS);
+    const surprise = Math.min(share, 1 - share);
+    bySpeed.set(cell.speedMmPerS, [...(bySpeed.get(cell.speedMmPerS) ?? []), surprise]);
+  }
+  if (bySpeed.size < 2) return [];
+  return [...bySpeed]
+    .filter(
+      ([, surprises]) => surprises.reduce((a, b) => a + b, 0) / surprises.length < littleSurprise,
+    )
+    .map(([speed]) => speed)
+    .sort((a, b) => a - b);
+};
+
+/** Speeds at which equal settings, or a stronger one, ended worse: contradictions that scatter explains. */
+const settingsThatDisagree = ({ study }: Fit): readonly number[] => {
+  const graded = study.cells.filter(
+    (cell) => cell.grade !== undefined && cell.spoilt === undefined,
+  );
+  const speeds = graded
+    .filter(
+      (cell) =>
+        cell.grade !== 'out' &&
+        graded.some(
+          (other) =>
+            other.grade === 'out' &&
+            other.powerPct <= cell.powerPct &&
+            other.speedMmPerS >= cell.speedMmPerS,
+        ),
+    )
+    .map((cell) => cell.speedMmPerS);
+  return [...new Set(speeds)].sort((a, b) => a - b);
+};
+
+/** σ is said to rest on its prior where its spread is still more than this share of the prior's. */
+const restsOnPrior = 0.7;
+
+const aboutLearning = ({ posterior, evidence }: Fit): readonly Problem[] => {
+  if (evidence.graded === 0 && !evidence.hasTally) return [];
+  const lnSigma = meanSdOf(posterior, (i) => Math.log(posterior.sigma[i] ?? 1));
+  const flaws = meanSdOf(posterior, (i) => posterior.flawsPerMetre[i] ?? 0);
+  const learnt = flaws.sd < 0.5 * priors.flawsPerMetreMean;
+  return [
+    ...(lnSigma.sd > restsOnPrior * priors.lnSigma.sd
+      ? [say('scatter-rests-on-prior', { cells: evidence.graded })]
+      : []),
+    ...(learnt
+      ? [say('flaws-beside-the-promise', { flawsPerMetre: Math.round(flaws.mean * 100) / 100 })]
+      : [say('flaws-not-learnt')]),
+  ];
+};
+
+/** Air levels against the commonest: by how much, and how sure. */
+const aboutAir = ({ posterior, compiled }: Fit): readonly Problem[] =>
+  posterior.air.map((effect, level) => {
+    const { mean, sd } = meanSdOf(posterior, (i) => effect[i] ?? 0);
+    let faster = 0;
+    for (let i = 0; i < posterior.count; i += 1) {
+      if ((effect[i] ?? 0) > 0) faster += posterior.weight[i] ?? 0;
+    }
+    return say('air-compared', {
+      air: compiled.airLevels[level + 1] ?? '',
+      against: compiled.airLevels[0] ?? '',
+      fasterPct: Math.round(100 * Math.expm1(mean)),
+      lowPct: Math.round(100 * Math.expm1(mean - 1.645 * sd)),
+      highPct: Math.round(100 * Math.expm1(mean + 1.645 * sd)),
+      sureFasterPct: Math.round(100 * faster),
+    });
+  });
+
+const list = (values: readonly number[]): string =>
+  [...new Set(values)]
+    .sort((a, b) => a - b)
+    .map(String)
+    .join(', ');

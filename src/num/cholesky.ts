@@ -1,0 +1,46 @@
+/**
+ * Lower Cholesky factor of a symmetric matrix, row-major n×n, or null where it is not positive definite.
+ * O(n³/3). Golub & Van Loan, Matrix Computations, §4.2. Kept here because the inner loops want typed arrays in place.
+ */
+export const cholesky = (matrix: Float64Array, n: number): Float64Array | null => {
+  const lower = new Float64Array(n * n);
+  for (let i = 0; i < n; i += 1) {
+    for (let j = 0; j <= i; j += 1) {
+      let sum = matrix[i * n + j] ?? 0;
+      for (let k = 0; k < j; k += 1) sum -= (lower[i * n + k] ?? 0) * (lower[j * n + k] ?? 0);
+      if (i === j) {
+        if (!(sum > 0)) return null;
+        lower[i * n + i] = Math.sqrt(sum);
+      } else {
+        lower[i * n + j] = sum / (lower[j * n + j] ?? 1);
+      }
+    }
+  }
+  return lower;
+};
+
+/** Solves L·Lᵀ·x = b for a lower factor from {@link cholesky}. */
+export const choleskySolve = (lower: Float64Array, n: number, b: Float64Array): Float64Array =>
+  solveTransposed(lower, n, solveLower(lower, n, b));
+
+/** Solves L·x = b. */
+export const solveLower = (lower: Float64Array, n: number, b: Float64Array): Float64Array => {
+  const x = Float64Array.from(b);
+  for (let i = 0; i < n; i += 1) {
+    let sum = x[i] ?? 0;
+    for (let k = 0; k < i; k += 1) sum -= (lower[i * n + k] ?? 0) * (x[k] ?? 0);
+    x[i] = sum / (lower[i * n + i] ?? 1);
+  }
+  return x;
+};
+
+/** Solves Lᵀ·x = b. */
+export const solveTransposed = (lower: Float64Array, n: number, b: Float64Array): Float64Array => {
+  const x = Float64Array.from(b);
+  for (let i = n - 1; i >= 0; i -= 1) {
+    let sum = x[i] ?? 0;
+    for (let k = i + 1; k < n; k += 1) sum -= (lower[k * n + i] ?? 0) * (x[k] ?? 0);
+    x[i] = sum / (lower[i * n + i] ?? 1);
+  }
+  return x;
+};
