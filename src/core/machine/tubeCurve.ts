@@ -8,15 +8,6 @@ import {
 import { done, refused, type Outcome } from '../problem.ts';
 import type { Machine, TubePoint } from './machine.ts';
 
-/** What can be the matter with the readings of a tube's current. */
-export const tubeCurveCodes = [
-  'tube-reading-impossible',
-  'tube-readings-too-few',
-  'tube-never-fired',
-] as const;
-
-export type TubeCurveCode = (typeof tubeCurveCodes)[number];
-
 /** How far, in points of setting, the curve is drawn straight on past its first and last reading. */
 export const tubeCurveReachPct = 10;
 

@@ -1,4 +1,4 @@
-import type { TubeCurveCode } from '../../core/machine/tubeCurve.ts';
+import type { MachineCode } from '../../core/machine/codes.ts';
 import type { Sentence } from '../sentence.ts';
 
 export const tubeWords = {
@@ -19,4 +19,4 @@ export const tubeWords = {
     remedy: () =>
       'Add readings at settings where the meter shows a current, or take these out. If it shows none at any setting, have the supply looked at by someone qualified: it holds a deadly voltage, after switch-off too.',
   },
-} satisfies Record<TubeCurveCode, Sentence>;
+} satisfies Record<MachineCode, Sentence>;
