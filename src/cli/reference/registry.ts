@@ -1,0 +1,21 @@
+import type { Tolerance } from './compare.ts';
+import type { Answerer } from './referenceFile.ts';
+import { t07 } from './t07.ts';
+import { t09 } from './t09.ts';
+import { t18 } from './t18.ts';
+import { t19 } from './t19.ts';
+
+/** What the project can say on one reference file. */
+export interface Topic {
+  readonly answer: Answerer;
+  /** Where the file's own tolerance is not what our method is judged by: its own, from what is expected. */
+  readonly tolerance?: (expected: unknown) => Tolerance;
+}
+
+/** Which of the project's functions answer which reference file. */
+export const topics: Readonly<Record<string, Topic>> = {
+  t07_binomial: { answer: t07 },
+  t09_pchip_isotonic: { answer: t09 },
+  t18_quasirandom: { answer: t18 },
+  t19_distributions: { answer: t19 },
+};
