@@ -13,11 +13,15 @@ import type { Route } from '../../wire/route.ts';
 /** What the server refused, in the server's own words; or that it was not reached. */
 export type CallProblem =
   | { readonly kind: 'away'; readonly problem: Problem }
-  | { readonly kind: 'refused'; readonly status: number; readonly message: string; readonly remedy: string };
+  | {
+      readonly kind: 'refused';
+      readonly status: number;
+      readonly message: string;
+      readonly remedy: string;
+    };
 
 export type CallOutcome<T> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly why: CallProblem };
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly why: CallProblem };
 
 export interface Asked<R extends Route> {
   readonly params?: ParamsOf<R>;
@@ -40,7 +44,10 @@ export const call = async <R extends Route>(
   return reply.success
     ? // The shape was checked by the route's own schema in the line above.
       { ok: true, value: reply.data as ReplyOf<R> }
-    : { ok: false, why: { kind: 'away', problem: { code: 'reply-not-understood', params: { address } } } };
+    : {
+        ok: false,
+        why: { kind: 'away', problem: { code: 'reply-not-understood', params: { address } } },
+      };
 };
 
 /** For readers that live on exceptions, such as the query cache. */
@@ -91,7 +98,10 @@ const refusalIn = (status: number, json: unknown): CallProblem => {
   const read = errorReply.safeParse(json);
   const { message, remedy } = read.success
     ? read.data.error
-    : { message: `The workshop computer refused this (${String(status)}).`, remedy: 'Reload the page.' };
+    : {
+        message: `The workshop computer refused this (${String(status)}).`,
+        remedy: 'Reload the page.',
+      };
   return { kind: 'refused', status, message, remedy };
 };
 

@@ -1,6 +1,7 @@
 import type { Card } from '../../core/card/card.ts';
 import type { Ask } from '../../core/cutmodel/cutStudy.ts';
 import type { Machine } from '../../core/machine/machine.ts';
+import type { Setting } from '../../core/machine/setting.ts';
 import type { PromiseWish } from '../../core/reading/promise.ts';
 import type { ReadingEvent } from '../../core/reading/readingEvent.ts';
 import type { Habit } from '../../core/reading/tally.ts';
@@ -30,6 +31,14 @@ export type Change = { readonly studyId: string } & (
   | { readonly kind: 'read'; readonly events: readonly ReadingEvent[] }
   | { readonly kind: 'tally'; readonly tally: RecordedTally }
   | { readonly kind: 'remove-tally'; readonly tallyId: string }
+  /** Goes to the book, not into the study; travels with the rest so that the server has the readings first. */
+  | {
+      readonly kind: 'keep';
+      readonly entryId: string;
+      readonly setting: Setting;
+      readonly keptAt: string;
+      readonly personsChoice?: string;
+    }
 );
 
 /** The study after the change. Undefined stays undefined until the study is started. */
@@ -65,13 +74,12 @@ const appliedTo = (study: Study, change: Exclude<Change, { kind: 'start' }>): St
         : { ...study, tallies: [...study.tallies, change.tally] };
     case 'remove-tally':
       return { ...study, tallies: study.tallies.filter(({ id }) => id !== change.tallyId) };
+    case 'keep':
+      return study;
   }
 };
 
-const unknownTo = (
-  study: Study,
-  events: readonly ReadingEvent[],
-): readonly ReadingEvent[] => {
+const unknownTo = (study: Study, events: readonly ReadingEvent[]): readonly ReadingEvent[] => {
   const known = new Set(study.events.map(({ id }) => id));
   return events.filter(({ id }) => !known.has(id));
 };

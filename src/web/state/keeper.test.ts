@@ -26,9 +26,7 @@ const study: Study = {
 const tap = (id: string): Change => ({
   kind: 'read',
   studyId: 's1',
-  events: [
-    { id, cardCode: 'AAAA', at: study.createdAt, kind: 'graded', cell: 'A1', grade: 'out' },
-  ],
+  events: [{ id, cardCode: 'AAAA', at: study.createdAt, kind: 'graded', cell: 'A1', grade: 'out' }],
 });
 
 const emptyShelf = (): Shelf => {

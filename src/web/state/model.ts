@@ -19,32 +19,42 @@ export interface Thread {
   onmessage: ((event: MessageEvent<ModelReply>) => void) | null;
 }
 
-export const startModel = (thread: Thread): Model => {
+/**
+ * Starts the model: one thread for answers, and a second, started when first needed, for the next card, so that an
+ * answer never waits behind it.
+ */
+export const startModel = (first: Thread, another: () => Thread): Model => {
+  const askFit = asking(first);
+  let askNext: ReturnType<typeof asking> | undefined;
+  return {
+    fit: async (study) => {
+      const reply = await askFit((id) => ({ id, kind: 'fit', study }));
+      if (reply.kind === 'fit') return reply.answer;
+      throw new Error(reply.kind === 'broke' ? reply.message : 'another question was answered');
+    },
+    nextCard: async (study, wish) => {
+      askNext ??= asking(another());
+      const reply = await askNext((id) => ({ id, kind: 'next-card', study, ...wish }));
+      if (reply.kind === 'next-card') return reply.answer;
+      throw new Error(reply.kind === 'broke' ? reply.message : 'another question was answered');
+    },
+  };
+};
+
+/** Pairs replies with questions. */
+const asking = (thread: Thread) => {
   const open = new Map<number, (reply: ModelReply) => void>();
   let lastId = 0;
   thread.onmessage = ({ data }) => {
     open.get(data.id)?.(data);
     open.delete(data.id);
   };
-  const ask = (question: (id: number) => ModelQuestion): Promise<ModelReply> =>
+  return (question: (id: number) => ModelQuestion): Promise<ModelReply> =>
     new Promise((resolve) => {
       lastId += 1;
       open.set(lastId, resolve);
       thread.postMessage(question(lastId));
     });
-
-  return {
-    fit: async (study) => {
-      const reply = await ask((id) => ({ id, kind: 'fit', study }));
-      if (reply.kind === 'fit') return reply.answer;
-      throw new Error(reply.kind === 'broke' ? reply.message : 'the model answered another question');
-    },
-    nextCard: async (study, wish) => {
-      const reply = await ask((id) => ({ id, kind: 'next-card', study, ...wish }));
-      if (reply.kind === 'next-card') return reply.answer;
-      throw new Error(reply.kind === 'broke' ? reply.message : 'the model answered another question');
-    },
-  };
 };
 
 /** Starts the thread from the built page. */

@@ -28,5 +28,12 @@ export const sendChange = (change: Change): Promise<CallOutcome<unknown>> => {
       return call(api.recordTally, { params, body: change.tally });
     case 'remove-tally':
       return call(api.removeTally, { params: { ...params, tallyId: change.tallyId } });
+    case 'keep': {
+      const { entryId, studyId, setting, keptAt, personsChoice } = change;
+      const body = { id: entryId, studyId, setting, keptAt };
+      return call(api.keepSetting, {
+        body: { ...body, ...(personsChoice === undefined ? {} : { personsChoice }) },
+      });
+    }
   }
 };

@@ -14,7 +14,12 @@ export type ModelQuestion =
 
 /** What comes back. `broke`: a bug in the model, told so that the page can say it instead of waiting. */
 export type ModelReply =
-  | { readonly id: number; readonly kind: 'fit'; readonly answer: FitAnswer; readonly tookMs: number }
+  | {
+      readonly id: number;
+      readonly kind: 'fit';
+      readonly answer: FitAnswer;
+      readonly tookMs: number;
+    }
   | {
       readonly id: number;
       readonly kind: 'next-card';

@@ -8,7 +8,8 @@ export const webWords = {
       'Go on: everything that you tap is kept in this browser and is sent when it answers again.',
   },
   'reply-not-understood': {
-    message: (p) => `The workshop computer answered ${p('address')} in a way this page does not know.`,
+    message: (p) =>
+      `The workshop computer answered ${p('address')} in a way this page does not know.`,
     remedy: () => 'Reload the page: it is probably older than the program.',
   },
   'not-a-cell-name': {

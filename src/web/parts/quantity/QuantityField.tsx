@@ -40,7 +40,8 @@ export const QuantityField = (props: QuantityFieldProps) => {
     if (outcome.ok) onChange(outcome.value);
   };
 
-  const describedBy = problem !== undefined ? `${id}-problem` : hint !== undefined ? `${id}-hint` : undefined;
+  const describedBy =
+    problem !== undefined ? `${id}-problem` : hint !== undefined ? `${id}-hint` : undefined;
   return (
     <div className="quantity">
       <label htmlFor={id} className={hideLabel ? 'unseen' : 'field-label'}>

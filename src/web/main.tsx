@@ -1,0 +1,34 @@
+import { StrictMode } from 'react';
+import { createRoot } from 'react-dom/client';
+import { api } from '../wire/api.ts';
+import { App } from './app.tsx';
+import './look/base.css';
+import { call } from './state/call.ts';
+import { openKeeper } from './state/keeper.ts';
+import { modelThread, startModel } from './state/model.ts';
+import { sendChange } from './state/sendChange.ts';
+
+const keeper = openKeeper({
+  shelf: localStorage,
+  now: () => Date.now(),
+  send: sendChange,
+  fetchStudy: async (id) => {
+    const outcome = await call(api.getStudy, { params: { id } });
+    return outcome.ok ? { ok: true, value: outcome.value.study } : outcome;
+  },
+  later: (run, ms) => void setTimeout(run, ms),
+});
+
+// A phone that wakes, or a network that returns, is the moment to send what waited.
+addEventListener('online', keeper.sendNow);
+document.addEventListener('visibilitychange', () => {
+  if (document.visibilityState === 'visible') keeper.sendNow();
+});
+
+const page = document.getElementById('page');
+if (page === null) throw new Error('index.html has no place for the page');
+createRoot(page).render(
+  <StrictMode>
+    <App workshop={{ keeper, model: startModel(modelThread(), modelThread) }} />
+  </StrictMode>,
+);

@@ -1,0 +1,72 @@
+import { lazy, Suspense, useState } from 'react';
+import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { answerText as words } from '../../../words/en/screens/answer.ts';
+import type { HeadChange } from '../../state/change.ts';
+import { useAnswer } from '../../state/useAnswer.ts';
+import { useWorkshop } from '../../state/workshop.tsx';
+import { More } from '../more/More.tsx';
+import { Notice } from '../notice/Notice.tsx';
+import { AimChoice } from './AimChoice.tsx';
+import { AnswerSentence } from './AnswerSentence.tsx';
+import { KeepInBook } from './KeepInBook.tsx';
+import { ModelDetails } from './ModelDetails.tsx';
+import { PromiseQuestion } from './PromiseQuestion.tsx';
+import { SpeedSteps, type Step } from './SpeedSteps.tsx';
+import { Untold } from './Untold.tsx';
+
+const CutPicture = lazy(() => import('./CutPicture.tsx'));
+
+export interface AnswerPanelProps {
+  readonly study: Study;
+}
+
+/** The answer to a study, live: the sentence first, then what to run, and what it could not tell; the rest one click below. */
+export const AnswerPanel = ({ study }: AnswerPanelProps) => {
+  const { answer, behind, broke } = useAnswer(study);
+  return (
+    <section className="answer" aria-labelledby="answer-title">
+      <h2 id="answer-title" className="unseen">
+        {words.title}
+      </h2>
+      <AnswerSentence answer={answer} behind={behind} />
+      {broke === undefined ? null : (
+        <Notice tone="stop">
+          <p>{words.broke(broke)}</p>
+        </Notice>
+      )}
+      {answer === undefined ? null : <Answered study={study} answer={answer} />}
+    </section>
+  );
+};
+
+const Answered = ({ study, answer }: { readonly study: Study; readonly answer: FitAnswer }) => {
+  const { keeper } = useWorkshop();
+  const [step, setStep] = useState<Step>('surer');
+  const changeHead = (head: HeadChange): void =>
+    keeper.make({ kind: 'head', studyId: study.id, head });
+  return (
+    <>
+      <SpeedSteps answer={answer} promise={study.promise} chosen={step} onChoose={setStep} />
+      <KeepInBook study={study} answer={answer} step={step} />
+      <Untold study={study} answer={answer} />
+      <div className="answer-below">
+        <More title={words.picture}>
+          <Suspense fallback={<p>{words.reckoning}</p>}>
+            <CutPicture study={study} answer={answer} />
+          </Suspense>
+        </More>
+        <More title={words.ask}>
+          <PromiseQuestion
+            promise={study.promise}
+            onChange={(promise) => changeHead({ promise })}
+          />
+          <AimChoice study={study} onChange={changeHead} />
+        </More>
+        <More title={words.model}>
+          <ModelDetails study={study} answer={answer} />
+        </More>
+      </div>
+    </>
+  );
+};

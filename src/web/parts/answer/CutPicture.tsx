@@ -1,0 +1,159 @@
+import * as Plot from '@observablehq/plot';
+import { useEffect, useMemo, useRef, useState } from 'react';
+import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { toCutStudy } from '../../../core/study/toCutStudy.ts';
+import { pictureText as words } from '../../../words/en/screens/picture.ts';
+import { picturePoints, type PicturePoint } from './picturePoints.ts';
+import './picture.css';
+
+export interface CutPictureProps {
+  readonly study: Study;
+  readonly answer: FitAnswer;
+}
+
+/** Power across, speed up: the cells as they fell, the changeover, the fastest speed that holds, and where the tube ends. */
+const CutPicture = ({ study, answer }: CutPictureProps) => {
+  const holder = useRef<HTMLDivElement>(null);
+  const width = useWidth(holder);
+  const points = useMemo(() => picturePoints(toCutStudy(study)), [study]);
+  useEffect(() => {
+    if (width === 0) return;
+    const plot = drawn(answer, points, width);
+    // The library writes a style element, which the content policy forbids: its rules stand in picture.css.
+    plot.querySelectorAll('style').forEach((style) => style.remove());
+    holder.current?.replaceChildren(plot);
+  }, [answer, points, width]);
+  return (
+    <figure className="picture">
+      <div ref={holder} className="picture-plot" role="img" aria-label={words.label(answer)} />
+      <figcaption>
+        <ul className="picture-key">
+          {(['out', 'hangs', 'stays'] as const).map((grade) => (
+            <li key={grade}>
+              <Sign grade={grade} /> {words.grades[grade]}
+            </li>
+          ))}
+          <li>
+            <span className="picture-line picture-line-holds" /> {words.holds}
+          </li>
+          <li>
+            <span className="picture-line picture-line-half" /> {words.half}
+          </li>
+        </ul>
+        <p className="small soft">
+          {words.limit[answer.powerLimit.because](answer.powerLimit.powerPct)}
+        </p>
+      </figcaption>
+    </figure>
+  );
+};
+
+export default CutPicture;
+
+const symbols: Readonly<Record<PicturePoint['grade'], 'circle' | 'triangle' | 'times'>> = {
+  out: 'circle',
+  hangs: 'triangle',
+  stays: 'times',
+};
+
+const drawn = (answer: FitAnswer, points: readonly PicturePoint[], width: number) => {
+  const { changeover, line, recommended, powerLimit } = answer;
+  const speeds = points.map(({ speedMmPerS }) => speedMmPerS);
+  const powers = points.map(({ powerPct }) => powerPct);
+  const [least, most] = [Math.min(...powers), Math.max(...powers)];
+  const room = Math.max(4, (most - least) * 0.25);
+  const within = ({ powerPct }: { readonly powerPct: number }): boolean =>
+    powerPct >= least - room && powerPct <= most + room;
+  const seen = changeover.filter(within);
+  const top = Math.max(...speeds, ...seen.map(({ v50MmPerS }) => v50MmPerS)) * 1.15;
+  return Plot.plot({
+    width,
+    height: Math.round(Math.min(460, Math.max(260, width * 0.66))),
+    marginLeft: 52,
+    marginBottom: 46,
+    marginTop: 26,
+    className: 'cut-plot',
+    x: { label: words.powerAxis, domain: [least - room, most + room], labelArrow: 'none' },
+    y: { label: words.speedAxis, domain: [0, top], grid: true, labelArrow: 'none' },
+    marks: [
+      Plot.areaY(seen, {
+        x: 'powerPct',
+        y1: 'lowMmPerS',
+        y2: (each: { highMmPerS: number }) => Math.min(each.highMmPerS, top),
+        fill: 'var(--accent)',
+        fillOpacity: 0.12,
+      }),
+      Plot.lineY(seen, {
+        x: 'powerPct',
+        y: 'v50MmPerS',
+        stroke: 'var(--ink-soft)',
+        strokeDasharray: '3 5',
+        strokeWidth: 1.5,
+      }),
+      Plot.lineY(line.filter(within), {
+        x: 'powerPct',
+        y: 'speedMmPerS',
+        stroke: 'var(--accent)',
+        strokeWidth: 3,
+      }),
+      ...(within(powerLimit)
+        ? [
+            Plot.ruleX([powerLimit.powerPct], {
+              stroke: 'var(--stop)',
+              strokeWidth: 2,
+              strokeDasharray: '8 3 2 3',
+            }),
+          ]
+        : []),
+      ...(['out', 'hangs', 'stays'] as const).map((grade) =>
+        Plot.dot(
+          points.filter((point) => point.grade === grade),
+          {
+            x: 'powerPct',
+            y: 'speedMmPerS',
+            symbol: symbols[grade],
+            r: grade === 'stays' ? 5 : 5.5,
+            stroke: 'var(--ink)',
+            strokeWidth: grade === 'stays' ? 2.2 : 1.6,
+            fill: grade === 'out' ? 'var(--ink)' : grade === 'hangs' ? 'var(--wood)' : 'none',
+          },
+        ),
+      ),
+      ...(recommended === null
+        ? []
+        : [
+            Plot.dot([recommended], {
+              x: 'powerPct',
+              y: 'speedMmPerS',
+              r: 10,
+              stroke: 'var(--accent)',
+              strokeWidth: 3,
+            }),
+          ]),
+    ],
+  });
+};
+
+const Sign = ({ grade }: { readonly grade: PicturePoint['grade'] }) => (
+  <svg className="picture-sign" viewBox="-8 -8 16 16" aria-hidden="true">
+    {grade === 'out' ? <circle className="sign-out" r={5.5} /> : null}
+    {grade === 'hangs' ? <path className="sign-hangs" d="M0 -6.4 5.6 4.4H-5.6z" /> : null}
+    {grade === 'stays' ? (
+      <path className="sign-stays" d="M-4.6 -4.6 4.6 4.6M4.6 -4.6-4.6 4.6" />
+    ) : null}
+  </svg>
+);
+
+/** The holder's width in CSS pixels, as it changes. */
+const useWidth = (holder: React.RefObject<HTMLElement | null>): number => {
+  const [width, setWidth] = useState(0);
+  useEffect(() => {
+    const { current } = holder;
+    if (current === null) return;
+    const observer = new ResizeObserver(([entry]) => setWidth(entry?.contentRect.width ?? 0));
+    observer.observe(current);
+    return () => observer.disconnect();
+  }, [holder]);
+  return width;
+};

@@ -1,0 +1,49 @@
+import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
+import { cellOrigins } from '../../../core/study/toCutStudy.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { listed } from '../../../words/en/figures.ts';
+import { answerText as words } from '../../../words/en/screens/answer.ts';
+import { problemInWords } from '../../../words/words.ts';
+
+export interface UntoldProps {
+  readonly study: Study;
+  readonly answer: FitAnswer;
+}
+
+/** What the cards could not tell, and why; and which cells to look at again. */
+export const Untold = ({ study, answer }: UntoldProps) => {
+  const doubtful = cellsNamed(study, answer, 'look-again');
+  const said = answer.warnings.filter(({ code }) => code !== 'look-again' || doubtful === '');
+  if (said.length === 0 && doubtful === '') return null;
+  return (
+    <section className="section">
+      <h3>{words.untold}</h3>
+      <ul className="answer-untold">
+        {doubtful === '' ? null : <li>{words.lookAgain(doubtful)}</li>}
+        {said.map((problem, i) => {
+          const { message, remedy } = problemInWords(problem);
+          return (
+            <li key={`${problem.code}${i}`}>
+              {message} <span className="soft">{remedy}</span>
+            </li>
+          );
+        })}
+      </ul>
+    </section>
+  );
+};
+
+/** Cells by their names, with the card's code where there is more than one card. */
+const cellsNamed = (
+  study: Study,
+  { remarks }: FitAnswer,
+  kind: FitAnswer['remarks'][number]['kind'],
+): string => {
+  const origins = cellOrigins(study);
+  const names = remarks.flatMap((remark) => {
+    const origin = remark.kind === kind ? origins[remark.cellIndex] : undefined;
+    if (origin === undefined) return [];
+    return [study.cards.length > 1 ? `${origin.cell} of ${origin.cardCode}` : origin.cell];
+  });
+  return listed(names);
+};

@@ -1,0 +1,111 @@
+import { useRef, useState, type KeyboardEvent } from 'react';
+import { readingText as words } from '../../../words/en/screens/reading.ts';
+import { SheetPicture } from '../sheet/SheetPicture.tsx';
+import { CellButton } from './CellButton.tsx';
+import { CellStrip, type Asking } from './CellStrip.tsx';
+import { inReadingOrder, neighbour, type Direction } from './neighbours.ts';
+import { ReadingTools } from './ReadingTools.tsx';
+import type { Reading } from './useReading.ts';
+import './reader.css';
+
+const arrows: Readonly<Record<string, Direction>> = {
+  ArrowLeft: 'left',
+  ArrowRight: 'right',
+  ArrowUp: 'up',
+  ArrowDown: 'down',
+};
+
+/** The card on the bench, to be read with a thumb or with keys; below it what is said of the chosen cell. */
+export const CardReader = ({ reading }: { readonly reading: Reading }) => {
+  const { card, cells } = reading;
+  const order = inReadingOrder(card.cells);
+  const [chosen, setChosen] = useState<string | undefined>(undefined);
+  const [asking, setAsking] = useState<Asking>('grade');
+  const board = useRef<HTMLDivElement>(null);
+  const stop = chosen ?? order[0]?.id;
+  const chosenCell = cells.find(({ id }) => id === chosen);
+
+  const turnTo = (id: string): void => {
+    if (id !== chosen) setAsking('grade');
+    setChosen(id);
+  };
+  const choose = (id: string): void => {
+    turnTo(id);
+    board.current?.querySelector<HTMLButtonElement>(`[data-cell="${id}"]`)?.focus();
+  };
+  const press = (event: KeyboardEvent): void => {
+    if (event.ctrlKey || event.metaKey || event.altKey) return;
+    const from = card.cells.find(({ id }) => id === stop);
+    const direction = arrows[event.key];
+    if (direction !== undefined && from !== undefined) {
+      event.preventDefault();
+      const next = neighbour(card.cells, from, direction);
+      if (next !== undefined) choose(next.id);
+      return;
+    }
+    if (stop === undefined) return;
+    if (event.key.toLowerCase() === 'x') {
+      setChosen(stop);
+      setAsking('why-spoilt');
+      event.preventDefault();
+    } else if (say(reading, stop, event.key)) {
+      event.preventDefault();
+    }
+  };
+
+  return (
+    <div className="reader">
+      {/* Keys pressed on a cell's button bubble up to here. */}
+      <div
+        className="reader-board"
+        ref={board}
+        role="group"
+        aria-label={words.card(card.code, card.cells.length)}
+        onKeyDown={press}
+      >
+        <SheetPicture card={card} cells={cells} words="elsewhere" />
+        {order.map((cell) => (
+          <CellButton
+            key={cell.id}
+            card={card}
+            cell={cell}
+            asRead={cells.find(({ id }) => id === cell.id)}
+            isStop={cell.id === stop}
+            isChosen={cell.id === chosen}
+            onChoose={() => turnTo(cell.id)}
+            onStep={() => reading.step(cell.id)}
+          />
+        ))}
+      </div>
+      <ReadingTools reading={reading} />
+      <CellStrip reading={reading} cell={chosenCell} asking={asking} onAsk={setAsking} />
+    </div>
+  );
+};
+
+/** What a letter key says of a cell. True where it said something. */
+const say = (reading: Reading, cell: string, key: string): boolean => {
+  switch (key.toLowerCase()) {
+    case 'o':
+    case '1':
+      reading.grade(cell, 'out');
+      return true;
+    case 'h':
+    case '2':
+      reading.grade(cell, 'hangs');
+      return true;
+    case 's':
+    case '3':
+      reading.grade(cell, 'stays');
+      return true;
+    case 'backspace':
+    case 'delete':
+      reading.clear(cell);
+      return true;
+    case 'u':
+      reading.undo?.();
+      return true;
+    default:
+      return false;
+  }
+};

@@ -1,0 +1,140 @@
+import type { CellAsRead, HowItCame } from '../../../core/reading/readingEvent.ts';
+import type { Grade } from '../../../core/reading/grade.ts';
+import { readingText as words } from '../../../words/en/screens/reading.ts';
+import { Action } from '../action/Action.tsx';
+import { AsCut } from './AsCut.tsx';
+import { GradeIcon } from './GradeIcon.tsx';
+import { SpoiltReasons } from './SpoiltReasons.tsx';
+import { StandardAct } from './StandardAct.tsx';
+import type { Reading } from './useReading.ts';
+
+/** What the strip is asking about the chosen cell. */
+export type Asking = 'grade' | 'why-spoilt' | 'as-cut';
+
+export interface CellStripProps {
+  readonly reading: Reading;
+  readonly cell: CellAsRead | undefined;
+  readonly asking: Asking;
+  readonly onAsk: (asking: Asking) => void;
+}
+
+/** Everything that can be said of the chosen cell; where none is chosen, how to look at one. */
+export const CellStrip = ({ reading, cell, asking, onAsk }: CellStripProps) => {
+  if (cell === undefined) return <StandardAct />;
+  return (
+    <div className="strip">
+      <p className="strip-name figure-text">
+        {words.cellName(cell.id, cell.setting)}
+        {cell.corrected ? ` · ${words.corrected}` : ''}
+      </p>
+      {asking === 'why-spoilt' ? (
+        <SpoiltReasons
+          onSay={(reason) => {
+            reading.spoil(cell.id, reason);
+            onAsk('grade');
+          }}
+          onBack={() => onAsk('grade')}
+        />
+      ) : asking === 'as-cut' ? (
+        <AsCut
+          setting={cell.setting}
+          onSay={(setting) => {
+            reading.correct(cell.id, setting);
+            onAsk('grade');
+          }}
+          onBack={() => onAsk('grade')}
+        />
+      ) : (
+        <Grades reading={reading} cell={cell} onAsk={onAsk} />
+      )}
+    </div>
+  );
+};
+
+interface GradesProps {
+  readonly reading: Reading;
+  readonly cell: CellAsRead;
+  readonly onAsk: (asking: Asking) => void;
+}
+
+const Grades = ({ reading, cell, onAsk }: GradesProps) => {
+  const said = cell.reading;
+  const grade = said.kind === 'graded' ? said.grade : undefined;
+  return (
+    <>
+      <div className="strip-grades">
+        {(['out', 'hangs', 'stays'] as const).map((each) => (
+          <button
+            key={each}
+            type="button"
+            className="strip-grade"
+            aria-pressed={grade === each}
+            onClick={() => reading.grade(cell.id, each)}
+          >
+            <GradeIcon of={each} />
+            <span>{words.grades[each]}</span>
+          </button>
+        ))}
+        <button
+          type="button"
+          className="strip-grade"
+          aria-pressed={said.kind === 'spoilt'}
+          onClick={() => onAsk('why-spoilt')}
+        >
+          <GradeIcon of="spoilt" />
+          <span>{words.spoiltAsk}</span>
+        </button>
+      </div>
+      <p className="strip-more">{explained(said)}</p>
+      <div className="actions strip-actions">
+        {grade === 'out' || grade === 'hangs' ? (
+          <How
+            grade={grade}
+            how={said.kind === 'graded' ? said.how : undefined}
+            onSay={(how) => reading.grade(cell.id, grade, how)}
+          />
+        ) : null}
+        <Action kind="quiet" onPress={() => onAsk('as-cut')}>
+          {words.asCut}
+        </Action>
+        {said.kind === 'unread' ? null : (
+          <Action kind="quiet" onPress={() => reading.clear(cell.id)}>
+            {words.clear}
+          </Action>
+        )}
+      </div>
+    </>
+  );
+};
+
+const explained = (said: CellAsRead['reading']): string => {
+  if (said.kind === 'graded') return words.gradeMore[said.grade];
+  return said.kind === 'spoilt' ? words.reasons[said.reason] : words.pickCell;
+};
+
+const waysOf: Readonly<Record<'out' | 'hangs', readonly HowItCame[]>> = {
+  out: ['fell', 'pushed'],
+  hangs: ['knife'],
+};
+
+interface HowProps {
+  readonly grade: Extract<Grade, 'out' | 'hangs'>;
+  readonly how: HowItCame | undefined;
+  readonly onSay: (how: HowItCame) => void;
+}
+
+const How = ({ grade, how, onSay }: HowProps) => (
+  <span className="strip-how" role="group" aria-label={words.how}>
+    {waysOf[grade].map((each) => (
+      <button
+        key={each}
+        type="button"
+        className="strip-way"
+        aria-pressed={how === each}
+        onClick={() => onSay(each)}
+      >
+        {words.hows[each]}
+      </button>
+    ))}
+  </span>
+);

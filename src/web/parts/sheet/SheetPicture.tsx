@@ -1,0 +1,62 @@
+import { useMemo } from 'react';
+import type { Card } from '../../../core/card/card.ts';
+import { cardDrawing, type DrawnPart } from '../../../core/card/cardDrawing.ts';
+import type { CellAsRead } from '../../../core/reading/readingEvent.ts';
+import { CellShape } from './CellShape.tsx';
+import { pathOf } from './paths.ts';
+import './sheet.css';
+
+export interface SheetPictureProps {
+  readonly card: Card;
+  /** How each cell stands. Absent: the card is only planned. */
+  readonly cells?: readonly CellAsRead[];
+  /** Whether the cells' words are drawn as the laser writes them; where the picture is small they are set as text instead. */
+  readonly words: 'as-cut' | 'elsewhere';
+  /** Says in words what the picture shows; absent where text beside it does. */
+  readonly label?: string;
+}
+
+/** The card as the thing it is: a piece of plywood with shapes in it, to scale. */
+export const SheetPicture = ({ card, cells, words, label }: SheetPictureProps) => {
+  const drawing = useMemo(() => cardDrawing(card), [card]);
+  const { widthMm, heightMm } = drawing;
+  const parts = drawing.layers.flatMap((layer) => layer.parts);
+  const readings = new Map(cells?.map(({ id, reading }) => [id, reading]));
+  const pathsOf = (drawn: DrawnPart): string => pathOf(drawn.polylines, heightMm);
+  return (
+    <svg
+      className="sheet"
+      viewBox={`0 0 ${widthMm} ${heightMm}`}
+      {...(label === undefined ? { 'aria-hidden': true } : { role: 'img', 'aria-label': label })}
+    >
+      <rect className="sheet-wood" width={widthMm} height={heightMm} rx={0.6} />
+      <path className="sheet-grain" d={grain(widthMm, heightMm)} />
+      {parts.map((part, i) => {
+        const { of } = part;
+        if (of.what === 'outline' || (of.what === 'words' && words === 'elsewhere')) return null;
+        if (of.what !== 'cell')
+          return <path key={i} className={`sheet-mark sheet-${of.what}`} d={pathsOf(part)} />;
+        const cell = card.cells.find(({ id }) => id === of.cell);
+        return cell === undefined ? null : (
+          <CellShape
+            key={i}
+            d={pathsOf(part)}
+            xMm={cell.xMm}
+            yMm={heightMm - cell.yMm}
+            sizeMm={card.sizeMm}
+            reading={cells === undefined ? undefined : readings.get(cell.id)}
+          />
+        );
+      })}
+      <rect className="sheet-edge" width={widthMm} height={heightMm} rx={0.6} />
+    </svg>
+  );
+};
+
+/** A few long, slightly bent lines: enough to say wood, too faint to be taken for a mark. */
+const grain = (widthMm: number, heightMm: number): string =>
+  Array.from({ length: Math.floor(heightMm / 5.3) }, (_, i) => {
+    const y = 2.4 + i * 5.3 + 1.6 * Math.sin(i * 2.3);
+    const bend = 1.7 * Math.sin(i * 1.7 + 1);
+    return `M0 ${y.toFixed(2)}C${(widthMm * 0.3).toFixed(1)} ${(y + bend).toFixed(2)} ${(widthMm * 0.65).toFixed(1)} ${(y - bend).toFixed(2)} ${widthMm} ${(y + bend * 0.4).toFixed(2)}`;
+  }).join('');

@@ -1,0 +1,47 @@
+import type { ReactNode } from 'react';
+import { Link, useRoute } from 'wouter';
+import { shellText as words } from '../../../words/en/screens/shell.ts';
+import { SendingSign } from './SendingSign.tsx';
+import { RefusalNotice } from './RefusalNotice.tsx';
+import './shell.css';
+
+/** What stands around every screen: the name, three places, and whether all is saved. */
+export const Shell = ({ children }: { readonly children: ReactNode }) => (
+  <div className="shell">
+    <a className="shell-skip" href="#main">
+      {words.skip}
+    </a>
+    <header className="shell-head">
+      <Link href="/" className="shell-name">
+        <Mark />
+        {words.name}
+      </Link>
+      <nav aria-label={words.nav} className="shell-nav">
+        <Place href="/bed">{words.bed}</Place>
+        <Place href="/book">{words.book}</Place>
+        <Place href="/machine">{words.machine}</Place>
+      </nav>
+      <SendingSign />
+    </header>
+    <main id="main" tabIndex={-1}>
+      <RefusalNotice />
+      {children}
+    </main>
+  </div>
+);
+
+const Place = ({ href, children }: { readonly href: string; readonly children: ReactNode }) => {
+  const [here] = useRoute(href);
+  return (
+    <Link href={href} className="shell-place" aria-current={here ? 'page' : undefined}>
+      {children}
+    </Link>
+  );
+};
+
+/** A sheet from which a piece has dropped. */
+const Mark = () => (
+  <svg className="shell-mark" viewBox="0 0 32 32" aria-hidden="true">
+    <path className="shell-mark-sheet" fillRule="evenodd" d="M2 2h28v28H2zM8 8v7h6v9h4v-9h6V8z" />
+  </svg>
+);

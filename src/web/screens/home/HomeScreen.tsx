@@ -1,0 +1,2 @@
+import { FirstScreen } from '../first/FirstScreen.tsx';
+export const HomeScreen = () => <FirstScreen />;

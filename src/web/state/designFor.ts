@@ -1,0 +1,62 @@
+import type { CardRequest, Vary } from '../../core/card/cardRequest.ts';
+import { designCard, type DesignedCard } from '../../core/card/designCard.ts';
+import type { TestShape } from '../../core/card/testShapes.ts';
+import type { FitAnswer } from '../../core/cutmodel/fitAnswer.ts';
+import { powerLimit } from '../../core/machine/deliveredPower.ts';
+import type { Setting } from '../../core/machine/setting.ts';
+import type { Outcome } from '../../core/problem.ts';
+import { stockThicknessMm } from '../../core/stock/stockThickness.ts';
+import type { Study } from '../../core/study/study.ts';
+import { believedOf } from './believed.ts';
+
+/** What a person may wish of a card; the study says the rest. */
+export interface CardWish {
+  readonly code: string;
+  readonly seed: number;
+  readonly vary: Exclude<Vary, 'corners'>;
+  readonly powerPct: number;
+  readonly speedMmPerS?: number;
+  readonly rungs?: readonly Setting[];
+  readonly settingsAtMost?: number;
+  readonly entriesAtMost?: number;
+  readonly cellsEach: number;
+  readonly shape: TestShape;
+  readonly sizeMm: number;
+  readonly sheetMm: readonly [widthMm: number, heightMm: number];
+  readonly scoring?: Setting;
+  readonly trusted?: Setting;
+  readonly outline?: 'last' | 'none';
+}
+
+/** A piece of waste that most workshops have lying about, and a card that fits a phone. Common practice, no source. */
+export const usualOffcutMm = [100, 150] as const;
+
+export const usualWish = (code: string, powerPct: number): CardWish => ({
+  code,
+  seed: 1,
+  vary: 'speed',
+  powerPct,
+  cellsEach: 2,
+  shape: 'star',
+  sizeMm: 14,
+  sheetMm: usualOffcutMm,
+});
+
+/** Designs a card for this study on this page: the picture moves with the wish. */
+export const designFor = (
+  study: Study,
+  wish: CardWish,
+  answer: FitAnswer | undefined,
+): Outcome<DesignedCard> => {
+  const limit = powerLimit(study.machine);
+  const request: CardRequest = {
+    ...wish,
+    thicknessMm: stockThicknessMm(study.stock),
+    machine: study.machine,
+    ...(limit.because === 'rated-current' ? { ratedPowerPct: limit.powerPct } : {}),
+    believed: believedOf(study, answer),
+    ...(study.stock.batch === undefined ? {} : { batch: study.stock.batch }),
+    ...(study.stock.sheet === undefined ? {} : { sheet: study.stock.sheet }),
+  };
+  return designCard(request);
+};

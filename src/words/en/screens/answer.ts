@@ -1,0 +1,92 @@
+import type { Aim } from '../../../core/study/study.ts';
+import {
+  counted,
+  durationWords,
+  inHundred,
+  lengthWords,
+  onAverageInHundred,
+  powerWords,
+  speedWords,
+  sureWords,
+} from '../figures.ts';
+
+interface Spot {
+  readonly powerPct: number;
+  readonly speedMmPerS: number;
+  readonly passes?: number;
+}
+
+const passesWords = (passes = 1): string => (passes === 1 ? '' : `, ${String(passes)} passes`);
+
+/** What the answer says. */
+export const answerText = {
+  title: 'The answer',
+  cutAt: (spot: Spot) =>
+    `Cut at ${speedWords(spot.speedMmPerS)}, ${powerWords(spot.powerPct)}${passesWords(spot.passes)}.`,
+  promised: (outOf100: number, surePct: number) =>
+    `${inHundred(outOf100)} in 100 come out; we are ${sureWords(surePct)} sure.`,
+  nothingYet: 'Tap each shape that you have looked at. The answer stands here as you go.',
+  noneYet: 'No setting yet.',
+  guess: 'A guess: this lies outside what was cut.',
+  reckoning: 'Reckoning…',
+  broke: (what: string) =>
+    `The reckoning broke off (${what}). Your readings are safe; please report this.`,
+  steps: 'Which of these do you run?',
+  surer: 'For production',
+  surerMore: 'one step surer',
+  holds: 'Fastest that holds',
+  faster: 'One step faster',
+  onlySureOf: (surePct: number, outOf100: number) =>
+    `only ${sureWords(surePct)} sure of ${inHundred(outOf100)}`,
+  onAverage: (outOf100: number) => `${onAverageInHundred(outOf100)} in 100 come out on average`,
+  sureOf: (surePct: number, outOf100: number) =>
+    `${sureWords(surePct)} sure of ${inHundred(outOf100)}`,
+  costs: (seconds: number) => `costs ${durationWords(seconds)} a part`,
+  saves: (seconds: number) => `saves ${durationWords(seconds)} a part`,
+  timeOnly: (partLengthMm: number) =>
+    `Time of the cut alone, for a part with ${lengthWords(partLengthMm)} of cut.`,
+  keepThis: (spot: Spot) => `Keep ${speedWords(spot.speedMmPerS)} in the book`,
+  openEntry: 'Open it',
+  kept: 'Kept in the book',
+  knives: 'Of 200 parts, how many may need a knife?',
+  knifeOptions: { six: '6', two: '2', none: '0' },
+  knifeMore: {
+    six: '97 in 100 come out',
+    two: '99 in 100 come out',
+    none: 'an even chance of none',
+  },
+  partLength: 'Length of cut of one part',
+  partLengthHint: 'All the way round, holes included. Longer outlines have more chances to fail.',
+  holdsFor: 'The promise is for',
+  holdsForOptions: {
+    sheet: 'this sheet',
+    batch: 'any sheet of this batch',
+    newBatch: 'a batch not seen yet',
+  },
+  aim: 'Among settings that hold, take the',
+  aims: { fastest: 'fastest', gentlest: 'gentlest', cleanest: 'cleanest' } satisfies Record<
+    Aim,
+    string
+  >,
+  aimMore: {
+    fastest: 'fewest seconds a part',
+    gentlest: 'least current through the tube',
+    cleanest: 'least heat left in the edge',
+  } satisfies Record<Aim, string>,
+  untold: 'What this could not tell',
+  lookAgain: (cells: string) => `Look again at ${cells}: the rest of the card says otherwise.`,
+  overdriven: (cells: string) => `${cells} ran above the tube’s rated current.`,
+  missing: {
+    current:
+      'Tell me your rated current and a few meter readings, and I can say what this costs the tube.',
+  },
+  picture: 'The picture',
+  ask: 'Ask for another promise',
+  power: 'At which power setting?',
+  anyPower: 'whichever is best',
+  model: 'How this was reckoned',
+  basis: (cells: number, tallied: number) =>
+    tallied > 0
+      ? `From ${counted(cells, 'cell')} and ${counted(tallied, 'tallied part')}.`
+      : `From ${counted(cells, 'cell')}.`,
+};

@@ -1,0 +1,33 @@
+import { counted, powerWords, speedWords } from '../figures.ts';
+
+const share = (probability: number): string => `${Math.round(100 * probability).toString()}\u202f%`;
+
+/** The model's own words, shown one click below the answer. */
+export const modelText = {
+  basis: (cells: number, parts: number, habit: boolean) =>
+    `Reckoned from ${[
+      counted(cells, 'cell'),
+      ...(parts > 0 ? [counted(parts, 'tallied part')] : []),
+      ...(habit ? ['what you run now'] : []),
+    ].join(', ')}.`,
+  law: 'Speed at the changeover rises with power and falls with thickness; shapes scatter about it. Everything is reckoned on the logarithm of speed, so a scatter of 8 % means 8 % of the speed.',
+  changeover: (powerPct: number) => `Half come out, at ${powerWords(powerPct)}`,
+  speedRange: ({ mean, sd }: { readonly mean: number; readonly sd: number }) =>
+    `${speedWords(round(Math.exp(mean)))} (${round(Math.exp(mean - 1.645 * sd)).toString()} to ${round(Math.exp(mean + 1.645 * sd)).toString()}, 90 %)`,
+  exponent: 'Exponent of power',
+  sigma: 'Scatter of shapes',
+  hangBand: 'Width of the hanging band',
+  sheetSd: 'Scatter from sheet to sheet',
+  flaws: 'Flaws of the sheet per metre of cut',
+  links: 'Tail of the scatter: normal, logistic, Student t',
+  linkShares: (normal: number, logistic: number, student: number) =>
+    `${share(normal)}, ${share(logistic)}, ${share(student)}`,
+  converged: 'Reckoning',
+  convergence: (ok: boolean, points: number, effective: number) =>
+    `${ok ? 'converged' : 'did not converge'}: ${counted(points, 'point')}, worth ${effective.toString()}`,
+  nothing: 'nothing to go by',
+  priors:
+    'Before any cell is read, the tool believes: a median changeover for the class of material and thickness, right within a factor of 1.8 two times in three; an exponent of power of 1 ± 0.3; a scatter of about 8 %; one flaw in thirty 60 mm shapes; one grade in a hundred misread.',
+};
+
+const round = (value: number): number => Number(value.toPrecision(3));

@@ -1,0 +1,75 @@
+import type { Grade, SpoiltReason } from '../../../core/reading/grade.ts';
+import type { HowItCame } from '../../../core/reading/readingEvent.ts';
+import { counted, powerWords, speedWords } from '../figures.ts';
+
+interface Spot {
+  readonly powerPct: number;
+  readonly speedMmPerS: number;
+  readonly passes: number;
+}
+
+const gradeNames: Readonly<Record<Grade, string>> = { out: 'out', hangs: 'hangs', stays: 'stays' };
+
+/** What is said while a card is read. */
+export const readingText = {
+  question: 'What fell out?',
+  grades: gradeNames,
+  gradeMore: {
+    out: 'falls, or comes with a light push',
+    hangs: 'through nearly everywhere, needs a knife',
+    stays: 'not through',
+  } satisfies Record<Grade, string>,
+  unread: 'not read',
+  spoilt: 'spoilt',
+  spoiltAsk: 'Spoilt',
+  spoiltWhy: 'Why does this cell say nothing about its setting?',
+  reasons: {
+    'glue-pocket': 'glue pocket',
+    knot: 'knot',
+    clip: 'a clip in the way',
+    lifted: 'sheet lifted or bowed',
+    slat: 'hit a slat',
+    'welded-back': 'welded back behind the beam',
+  } satisfies Record<SpoiltReason, string>,
+  reasonMore: {
+    'glue-pocket': 'a flaw of the sheet',
+    knot: 'a flaw of the sheet',
+    clip: 'counts for nothing',
+    lifted: 'counts for nothing',
+    slat: 'counts for nothing',
+    'welded-back': 'acrylic: no sign of too fast',
+  } satisfies Record<SpoiltReason, string>,
+  how: 'How did it come?',
+  hows: { fell: 'fell by itself', pushed: 'a light push', knife: 'a knife' } satisfies Record<
+    HowItCame,
+    string
+  >,
+  clear: 'Not read',
+  asCut: 'Cut at another setting?',
+  asCutMore: 'Correct what was really typed. The words on the card stay as they were cut.',
+  asCutSpeed: 'Speed as cut',
+  asCutPower: 'Power setting as cut',
+  corrected: 'corrected',
+  asCutSay: 'Correct it',
+  back: 'Back',
+  undo: 'Undo',
+  redo: 'Redo',
+  rest: (unread: number) => `The other ${String(unread)} stayed`,
+  progress: (read: number, cells: number) => `${String(read)} of ${counted(cells, 'cell')} read`,
+  cellName: (id: string, spot: Spot) =>
+    `${id}, ${speedWords(spot.speedMmPerS)}, ${powerWords(spot.powerPct)}${spot.passes === 1 ? '' : `, ${String(spot.passes)} passes`}`,
+  card: (code: string, cells: number) => `Card ${code}, ${counted(cells, 'cell')}`,
+  act: 'How to look',
+  actHow:
+    'Lift the card level. One knuckle tap, then one light push. Look at the back when one hangs.',
+  pickCell: 'Tap a shape: once for out, again for hangs, again for stays.',
+  keys: 'With the keyboard',
+  keyList: [
+    ['Arrow keys', 'to the next cell'],
+    ['O, H, S', 'out, hangs, stays'],
+    ['Space', 'steps through the three'],
+    ['X', 'spoilt'],
+    ['Backspace', 'not read'],
+    ['U', 'undo'],
+  ],
+} as const;

@@ -1,0 +1,23 @@
+import { chromium as playwright, type Browser } from 'playwright-core';
+
+/** Opens the Chromium that ships inside an npm package, or the one named by THROUGHCUT_CHROMIUM. */
+export const launchBrowser = async (): Promise<Browser> => {
+  const installed = process.env['THROUGHCUT_CHROMIUM'];
+  return playwright.launch({
+    executablePath: installed ?? (await bundledChromium()),
+    // Never the package's own arguments: they hide a second context and blind the content policy.
+    args: ['--no-sandbox', '--font-render-hinting=none'],
+    env: { ...process.env, LANG: 'en_US.UTF-8' },
+  });
+};
+
+const bundledChromium = async (): Promise<string> => {
+  // Makes the package unpack the shared libraries that a bare machine lacks; it is read at import time.
+  process.env['AWS_EXECUTION_ENV'] = 'AWS_Lambda_nodejs20.x';
+  const { default: chromium } = await import('@sparticuz/chromium');
+  try {
+    return await chromium.executablePath();
+  } finally {
+    delete process.env['AWS_EXECUTION_ENV'];
+  }
+};
