@@ -1,3 +1,5 @@
+import { editDistance } from '../num/editDistance.ts';
+
 /**
  * The known word that someone most likely meant, or nothing when none is near: the same letters but for case, dashes
  * and underscores; or one that begins with the other (`speed` for `speedMmPerS`); or within two edits.
@@ -20,17 +22,3 @@ const bare = (word: string): string => word.toLowerCase().replace(/[^a-z0-9]/g, 
 
 const startsAlike = (a: string, b: string): boolean =>
   Math.min(a.length, b.length) >= 4 && (a.startsWith(b) || b.startsWith(a));
-
-/** Levenshtein's distance by the two-row method, O(|a|·|b|). (V. I. Levenshtein 1966, Soviet Physics Doklady 10:707.) */
-export const editDistance = (a: string, b: string): number => {
-  let above = Array.from({ length: b.length + 1 }, (_, column) => column);
-  Array.from(a).forEach((letter, row) => {
-    const line = [row + 1];
-    Array.from(b).forEach((other, column) => {
-      const change = (above[column] ?? 0) + (letter === other ? 0 : 1);
-      line.push(Math.min(change, (above[column + 1] ?? 0) + 1, (line[column] ?? 0) + 1));
-    });
-    above = line;
-  });
-  return above[b.length] ?? 0;
-};

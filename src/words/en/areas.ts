@@ -1,9 +1,11 @@
 import type { AreaWords } from '../sentence.ts';
 import { appWords } from './app.ts';
 import { cardWords } from './card.ts';
+import { cutmodelWords } from './cutmodel.ts';
 import { formatWords } from './formats.ts';
 import { readingWords } from './reading.ts';
 import { referenceWords } from './reference.ts';
+import { stockWords } from './stock.ts';
 import { storeWords } from './store.ts';
 import { tubeWords } from './tube.ts';
 
@@ -11,8 +13,10 @@ import { tubeWords } from './tube.ts';
 export const areas: readonly AreaWords[] = [
   appWords,
   cardWords,
+  cutmodelWords,
   formatWords,
   readingWords,
+  stockWords,
   storeWords,
   referenceWords,
   tubeWords,

@@ -1,0 +1,19 @@
+/** What can be the matter with a stock, or is worth asking about it. */
+export const stockCodes = [
+  'material-refused',
+  'material-caution',
+  'material-which-leather',
+  'material-which-cloth',
+  'material-rubber-data-sheet',
+  'material-unknown',
+  'label-lies',
+  'thickness-wedge',
+  'thickness-one-reading',
+  'thickness-readings-disagree',
+  'energy-too-little',
+  'energy-too-much',
+  'speed-looks-too-fast',
+  'speed-looks-too-slow',
+] as const;
+
+export type StockCode = (typeof stockCodes)[number];

@@ -1,0 +1,87 @@
+import { mentionsOf } from './mentions.ts';
+import { wordList } from './wordList.ts';
+
+/** A class of sheet material that is cut, with the name that screens show. */
+export interface MaterialClass {
+  /** Also the class by which the cut model looks up its prior. */
+  readonly id: string;
+  readonly name: string;
+}
+
+interface ListedClass extends MaterialClass {
+  /** What people call it. Species stand below the made-up boards, so that "birch plywood" is plywood. */
+  readonly words: readonly string[];
+}
+
+const listed: readonly ListedClass[] = [
+  { id: 'plywood', name: 'Plywood', words: wordList(`plywood, ply, plywoods, multiplex`) },
+  {
+    id: 'mdf',
+    name: 'MDF',
+    words: wordList(`
+      mdf, hdf, medium density fibreboard, medium density fiberboard, fibreboard,
+      fiberboard
+    `),
+  },
+  { id: 'hardboard', name: 'Hardboard', words: wordList(`hardboard`) },
+  { id: 'veneer', name: 'Veneer', words: wordList(`veneer`) },
+  {
+    id: 'acrylic',
+    name: 'Acrylic',
+    words: wordList(`acrylic, pmma, perspex, plexiglas, plexi, acryl`),
+  },
+  {
+    id: 'cardboard',
+    name: 'Corrugated cardboard',
+    words: wordList(`cardboard, corrugated, corrugated card, carton, carton board`),
+  },
+  {
+    id: 'card',
+    name: 'Card',
+    words: wordList(`card, cardstock, card stock, greyboard, grayboard, mount board, mat board`),
+  },
+  { id: 'paper', name: 'Paper', words: wordList(`paper`) },
+  {
+    id: 'leather',
+    name: 'Vegetable-tanned leather',
+    words: wordList(`veg tan, veg tanned, vegetable tanned, vegetable tan, vegtan, leather`),
+  },
+  { id: 'cork', name: 'Cork', words: wordList(`cork`) },
+  { id: 'felt', name: 'Wool felt', words: wordList(`felt, wool felt, wool`) },
+  {
+    id: 'fabric',
+    name: 'Cotton or linen',
+    words: wordList(`cotton, linen, canvas, denim, calico, hemp, jute, fabric, cloth`),
+  },
+  { id: 'bamboo', name: 'Bamboo', words: wordList(`bamboo`) },
+  {
+    id: 'softwood',
+    name: 'Softwood',
+    words: wordList(`
+      softwood, pine, spruce, fir, cedar, larch, deal, douglas, hemlock, whitewood
+    `),
+  },
+  {
+    id: 'hardwood',
+    name: 'Hardwood',
+    words: wordList(`
+      hardwood, oak, walnut, maple, sycamore, cherry, beech, birch, ash, alder, lime, lime
+      wood, limewood, linden, basswood, balsa, poplar, aspen, chestnut, elm, pear, apple
+      wood, plum wood, mahogany, sapele, teak, rosewood, ipe, wenge, padauk, iroko, ebony,
+      purpleheart, hornbeam, willow, paulownia, eucalyptus, olive wood, rubber wood
+    `),
+  },
+  { id: 'rubber', name: 'Laser-safe rubber', words: wordList(`rubber`) },
+];
+
+/** The classes to choose from, in the order in which a list shows them. */
+export const materialClasses: readonly MaterialClass[] = listed.map(({ id, name }) => ({
+  id,
+  name,
+}));
+
+/** The class that a person's text names: "birch ply 3 mm" is plywood. Nothing when it names none that is listed. */
+export const findMaterial = (text: string): MaterialClass | undefined => {
+  const found = listed.find(({ words }) => mentionsOf(text, words).length > 0);
+  return found === undefined ? undefined : { id: found.id, name: found.name };
+};

@@ -1,0 +1,80 @@
+import type { StockCode } from '../../core/stock/codes.ts';
+import type { Sentence } from '../sentence.ts';
+
+export const stockWords = {
+  'material-refused': {
+    message: (p) =>
+      `“${p('text')}” is not cut here: ${p('material')}. ${p('reason')} Hazard: ${p('hazards')}.`,
+    remedy: (p) =>
+      `Choose another material. If it is something else, name it as its data sheet does. Source: ${p('source')}.`,
+  },
+  'material-caution': {
+    message: (p) => `${p('material')}: cut with care. ${p('reason')} Hazard: ${p('hazards')}.`,
+    remedy: (p) =>
+      `Extraction on, extinguisher at hand, stay with it; your local rules and the maker’s data sheet come first. Source: ${p('source')}.`,
+  },
+  'material-which-leather': {
+    message: (p) =>
+      `“${p('text')}”: which leather? Chromium-tanned and imitation leather are not cut here.`,
+    remedy: () =>
+      'Ask the seller how it was tanned. If it is vegetable-tanned, write “vegetable-tanned leather”; if nobody knows, do not cut it.',
+  },
+  'material-which-cloth': {
+    message: (p) => `“${p('text')}”: of which fibre? Artificial fibre is not cut here.`,
+    remedy: () => 'Write the fibre, such as cotton, linen or wool. If nobody knows, do not cut it.',
+  },
+  'material-rubber-data-sheet': {
+    message: (p) =>
+      `“${p('text')}”: only rubber sold for laser work, with a data sheet that says so, is cut here.`,
+    remedy: () =>
+      'Read the data sheet. If it names chlorine, fluorine or nothing at all, do not cut it.',
+  },
+  'material-unknown': {
+    message: (p) => `“${p('text')}” is not in the list of materials.`,
+    remedy: () =>
+      'Find out what it is before you cut it. If it is any plastic and you are not sure which, do not cut it.',
+  },
+  'label-lies': {
+    message: (p) =>
+      `The sheet measures ${p('meanMm')} mm (± ${p('uncertaintyMm')}), not ${p('nominalMm')} mm: ${p('differencePct')} % off its label.`,
+    remedy: () => 'The measured thickness is used from here on.',
+  },
+  'thickness-wedge': {
+    message: (p) =>
+      `The sheet is thicker towards the ${p('thick')} (${p('thickMm')} mm) than towards the ${p('thin')} (${p('thinMm')} mm).`,
+    remedy: () => 'Cut the card where the parts will be cut, or count with the thick end.',
+  },
+  'thickness-one-reading': {
+    message: () => 'Thickness was measured in one place only.',
+    remedy: () =>
+      'Measure in several places: corners and middles of the sides, about 50 mm in. EN 324-1 asks for eight.',
+  },
+  'thickness-readings-disagree': {
+    message: (p) => `The thickness readings run from ${p('leastMm')} to ${p('mostMm')} mm.`,
+    remedy: () =>
+      'Look for a slip of the caliper or of the keys; if they are right, the promise holds less surely.',
+  },
+  'energy-too-little': {
+    message: (p) =>
+      `${p('watts')} W at ${p('speedMmPerS')} mm/s through ${p('thicknessMm')} mm is ${p('energyJPerMm2')} J/mm², about ${p('factor')} times less than cutting wood took in a published trial.`,
+    remedy: () =>
+      'Check the unit of the speed (mm/s, not m/min or mm/min), the power and the thickness.',
+  },
+  'energy-too-much': {
+    message: (p) =>
+      `${p('watts')} W at ${p('speedMmPerS')} mm/s through ${p('thicknessMm')} mm is ${p('energyJPerMm2')} J/mm², about ${p('factor')} times more than cutting wood took in a published trial.`,
+    remedy: () => 'Check the unit of the speed and the thickness. So much heat sets sheets alight.',
+  },
+  'speed-looks-too-fast': {
+    message: (p) =>
+      `${p('speedMmPerS')} mm/s at ${p('powerPct')} % through ${p('thicknessMm')} mm is about ${p('factor')} times faster than such sheet is usually cut.`,
+    remedy: () =>
+      'Check the unit of the speed (mm/s, not m/min or mm/min), the power and the thickness. Keep it if it is right.',
+  },
+  'speed-looks-too-slow': {
+    message: (p) =>
+      `${p('speedMmPerS')} mm/s at ${p('powerPct')} % through ${p('thicknessMm')} mm is about ${p('factor')} times slower than such sheet is usually cut.`,
+    remedy: () =>
+      'Check the unit of the speed and the thickness. So much heat sets sheets alight. Keep it if it is right.',
+  },
+} satisfies Record<StockCode, Sentence>;
