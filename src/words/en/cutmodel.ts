@@ -1,0 +1,156 @@
+import type { AreaWords } from '../sentence.ts';
+
+/** What an answer and the next card have to say. */
+export const cutmodelWords: AreaWords = {
+  'nothing-read-yet': {
+    message: () => 'No cell has been read yet.',
+    remedy: () => 'Lift the card level, tap it once, push lightly, and say what fell out.',
+  },
+  'all-came-out': {
+    message: (p) =>
+      `Everything came out, up to ${p('fastestMmPerS')} mm/s. That is only a bound: the changeover lies above.`,
+    remedy: () => 'Cut the next card: it reaches twice as far to the fast side.',
+  },
+  'none-came-out': {
+    message: (p) =>
+      `Nothing came out, down to ${p('slowestMmPerS')} mm/s. That is only a bound: the changeover lies below.`,
+    remedy: () =>
+      'Cut the next card: it reaches twice as far to the slow side. Check lens, focus and air first.',
+  },
+  'nothing-out-at-this-power': {
+    message: (p) => `Nothing has come out yet at ${p('powerPct')} % or less.`,
+    remedy: () => 'Ask at a power at which a cell came out, or cut a card at this power.',
+  },
+  'no-power-holds-this-speed': {
+    message: (p) =>
+      `No power up to ${p('powerPct')} % is known to keep the promise at ${p('speedMmPerS')} mm/s.`,
+    remedy: () => 'Ask for a slower speed, a gentler promise, or cut the next card.',
+  },
+  'slower-than-the-machine': {
+    message: (p) =>
+      `The speed that would keep the promise is below what the machine runs, ${p('leastMmPerS')} mm/s.`,
+    remedy: () => 'Use more power, two passes, or a thinner sheet.',
+  },
+  'power-not-known': {
+    message: (p) =>
+      `What the tube gives at ${p('powerPct')} % is not known: no meter reading is near.`,
+    remedy: () => 'Ask within the meter readings, or take readings there.',
+  },
+  'did-not-converge': {
+    message: (p) =>
+      `The computation did not settle (${p('points')} effective points), so no setting is given.`,
+    remedy: () =>
+      'Look again at the cells that stand out; one that was read or typed wrongly is the usual cause.',
+  },
+  'corner-power-not-modelled': {
+    message: (p) =>
+      `${p('cells')} cells ran on less power in corners; they were taken as cut at full power throughout.`,
+    remedy: () => 'Take the answer as that for equal power in corners.',
+  },
+  'power-says-nothing': {
+    message: (p) =>
+      `${p('cells')} cells at ${p('powers')} % were left out: the tube does not fire there, or no meter reading is near.`,
+    remedy: () => 'Check the power that was typed, or take meter readings there.',
+  },
+  'guess-below-slowest-cell': {
+    message: (p) =>
+      `${p('speedMmPerS')} mm/s is a guess: it is slower than the slowest cell that was cut, ${p('slowestMmPerS')} mm/s.`,
+    remedy: () => 'Cut the next card, which tries such speeds, before relying on it.',
+  },
+  'held-to-fastest-out': {
+    message: (p) =>
+      `Held to ${p('speedMmPerS')} mm/s, the fastest that came out at ${p('powerPct')} % or less.`,
+    remedy: () => 'A card with faster cells may free a faster setting.',
+  },
+  'changeover-off-the-card': {
+    message: (p) =>
+      `At ${p('powerPct')} % the changeover, about ${p('v50MmPerS')} mm/s, lies off what was cut (${p('slowestMmPerS')} to ${p('fastestMmPerS')} mm/s).`,
+    remedy: () => 'Cut the next card, which straddles it.',
+  },
+  'speeds-told-little': {
+    message: (p) =>
+      `The cells at ${p('speeds')} mm/s told little: how they ended was all but certain.`,
+    remedy: () => 'The next card spends its cells nearer the changeover.',
+  },
+  'thin-evidence': {
+    message: (p) =>
+      `At ${p('powerPct')} % the promise is an even bet up to ${p('evenMmPerS')} mm/s; being sure takes ${p('speedMmPerS')} mm/s. The gap is the thinness of ${p('cells')} cells, not the sheet.`,
+    remedy: () => 'The next card should narrow it.',
+  },
+  'look-again': {
+    message: (p) => `Look again at: ${p('settings')}. By all other cells this is most unlikely.`,
+    remedy: () =>
+      'Check the grade, and what was typed for that cell; a pocket or a knot is marked as spoilt.',
+  },
+  'disagreement-is-noise': {
+    message: (p) =>
+      `At ${p('speeds')} mm/s a stronger setting ended worse than a weaker one. That is ordinary scatter, not a contradiction.`,
+    remedy: () => 'Nothing needs to be done; no single cell is taken at its word.',
+  },
+  'scatter-rests-on-prior': {
+    message: (p) =>
+      `How much shapes scatter rests mostly on experience with other sheets, not on these ${p('cells')} cells.`,
+    remedy: () => 'More cells near the changeover, or tallies of orders, teach it.',
+  },
+  'flaws-not-learnt': {
+    message: () => 'How often this material has glue pockets or knots cannot be told yet.',
+    remedy: () => 'Tallies of orders tell it: count pockets apart from those that need a knife.',
+  },
+  'flaws-beside-the-promise': {
+    message: (p) =>
+      `The promise is of sound material; beside it this stock has about ${p('flawsPerMetre')} flaws a metre of cut.`,
+    remedy: () => 'Plan a few more parts for them.',
+  },
+  'tally-stood-in': {
+    message: () =>
+      'The cells alone do not straddle the changeover; the tally of an order stood in.',
+    remedy: () => 'A card across the changeover makes the answer firmer.',
+  },
+  'habit-stood-in': {
+    message: () =>
+      'The cells alone do not straddle the changeover; what you cut it with now stood in.',
+    remedy: () => 'A card across the changeover makes the answer firmer.',
+  },
+  'air-compared': {
+    message: (p) =>
+      `Air ${p('air')} against ${p('against')}: ${p('fasterPct')} % faster (between ${p('lowPct')} and ${p('highPct')} %), ${p('sureFasterPct')} % sure that it is faster at all.`,
+    remedy: () => 'A card with both, half and half, would settle it.',
+  },
+  'asked-overdrives': {
+    message: (p) =>
+      `${p('powerPct')} % is above the limit of ${p('limitPct')} % (tube rated ${p('ratedMa')} mA). The answer is for ${p('limitPct')} %.`,
+    remedy: () =>
+      'Stay at or below the limit: above its rated current a tube ages fast. See its maker’s manual.',
+  },
+  'cells-overdrove': {
+    message: (p) =>
+      `${p('cells')} cells were cut at ${p('powers')} %, above the tube’s rated ${p('ratedMa')} mA.`,
+    remedy: () => 'They count as evidence, but no such setting is recommended.',
+  },
+  'power-beyond-the-card': {
+    message: (p) =>
+      `No cell was cut near ${p('powerPct')} %: the answer there leans on how speed rises with power.`,
+    remedy: () => 'Cut the next card at that power before relying on it.',
+  },
+  'cut-this-card': {
+    message: (p) => `This card is expected to gain ${p('gainPct')} % of speed.`,
+    remedy: () => 'Cut it from the same sheet or batch.',
+  },
+  'not-worth-another-sheet': {
+    message: (p) => `Enough: another card would gain about ${p('gainPct')} %.`,
+    remedy: () => 'Keep the setting, and tally the order.',
+  },
+  'first-card': {
+    message: () => 'Nothing has been cut yet: this card spans what such sheets usually need.',
+    remedy: () => 'Cut it on an offcut of this batch.',
+  },
+  'double-the-range-faster': {
+    message: (p) => `Everything came out, so this card goes well above ${p('fastestMmPerS')} mm/s.`,
+    remedy: () => 'Cut it from the same sheet or batch.',
+  },
+  'double-the-range-slower': {
+    message: (p) => `Nothing came out, so this card goes well below ${p('slowestMmPerS')} mm/s.`,
+    remedy: () =>
+      'Check lens, focus and air, then cut it. Slow, strong cells burn most: watch them.',
+  },
+};
