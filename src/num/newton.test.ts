@@ -1,0 +1,41 @@
+import { describe, expect, it } from 'vitest';
+import { newtonClimb, type Climb } from './newton.ts';
+
+/** Minus Rosenbrock's valley: its only summit is at (1, 1). Rosenbrock (1960), Computer J. 3:175. */
+const minusRosenbrock: Climb = (point, gradient) => {
+  const [x = 0, y = 0] = point;
+  gradient[0] = 400 * x * (y - x * x) + 2 * (1 - x);
+  gradient[1] = -200 * (y - x * x);
+  return -100 * (y - x * x) ** 2 - (1 - x) ** 2;
+};
+
+describe('newtonClimb', () => {
+  it('climbs Rosenbrock’s valley from its usual start (−1.2, 1)', () => {
+    const summit = newtonClimb(minusRosenbrock, Float64Array.of(-1.2, 1));
+    expect(summit.converged).toBe(true);
+    expect(summit.point[0]).toBeCloseTo(1, 3);
+    expect(summit.point[1]).toBeCloseTo(1, 3);
+  });
+
+  it('finds the top of a paraboloid and its curvature', () => {
+    const summit = newtonClimb(
+      (point, gradient) => {
+        const [x = 0, y = 0] = point;
+        gradient[0] = -2 * (x - 3);
+        gradient[1] = -8 * (y + 1);
+        return -((x - 3) ** 2) - 4 * (y + 1) ** 2;
+      },
+      Float64Array.of(0, 0),
+    );
+    expect(summit.point[0]).toBeCloseTo(3, 4);
+    expect(summit.point[1]).toBeCloseTo(-1, 4);
+    expect(summit.curvature[0]).toBeCloseTo(2, 3);
+    expect(summit.curvature[3]).toBeCloseTo(8, 3);
+  });
+
+  it('leaves a held coordinate where it was', () => {
+    const summit = newtonClimb(minusRosenbrock, Float64Array.of(0.5, 3), { held: 0 });
+    expect(summit.point[0]).toBe(0.5);
+    expect(summit.point[1]).toBeCloseTo(0.25, 4);
+  });
+});
