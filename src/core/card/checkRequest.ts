@@ -4,8 +4,8 @@ import { shapeBoxMm } from './testShapes.ts';
 
 /** The most cells that one card may hold. */
 const mostCells = 120;
-/** Letters for the rungs, in the order of cutting. */
-export const rungLetters = 'ABCDEFGHIJKLMNOPQRST';
+/** Letters for the rungs, in the order of cutting; without I and O, which look like figures. */
+export const rungLetters = 'ABCDEFGHJKLMNPQRSTUV';
 
 /** The first thing in a request that no card can be made of; undefined where there is none. */
 export const checkRequest = (request: CardRequest): Problem | undefined =>

@@ -25,7 +25,7 @@ export const spreadCells = (
   const count = task.spots.length;
   const spots = random.shuffle(task.spots);
   let cost = costOf(task, spots);
-  for (let swap = 0; swap < 60 * count; swap += 1) {
+  for (let swap = 0; swap < Math.min(60 * count, mostSwaps); swap += 1) {
     const a = random.integer(count);
     const b = random.integer(count);
     exchange(spots, a, b);
@@ -35,6 +35,9 @@ export const spreadCells = (
   }
   return spots;
 };
+
+/** Beyond some fifty cells chance has evened out most of it already. */
+const mostSwaps = 3000;
 
 const exchange = (spots: Point[], a: number, b: number): void => {
   const [atA, atB] = [spots[a], spots[b]];

@@ -41,10 +41,12 @@ export const cardShape = z
     outline: z.enum(['last', 'none']),
     doubledNotch: z.enum(['lower-left', 'lower-right', 'upper-left', 'upper-right']),
     places: z.strictObject({
+      code: placeShape.exactOptional(),
       writeIn: placeShape.exactOptional(),
       window: placeShape.exactOptional(),
       whole: placeShape.exactOptional(),
     }),
+    order: z.literal('free').exactOptional(),
     batch: label.exactOptional(),
     sheet: label.exactOptional(),
     thicknessMm: thicknessMm.exactOptional(),
