@@ -8,6 +8,7 @@ import { referenceWords } from './reference.ts';
 import { stockWords } from './stock.ts';
 import { storeWords } from './store.ts';
 import { tubeWords } from './tube.ts';
+import { unitWords } from './units.ts';
 
 /** Every area's sentences in English. A new area is one file and one line here. No code may stand in two areas. */
 export const areas: readonly AreaWords[] = [
@@ -20,4 +21,5 @@ export const areas: readonly AreaWords[] = [
   storeWords,
   referenceWords,
   tubeWords,
+  unitWords,
 ];

@@ -1,0 +1,39 @@
+import type { UnitCode } from '../../core/units/codes.ts';
+import type { Fill, Sentence } from '../sentence.ts';
+
+const examples: Readonly<Record<string, string>> = {
+  length: 'a length, such as 3.2 mm or 1/8 in',
+  speed: 'a speed, such as 15 mm/s, 1.2 m/min or 40 in/min',
+  pressure: 'a pressure, such as 100 kPa, 1.4 bar or 20 psi',
+  power: 'a power setting in per cent, such as 30 %',
+  current: 'a current, such as 11 mA',
+};
+
+const example = (p: Fill): string => examples[p('kind')] ?? 'a figure with its unit';
+
+export const unitWords = {
+  'quantity-empty': {
+    message: () => 'Nothing was typed here.',
+    remedy: (p) => `Type ${example(p)}.`,
+  },
+  'quantity-not-a-number': {
+    message: (p) => `“${p('text')}” does not begin with a figure.`,
+    remedy: (p) => `Type ${example(p)}.`,
+  },
+  'quantity-negative': {
+    message: (p) => `“${p('text')}” is less than nothing.`,
+    remedy: (p) => `Type ${example(p)}.`,
+  },
+  'quantity-ambiguous': {
+    message: (p) => `“${p('text')}” can be read in two ways.`,
+    remedy: (p) => `Type ${p('thousands')} or ${p('decimal')}, whichever you mean.`,
+  },
+  'quantity-unit-unknown': {
+    message: (p) => `“${p('unit')}” is not a unit that fits here.`,
+    remedy: (p) => `Type ${example(p)}. Known units: ${p('known')}.`,
+  },
+  'power-setting-above-100': {
+    message: (p) => `A power setting ends at 100 %; “${p('text')}” is more.`,
+    remedy: () => 'Type the figure that is sent to the machine, 0 to 100 %.',
+  },
+} satisfies Record<UnitCode, Sentence>;
