@@ -47,7 +47,7 @@ export const roughWeightedQuantile = (
   values: Float64Array,
   weights: Float64Array,
   p: number,
-  steps = 24,
+  steps = 17,
 ): number => {
   let low = Infinity;
   let high = -Infinity;

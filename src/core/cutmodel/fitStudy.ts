@@ -13,7 +13,7 @@ import type {
 } from './fitAnswer.ts';
 import { meanSdOf, posteriorOf, type Posterior } from './posterior.ts';
 import { priors } from './priors.ts';
-import { remarksOn } from './remarks.ts';
+import { gradeOdds, remarksOn } from './remarks.ts';
 import { answerSpeed, oneStepFaster, oneStepSurer } from './steps.ts';
 import { warningsOn } from './warnings.ts';
 
@@ -54,7 +54,8 @@ export const answerFrom = (found: Fit): FitAnswer => {
   const line = lineOf(found, limit.powerPct);
   const choice = recommend(found, line, limit.powerPct);
   const { ask } = study;
-  const remarks = remarksOn(found);
+  const odds = gradeOdds(found);
+  const remarks = remarksOn(found, odds);
   const atPct = ask.powerPct ?? compiled.p0Pct;
   const lnPower = compiled.lnPowerOf(atPct) ?? 0;
   const airEffect = posterior.air[compiled.current.air];
@@ -95,7 +96,7 @@ export const answerFrom = (found: Fit): FitAnswer => {
     changeover: changeoverOf(found, limit.powerPct),
     powerLimit: limit,
     remarks,
-    warnings: warningsOn(found, 'reason' in choice ? null : choice, remarks, limit),
+    warnings: warningsOn(found, 'reason' in choice ? null : choice, remarks, odds, limit),
     convergence: {
       ok: posterior.converged,
       points: posterior.count,
@@ -119,11 +120,20 @@ const forecast = (decision: Decision, powerPct: number, speedMmPerS: number): Se
   sureOfPromisePct: 100 * decision.sureAt(powerPct, speedMmPerS),
 });
 
-/** Whole per cents up to the limit; the limit itself rounded down, and the asked power where it is none of them. */
-const powersUpTo = (limitPct: number, askedPct: number | undefined): readonly number[] => {
-  const whole = Array.from({ length: Math.max(0, Math.floor(limitPct + 1e-9)) }, (_, i) => i + 1);
-  if (askedPct === undefined || whole.includes(askedPct) || askedPct > limitPct) return whole;
-  return [...whole, askedPct].sort((a, b) => a - b);
+/** Most points of the line. */
+const mostPowers = 45;
+
+/** Whole per cents from the least power at which something came out up to the limit, and the asked power among them. */
+const powersOfLine = ({ evidence, study }: Fit, limitPct: number): readonly number[] => {
+  const least = Math.ceil(Math.min(...evidence.out.map((cell) => cell.powerPct)) - 1e-9);
+  const most = Math.floor(limitPct + 1e-9);
+  if (!(least <= most)) return [];
+  const step = Math.ceil((most - least + 1) / mostPowers);
+  const powers = new Set<number>([most]);
+  for (let power = least; power <= most; power += step) powers.add(power);
+  const asked = study.ask.powerPct;
+  if (asked !== undefined && asked >= least && asked <= limitPct) powers.add(asked);
+  return [...powers].sort((a, b) => a - b);
 };
 
 /** The fastest speed that may be recommended at a power: it holds, something came out at it, the machine can run it. */
@@ -139,7 +149,7 @@ const speedAt = (found: Fit, powerPct: number, surePct?: number): number | null 
 };
 
 const lineOf = (found: Fit, limitPct: number): readonly LinePoint[] =>
-  powersUpTo(limitPct, found.study.ask.powerPct).flatMap((powerPct) => {
+  powersOfLine(found, limitPct).flatMap((powerPct) => {
     const speedMmPerS = speedAt(found, powerPct);
     if (speedMmPerS === null) return [];
     const { currentMa } = describePower(found.study.machine, powerPct);
@@ -177,8 +187,8 @@ const recommend = (
     chosen = { powerPct, speedMmPerS };
   } else if (ask.speedMmPerS !== undefined) {
     const wanted = ask.speedMmPerS;
-    const least = line.find((point) => point.speedMmPerS >= wanted - 1e-9);
-    if (!least) {
+    const least = leastPowerAt(found, wanted, limitPct);
+    if (least === null) {
       return {
         reason: {
           code: 'no-power-holds-this-speed',
@@ -186,7 +196,7 @@ const recommend = (
         },
       };
     }
-    chosen = { powerPct: least.powerPct, speedMmPerS: wanted };
+    chosen = { powerPct: least, speedMmPerS: wanted };
   } else {
     chosen = line.reduce<LinePoint | undefined>(
       (best, point) => (best && best.speedMmPerS >= point.speedMmPerS ? best : point),
@@ -205,6 +215,21 @@ const recommend = (
     sureAtSpeedPct: 100 * decision.sureAt(powerPct, speedMmPerS),
     guess: evidence.slowestMmPerS !== null && speedMmPerS < evidence.slowestMmPerS - 1e-9,
   };
+};
+
+/** Least whole per cent at which a speed may be recommended: by halving, since more power never cuts less. */
+const leastPowerAt = (found: Fit, speedMmPerS: number, limitPct: number): number | null => {
+  const enough = (powerPct: number): boolean =>
+    (speedAt(found, powerPct) ?? 0) >= speedMmPerS - 1e-9;
+  let low = 0;
+  let high = Math.floor(limitPct + 1e-9);
+  if (!enough(high)) return null;
+  while (high - low > 1) {
+    const middle = (low + high) >> 1;
+    if (enough(middle)) high = middle;
+    else low = middle;
+  }
+  return high;
 };
 
 const tooSlow = ({ machine }: CutStudy): Problem => ({
@@ -234,13 +259,14 @@ const whyNothing = ({ evidence }: Fit): Problem | null => {
 const evenOddsBeside = (found: Fit, choice: Recommendation): Pick<FitAnswer, 'evenOdds'> => {
   const { study, decision } = found;
   if (study.ask.powerPct === undefined && study.ask.speedMmPerS !== undefined) {
-    for (let powerPct = 1; powerPct <= choice.powerPct; powerPct += 1) {
-      const speed = decision.fastestHolding(powerPct, 50);
-      if (speed !== null && speed >= study.ask.speedMmPerS) {
-        return { evenOdds: { powerPct, speedMmPerS: study.ask.speedMmPerS } };
-      }
+    let low = 0;
+    let high = choice.powerPct;
+    while (high - low > 1) {
+      const middle = (low + high) >> 1;
+      if ((decision.fastestHolding(middle, 50) ?? 0) >= study.ask.speedMmPerS) high = middle;
+      else low = middle;
     }
-    return {};
+    return { evenOdds: { powerPct: high, speedMmPerS: study.ask.speedMmPerS } };
   }
   const speed = decision.fastestHolding(choice.powerPct, 50);
   return speed === null
@@ -254,7 +280,7 @@ const changeoverOf = (found: Fit, limitPct: number): readonly ChangeoverPoint[] 
   const asked = study.ask.powerPct ?? found.compiled.p0Pct;
   const low = Math.max(1, Math.floor(Math.min(asked, ...powers) - 8));
   const high = Math.min(Math.floor(limitPct), Math.ceil(Math.max(asked, ...powers) + 8));
-  const step = Math.max(1, Math.round((high - low) / 24));
+  const step = Math.max(1, Math.round((high - low) / 12));
   const points: ChangeoverPoint[] = [];
   for (let powerPct = low; powerPct <= high; powerPct += step) {
     const v50MmPerS = decision.v50Quantile(powerPct, 0.5);

@@ -140,12 +140,13 @@ const candidateCards = (
   const counts = [...new Set([most, Math.max(2, Math.ceil((2 * most) / 3))])].filter(
     (n) => n <= most,
   );
+  const beliefs = powers.map((powerPct) => beliefAt(found, powerPct));
   const seen = new Set<string>();
   const cards: (readonly TrialRung[])[] = [];
   for (const low of lowEnds) {
     for (const high of highEnds) {
       for (const count of counts) {
-        const card = ladder(found, powers, low, high, count, cellsWanted);
+        const card = ladder(found, beliefs, low, high, count, cellsWanted);
         const key = JSON.stringify(card);
         if (card.length > 0 && !seen.has(key)) {
           seen.add(key);
@@ -157,36 +158,55 @@ const candidateCards = (
   return cards;
 };
 
+/** What is believed of the changeover at one power: where the rungs of a ladder are hung. */
+interface Belief {
+  readonly powerPct: number;
+  readonly lnV50: number;
+  /** Of one shape: what is not known of v50, and scatter. */
+  readonly spread: number;
+  /** Slowest speed that keeps to the ceiling on line energy. */
+  readonly slowestMmPerS: number;
+}
+
+const beliefAt = ({ study, posterior, compiled, decision }: Fit, powerPct: number): Belief => {
+  const lnPower = compiled.lnPowerOf(powerPct) ?? 0;
+  const airEffect = posterior.air[compiled.current.air];
+  const batchEffect = posterior.batch[compiled.current.batch];
+  const level = meanSdOf(
+    posterior,
+    (i) =>
+      (posterior.lnV50[i] ?? 0) +
+      (posterior.powerExponent[i] ?? 0) * lnPower +
+      (airEffect?.[i] ?? 0) +
+      (batchEffect?.[i] ?? 0),
+  );
+  const sigma = meanSdOf(posterior, (i) => posterior.sigma[i] ?? 0).mean;
+  const believed = decision.v50Quantile(powerPct, 0.5) ?? Math.exp(level.mean);
+  return {
+    powerPct,
+    lnV50: level.mean,
+    spread: Math.hypot(level.sd, sigma),
+    slowestMmPerS: Math.max(study.machine.speedRangeMmPerS[0], believed / mostLineEnergy),
+  };
+};
+
 const ladder = (
   found: Fit,
-  powers: readonly number[],
+  beliefs: readonly Belief[],
   low: number,
   high: number,
   rungs: number,
   cellsWanted: number,
 ): readonly TrialRung[] => {
-  const { study, posterior, compiled, decision } = found;
-  const [least, mostSpeed] = study.machine.speedRangeMmPerS;
-  const sigma = meanSdOf(posterior, (i) => posterior.sigma[i] ?? 0).mean;
+  const mostSpeed = found.study.machine.speedRangeMmPerS[1];
   const typed = new Map<string, { powerPct: number; speedMmPerS: number }>();
   for (let r = 0; r < rungs; r += 1) {
-    const powerPct = powers[r % powers.length] ?? compiled.p0Pct;
-    const lnPower = compiled.lnPowerOf(powerPct) ?? 0;
-    const level = meanSdOf(
-      posterior,
-      (i) =>
-        (posterior.lnV50[i] ?? 0) +
-        (posterior.powerExponent[i] ?? 0) * lnPower +
-        (posterior.air[compiled.current.air]?.[i] ?? 0) +
-        (posterior.batch[compiled.current.batch]?.[i] ?? 0),
-    );
-    const spread = Math.hypot(level.sd, sigma);
+    const belief = beliefs[r % beliefs.length];
+    if (!belief) continue;
+    const { powerPct, lnV50, spread, slowestMmPerS } = belief;
     const at = rungs === 1 ? 0.5 * (low + high) : low + ((high - low) * r) / (rungs - 1);
-    const believed = decision.v50Quantile(powerPct, 0.5) ?? Math.exp(level.mean);
-    const slowest = Math.max(least, believed / mostLineEnergy);
-    const speedMmPerS = nearestStep(
-      Math.min(mostSpeed, Math.max(slowest, Math.exp(level.mean + at * spread))),
-    );
+    const wanted = Math.min(mostSpeed, Math.max(slowestMmPerS, Math.exp(lnV50 + at * spread)));
+    const speedMmPerS = nearestStep(wanted);
     typed.set(`${String(powerPct)}/${String(speedMmPerS)}`, { powerPct, speedMmPerS });
   }
   const settings = [...typed.values()];

@@ -9,31 +9,37 @@ const lookAgainBelow = 0.02;
 /** A grade that was this probable told nothing. */
 const toldNothingAbove = 0.95;
 
-/**
- * What is to be said of single cells: a second look, told nothing, cut above the tube's rated current.
- * O(distinct cells · points).
- */
-export const remarksOn = (found: Fit): readonly CellRemark[] => {
-  const { study, compiled, posterior } = found;
-  const known = new Map<number, Readonly<Record<Grade, number>> | null>();
-  return study.cells.flatMap((cell, cellIndex): readonly CellRemark[] => {
+/** How probable each graded cell's own grade was, by everything known; null where it was not graded or says nothing. */
+export const gradeOdds = ({ study, compiled, posterior }: Fit): readonly (number | null)[] => {
+  const known = new Map<string, Readonly<Record<Grade, number>> | null>();
+  return study.cells.map((cell, cellIndex) => {
+    if (cell.grade === undefined || cell.spoilt !== undefined) return null;
+    const observation = compiled.model.observations[compiled.observationOfCell[cellIndex] ?? -1];
+    const key = JSON.stringify({ ...observation, outcome: '', count: 0 });
+    let probabilities = known.get(key);
+    if (probabilities === undefined) {
+      probabilities = gradeProbabilities(study, compiled, posterior, cellIndex);
+      known.set(key, probabilities);
+    }
+    return probabilities?.[cell.grade] ?? null;
+  });
+};
+
+/** What is to be said of single cells: a second look, told nothing, cut above the tube's rated current. */
+export const remarksOn = (
+  { study }: Fit,
+  odds: readonly (number | null)[],
+): readonly CellRemark[] =>
+  study.cells.flatMap((cell, cellIndex): readonly CellRemark[] => {
     const remarks: CellRemark[] = [];
     if (describePower(study.machine, cell.powerPct).overdriven) {
       remarks.push({ cellIndex, kind: 'overdriven', probability: 1 });
     }
-    if (cell.grade === undefined || cell.spoilt !== undefined) return remarks;
-    const observation = compiled.observationOfCell[cellIndex] ?? -1;
-    let probabilities = known.get(observation);
-    if (probabilities === undefined) {
-      probabilities = gradeProbabilities(study, compiled, posterior, cellIndex);
-      known.set(observation, probabilities);
-    }
-    if (!probabilities) return remarks;
-    const probability = probabilities[cell.grade];
+    const probability = odds[cellIndex] ?? null;
+    if (probability === null) return remarks;
     if (probability < lookAgainBelow) remarks.push({ cellIndex, kind: 'look-again', probability });
     if (probability > toldNothingAbove) {
       remarks.push({ cellIndex, kind: 'told-nothing', probability });
     }
     return remarks;
   });
-};

@@ -11,12 +11,13 @@ export const warningsOn = (
   found: Fit,
   recommended: Recommendation | null,
   remarks: readonly CellRemark[],
+  odds: readonly (number | null)[],
   limit: PowerLimit,
 ): readonly Problem[] => [
   ...overdrives(found, limit),
   ...aboutInput(found),
   ...aboutRecommendation(found, recommended),
-  ...aboutCard(found, remarks),
+  ...aboutCard(found, remarks, odds),
   ...aboutLearning(found),
   ...aboutAir(found),
 ];
@@ -116,7 +117,11 @@ const aboutRecommendation = (
 /** A row of cells whose grades were all but certain beforehand told little; mean surprise below this. */
 const littleSurprise = 0.06;
 
-const aboutCard = (found: Fit, remarks: readonly CellRemark[]): readonly Problem[] => {
+const aboutCard = (
+  found: Fit,
+  remarks: readonly CellRemark[],
+  odds: readonly (number | null)[],
+): readonly Problem[] => {
   const { study, decision, evidence, compiled } = found;
   if (evidence.graded === 0) return [];
   const again = remarks.filter((remark) => remark.kind === 'look-again');
@@ -128,7 +133,7 @@ const aboutCard = (found: Fit, remarks: readonly CellRemark[]): readonly Problem
     slowestMmPerS !== null &&
     fastestMmPerS !== null &&
     (v50 < slowestMmPerS || v50 > fastestMmPerS);
-  const idle = speedsThatToldLittle(found);
+  const idle = speedsThatToldLittle(found, odds);
   const noise = settingsThatDisagree(found);
   return [
     ...(off
@@ -165,18 +170,17 @@ const aboutCard = (found: Fit, remarks: readonly CellRemark[]): readonly Problem
   ];
 };
 
-/** Speeds at which every cell's grade was as good as known from the others, as a share of the card. */
-const speedsThatToldLittle = (found: Fit): readonly number[] => {
-  const { study, decision } = found;
-  const graded = study.cells.filter(
-    (cell) => cell.grade !== undefined && cell.spoilt === undefined,
-  );
+/** Speeds at which the cells' grades were, on the whole, as good as known from all the others. */
+const speedsThatToldLittle = (
+  { study }: Fit,
+  odds: readonly (number | null)[],
+): readonly number[] => {
   const bySpeed = new Map<number, number[]>();
-  for (const cell of graded) {
-    const share = decision.shareAt(cell.powerPct, cell.speedMmPerS);
-    const surprise = Math.min(share, 1 - share);
-    bySpeed.set(cell.speedMmPerS, [...(bySpeed.get(cell.speedMmPerS) ?? []), surprise]);
-  }
+  study.cells.forEach((cell, i) => {
+    const probability = odds[i] ?? null;
+    if (probability === null) return;
+    bySpeed.set(cell.speedMmPerS, [...(bySpeed.get(cell.speedMmPerS) ?? []), 1 - probability]);
+  });
   if (bySpeed.size < 2) return [];
   return [...bySpeed]
     .filter(
