@@ -39,7 +39,8 @@ export const solveByScoring = (
     const size = dot(step, standing.score);
     if (size < 1e-20) {
       const last = parameters.map((value, i) => value + (step[i] ?? NaN));
-      return { ok: true, parameters: last, covariance: inverse, iterations };
+      const covariance = invertPositive(standingAt(last).information)?.inverse ?? inverse;
+      return { ok: true, parameters: last, covariance, iterations };
     }
     const moved = halvedStep(standingAt, { parameters, standing, step, size });
     if (moved === null) {
