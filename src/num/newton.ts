@@ -35,7 +35,7 @@ export const newtonClimb = (
   let factor = positiveFactor(curvature, n);
   let converged = false;
   let iterations = 0;
-  while (iterations < mostIterations && !converged) {
+  while (iterations < mostIterations) {
     iterations += 1;
     if (held >= 0) gradient[held] = 0;
     const step = choleskySolve(factor, n, gradient);

@@ -6,11 +6,14 @@ import { gradeProbabilities } from './gradeProbability.ts';
 
 /** A grade less probable than this asks for a second look. */
 const lookAgainBelow = 0.02;
-/** A grade that was this probable told nothing. */
+/** A cell whose coming out, or not, was this probable told nothing. */
 const toldNothingAbove = 0.95;
 
-/** How probable each graded cell's own grade was, by everything known; null where it was not graded or says nothing. */
-export const gradeOdds = ({ study, compiled, posterior }: Fit): readonly (number | null)[] => {
+/** How probable each grade of each graded cell was, by everything known. */
+export type GradeOdds = readonly (Readonly<Record<Grade, number>> | null)[];
+
+/** Null where a cell was not graded, or its power says nothing. O(distinct cells · points). */
+export const gradeOdds = ({ study, compiled, posterior }: Fit): GradeOdds => {
   const known = new Map<string, Readonly<Record<Grade, number>> | null>();
   return study.cells.map((cell, cellIndex) => {
     if (cell.grade === undefined || cell.spoilt !== undefined) return null;
@@ -21,24 +24,23 @@ export const gradeOdds = ({ study, compiled, posterior }: Fit): readonly (number
       probabilities = gradeProbabilities(study, compiled, posterior, cellIndex);
       known.set(key, probabilities);
     }
-    return probabilities?.[cell.grade] ?? null;
+    return probabilities;
   });
 };
 
 /** What is to be said of single cells: a second look, told nothing, cut above the tube's rated current. */
-export const remarksOn = (
-  { study }: Fit,
-  odds: readonly (number | null)[],
-): readonly CellRemark[] =>
+export const remarksOn = ({ study }: Fit, odds: GradeOdds): readonly CellRemark[] =>
   study.cells.flatMap((cell, cellIndex): readonly CellRemark[] => {
     const remarks: CellRemark[] = [];
     if (describePower(study.machine, cell.powerPct).overdriven) {
       remarks.push({ cellIndex, kind: 'overdriven', probability: 1 });
     }
-    const probability = odds[cellIndex] ?? null;
-    if (probability === null) return remarks;
+    const probabilities = odds[cellIndex];
+    if (!probabilities || cell.grade === undefined) return remarks;
+    const probability = probabilities[cell.grade];
+    const asExpected = cell.grade === 'out' ? probabilities.out : 1 - probabilities.out;
     if (probability < lookAgainBelow) remarks.push({ cellIndex, kind: 'look-again', probability });
-    if (probability > toldNothingAbove) {
+    if (asExpected > toldNothingAbove) {
       remarks.push({ cellIndex, kind: 'told-nothing', probability });
     }
     return remarks;

@@ -4,6 +4,7 @@ import { fastestOutAt } from './evidence.ts';
 import type { CellRemark, Recommendation } from './fitAnswer.ts';
 import type { Fit } from './fitStudy.ts';
 import { meanSdOf } from './posterior.ts';
+import type { GradeOdds } from './remarks.ts';
 import { priors } from './priors.ts';
 
 /** Everything that an answer has to say beside its setting, the most pressing first. */
@@ -11,7 +12,7 @@ export const warningsOn = (
   found: Fit,
   recommended: Recommendation | null,
   remarks: readonly CellRemark[],
-  odds: readonly (number | null)[],
+  odds: GradeOdds,
   limit: PowerLimit,
 ): readonly Problem[] => [
   ...overdrives(found, limit),
@@ -114,13 +115,13 @@ const aboutRecommendation = (
   ];
 };
 
-/** A row of cells whose grades were all but certain beforehand told little; mean surprise below this. */
-const littleSurprise = 0.06;
+/** A row of cells whose grades were all but certain beforehand told little; mean doubt below this. */
+const littleDoubt = 0.06;
 
 const aboutCard = (
   found: Fit,
   remarks: readonly CellRemark[],
-  odds: readonly (number | null)[],
+  odds: GradeOdds,
 ): readonly Problem[] => {
   const { study, decision, evidence, compiled } = found;
   if (evidence.graded === 0) return [];
@@ -139,10 +140,10 @@ const aboutCard = (
     ...(off
       ? [
           say('changeover-off-the-card', {
-            v50MmPerS: Math.round((v50 ?? 0) * 10) / 10,
+            v50MmPerS: Math.round(v50 * 10) / 10,
             powerPct: asked,
-            slowestMmPerS: slowestMmPerS ?? 0,
-            fastestMmPerS: fastestMmPerS ?? 0,
+            slowestMmPerS,
+            fastestMmPerS,
           }),
         ]
       : []),
@@ -171,21 +172,17 @@ const aboutCard = (
 };
 
 /** Speeds at which the cells' grades were, on the whole, as good as known from all the others. */
-const speedsThatToldLittle = (
-  { study }: Fit,
-  odds: readonly (number | null)[],
-): readonly number[] => {
+const speedsThatToldLittle = ({ study }: Fit, odds: GradeOdds): readonly number[] => {
   const bySpeed = new Map<number, number[]>();
   study.cells.forEach((cell, i) => {
-    const probability = odds[i] ?? null;
-    if (probability === null) return;
-    bySpeed.set(cell.speedMmPerS, [...(bySpeed.get(cell.speedMmPerS) ?? []), 1 - probability]);
+    const out = odds[i]?.out;
+    if (out === undefined) return;
+    const doubt = Math.min(out, 1 - out);
+    bySpeed.set(cell.speedMmPerS, [...(bySpeed.get(cell.speedMmPerS) ?? []), doubt]);
   });
   if (bySpeed.size < 2) return [];
   return [...bySpeed]
-    .filter(
-      ([, surprises]) => surprises.reduce((a, b) => a + b, 0) / surprises.length < littleSurprise,
-    )
+    .filter(([, doubts]) => doubts.reduce((a, b) => a + b, 0) / doubts.length < littleDoubt)
     .map(([speed]) => speed)
     .sort((a, b) => a - b);
 };
