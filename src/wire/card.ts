@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { code, id, label, lengthMm, pct, speedMmPerS } from '../formats/saved/bounds.ts';
 import { cardShape } from '../formats/saved/card.ts';
 import { settingShape } from '../formats/saved/setting.ts';
+import { saidProblem } from './problem.ts';
 
 export const byCard = z.strictObject({ id, code });
 
@@ -13,6 +14,8 @@ export const cardRequestShape = z.strictObject({
   /** Settings said outright, instead of `vary`. */
   rungs: z.array(settingShape).min(1).max(200).exactOptional(),
   settingsAtMost: z.number().int().min(1).max(60).exactOptional(),
+  /** From the colour trial: how many separate entries the control program keeps apart. */
+  entriesAtMost: z.number().int().min(1).max(1000).exactOptional(),
   cellsEach: z.number().int().min(1).max(20).exactOptional(),
   shape: z.enum(['star', 'key', 'comb', 'hook', 'circle']).exactOptional(),
   sizeMm: lengthMm.exactOptional(),
@@ -34,4 +37,9 @@ export const addCardBody = z.union([
 
 export const replaceCardBody = z.strictObject({ card: cardShape });
 
-export const cardReply = z.strictObject({ card: cardShape, revision: z.number().int() });
+export const cardReply = z.strictObject({
+  card: cardShape,
+  revision: z.number().int(),
+  /** What is to be said of a card that was designed here: what was changed in the request, what it lacks. */
+  remarks: z.array(saidProblem).exactOptional(),
+});

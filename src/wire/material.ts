@@ -5,7 +5,7 @@ export const judgeMaterialQuery = z.strictObject({ text: z.string().min(1).max(2
 /** What is thought of a material by its name. `allowed` never means safe. */
 export const materialJudged = z.strictObject({
   decision: z.enum(['allowed', 'caution', 'refuse', 'unknown']),
-  /** The class of stock, where the text names one. */
+  /** The id of the class of stock, where the text names one. */
   material: z.string().exactOptional(),
   /** Absent where it is allowed. */
   said: z

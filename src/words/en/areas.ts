@@ -3,12 +3,14 @@ import { appWords } from './app.ts';
 import { cardWords } from './card.ts';
 import { cutmodelWords } from './cutmodel.ts';
 import { formatWords } from './formats.ts';
+import { httpWords } from './http.ts';
 import { readingWords } from './reading.ts';
 import { referenceWords } from './reference.ts';
 import { stockWords } from './stock.ts';
 import { storeWords } from './store.ts';
 import { tubeWords } from './tube.ts';
 import { unitWords } from './units.ts';
+import { webWords } from './web.ts';
 
 /** Every area's sentences in English. A new area is one file and one line here. No code may stand in two areas. */
 export const areas: readonly AreaWords[] = [
@@ -16,10 +18,12 @@ export const areas: readonly AreaWords[] = [
   cardWords,
   cutmodelWords,
   formatWords,
+  httpWords,
   readingWords,
   stockWords,
   storeWords,
   referenceWords,
   tubeWords,
   unitWords,
+  webWords,
 ];

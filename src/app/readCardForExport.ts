@@ -1,0 +1,25 @@
+import type { Card } from '../core/card/card.ts';
+import { done, type Outcome } from '../core/problem.ts';
+import type { Study } from '../core/study/study.ts';
+import { acceptMaterial } from './acceptMaterial.ts';
+import type { Ports } from './ports.ts';
+import { readStudy } from './readStudy.ts';
+import { refuse } from './refuse.ts';
+
+/**
+ * A card with its study, to be made into a file for the machine. Refuses: `study-not-found`, `card-not-found`, a
+ * refused material.
+ */
+export const readCardForExport = async (
+  ports: Pick<Ports, 'store'>,
+  studyId: string,
+  code: string,
+): Promise<Outcome<{ readonly study: Study; readonly card: Card }>> => {
+  const found = await readStudy(ports, studyId);
+  if (!found.ok) return found;
+  const { study } = found.value;
+  const accepted = acceptMaterial(study.stock.material);
+  if (!accepted.ok) return accepted;
+  const card = study.cards.find((one) => one.code === code);
+  return card === undefined ? refuse('card-not-found', { card: code }) : done({ study, card });
+};

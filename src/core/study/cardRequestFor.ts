@@ -1,0 +1,57 @@
+import type { CardRequest } from '../card/cardRequest.ts';
+import type { CutStudy } from '../cutmodel/cutStudy.ts';
+import type { FitAnswer } from '../cutmodel/fitAnswer.ts';
+import { fitStudy } from '../cutmodel/fitStudy.ts';
+import { powerLimit } from '../machine/deliveredPower.ts';
+import { believedChangeover } from './believedChangeover.ts';
+
+/** What a person wishes of a card; whatever is left out is taken from the study or from common practice. */
+export type CardWish = Partial<
+  Omit<CardRequest, 'code' | 'thicknessMm' | 'machine' | 'ratedPowerPct' | 'believed'>
+> &
+  Pick<CardRequest, 'code'>;
+
+/** A piece of waste that most workshops have lying about. Common practice, no source. */
+export const usualOffcutMm = [300, 200] as const;
+
+/**
+ * The request for a card that a study and a wish amount to: by default a ladder of about six speeds at the power that
+ * the workshop runs, two stars each. Runs the fit where the study holds an observation (~20 ms) unless the answer is
+ * given.
+ */
+export const cardRequestFor = (
+  study: CutStudy,
+  wish: CardWish,
+  answer: FitAnswer | undefined = observed(study) ? fitStudy(study) : undefined,
+): CardRequest => {
+  const limit = powerLimit(study.machine);
+  return {
+    vary: 'speed',
+    powerPct: Math.min(usualPowerPct(study), Math.max(1, Math.floor(limit.powerPct))),
+    cellsEach: 2,
+    shape: 'star',
+    sizeMm: 14,
+    sheetMm: usualOffcutMm,
+    seed: 1,
+    ...wish,
+    thicknessMm: study.stock.thicknessMm,
+    machine: study.machine,
+    ...(limit.because === 'rated-current' ? { ratedPowerPct: limit.powerPct } : {}),
+    believed: believedChangeover(study, answer),
+  };
+};
+
+const observed = ({ cells, tallies, habit }: CutStudy): boolean =>
+  cells.length > 0 || tallies.length > 0 || habit !== undefined;
+
+/** What the workshop runs, as far as it said so; else a middling power. */
+const usualPowerPct = ({ ask, habit, tallies, cells }: CutStudy): number => {
+  const powers = cells.map(({ powerPct }) => powerPct).sort((a, b) => a - b);
+  return (
+    ask.powerPct ??
+    tallies.at(-1)?.setting.powerPct ??
+    habit?.powerPct ??
+    powers[Math.floor(powers.length / 2)] ??
+    30
+  );
+};

@@ -1,0 +1,17 @@
+/** What the server itself may refuse, before any use-case is asked. */
+export const httpCodes = [
+  'request-body-not-json',
+  'request-body-too-big',
+  'request-not-json-type',
+  'request-address-malformed',
+  'request-bad',
+  'no-such-address',
+  'foreign-host',
+  'foreign-page',
+  'too-many-requests',
+  'pairing-needed',
+  'pairing-code-wrong',
+  'something-broke',
+] as const;
+
+export type HttpCode = (typeof httpCodes)[number];

@@ -1,0 +1,33 @@
+import type { FastifyInstance } from 'fastify';
+import { api } from '../wire/api.ts';
+
+/** A plain page for people at /api/docs: every route in one table, without a script. */
+export const serveDocs = (app: FastifyInstance): void => {
+  app.get('/api/docs', { schema: { hide: true } }, (_request, reply) =>
+    reply.type('text/html; charset=utf-8').send(page()),
+  );
+};
+
+const page = (): string => `<!doctype html>
+<html lang="en">
+<meta charset="utf-8">
+<meta name="viewport" content="width=device-width">
+<title>Throughcut: its routes</title>
+<style>
+  body { font: 1rem/1.5 system-ui, sans-serif; margin: 2rem auto; max-width: 60rem; padding: 0 1rem; color-scheme: light dark }
+  th, td { text-align: left; padding: .3rem .8rem .3rem 0; vertical-align: top }
+  code { white-space: nowrap }
+</style>
+<h1>Throughcut: its routes</h1>
+<p>The shapes of what goes in and comes out: <a href="/api/openapi.json">openapi.json</a> (OpenAPI 3.1).
+Every refusal is <code>{"error": {"code", "message", "remedy"}}</code> with a status of 4xx, and changes nothing.</p>
+<table>
+<thead><tr><th>Method<th>Address<th>What it does</thead>
+<tbody>
+${Object.values(api)
+  .map(({ method, path, summary }) => `<tr><td>${method}<td><code>${path}</code><td>${summary}`)
+  .join('\n')}
+</tbody>
+</table>
+</html>
+`;

@@ -1,0 +1,51 @@
+import type { FastifyError, FastifyInstance } from 'fastify';
+import type { Problem } from '../core/problem.ts';
+import type { HttpCode } from './codes.ts';
+import { sendRefusal } from './refusal.ts';
+
+/** Every error leaves in one shape; what nobody expected is reported, and its details stay inside. */
+export const handleErrors = (app: FastifyInstance, report: (error: unknown) => void): void => {
+  app.setErrorHandler((thrown: unknown, _request, reply) => {
+    const problem = carriedProblem(thrown) ?? requestProblem(thrown);
+    if (problem !== undefined) {
+      if (problem.code.startsWith('store-')) report(thrown);
+      return sendRefusal(reply, problem);
+    }
+    report(thrown);
+    return sendRefusal(reply, of('something-broke'));
+  });
+};
+
+const of = (code: HttpCode, params: Problem['params'] = {}): Problem => ({ code, params });
+
+/** An error that says itself what a person should read, such as one from the store. */
+const carriedProblem = (thrown: unknown): Problem | undefined => {
+  if (!(thrown instanceof Error) || !('problem' in thrown)) return undefined;
+  const { problem } = thrown;
+  const isProblem =
+    typeof problem === 'object' && problem !== null && 'code' in problem && 'params' in problem;
+  return isProblem ? (problem as Problem) : undefined;
+};
+
+/** What the server framework found wrong with a request before any handler saw it. */
+const requestProblem = (thrown: unknown): Problem | undefined => {
+  if (!(thrown instanceof Error)) return undefined;
+  const { code, statusCode, message } = thrown as FastifyError;
+  switch (code) {
+    case 'FST_ERR_CTP_INVALID_JSON_BODY':
+    case 'FST_ERR_CTP_EMPTY_JSON_BODY':
+    case 'FST_ERR_CTP_INVALID_CONTENT_LENGTH':
+      return of('request-body-not-json', { detail: message });
+    case 'FST_ERR_CTP_BODY_TOO_LARGE':
+      return of('request-body-too-big');
+    case 'FST_ERR_CTP_INVALID_MEDIA_TYPE':
+      return of('request-not-json-type');
+    case 'FST_ERR_BAD_URL':
+      return of('request-address-malformed');
+    default:
+      if (statusCode === 429) return of('too-many-requests');
+      return statusCode !== undefined && statusCode >= 400 && statusCode < 500
+        ? of('request-bad', { detail: message })
+        : undefined;
+  }
+};

@@ -1,0 +1,47 @@
+import type { FastifyInstance } from 'fastify';
+import { describeCard } from '../../app/describeCard.ts';
+import { designNewCard } from '../../app/designNewCard.ts';
+import type { Ports } from '../../app/ports.ts';
+import { readCardForExport } from '../../app/readCardForExport.ts';
+import { removeCard } from '../../app/removeCard.ts';
+import { replaceCard } from '../../app/replaceCard.ts';
+import { done } from '../../core/problem.ts';
+import { problemInWords } from '../../words/words.ts';
+import { api } from '../../wire/api.ts';
+import { on } from '../on.ts';
+import type { ServerOptions } from '../server.ts';
+
+export const cardRoutes = (
+  app: FastifyInstance,
+  ports: Ports,
+  cardFile: ServerOptions['cardFile'],
+): void => {
+  on(app, api.addCard, async ({ params, body }) => {
+    if ('card' in body) return describeCard(ports, params.id, body.card);
+    const designed = await designNewCard(ports, params.id, body.request);
+    if (!designed.ok) return designed;
+    const remarks = designed.value.remarks.map((remark) => {
+      const { code, message } = problemInWords(remark);
+      return { code, message };
+    });
+    return done({ ...designed.value, remarks });
+  });
+  on(app, api.replaceCard, ({ params, body }) =>
+    replaceCard(ports, params.id, params.code, body.card),
+  );
+  on(app, api.removeCard, async ({ params }) => {
+    const removed = await removeCard(ports, params.id, params.code);
+    return removed.ok ? done({ removed: true }) : removed;
+  });
+  on(app, api.cardFile, async ({ params: { id, code, kind }, reply }) => {
+    const found = await readCardForExport(ports, id, code);
+    if (!found.ok) return found;
+    const file = await cardFile(found.value.study, found.value.card, kind);
+    if (!file.ok) return file;
+    reply
+      .type(file.value.contentType)
+      .header('content-disposition', `attachment; filename="card-${code}.${kind}"`)
+      .send(file.value.body);
+    return done(undefined);
+  });
+};

@@ -1,0 +1,32 @@
+import type { FastifyInstance } from 'fastify';
+import { home } from '../../app/home.ts';
+import { openExample } from '../../app/openExample.ts';
+import type { Ports } from '../../app/ports.ts';
+import { removeExample } from '../../app/removeExample.ts';
+import { done } from '../../core/problem.ts';
+import { judgeMaterial } from '../../core/stock/judgeMaterial.ts';
+import { problemInWords } from '../../words/words.ts';
+import { api } from '../../wire/api.ts';
+import { on } from '../on.ts';
+
+/** What the first screen and its doors need. */
+export const homeRoutes = (app: FastifyInstance, ports: Ports, version: string): void => {
+  on(app, api.health, () => Promise.resolve(done({ status: 'ok', version })));
+  on(app, api.home, async () => done(await home(ports)));
+  on(app, api.openExample, () => openExample(ports));
+  on(app, api.removeExample, () => removeExample(ports));
+  on(app, api.judgeMaterial, ({ query }) => {
+    const judged = judgeMaterial(query.text);
+    const { decision, material } = judged;
+    return Promise.resolve(
+      done({
+        decision,
+        ...(material === undefined ? {} : { material: material.id }),
+        ...('problem' in judged ? { said: problemInWords(judged.problem) } : {}),
+        ...('entry' in judged
+          ? { hazards: judged.entry.hazards, sources: judged.entry.sources }
+          : {}),
+      }),
+    );
+  });
+};

@@ -1,0 +1,21 @@
+import type { FastifyInstance } from 'fastify';
+import { changeStudy } from '../../app/changeStudy.ts';
+import { listStudies } from '../../app/listStudies.ts';
+import type { Ports } from '../../app/ports.ts';
+import { readStudy } from '../../app/readStudy.ts';
+import { removeStudy } from '../../app/removeStudy.ts';
+import { startStudy } from '../../app/startStudy.ts';
+import { done } from '../../core/problem.ts';
+import { api } from '../../wire/api.ts';
+import { on } from '../on.ts';
+
+export const studyRoutes = (app: FastifyInstance, ports: Ports): void => {
+  on(app, api.listStudies, async () => done({ studies: await listStudies(ports) }));
+  on(app, api.startStudy, ({ body }) => startStudy(ports, body));
+  on(app, api.getStudy, ({ params }) => readStudy(ports, params.id));
+  on(app, api.changeStudy, ({ params, body }) => changeStudy(ports, params.id, body));
+  on(app, api.removeStudy, async ({ params }) => {
+    const removed = await removeStudy(ports, params.id);
+    return removed.ok ? done({ removed: true }) : removed;
+  });
+};

@@ -1,0 +1,26 @@
+import type { FastifyInstance } from 'fastify';
+import { exportAll } from '../../app/exportAll.ts';
+import { importAll } from '../../app/importAll.ts';
+import type { Ports } from '../../app/ports.ts';
+import { searchBook } from '../../app/searchBook.ts';
+import { done } from '../../core/problem.ts';
+import { bookCsv } from '../../formats/bookCsv.ts';
+import { api } from '../../wire/api.ts';
+import { on } from '../on.ts';
+
+/** Everything out, and in again. */
+export const transferRoutes = (app: FastifyInstance, ports: Ports, bodyLimit: number): void => {
+  on(app, api.exportAll, async ({ reply }) => {
+    reply.header('content-disposition', 'attachment; filename="throughcut-export.json"');
+    return done(await exportAll(ports));
+  });
+  on(app, api.exportBookTable, async ({ reply }) => {
+    const entries = await searchBook(ports, '');
+    reply
+      .type('text/csv; charset=utf-8')
+      .header('content-disposition', 'attachment; filename="throughcut-book.csv"')
+      .send(bookCsv(entries));
+    return done(undefined);
+  });
+  on(app, api.importAll, ({ body }) => importAll(ports, body), { bodyLimit });
+};

@@ -1,0 +1,96 @@
+import helmet from '@fastify/helmet';
+import fastify, { type FastifyInstance } from 'fastify';
+import type { Ports } from '../app/ports.ts';
+import type { Card } from '../core/card/card.ts';
+import type { Outcome } from '../core/problem.ts';
+import type { Study } from '../core/study/study.ts';
+import { serveDocs } from './docsPage.ts';
+import { handleErrors } from './errors.ts';
+import { guard, isLoopback } from './guard.ts';
+import { describeApi } from './openApi.ts';
+import { servePage } from './page.ts';
+import { answerRoutes } from './routes/answers.ts';
+import { bookRoutes } from './routes/book.ts';
+import { cardRoutes } from './routes/cards.ts';
+import { homeRoutes } from './routes/home.ts';
+import { readingRoutes } from './routes/readings.ts';
+import { studyRoutes } from './routes/studies.ts';
+import { transferRoutes } from './routes/transfer.ts';
+
+export type CardFileKind = 'svg' | 'dxf' | 'gcode' | 'pdf' | 'json';
+
+/** A card made into a file for the machine or the printer. */
+export interface CardFile {
+  readonly contentType: string;
+  readonly body: string | Uint8Array;
+}
+
+export interface ServerOptions {
+  readonly ports: Ports;
+  readonly version: string;
+  /** Folder of the built page. Absent: only the API is served. */
+  readonly pageFolder?: string;
+  /** Draws card files; the program wires it, since drawing and printing are other layers' work. */
+  readonly cardFile: (study: Study, card: Card, kind: CardFileKind) => Promise<Outcome<CardFile>>;
+  /** Told of every error that nobody expected. */
+  readonly report: (error: unknown) => void;
+}
+
+const mebibyte = 1024 * 1024;
+
+/** The server, ready to listen or to be injected into. */
+export const buildServer = async (options: ServerOptions): Promise<FastifyInstance> => {
+  const { ports, version, pageFolder, report } = options;
+  const app = fastify({
+    logger: false,
+    bodyLimit: 2 * mebibyte,
+    forceCloseConnections: true,
+    routerOptions: { maxParamLength: 200 },
+  });
+  app.removeContentTypeParser('text/plain');
+  // Requests are read by the wire's shapes in `on`; these schemas are there to be described.
+  app.setValidatorCompiler(() => (value: unknown) => ({ value }));
+  app.setSerializerCompiler(() => (value: unknown) => JSON.stringify(value));
+  handleErrors(app, report);
+  guard(app, isLoopback);
+  await app.register(helmet, safeHeaders);
+  await describeApi(app, version);
+  app.addHook('onSend', async (request, reply) => {
+    if (request.url.startsWith('/api/') && !reply.hasHeader('cache-control'))
+      reply.header('cache-control', 'no-store');
+  });
+
+  homeRoutes(app, ports, version);
+  studyRoutes(app, ports);
+  cardRoutes(app, ports, options.cardFile);
+  readingRoutes(app, ports);
+  answerRoutes(app, ports);
+  bookRoutes(app, ports);
+  transferRoutes(app, ports, 64 * mebibyte);
+  serveDocs(app);
+  await servePage(app, pageFolder);
+  return app;
+};
+
+/**
+ * What a browser may do with what it gets from here: nothing from elsewhere, and nobody else's frame around it. Styles
+ * are let in from the document, since charts bring theirs along. No demand for https: this is one's own computer.
+ */
+const safeHeaders = {
+  contentSecurityPolicy: {
+    useDefaults: false,
+    directives: {
+      defaultSrc: ["'self'"],
+      scriptSrc: ["'self'"],
+      styleSrc: ["'self'", "'unsafe-inline'"],
+      imgSrc: ["'self'", 'data:', 'blob:'],
+      workerSrc: ["'self'", 'blob:'],
+      objectSrc: ["'none'"],
+      baseUri: ["'none'"],
+      formAction: ["'self'"],
+      frameAncestors: ["'none'"],
+    },
+  },
+  strictTransportSecurity: false,
+  referrerPolicy: { policy: 'no-referrer' },
+} as const;

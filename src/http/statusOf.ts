@@ -1,0 +1,41 @@
+import type { AppCode } from '../app/codes.ts';
+import type { Problem } from '../core/problem.ts';
+import type { HttpCode } from './codes.ts';
+
+const statuses: Readonly<Record<AppCode | HttpCode, number>> = {
+  'study-not-found': 404,
+  'card-not-found': 404,
+  'tally-not-found': 404,
+  'entry-not-found': 404,
+  'card-code-taken': 409,
+  'card-code-changed': 409,
+  'card-already-read': 409,
+  'read-cell-would-vanish': 409,
+  'cell-not-on-card': 422,
+  'tally-id-taken': 409,
+  'entry-id-taken': 409,
+  'power-above-machine': 422,
+  'overdrive-needs-reason': 422,
+  'no-forecast-to-keep': 422,
+  'import-names-unknown-setting': 422,
+  'request-body-not-json': 400,
+  'request-body-too-big': 413,
+  'request-not-json-type': 415,
+  'request-address-malformed': 400,
+  'request-bad': 400,
+  'no-such-address': 404,
+  'foreign-host': 403,
+  'foreign-page': 403,
+  'too-many-requests': 429,
+  'pairing-needed': 401,
+  'pairing-code-wrong': 403,
+  'something-broke': 500,
+};
+
+/** The status for a refusal: what came in misshapen is 400, what is well-formed but cannot be done is 422. */
+export const statusOf = ({ code }: Problem): number => {
+  const known: Readonly<Record<string, number>> = statuses;
+  if (Object.hasOwn(known, code)) return known[code] ?? 422;
+  if (code.startsWith('store-')) return 503;
+  return code.startsWith('file-') ? 400 : 422;
+};

@@ -1,0 +1,55 @@
+import type { AreaWords } from '../sentence.ts';
+
+/** What the server refuses before any use-case is asked. Codes: `httpCodes` in src/http/codes.ts. */
+export const httpWords = {
+  'request-body-not-json': {
+    message: (p) => `What was sent is not JSON: ${p('detail')}.`,
+    remedy: () => 'Nothing was changed. Check for a missing quote, comma or bracket.',
+  },
+  'request-body-too-big': {
+    message: () => 'What was sent is too big.',
+    remedy: () => 'Nothing was changed. Send less at a time; a whole workshop goes through import.',
+  },
+  'request-not-json-type': {
+    message: () => 'What was sent does not say that it is JSON.',
+    remedy: () => 'Nothing was changed. Send it with the header content-type: application/json.',
+  },
+  'request-address-malformed': {
+    message: () => 'This address cannot be read.',
+    remedy: () => 'Check it for a stray % or a space.',
+  },
+  'request-bad': {
+    message: (p) => `The request cannot be understood: ${p('detail')}.`,
+    remedy: () => 'Nothing was changed. The addresses and what they take stand at /api/docs.',
+  },
+  'no-such-address': {
+    message: (p) => `There is nothing at ${p('address')}.`,
+    remedy: () => 'Go back to the first screen. The addresses for programs stand at /api/docs.',
+  },
+  'foreign-host': {
+    message: (p) => `This server does not answer to the name ${p('host')}.`,
+    remedy: () =>
+      'Open the address that the terminal printed at start. To use a phone, start with --lan.',
+  },
+  'foreign-page': {
+    message: (p) => `A change was sent from another page (${p('origin')}) and was not made.`,
+    remedy: () => 'Make the change on the page that this server serves.',
+  },
+  'too-many-requests': {
+    message: () => 'That were too many tries in a short time.',
+    remedy: () => 'Wait a minute, then try again.',
+  },
+  'pairing-needed': {
+    message: () => 'This phone is not paired with the workshop yet.',
+    remedy: () => 'Type the code that stands in the terminal and on the page at the desk.',
+  },
+  'pairing-code-wrong': {
+    message: () => 'This is not the code, or it has run out.',
+    remedy: () => 'Look at the terminal or the page at the desk: the code changes every few minutes.',
+  },
+  'something-broke': {
+    message: () => 'Something broke inside Throughcut. What was stored before is still there.',
+    remedy: () =>
+      'Load the page again. If it breaks again, please report what you did and what the terminal shows.',
+  },
+} satisfies AreaWords;
