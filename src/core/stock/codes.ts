@@ -7,6 +7,7 @@ export const stockCodes = [
   'material-rubber-data-sheet',
   'material-unknown',
   'label-lies',
+  'label-beyond-standard',
   'thickness-wedge',
   'thickness-one-reading',
   'thickness-readings-disagree',

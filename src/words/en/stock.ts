@@ -39,6 +39,12 @@ export const stockWords = {
       `The sheet measures ${p('meanMm')} mm (± ${p('uncertaintyMm')}), not ${p('nominalMm')} mm: ${p('differencePct')} % off its label.`,
     remedy: () => 'The measured thickness is used from here on.',
   },
+  'label-beyond-standard': {
+    message: (p) =>
+      `The sheet measures ${p('meanMm')} mm (± ${p('uncertaintyMm')}), not ${p('nominalMm')} mm: ${p('differencePct')} % off its label, and outside the ${p('leastMm')} to ${p('mostMm')} mm that its standard allows (${p('standard')}).`,
+    remedy: () =>
+      'The measured thickness is used from here on. The seller may owe you another sheet.',
+  },
   'thickness-wedge': {
     message: (p) =>
       `The sheet is thicker towards the ${p('thick')} (${p('thickMm')} mm) than towards the ${p('thin')} (${p('thinMm')} mm).`,
