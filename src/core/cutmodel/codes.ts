@@ -20,6 +20,7 @@ export const warningCodes = [
   'speeds-told-little',
   'thin-evidence',
   'look-again',
+  'behaves-like',
   'disagreement-is-noise',
   'scatter-rests-on-prior',
   'flaws-not-learnt',

@@ -3,6 +3,7 @@ import type { Problem } from '../problem.ts';
 import { fastestOutAt } from './evidence.ts';
 import type { CellRemark, Recommendation } from './fitAnswer.ts';
 import type { Fit } from './fitStudy.ts';
+import { mistypedIn } from './mistyped.ts';
 import { meanSdOf } from './posterior.ts';
 import type { GradeOdds } from './remarks.ts';
 import { priors } from './priors.ts';
@@ -136,6 +137,7 @@ const aboutCard = (
     (v50 < slowestMmPerS || v50 > fastestMmPerS);
   const idle = speedsThatToldLittle(found, odds);
   const noise = settingsThatDisagree(found);
+  const mistyped = mistypedIn(found);
   return [
     ...(off
       ? [
@@ -165,6 +167,12 @@ const aboutCard = (
           }),
         ]
       : []),
+    ...mistyped.map(({ typed, behavesLike }) =>
+      say('behaves-like', {
+        typed: settingText(typed),
+        like: settingText(behavesLike),
+      }),
+    ),
     ...(noise.length > 0 && again.length === 0
       ? [say('disagreement-is-noise', { speeds: list(noise), count: noise.length })]
       : []),
@@ -242,6 +250,11 @@ const aboutAir = ({ posterior, compiled }: Fit): readonly Problem[] =>
       sureFasterPct: Math.round(100 * faster),
     });
   });
+
+const settingText = (setting: {
+  readonly powerPct: number;
+  readonly speedMmPerS: number;
+}): string => `${String(setting.speedMmPerS)} mm/s at ${String(setting.powerPct)} %`;
 
 const list = (values: readonly number[]): string =>
   [...new Set(values)]

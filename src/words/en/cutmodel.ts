@@ -82,6 +82,10 @@ export const cutmodelWords: AreaWords = {
     remedy: () =>
       'Check the grade, and what was typed for that cell; a pocket or a knot is marked as spoilt.',
   },
+  'behaves-like': {
+    message: (p) => `The cells typed as ${p('typed')} behave like those cut at ${p('like')}.`,
+    remedy: () => 'Check what was typed; a wrong setting can be corrected under “as cut”.',
+  },
   'disagreement-is-noise': {
     message: (p) =>
       `At ${p('speeds')} mm/s a stronger setting ended worse than a weaker one. That is ordinary scatter, not a contradiction.`,

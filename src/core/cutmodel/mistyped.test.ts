@@ -1,0 +1,32 @@
+import { describe, expect, it } from 'vitest';
+import { plainStudy } from '../../../test/plainStudy.ts';
+import type { Grade } from '../reading/grade.ts';
+import { fit } from './fitStudy.ts';
+import { mistypedIn } from './mistyped.ts';
+
+const rung = (speedMmPerS: number, grades: readonly Grade[]) =>
+  grades.map((grade) => ({ powerPct: 30, speedMmPerS, grade, sheet: '1' }));
+const clean = [
+  ...rung(10, ['out', 'out', 'out']),
+  ...rung(13, ['out', 'out', 'out']),
+  ...rung(16, ['out', 'hangs', 'out']),
+  ...rung(19, ['hangs', 'stays', 'stays']),
+  ...rung(23, ['stays', 'stays', 'stays']),
+];
+
+describe('mistypedIn', () => {
+  it('finds the rung that was cut at another rung’s speed', () => {
+    const cells = clean.map((cell) =>
+      cell.speedMmPerS === 10 ? { ...cell, grade: 'stays' as const } : cell,
+    );
+    const [suspicion, ...others] = mistypedIn(fit(plainStudy({ cells, ask: { powerPct: 30 } })));
+    expect(suspicion?.typed.speedMmPerS).toBe(10);
+    expect(suspicion?.behavesLike.speedMmPerS).toBeGreaterThanOrEqual(19);
+    expect(suspicion?.odds).toBeGreaterThan(30);
+    expect(others).toEqual([]);
+  });
+
+  it('finds nothing on a card that fits', () => {
+    expect(mistypedIn(fit(plainStudy({ cells: clean, ask: { powerPct: 30 } })))).toEqual([]);
+  });
+});

@@ -1,0 +1,102 @@
+import type { CutStudy, StudyCell } from './cutStudy.ts';
+import type { Fit } from './fitStudy.ts';
+import { links } from './links.ts';
+
+/** The cells of one setting that behave as if another setting had been typed. */
+export interface MistypedSuspicion {
+  readonly cells: readonly number[];
+  readonly typed: Pick<StudyCell, 'powerPct' | 'speedMmPerS'>;
+  readonly behavesLike: Pick<StudyCell, 'powerPct' | 'speedMmPerS'>;
+  /** How many times likelier the grades are at the other setting. */
+  readonly odds: number;
+}
+
+/** Slips are rare, so the evidence must be strong before anyone is sent back to the keyboard. */
+const leastOdds = 30;
+const leastCells = 2;
+
+/**
+ * "D behaves like B": for each setting of a card with two graded cells or more, compares how probable its grades are at
+ * its own setting and at each other setting of the same card. O(settings² · cells · points).
+ */
+export const mistypedIn = (found: Fit): readonly MistypedSuspicion[] => {
+  const groups = settingsOf(found.study);
+  return groups.flatMap((group): readonly MistypedSuspicion[] => {
+    if (group.cells.length < leastCells) return [];
+    const own = probabilityAt(found, group.cells, group.setting);
+    const rivals = groups
+      .filter((other) => other !== group && other.sheet === group.sheet)
+      .map((other) => ({
+        setting: other.setting,
+        odds: probabilityAt(found, group.cells, other.setting) / Math.max(own, 1e-300),
+      }))
+      .sort((a, b) => b.odds - a.odds);
+    const [best] = rivals;
+    return best && best.odds >= leastOdds
+      ? [{ cells: group.cells, typed: group.setting, behavesLike: best.setting, odds: best.odds }]
+      : [];
+  });
+};
+
+interface SettingGroup {
+  readonly sheet: string;
+  readonly setting: Pick<StudyCell, 'powerPct' | 'speedMmPerS' | 'passes'>;
+  readonly cells: readonly number[];
+}
+
+const settingsOf = ({ cells }: CutStudy): readonly SettingGroup[] => {
+  const groups = new Map<string, SettingGroup>();
+  cells.forEach((cell, i) => {
+    if (cell.grade === undefined || cell.spoilt !== undefined) return;
+    const { powerPct, speedMmPerS, passes } = cell;
+    const sheet = `${cell.batch ?? ''}/${cell.sheet ?? ''}`;
+    const key = [sheet, powerPct, speedMmPerS, passes].join('|');
+    const group = groups.get(key);
+    groups.set(
+      key,
+      group
+        ? { ...group, cells: [...group.cells, i] }
+        : { sheet, setting: { powerPct, speedMmPerS, passes }, cells: [i] },
+    );
+  });
+  return [...groups.values()];
+};
+
+/** Probability of the cells' grades together, had they been cut at `setting`; over the posterior, misreading included. */
+const probabilityAt = (
+  { study, compiled, posterior }: Fit,
+  cells: readonly number[],
+  setting: SettingGroup['setting'],
+): number => {
+  const lnPower = compiled.lnPowerOf(setting.powerPct);
+  if (lnPower === null) return 0;
+  const { misreading } = compiled.model.priors;
+  let sum = 0;
+  for (let i = 0; i < posterior.count; i += 1) {
+    const link = links[posterior.link[i] ?? 0];
+    const weight = posterior.weight[i] ?? 0;
+    if (!link || weight === 0) continue;
+    let product = weight;
+    for (const index of cells) {
+      const observation = compiled.model.observations[compiled.observationOfCell[index] ?? -1];
+      if (!observation) continue;
+      const margin =
+        (posterior.lnV50[i] ?? 0) +
+        (posterior.powerExponent[i] ?? 0) * lnPower -
+        (posterior.thicknessExponent[i] ?? 0) * observation.lnThickness +
+        (posterior.passesExponent[i] ?? 0) * Math.log(setting.passes) +
+        (posterior.air[observation.air]?.[i] ?? 0) +
+        (posterior.batch[observation.batch]?.[i] ?? 0) +
+        (posterior.sheet[observation.sheet]?.[i] ?? 0) -
+        Math.log(setting.speedMmPerS);
+      const sigma = posterior.sigma[i] ?? 1;
+      const out = link.quickCdf(margin / sigma);
+      const through = link.quickCdf((margin + (posterior.hangBand[i] ?? 0)) / sigma);
+      const grade = study.cells[index]?.grade;
+      const true_ = grade === 'out' ? out : grade === 'hangs' ? through - out : 1 - through;
+      product *= 0.5 * misreading + (1 - 1.5 * misreading) * Math.max(0, true_);
+    }
+    sum += product;
+  }
+  return sum;
+};
