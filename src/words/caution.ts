@@ -1,0 +1,21 @@
+/** What a person is about to do. `always` goes with every one of them. */
+export const cautionActs = [
+  'always',
+  'unattended',
+  'card',
+  'newMaterial',
+  'current',
+  'focus',
+  'airComparison',
+  'photo',
+] as const;
+
+export type CautionAct = (typeof cautionActs)[number];
+
+/** One caution, shown where the act is. */
+export interface Caution {
+  readonly code: string;
+  /** Shown even where there is room for a few lines only. */
+  readonly essential: boolean;
+  readonly sentence: string;
+}
