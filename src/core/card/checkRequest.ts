@@ -4,8 +4,8 @@ import { shapeBoxMm } from './testShapes.ts';
 
 /** The most cells that one card may hold. */
 const mostCells = 120;
-/** Letters for the rungs, in the order of cutting; without I and O, which look like figures. */
-export const rungLetters = 'ABCDEFGHJKLMNPQRSTUV';
+/** The most rungs: a card with 5 speeds and 5 powers has 25, and nobody types more than 60. */
+const mostRungs = 60;
 
 /** The first thing in a request that no card can be made of; undefined where there is none. */
 export const checkRequest = (request: CardRequest): Problem | undefined =>
@@ -22,7 +22,7 @@ const ranges = (request: CardRequest): readonly (readonly [string, number, numbe
   ['sheetHeightMm', request.sheetMm[1], 20, 5000],
   ['thicknessMm', request.thicknessMm, 0.05, 40],
   ['cellsEach', request.cellsEach, 1, 24],
-  ['settingsAtMost', request.settingsAtMost ?? 6, 1, 20],
+  ['settingsAtMost', request.settingsAtMost ?? 6, 1, mostRungs],
   ['entriesAtMost', request.entriesAtMost ?? 20, 1, 1000],
   ['speedMmPerS', request.speedMmPerS ?? 10, 0.1, 2000],
   ...(request.rungs ?? []).flatMap((setting): (readonly [string, number, number, number])[] => [
@@ -65,9 +65,9 @@ const tooMany = (request: CardRequest): Problem | undefined => {
 /** Whether a card can hold so many rungs and cells; and that there is something on it. */
 export const checkCounts = (rungs: number, cells: number): Problem | undefined => {
   if (rungs === 0) return { code: 'card-nothing-to-vary', params: {} };
-  const what = rungs > rungLetters.length ? 'rungs' : cells > mostCells ? 'cells' : undefined;
+  const what = rungs > mostRungs ? 'rungs' : cells > mostCells ? 'cells' : undefined;
   if (what === undefined) return undefined;
-  const [value, most] = what === 'rungs' ? [rungs, rungLetters.length] : [cells, mostCells];
+  const [value, most] = what === 'rungs' ? [rungs, mostRungs] : [cells, mostCells];
   return { code: 'card-request-out-of-range', params: { what, value, least: 1, most } };
 };
 

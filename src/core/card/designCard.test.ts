@@ -204,7 +204,7 @@ describe('what the user wishes', () => {
     expect(problemOf({ vary: 'corners' })).toBe('card-corners-not-yet');
     expect(problemOf({ sheetMm: [60, 40] })).toBe('card-bigger-than-sheet');
     expect(problemOf({ sizeMm: Number.NaN })).toBe('card-request-out-of-range');
-    expect(problemOf({ cellsEach: 24, settingsAtMost: 20 })).toBe('card-request-out-of-range');
+    expect(problemOf({ cellsEach: 24, settingsAtMost: 50 })).toBe('card-request-out-of-range');
     expect(problemOf({ entriesAtMost: 2 })).toBe('card-too-many-entries');
     expect(problemOf({ powerPct: 90 })).toBe('card-power-above-machine');
     const bed = { widthMm: 600, heightMm: 400, gapMm: 15 };

@@ -4,10 +4,11 @@ import type { Card, Cell, Rung } from './card.ts';
 import type { CardRequest } from './cardRequest.ts';
 import { cellLines } from './cellLines.ts';
 import { cardSettings } from './cardSettings.ts';
-import { checkCounts, checkRequest, rungLetters } from './checkRequest.ts';
+import { checkCounts, checkRequest } from './checkRequest.ts';
 import { layOut, type CardLayout } from './layout.ts';
 import { wordLettering } from './lettering.ts';
 import { textWidthMm } from './letters.ts';
+import { rungLetter } from './rungLetter.ts';
 import { drawOrder, factorsOf } from './rungOrder.ts';
 import { scoringGuess } from './scoring.ts';
 import { spreadCells } from './spread.ts';
@@ -35,7 +36,7 @@ export const designCard = (request: CardRequest): Outcome<DesignedCard> => {
 
   const random = seededRandom(request.seed);
   const rungs = drawOrder(settings, random).map((setting, i): Rung => ({
-    letter: rungLetters.charAt(i),
+    letter: rungLetter(i),
     setting,
   }));
   const layout = layOut({
@@ -90,7 +91,7 @@ const placeCells = (
     const r = order[i] ?? 0;
     const number = (counts.get(r) ?? 0) + 1;
     counts.set(r, number);
-    const rung = rungLetters.charAt(r);
+    const rung = rungLetter(r);
     return { id: `${rung}${number}`, rung, xMm: rounded(xMm), yMm: rounded(yMm) };
   });
 };

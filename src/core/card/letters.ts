@@ -20,26 +20,30 @@ interface Glyph {
   readonly strokes: readonly (readonly Point[])[];
 }
 
-/** Signs that have no glyph are written as `?`, so that they are seen to be missing. */
-const glyphOf = (sign: string): Glyph => {
-  const [advance, strokes] = hersheyGlyphs[sign] ?? hersheyGlyphs['?'] ?? [14, ''];
-  return {
-    advance,
-    strokes: strokes
-      .split(';')
-      .filter((stroke) => stroke !== '')
-      .map((stroke) => stroke.split(' ').map(pointOf)),
-  };
-};
+const read = (advance: number, strokes: string): Glyph => ({
+  advance,
+  strokes: strokes
+    .split(';')
+    .filter((stroke) => stroke !== '')
+    .map((stroke) => stroke.split(' ').map(pointOf)),
+});
 
 const pointOf = (pair: string): Point => {
   const [x = 0, y = 0] = pair.split(',').map(Number);
   return [x, y];
 };
 
+const glyphs: ReadonlyMap<string, Glyph> = new Map(
+  Object.entries(hersheyGlyphs).map(([sign, [advance, strokes]]) => [sign, read(advance, strokes)]),
+);
+
+/** Signs that have no glyph are written as `?`, so that they are seen to be missing. */
+const glyphOf = (sign: string): Glyph =>
+  glyphs.get(sign) ?? glyphs.get('?') ?? { advance: 14, strokes: [] };
+
 /** Whether every sign of a text can be written by the laser. */
 export const canBeWritten = (text: string): boolean =>
-  Array.from(text).every((sign) => Object.hasOwn(hersheyGlyphs, sign));
+  Array.from(text).every((sign) => glyphs.has(sign));
 
 /** Width of a text in mm, from the start of its first letter's room to the end of its last one's. */
 export const textWidthMm = (text: string, { capMm, narrow = 1 }: Lettering): number =>

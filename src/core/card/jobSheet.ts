@@ -1,0 +1,79 @@
+import type { Setting } from '../machine/setting.ts';
+import type { Problem } from '../problem.ts';
+import type { Card } from './card.ts';
+import { cardDrawing, type CardDrawing } from './cardDrawing.ts';
+import { cardTime, type TimeEstimate } from './cardTime.ts';
+import { typeInList, type TypeInList } from './typeInList.ts';
+
+/** What a person does at the machine, in this order; each has its sentence in the words layer. */
+export const jobSteps = [
+  'offcut-of-this-batch',
+  'type-in',
+  'keep-the-order',
+  'zero-here',
+  'dry-run',
+  'watch-it',
+  'note-the-time',
+  'let-it-cool',
+] as const;
+export type JobStep = (typeof jobSteps)[number];
+
+/** What the machine shows and a pencil notes. */
+export const noteFields = [
+  'air',
+  'waterTemperature',
+  'warmUp',
+  'batch',
+  'timeTaken',
+  'readBy',
+] as const;
+export type NoteField = (typeof noteFields)[number];
+
+/** All that the page beside the machine says, whether printed, in a PDF or on a screen. */
+export interface JobSheet {
+  readonly card: Card;
+  readonly drawing: CardDrawing;
+  readonly typeIn: TypeInList;
+  readonly steps: readonly JobStep[];
+  readonly time: TimeEstimate;
+  readonly usedMm: readonly [widthMm: number, heightMm: number];
+  readonly noteFields: readonly NoteField[];
+  /** Which cautions to show: the tags of the cautions' list. */
+  readonly cautions: readonly ('all' | 'card' | 'unattended' | 'new')[];
+  /** What was said when the card was designed. */
+  readonly remarks: readonly Problem[];
+  /** The rung that puts most energy into a mm: the one that burns most. */
+  readonly hottest?: { readonly rung: string; readonly setting: Setting };
+}
+
+/** The job sheet of a card; `before` is the card cut before it on the same machine. */
+export const jobSheet = (
+  card: Card,
+  { before, remarks = [] }: { readonly before?: Card; readonly remarks?: readonly Problem[] } = {},
+): JobSheet => {
+  const hottest = hottestRung(card);
+  return {
+    card,
+    drawing: cardDrawing(card),
+    typeIn: typeInList(card, before),
+    steps: jobSteps,
+    time: cardTime(card),
+    usedMm: [card.widthMm, card.heightMm],
+    noteFields,
+    cautions: ['unattended', 'card', 'new', 'all'],
+    remarks,
+    ...(hottest === undefined ? {} : { hottest }),
+  };
+};
+
+const energy = ({ powerPct, speedMmPerS, passes }: Setting): number =>
+  (powerPct * passes) / speedMmPerS;
+
+const hottestRung = (card: Card): JobSheet['hottest'] =>
+  card.rungs.reduce<JobSheet['hottest']>(
+    (best, { letter, setting }) =>
+      best === undefined || energy(setting) > energy(best.setting)
+        ? { rung: letter, setting }
+        : best,
+    undefined,
+  );
