@@ -1,6 +1,8 @@
 import type { Tolerance } from './compare.ts';
 import type { Answerer } from './referenceFile.ts';
 import { t01 } from './t01.ts';
+import { t02 } from './t02.ts';
+import { t03 } from './t03.ts';
 import { t04 } from './t04.ts';
 import { t07 } from './t07.ts';
 import { t09 } from './t09.ts';
@@ -17,6 +19,8 @@ export interface Topic {
 /** Which of the project's functions answer which reference file. */
 export const topics: Readonly<Record<string, Topic>> = {
   t01_binary_dose_response: { answer: t01 },
+  t02_ordinal: { answer: t02 },
+  t03_housing: { answer: t03 },
   t04_firth: { answer: t04 },
   t07_binomial: { answer: t07 },
   t09_pchip_isotonic: { answer: t09 },
