@@ -6,6 +6,7 @@ export const storeCodes = [
   'store-not-readable',
   'store-not-writable',
   'store-not-ours',
+  'store-not-there',
   'store-busy',
   'store-row-unreadable',
 ] as const;

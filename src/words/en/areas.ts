@@ -1,9 +1,11 @@
 import type { AreaWords } from '../sentence.ts';
 import { appWords } from './app.ts';
+import { bookWords } from './book.ts';
 import { cardWords } from './card.ts';
 import { cutmodelWords } from './cutmodel.ts';
 import { formatWords } from './formats.ts';
 import { httpWords } from './http.ts';
+import { programWords } from './program.ts';
 import { readingWords } from './reading.ts';
 import { referenceWords } from './reference.ts';
 import { stockWords } from './stock.ts';
@@ -15,10 +17,12 @@ import { webWords } from './web.ts';
 /** Every area's sentences in English. A new area is one file and one line here. No code may stand in two areas. */
 export const areas: readonly AreaWords[] = [
   appWords,
+  bookWords,
   cardWords,
   cutmodelWords,
   formatWords,
   httpWords,
+  programWords,
   readingWords,
   stockWords,
   storeWords,

@@ -24,6 +24,11 @@ export const storeWords = {
     remedy: () =>
       'It was left as it is. Put a backup in its place with: throughcut restore --from FILE.',
   },
+  'store-not-there': {
+    message: (p) => `There is no data file ${p('file')}.`,
+    remedy: () =>
+      'Check the name. The data folder is printed when Throughcut starts; THROUGHCUT_DATA names another.',
+  },
   'store-busy': {
     message: (p) => `Another program keeps the data file ${p('file')} busy.`,
     remedy: () => 'Nothing was changed. Close the other program, or try again in a moment.',

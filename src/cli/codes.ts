@@ -1,0 +1,7 @@
+/** What can stand against a command before any use-case is asked. */
+export const cliCodes = [
+  'command-misused',
+  'port-not-a-port',
+  'port-taken',
+  'port-not-allowed',
+] as const;

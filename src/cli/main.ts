@@ -1,0 +1,98 @@
+import { Command, CommanderError } from 'commander';
+import type { Problem } from '../core/problem.ts';
+import { printRefusal, type ExitCode } from './output.ts';
+import { version } from './version.ts';
+
+/** Each command loads its own parts when it is called, so that none waits for another's. */
+const program = new Command('throughcut')
+  .description('Find, prove and keep laser settings that cut all the way through.')
+  .version(version())
+  .exitOverride()
+  .configureOutput({ writeErr: () => undefined });
+
+const ends = (work: Promise<ExitCode> | ExitCode): Promise<void> =>
+  Promise.resolve(work).then((code) => {
+    process.exitCode = code;
+  });
+
+program
+  .command('serve')
+  .description('Serve the page and its API on this computer (THROUGHCUT_PORT, THROUGHCUT_DATA).')
+  .action(async () => ends((await import('./serve.ts')).runServe()));
+
+const calc = program.command('calc').description('Compute from a study file on standard input.');
+calc
+  .command('fit')
+  .description('What the study says: the setting with its promise.')
+  .action(async () => ends((await import('./calc.ts')).runFit()));
+calc
+  .command('nextcard')
+  .description('The card that would teach most.')
+  .action(async () => ends((await import('./calc.ts')).runNextCard()));
+
+program
+  .command('reference')
+  .description('Answer reference cases with the functions of this project.')
+  .argument('<files...>')
+  .action(async (files: string[]) => {
+    const { runReference } = await import('./reference.ts');
+    await ends(runReference(files, (line) => process.stdout.write(`${line}\n`)));
+  });
+
+const book = program.command('book').description('The proven settings.');
+book
+  .command('list')
+  .description('Those that fit all the words; all of them without a word.')
+  .argument('[words...]')
+  .action(async (words: string[]) => ends((await import('./transfer.ts')).runBookList(words)));
+
+program
+  .command('export')
+  .description('Everything as one JSON file, or the book as a table.')
+  .option('--to <file>', 'where to; standard output where absent')
+  .option('--csv', 'the book alone, as CSV')
+  .action(async (options: { to?: string; csv?: boolean }) =>
+    ends((await import('./transfer.ts')).runExport(options)),
+  );
+program
+  .command('import')
+  .description('Add what an exported file holds that is not here yet.')
+  .requiredOption('--from <file>')
+  .action(async (options: { from: string }) =>
+    ends((await import('./transfer.ts')).runImport(options)),
+  );
+program
+  .command('backup')
+  .description('Copy the whole store into one file; the server may be running.')
+  .requiredOption('--to <file>')
+  .action(async (options: { to: string }) =>
+    ends((await import('./backup.ts')).runBackup(options)),
+  );
+program
+  .command('restore')
+  .description('Put a backup in the place of the store; what was there is kept aside.')
+  .requiredOption('--from <file>')
+  .action(async (options: { from: string }) =>
+    ends((await import('./backup.ts')).runRestore(options)),
+  );
+
+/** What commands throw that a person can do something about. */
+const problemOf = (thrown: unknown): Problem | undefined => {
+  if (thrown instanceof CommanderError) {
+    const bare = thrown.message.replace(/^error: /, '').replace(/\.$/, '');
+    const detail = thrown.code === 'commander.help' ? 'the name of a command is missing' : bare;
+    return { code: 'command-misused', params: { detail } };
+  }
+  if (!(thrown instanceof Error) || !('problem' in thrown)) return undefined;
+  return thrown.problem as Problem;
+};
+
+try {
+  await program.parseAsync();
+} catch (thrown) {
+  // Help and version were asked for and have been printed.
+  const asked = thrown instanceof CommanderError && thrown.exitCode === 0;
+  const problem = problemOf(thrown);
+  if (problem === undefined) throw thrown;
+  if (!asked) process.exitCode = printRefusal(problem);
+}

@@ -1,0 +1,86 @@
+import { join } from 'node:path';
+import { done, refused, type Outcome } from '../core/problem.ts';
+import { systemClock } from '../host/clock.ts';
+import { dataFile, dataFolder } from '../host/dataFolder.ts';
+import { randomIds } from '../host/ids.ts';
+import { buildServer } from '../http/server.ts';
+import { openSqliteStore } from '../store/sqliteStore.ts';
+import { problemInWords } from '../words/words.ts';
+import { cardFile } from './cardFile.ts';
+import { tell, type ExitCode } from './output.ts';
+import { projectFolder, version } from './version.ts';
+
+const usualPort = 4870;
+
+/**
+ * `serve`: the workshop's page and its API on this computer alone, until it is told to stop (Ctrl-C, or SIGTERM). Stays
+ * in the foreground.
+ */
+export const runServe = async (): Promise<ExitCode> => {
+  const port = askedPort(process.env['THROUGHCUT_PORT']);
+  if (!port.ok) return complain(port);
+  const folder = dataFolder();
+  const store = await openSqliteStore({ file: dataFile(folder), openedAt: systemClock.now() });
+  const app = await buildServer({
+    ports: { store, clock: systemClock, ids: randomIds },
+    version: version(),
+    pageFolder: join(projectFolder(), 'build', 'web'),
+    cardFile,
+    report: (error) =>
+      tell(error instanceof Error ? (error.stack ?? error.message) : String(error)),
+  });
+  const stop = stopSignal();
+  try {
+    const listening = await listen(
+      () => app.listen({ host: '127.0.0.1', port: port.value }),
+      port.value,
+    );
+    if (!listening.ok) return complain(listening);
+    process.stdout.write(
+      `Throughcut is at http://127.0.0.1:${String(port.value)}\nYour data are in ${folder}\nStop it with Ctrl-C.\n`,
+    );
+    await stop;
+    return 0;
+  } finally {
+    await app.close();
+    await store.close();
+  }
+};
+
+const askedPort = (text: string | undefined): Outcome<number> => {
+  if (text === undefined || text === '') return done(usualPort);
+  const port = Number(text);
+  const isPort = /^\d+$/.test(text) && port >= 1 && port <= 65_535;
+  return isPort ? done(port) : refused('port-not-a-port', { port: text });
+};
+
+const listen = async (start: () => Promise<unknown>, port: number): Promise<Outcome<undefined>> => {
+  try {
+    await start();
+    return done(undefined);
+  } catch (thrown) {
+    const code = thrown instanceof Error && 'code' in thrown ? thrown.code : undefined;
+    if (code === 'EADDRINUSE') return refused('port-taken', { port: String(port) });
+    if (code === 'EACCES') return refused('port-not-allowed', { port: String(port) });
+    throw thrown;
+  }
+};
+
+/** Resolves at the first request to stop; a second one ends the program at once. */
+const stopSignal = (): Promise<void> =>
+  new Promise((resolve) => {
+    let asked = false;
+    for (const signal of ['SIGINT', 'SIGTERM'] as const) {
+      process.on(signal, () => {
+        if (asked) process.exit(1);
+        asked = true;
+        resolve();
+      });
+    }
+  });
+
+const complain = (outcome: Outcome<unknown> & { readonly ok: false }): 2 => {
+  const { message, remedy } = problemInWords(outcome.problem);
+  tell(`${message} ${remedy}`);
+  return 2;
+};

@@ -1,0 +1,35 @@
+import type { AreaWords } from '../sentence.ts';
+
+/** What stands against a command. Codes: `hostCodes` in src/host/files.ts and `cliCodes` in src/cli/codes.ts. */
+export const programWords = {
+  'file-not-found': {
+    message: (p) => `The file ${p('file')} cannot be read.`,
+    remedy: () => 'Check its name. A relative name counts from the folder in which you call.',
+  },
+  'file-not-written': {
+    message: (p) => `The file ${p('file')} cannot be written: ${p('detail')}.`,
+    remedy: () => 'Check that its folder exists, belongs to you and has room.',
+  },
+  'stdin-empty': {
+    message: () => 'Nothing was piped in.',
+    remedy: () => 'Pipe a study file into the command: throughcut calc fit < study.json',
+  },
+  'command-misused': {
+    message: (p) => `The command cannot be understood: ${p('detail')}.`,
+    remedy: () => 'See what there is with: throughcut --help',
+  },
+  'port-not-a-port': {
+    message: (p) => `THROUGHCUT_PORT is “${p('port')}”, which is no port.`,
+    remedy: () => 'Set it to a whole number from 1 to 65535, or leave it out for 4870.',
+  },
+  'port-taken': {
+    message: (p) =>
+      `Port ${p('port')} is taken by another program, perhaps by a Throughcut that is already running.`,
+    remedy: (p) =>
+      `Open http://127.0.0.1:${p('port')} to see, close the other program, or choose another port with THROUGHCUT_PORT.`,
+  },
+  'port-not-allowed': {
+    message: (p) => `This computer does not let you use port ${p('port')}.`,
+    remedy: () => 'Choose a port above 1023 with THROUGHCUT_PORT.',
+  },
+} satisfies AreaWords;
