@@ -1,0 +1,76 @@
+import { cpus } from 'node:os';
+import { answerFrom, fit } from '../src/core/cutmodel/fitStudy.ts';
+import { nextCardFrom } from '../src/core/cutmodel/nextCard.ts';
+import type { CutStudy } from '../src/core/cutmodel/cutStudy.ts';
+import { seededRandom } from '../src/num/seededRandom.ts';
+import { ordinaryTraits, virtualWorkshop } from '../src/core/virtual/virtualWorkshop.ts';
+import { cardToSvg } from './cardToSvg.ts';
+import { startToHealthMs } from './startToHealth.ts';
+
+/** Medians of repeated runs in one process; every line names what it timed and how often. */
+const medianMs = (runs: number, act: () => unknown): number => {
+  act();
+  const times = Array.from({ length: runs }, () => {
+    const start = performance.now();
+    act();
+    return performance.now() - start;
+  }).sort((a, b) => a - b);
+  return times[runs >> 1] ?? Number.NaN;
+};
+
+/** A study of so many cells cut by an invented workshop: cards of 24 across its changeover. */
+const studyOf = (cellCount: number): CutStudy => {
+  const random = seededRandom(11);
+  const traits = ordinaryTraits(random);
+  const shop = virtualWorkshop(traits, random);
+  const cells = Array.from({ length: cellCount }, (_, i) => ({
+    powerPct: traits.typicalPowerPct + 5 * ((i % 3) - 1),
+    speedMmPerS: Math.round(2 * traits.v50MmPerS * (0.7 + (0.6 * (i % 8)) / 7)) / 2,
+    passes: 1,
+    sheet: `sheet ${String(Math.floor(i / 24))}`,
+    xMm: 450,
+    yMm: 300,
+  }));
+  const sheets = [...new Set(cells.map((cell) => cell.sheet))];
+  const graded = sheets.flatMap((name) => {
+    const sheet = cells.filter((cell) => cell.sheet === name);
+    const grades = shop.cutCard(sheet);
+    return sheet.map((cell, i) => ({ ...cell, grade: grades[i] ?? ('stays' as const) }));
+  });
+  return {
+    machine: { maxPowerPct: 90, speedRangeMmPerS: [0.5, 200] },
+    stock: { material: traits.material, thicknessMm: traits.thicknessMm },
+    cells: graded.map(({ powerPct, speedMmPerS, passes, sheet, grade }) => ({
+      powerPct,
+      speedMmPerS,
+      passes,
+      sheet,
+      grade,
+    })),
+    tallies: [],
+    promise: { outOf100: 97, surePct: 95, partLengthMm: 60, for: 'batch' },
+    ask: { powerPct: traits.typicalPowerPct },
+  };
+};
+
+const small = studyOf(24);
+const large = studyOf(250);
+const found = fit(small);
+const rows: readonly (readonly [string, number, number])[] = [
+  ['fit and recommendation, 24 cells', medianMs(21, () => answerFrom(fit(small))), 60],
+  ['fit and recommendation, 250 cells', medianMs(9, () => answerFrom(fit(large))), 300],
+  [
+    'next card, beside the fit',
+    medianMs(11, () => nextCardFrom(found, { cellsWanted: 12, settingsAtMost: 6 })),
+    400,
+  ],
+  ['card to SVG', medianMs(21, cardToSvg), 30],
+  ['process start to the first 200 on /api/health', await startToHealthMs(5), 1500],
+];
+
+process.stdout.write(`${cpus()[0]?.model ?? 'unknown processor'}, Node ${process.version}\n`);
+for (const [what, ms, target] of rows) {
+  process.stdout.write(
+    `${what.padEnd(50)} ${ms.toFixed(1).padStart(8)} ms   (target ${String(target)} ms)\n`,
+  );
+}
