@@ -74,3 +74,19 @@ const columnCentres = (data: readonly BinaryRow[], width: number): readonly numb
 
 const isNothing = (residual: readonly number[], size: number): boolean =>
   Math.sqrt(dot(residual, residual)) <= 1e-9 * size;
+
+/**
+ * Between which two places along one covariate all successes end and all failures begin, lower first; equal where they
+ * touch; null where they overlap or there is nothing to part.
+ */
+export const separationGap = (
+  outcomes: readonly { readonly x: number; readonly success: boolean }[],
+): readonly [number, number] | null => {
+  const places = (success: boolean): readonly number[] =>
+    outcomes.filter((outcome) => outcome.success === success).map(({ x }) => x);
+  const [yes, no] = [places(true), places(false)];
+  if (yes.length === 0 || no.length === 0) return null;
+  if (Math.max(...yes) <= Math.min(...no)) return [Math.max(...yes), Math.min(...no)];
+  if (Math.max(...no) <= Math.min(...yes)) return [Math.max(...no), Math.min(...yes)];
+  return null;
+};

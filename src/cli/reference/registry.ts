@@ -4,6 +4,7 @@ import { t01 } from './t01.ts';
 import { t02 } from './t02.ts';
 import { t03 } from './t03.ts';
 import { t04 } from './t04.ts';
+import { t05 } from './t05.ts';
 import { t07 } from './t07.ts';
 import { t09 } from './t09.ts';
 import { t18 } from './t18.ts';
@@ -22,6 +23,7 @@ export const topics: Readonly<Record<string, Topic>> = {
   t02_ordinal: { answer: t02 },
   t03_housing: { answer: t03 },
   t04_firth: { answer: t04 },
+  t05_sensitivity: { answer: t05 },
   t07_binomial: { answer: t07 },
   t09_pchip_isotonic: { answer: t09 },
   t18_quasirandom: { answer: t18 },
