@@ -1,12 +1,16 @@
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { api } from '../wire/api.ts';
+import { showUnits } from '../words/en/figures.ts';
 import { App } from './app.tsx';
 import './look/base.css';
 import { call } from './state/call.ts';
 import { openKeeper } from './state/keeper.ts';
 import { modelThread, startModel } from './state/model.ts';
 import { sendChange } from './state/sendChange.ts';
+import { keptUnits } from './state/units.ts';
+
+showUnits(keptUnits());
 
 const keeper = openKeeper({
   shelf: localStorage,

@@ -1,15 +1,78 @@
+import { lazy, Suspense } from 'react';
 import { Route, Switch } from 'wouter';
+import { shellText } from '../../words/en/screens/shell.ts';
+import { BedScreen } from './bed/BedScreen.tsx';
 import { HomeScreen } from './home/HomeScreen.tsx';
 import { NotFoundScreen } from './NotFoundScreen.tsx';
+import { StudyScreen } from './study/StudyScreen.tsx';
+
+/** Screens that are not where anyone starts are fetched when they are opened. */
+const BookScreen = lazy(async () => ({
+  default: (await import('./book/BookScreen.tsx')).BookScreen,
+}));
+const CardScreen = lazy(async () => ({
+  default: (await import('./card/CardScreen.tsx')).CardScreen,
+}));
+const DescribeScreen = lazy(async () => ({
+  default: (await import('./describe/DescribeScreen.tsx')).DescribeScreen,
+}));
+const EntryScreen = lazy(async () => ({
+  default: (await import('./book/EntryScreen.tsx')).EntryScreen,
+}));
+const MachineScreen = lazy(async () => ({
+  default: (await import('./machine/MachineScreen.tsx')).MachineScreen,
+}));
+const SheetScreen = lazy(async () => ({
+  default: (await import('./sheet/SheetScreen.tsx')).SheetScreen,
+}));
+const TakeScreen = lazy(async () => ({
+  default: (await import('./take/TakeScreen.tsx')).TakeScreen,
+}));
+const TroubleScreen = lazy(async () => ({
+  default: (await import('./trouble/TroubleScreen.tsx')).TroubleScreen,
+}));
 
 /** Which screen stands at which address. */
 export const Screens = () => (
-  <Switch>
-    <Route path="/">
-      <HomeScreen />
-    </Route>
-    <Route>
-      <NotFoundScreen />
-    </Route>
-  </Switch>
+  <Suspense fallback={<p className="page-wait">{shellText.loading}</p>}>
+    <Switch>
+      <Route path="/">
+        <HomeScreen />
+      </Route>
+      <Route path="/bed">
+        <BedScreen />
+      </Route>
+      <Route path="/cards/describe">
+        <DescribeScreen />
+      </Route>
+      <Route path="/sheets/new">
+        <SheetScreen />
+      </Route>
+      <Route path="/trouble">
+        <TroubleScreen />
+      </Route>
+      <Route path="/machine">
+        <MachineScreen />
+      </Route>
+      <Route path="/book">
+        <BookScreen />
+      </Route>
+      <Route path="/book/:id">{({ id }) => <EntryScreen key={id} id={id} />}</Route>
+      <Route path="/study/:id">{({ id }) => <StudyScreen key={id} id={id} />}</Route>
+      <Route path="/study/:id/sheet">{({ id }) => <SheetScreen key={id} studyId={id} />}</Route>
+      <Route path="/study/:id/describe">
+        {({ id }) => <DescribeScreen key={id} studyId={id} />}
+      </Route>
+      <Route path="/study/:id/card">{({ id }) => <CardScreen key={id} studyId={id} />}</Route>
+      <Route path="/study/:id/card/:code">
+        {({ id, code }) => <StudyScreen key={`${id}/${code}`} id={id} code={code} />}
+      </Route>
+      <Route path="/study/:id/card/:code/machine">
+        {({ id, code }) => <TakeScreen key={`${id}/${code}`} studyId={id} code={code} />}
+      </Route>
+      <Route>
+        <NotFoundScreen />
+      </Route>
+    </Switch>
+  </Suspense>
 );

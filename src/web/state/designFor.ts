@@ -5,9 +5,9 @@ import type { FitAnswer } from '../../core/cutmodel/fitAnswer.ts';
 import { powerLimit } from '../../core/machine/deliveredPower.ts';
 import type { Setting } from '../../core/machine/setting.ts';
 import type { Outcome } from '../../core/problem.ts';
-import { stockThicknessMm } from '../../core/stock/stockThickness.ts';
+import { believedChangeover } from '../../core/study/believedChangeover.ts';
 import type { Study } from '../../core/study/study.ts';
-import { believedOf } from './believed.ts';
+import { toCutStudy } from '../../core/study/toCutStudy.ts';
 
 /** What a person may wish of a card; the study says the rest. */
 export interface CardWish {
@@ -49,12 +49,13 @@ export const designFor = (
   answer: FitAnswer | undefined,
 ): Outcome<DesignedCard> => {
   const limit = powerLimit(study.machine);
+  const cut = toCutStudy(study);
   const request: CardRequest = {
     ...wish,
-    thicknessMm: stockThicknessMm(study.stock),
+    thicknessMm: cut.stock.thicknessMm,
     machine: study.machine,
     ...(limit.because === 'rated-current' ? { ratedPowerPct: limit.powerPct } : {}),
-    believed: believedOf(study, answer),
+    believed: believedChangeover(cut, answer),
     ...(study.stock.batch === undefined ? {} : { batch: study.stock.batch }),
     ...(study.stock.sheet === undefined ? {} : { sheet: study.stock.sheet }),
   };

@@ -1,3 +1,10 @@
+import { showCurrent } from '../../core/units/current.ts';
+import { showLength } from '../../core/units/length.ts';
+import { showPower } from '../../core/units/power.ts';
+import { showPressure } from '../../core/units/pressure.ts';
+import { showSpeed } from '../../core/units/speed.ts';
+import { metricUnits, type UnitPreference } from '../../core/units/unitPreference.ts';
+
 /**
  * Figures as they stand in sentences, each with its unit. A narrow no-break space keeps the two together at the end of a
  * line; the minus is the true one.
@@ -6,14 +13,28 @@ const gap = '\u202f';
 const trimmed = (value: number, decimals: number): string =>
   String(Number(value.toFixed(decimals))).replace('-', '\u2212');
 
-export const speedWords = (speedMmPerS: number): string => `${trimmed(speedMmPerS, 2)}${gap}mm/s`;
+/**
+ * The units in which the page shows figures: a choice of the person at this screen, made once before anything is drawn.
+ * What is cut into a card or typed into a machine is always in mm and mm/s.
+ */
+let shown: UnitPreference = metricUnits;
+export const unitsShown = (): UnitPreference => shown;
+export const showUnits = (preference: UnitPreference): void => {
+  shown = preference;
+};
 
-export const powerWords = (powerPct: number): string => `${trimmed(powerPct, 1)}${gap}%`;
+export const speedWords = (speedMmPerS: number): string => showSpeed(speedMmPerS, shown.speed);
+
+export const powerWords = (powerPct: number): string => showPower(powerPct);
 
 export const lengthWords = (lengthMm: number): string =>
-  lengthMm >= 2000 ? `${trimmed(lengthMm / 1000, 2)}${gap}m` : `${trimmed(lengthMm, 2)}${gap}mm`;
+  shown.length === 'mm' && lengthMm >= 2000
+    ? showLength(lengthMm, 'm')
+    : showLength(lengthMm, shown.length);
 
-export const currentWords = (currentMa: number): string => `${trimmed(currentMa, 1)}${gap}mA`;
+export const currentWords = (currentMa: number): string => showCurrent(currentMa);
+
+export const pressureWords = (kPa: number): string => showPressure(kPa, shown.pressure);
 
 /** `3.5 s`, `4 min 10 s`, `1 h 5 min`. */
 export const durationWords = (seconds: number): string => {

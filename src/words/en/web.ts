@@ -12,8 +12,20 @@ export const webWords = {
       `The workshop computer answered ${p('address')} in a way this page does not know.`,
     remedy: () => 'Reload the page: it is probably older than the program.',
   },
-  'not-a-cell-name': {
-    message: (p) => `There is no cell ${p('cell')} on this card.`,
-    remedy: () => 'Use the letter and number that stand beside the shape.',
+  'list-does-not-step': {
+    message: (p) => `“${p('text')}” does not lead from the first to the last in at most 60 steps.`,
+    remedy: () => 'Write it as 10 to 30 by 5, or write the figures one by one.',
+  },
+  'list-too-long': {
+    message: (p) => `${p('count')} figures are more than one card holds.`,
+    remedy: (p) => `Write at most ${p('most')}.`,
+  },
+  'line-not-a-setting': {
+    message: (p) => `“${p('text')}” is not a speed and a power setting.`,
+    remedy: () => 'Write a speed, then a power setting, such as 14 mm/s 30 %.',
+  },
+  'line-not-a-reading': {
+    message: (p) => `“${p('text')}” is not a power setting and a current.`,
+    remedy: () => 'Write a power setting, then a current, such as 20 % 5.3 mA.',
   },
 } satisfies Record<string, Sentence>;

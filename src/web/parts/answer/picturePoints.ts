@@ -18,14 +18,12 @@ export const picturePoints = (study: CutStudy): readonly PicturePoint[] => {
   const graded = study.cells.flatMap((cell) =>
     cell.grade === undefined || cell.spoilt !== undefined ? [] : [{ ...cell, grade: cell.grade }],
   );
-  const bySetting = Map.groupBy(graded, placeOf);
-  return [...bySetting.values()].flatMap((cells) =>
-    cells.map(({ powerPct, speedMmPerS, grade }, i) => ({
-      powerPct: powerPct + (i - (cells.length - 1) / 2) * apart,
-      speedMmPerS,
-      grade,
-    })),
-  );
+  const places = graded.map(placeOf);
+  return graded.map(({ powerPct, speedMmPerS, grade }, i): PicturePoint => {
+    const beside = places.filter((place) => place === places[i]).length;
+    const before = places.slice(0, i).filter((place) => place === places[i]).length;
+    return { powerPct: powerPct + (before - (beside - 1) / 2) * apart, speedMmPerS, grade };
+  });
 };
 
 const placeOf = ({ powerPct, speedMmPerS }: StudyCell): string =>

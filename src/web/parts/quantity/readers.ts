@@ -1,13 +1,13 @@
-import { done, refused, type Outcome } from '../../../core/problem.ts';
+import { parseCurrent } from '../../../core/units/current.ts';
+import { parseLength } from '../../../core/units/length.ts';
+import { parsePower } from '../../../core/units/power.ts';
+import { parsePressure } from '../../../core/units/pressure.ts';
+import { parseSpeed } from '../../../core/units/speed.ts';
+import { unitsShown } from '../../../words/en/figures.ts';
 
-const plain =
-  (units: Readonly<Record<string, number>>, what: string) =>
-  (text: string): Outcome<number> => {
-    const found = /^\s*(\d+(?:[.,]\d+)?)\s*(.*?)\s*$/.exec(text);
-    const factor = units[(found?.[2] ?? '?').toLowerCase()];
-    if (found === null || factor === undefined) return refused('not-a-quantity', { text, what });
-    return done(Number((found[1] ?? '').replace(',', '.')) * factor);
-  };
-export const readSpeed = plain({ '': 1, 'mm/s': 1 }, 'a speed');
-export const readPower = plain({ '': 1, '%': 1 }, 'a power setting');
-export const readLength = plain({ '': 1, mm: 1, cm: 10, in: 25.4 }, 'a length');
+/** Readers of what a person types. A bare figure is taken in the unit that the page shows. */
+export const readSpeed = (text: string) => parseSpeed(text, unitsShown().speed);
+export const readLength = (text: string) => parseLength(text, unitsShown().length);
+export const readPressure = (text: string) => parsePressure(text, unitsShown().pressure);
+export const readPower = (text: string) => parsePower(text);
+export const readCurrent = (text: string) => parseCurrent(text);

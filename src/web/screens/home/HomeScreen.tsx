@@ -1,2 +1,19 @@
+import { useState } from 'react';
+import { shellText as words } from '../../../words/en/screens/shell.ts';
+import { useHome } from '../../state/queries.ts';
+import { BedScreen } from '../bed/BedScreen.tsx';
 import { FirstScreen } from '../first/FirstScreen.tsx';
-export const HomeScreen = () => <FirstScreen />;
+
+/**
+ * The first day: a card to tap. From the second day: the sheet on the bed. Which of the two is settled when the screen
+ * opens, so that the first tap does not take the card away from under the finger.
+ */
+export const HomeScreen = () => {
+  const { data, isError } = useHome();
+  const [opensOn, setOpensOn] = useState<'first' | 'bed'>();
+  if (opensOn === undefined && (data !== undefined || isError)) {
+    setOpensOn(data?.hasWork === true ? 'bed' : 'first');
+  }
+  if (opensOn === undefined) return <p className="page-wait">{words.loading}</p>;
+  return opensOn === 'first' ? <FirstScreen /> : <BedScreen />;
+};

@@ -1,0 +1,34 @@
+import { describe, expect, it } from 'vitest';
+import { readList } from './listReader.ts';
+import { readSpeed } from './readers.ts';
+
+const speeds = (text: string) => {
+  const read = readList(readSpeed)(text);
+  return read.ok ? read.value : read.problem.code;
+};
+
+describe('a list of quantities as people write it', () => {
+  it('is parted by commas, semicolons or blanks', () => {
+    expect(speeds('10, 15, 20')).toEqual([10, 15, 20]);
+    expect(speeds('10 12.5 15 mm/s')).toEqual([10, 12.5, 15]);
+    expect(speeds('10;11')).toEqual([10, 11]);
+    expect(speeds('10,15,20')).toEqual([10, 15, 20]);
+    expect(speeds('14')).toEqual([14]);
+    expect(speeds('')).toEqual([]);
+  });
+
+  it('may be said by its first, last and step', () => {
+    expect(speeds('10 to 30 by 5 mm/s')).toEqual([10, 15, 20, 25, 30]);
+    expect(speeds('10-11 by 0.5')).toEqual([10, 10.5, 11]);
+  });
+
+  it('takes one unit for all', () => {
+    expect(speeds('600, 900 mm/min')).toEqual([10, 15]);
+  });
+
+  it('refuses what is no number, no step, or no end', () => {
+    expect(speeds('10, 1x5')).not.toBeInstanceOf(Array);
+    expect(speeds('10 to 30 by 0')).toBe('list-does-not-step');
+    expect(speeds('10 to 5000 by 1')).toBe('list-does-not-step');
+  });
+});

@@ -1,0 +1,96 @@
+import { useState } from 'react';
+import type { Setting } from '../../../core/machine/setting.ts';
+import type { PromiseWish } from '../../../core/reading/promise.ts';
+import type { Tally } from '../../../core/reading/tally.ts';
+import { lengthWords, powerWords, speedWords } from '../../../words/en/figures.ts';
+import { tallyText as words } from '../../../words/en/screens/tally.ts';
+import { Action } from '../action/Action.tsx';
+import { CountField } from '../quantity/CountField.tsx';
+import { QuantityField } from '../quantity/QuantityField.tsx';
+import { readLength, readPower, readSpeed } from '../quantity/readers.ts';
+import './tally.css';
+
+export interface TallyFormProps {
+  readonly promise: PromiseWish;
+  /** The setting that was run; absent: it is asked for. */
+  readonly setting?: Setting;
+  readonly onSave: (tally: Tally) => void;
+}
+
+const most = 100_000;
+
+/** Counts an order: parts cut, and of those the ones that gave trouble. What remains came out. */
+export const TallyForm = ({ promise, setting, onSave }: TallyFormProps) => {
+  const [counts, setCounts] = useState({ cut: 0, hangs: 0, stays: 0, spoilt: 0 });
+  const [partLengthMm, setLength] = useState(promise.partLengthMm);
+  const [speedMmPerS, setSpeed] = useState<number | undefined>(setting?.speedMmPerS);
+  const [powerPct, setPower] = useState<number | undefined>(setting?.powerPct);
+  const { cut, hangs, stays, spoilt } = counts;
+  const out = cut - hangs - stays - spoilt;
+  const ran =
+    speedMmPerS === undefined || powerPct === undefined
+      ? undefined
+      : (setting ?? { speedMmPerS, powerPct, passes: 1 });
+  const count = (name: keyof typeof counts, label: string) => (
+    <CountField
+      label={label}
+      value={counts[name]}
+      least={0}
+      most={most}
+      onChange={(value) => setCounts({ ...counts, [name]: value })}
+    />
+  );
+  const save = (): void => {
+    if (ran === undefined || out < 0 || cut === 0) return;
+    onSave({ setting: ran, out, hangs, stays, spoilt, partLengthMm });
+    setCounts({ cut: 0, hangs: 0, stays: 0, spoilt: 0 });
+  };
+  return (
+    <div className="stack">
+      {setting === undefined ? (
+        <div className="field-row">
+          <QuantityField
+            label={words.speed}
+            value={speedMmPerS}
+            show={speedWords}
+            parse={readSpeed}
+            onChange={setSpeed}
+          />
+          <QuantityField
+            label={words.power}
+            value={powerPct}
+            show={powerWords}
+            parse={readPower}
+            onChange={setPower}
+          />
+        </div>
+      ) : (
+        <p>{words.at(setting)}.</p>
+      )}
+      <div className="tally-counts">
+        {count('cut', words.cut)}
+        {count('hangs', words.knife)}
+        {count('stays', words.stays)}
+        {count('spoilt', words.pocket)}
+      </div>
+      <p className="small soft">{words.pushed}</p>
+      <QuantityField
+        label={words.length}
+        value={partLengthMm}
+        show={lengthWords}
+        parse={readLength}
+        onChange={(value) => {
+          if (value !== undefined) setLength(value);
+        }}
+      />
+      <p role="status">
+        {out < 0 ? words.tooMany : cut > 0 ? `${words.line({ out, hangs, stays, spoilt })}.` : ''}
+      </p>
+      <div className="actions">
+        <Action onPress={save} isDisabled={ran === undefined || out < 0 || cut === 0}>
+          {words.save}
+        </Action>
+      </div>
+    </div>
+  );
+};

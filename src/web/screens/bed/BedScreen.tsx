@@ -1,0 +1,55 @@
+import { bedText as words, studyText } from '../../../words/en/screens/study.ts';
+import { shellText } from '../../../words/en/screens/shell.ts';
+import { ActionLink } from '../../parts/action/Action.tsx';
+import { Page, Section } from '../../parts/page/Page.tsx';
+import { useHome } from '../../state/queries.ts';
+import { Doors } from '../first/Doors.tsx';
+import { ExampleDoor } from '../first/ExampleDoor.tsx';
+import { KeptSetting } from './KeptSetting.tsx';
+import { OtherSheets } from './OtherSheets.tsx';
+import { OpenReading } from './OpenReading.tsx';
+
+/** The sheet on the bed: its setting, its promise and its last order; the same sheet again, or a new one. */
+export const BedScreen = () => {
+  const { data: home, isPending } = useHome();
+  const latest = home?.latest;
+  if (isPending) return <p className="page-wait">{shellText.loading}</p>;
+  if (latest === undefined) {
+    return (
+      <Page title={words.nothing} lead={words.nothingMore}>
+        <Doors />
+        <ExampleDoor />
+      </Page>
+    );
+  }
+  const { study, kept, lastTally } = latest;
+  const measured = study.stock.thicknessReadingsMm.length > 0;
+  return (
+    <Page
+      title={words.title}
+      lead={studyText.stock(study.stock.material, study.stock.nominalThicknessMm, measured)}
+    >
+      {kept === undefined ? (
+        <OpenReading studyId={study.id} />
+      ) : (
+        <KeptSetting entry={kept} lastTally={lastTally} />
+      )}
+      <div className="actions">
+        {kept === undefined ? null : (
+          <ActionLink kind="strong" href={`/book/${kept.id}`}>
+            {words.same}
+          </ActionLink>
+        )}
+        <ActionLink kind={kept === undefined ? 'strong' : 'plain'} href={`/study/${study.id}`}>
+          {kept === undefined ? words.goOn : words.open}
+        </ActionLink>
+        <ActionLink href="/sheets/new">{words.newOne}</ActionLink>
+      </div>
+      <Section title={words.elsewhere}>
+        <Doors />
+      </Section>
+      <OtherSheets except={study.id} />
+      {home?.exampleOpen === true ? null : <ExampleDoor />}
+    </Page>
+  );
+};

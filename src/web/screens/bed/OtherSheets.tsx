@@ -1,0 +1,35 @@
+import { Link } from 'wouter';
+import { counted } from '../../../words/en/figures.ts';
+import { bedText as words, studyText } from '../../../words/en/screens/study.ts';
+import { Section } from '../../parts/page/Page.tsx';
+import { useStudies } from '../../state/queries.ts';
+
+/** The sheets that lay on the bed before. */
+export const OtherSheets = ({ except }: { readonly except: string }) => {
+  const { data } = useStudies();
+  const others = data?.studies.filter(({ id }) => id !== except) ?? [];
+  if (others.length === 0) return null;
+  return (
+    <Section title={words.others}>
+      <ul className="sheets">
+        {others.map(({ id, stock, cardCodes, touchedAt, isExample }) => (
+          <li key={id}>
+            <Link href={`/study/${id}`}>
+              <strong>
+                {studyText.stock(
+                  stock.material,
+                  stock.nominalThicknessMm,
+                  stock.thicknessReadingsMm.length > 0,
+                )}
+              </strong>
+              <span className="small soft">
+                {isExample ? `${words.example} · ` : ''}
+                {counted(cardCodes.length, 'card')} · {new Date(touchedAt).toLocaleDateString()}
+              </span>
+            </Link>
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+};

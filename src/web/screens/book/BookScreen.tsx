@@ -1,0 +1,73 @@
+import { useState } from 'react';
+import { Link } from 'wouter';
+import { addressOf, api } from '../../../wire/api.ts';
+import { answerText } from '../../../words/en/screens/answer.ts';
+import { bookText as words } from '../../../words/en/screens/book.ts';
+import { shellText } from '../../../words/en/screens/shell.ts';
+import { DownloadLink } from '../../parts/action/Action.tsx';
+import { More } from '../../parts/more/More.tsx';
+import { Notice } from '../../parts/notice/Notice.tsx';
+import { Page } from '../../parts/page/Page.tsx';
+import { TextLine } from '../../parts/quantity/TextLine.tsx';
+import { useBook, type BookEntry } from '../../state/queries.ts';
+import './book.css';
+
+/** The workshop's proven settings, to be searched; those for the sheet on the bed first. */
+export const BookScreen = () => {
+  const [text, setText] = useState('');
+  const { data, isPending, isError } = useBook(text.trim());
+  const entries = data?.entries ?? [];
+  return (
+    <Page title={words.title} lead={words.lead}>
+      <TextLine label={words.search} value={text} onChange={setText} />
+      {isPending ? <p>{shellText.loading}</p> : null}
+      {isError ? (
+        <Notice tone="care">
+          <p>{shellText.sending.away(0)}.</p>
+        </Notice>
+      ) : null}
+      {data !== undefined && entries.length === 0 ? (
+        <p role="status">{text.trim() === '' ? words.empty : words.noneFound}</p>
+      ) : (
+        <ul className="book">
+          {entries.map((found) => (
+            <EntryLine key={found.entry.id} found={found} />
+          ))}
+        </ul>
+      )}
+      <div>
+        <More title={words.out}>
+          <div className="actions">
+            <DownloadLink href={addressOf(api.exportAll)} fileName="throughcut.json">
+              {words.exportAll}
+            </DownloadLink>
+            <DownloadLink href={addressOf(api.exportBookTable)} fileName="throughcut-book.csv">
+              {words.exportTable}
+            </DownloadLink>
+          </div>
+        </More>
+      </div>
+    </Page>
+  );
+};
+
+const EntryLine = ({ found }: { readonly found: BookEntry }) => {
+  const { entry, check } = found;
+  const { material, nominalThicknessMm, measuredThicknessMm, batch } = entry.holdsFor;
+  return (
+    <li>
+      <Link href={`/book/${entry.id}`} className="book-entry">
+        <span className="book-stock">
+          {words.stock(material, nominalThicknessMm, measuredThicknessMm)}
+          {batch === undefined ? '' : `, ${words.batch(batch)}`}
+          {entry.isExample ? ` · ${words.from_example}` : ''}
+        </span>
+        <span className="book-setting">{answerText.cutAt(entry.setting)}</span>
+        <span className="book-promise">
+          {words.promise(entry.promise.outOf100, entry.surePct)} · {words.verdicts[check.verdict]}
+        </span>
+        <span className="book-code figure-text">{entry.code}</span>
+      </Link>
+    </li>
+  );
+};

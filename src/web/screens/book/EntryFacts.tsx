@@ -1,0 +1,46 @@
+import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
+import { bookText as words } from '../../../words/en/screens/book.ts';
+
+/** What the setting holds for and where it came from. */
+export const EntryFacts = ({ entry }: { readonly entry: ProvenSetting }) => {
+  const { holdsFor, cameFrom, promise } = entry;
+  const { material, nominalThicknessMm, measuredThicknessMm, batch, machine } = holdsFor;
+  return (
+    <dl className="entry-facts">
+      <Fact name={words.holdsFor}>
+        {[
+          words.stock(material, nominalThicknessMm, measuredThicknessMm),
+          ...(batch === undefined ? [] : [words.batch(batch)]),
+          ...(machine === undefined ? [] : [machine]),
+          words.promiseFor[promise.for],
+          words.partLength(promise.partLengthMm),
+        ].join('; ')}
+        .
+      </Fact>
+      <Fact name={words.cameFrom}>
+        {words.from(cameFrom.cardCodes, cameFrom.cellCount, cameFrom.partsTallied, cameFrom.habit)}.
+      </Fact>
+      <Fact name={words.keptOn}>{new Date(entry.keptAt).toLocaleDateString()}.</Fact>
+      <Fact name={words.label}>
+        <span className="book-code figure-text">{entry.code}</span>
+      </Fact>
+      {entry.personsChoice === undefined ? null : (
+        <Fact name={words.choice}>{entry.personsChoice}</Fact>
+      )}
+      {entry.note === undefined ? null : <Fact name={words.note}>{entry.note}</Fact>}
+    </dl>
+  );
+};
+
+const Fact = ({
+  name,
+  children,
+}: {
+  readonly name: string;
+  readonly children: React.ReactNode;
+}) => (
+  <div>
+    <dt>{name}</dt>
+    <dd>{children}</dd>
+  </div>
+);

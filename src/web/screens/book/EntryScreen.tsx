@@ -1,0 +1,105 @@
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useLocation } from 'wouter';
+import { api } from '../../../wire/api.ts';
+import { answerText } from '../../../words/en/screens/answer.ts';
+import { bookText as words } from '../../../words/en/screens/book.ts';
+import { shellText } from '../../../words/en/screens/shell.ts';
+import { tallyText } from '../../../words/en/screens/tally.ts';
+import { Action, ActionLink } from '../../parts/action/Action.tsx';
+import { Cautions } from '../../parts/cautions/Cautions.tsx';
+import { Notice } from '../../parts/notice/Notice.tsx';
+import { Page, Section } from '../../parts/page/Page.tsx';
+import { TallyForm } from '../../parts/tally/TallyForm.tsx';
+import { callOrThrow } from '../../state/call.ts';
+import { newId } from '../../state/newId.ts';
+import { queryKeys, useBookEntry, type BookEntry } from '../../state/queries.ts';
+import { useKeeperState } from '../../state/workshop.tsx';
+import { EntryFacts } from './EntryFacts.tsx';
+import { PromiseChecked } from './PromiseChecked.tsx';
+import './book.css';
+
+const runActs = ['unattended', 'always'] as const;
+
+/** One proven setting: what it holds for, where it came from, and its promise checked by orders. */
+export const EntryScreen = ({ id }: { readonly id: string }) => {
+  const { waiting } = useKeeperState();
+  const { data, isPending, isError, refetch } = useBookEntry(id);
+  if (data !== undefined) return <Entry found={data} />;
+  return (
+    <Page title={words.title}>
+      <p role="status">
+        {waiting > 0 ? words.saving : isPending ? shellText.loading : shellText.notFoundMore}
+      </p>
+      <div className="actions">
+        {isError ? <Action onPress={() => void refetch()}>{shellText.tryAgain}</Action> : null}
+        <ActionLink href="/book">{words.back}</ActionLink>
+      </div>
+    </Page>
+  );
+};
+
+const Entry = ({ found }: { readonly found: BookEntry }) => {
+  const { entry, check, tallies } = found;
+  const [, goTo] = useLocation();
+  const cache = useQueryClient();
+  const forget = (): void => {
+    void cache.invalidateQueries({ queryKey: queryKeys.book });
+    void cache.invalidateQueries({ queryKey: queryKeys.home });
+  };
+  const count = useMutation({
+    mutationFn: (tally: Parameters<Parameters<typeof TallyForm>[0]['onSave']>[0]) => {
+      const { setting: _same, ...counts } = tally;
+      const body = { ...counts, id: newId(), at: new Date().toISOString() };
+      return callOrThrow(api.tallyEntry, { params: { id: entry.id }, body });
+    },
+    onSuccess: forget,
+  });
+  const remove = useMutation({
+    mutationFn: () => callOrThrow(api.removeEntry, { params: { id: entry.id } }),
+    onSuccess: () => {
+      forget();
+      goTo('/book');
+    },
+  });
+  return (
+    <Page
+      title={answerText.cutAt(entry.setting)}
+      lead={words.promise(entry.promise.outOf100, entry.surePct)}
+    >
+      <EntryFacts entry={entry} />
+      <Section title={words.checked}>
+        <PromiseChecked check={check} />
+        {tallies.length === 0 ? null : (
+          <ul className="book-orders figure-text">
+            {tallies.map((tally) => (
+              <li key={tally.id}>
+                {new Date(tally.at).toLocaleDateString()}: {tallyText.line(tally)}
+              </li>
+            ))}
+          </ul>
+        )}
+      </Section>
+      <Section title={tallyText.title}>
+        <p className="soft">{tallyText.lead}</p>
+        <TallyForm
+          promise={entry.promise}
+          setting={entry.setting}
+          onSave={(tally) => count.mutate(tally)}
+        />
+        {count.isError ? (
+          <Notice tone="stop">
+            <p>{count.error.message}</p>
+          </Notice>
+        ) : null}
+      </Section>
+      <Cautions acts={runActs} brief />
+      <div className="actions">
+        <ActionLink href={`/study/${entry.cameFrom.studyId}`}>{words.openStudy}</ActionLink>
+        <ActionLink href="/book">{words.back}</ActionLink>
+        <Action kind="quiet" onPress={() => remove.mutate()}>
+          {words.remove}
+        </Action>
+      </div>
+    </Page>
+  );
+};

@@ -1,0 +1,13 @@
+import type { Card } from '../../../core/card/card.ts';
+import { cardText as words } from '../../../words/en/screens/card.ts';
+import { cardTime } from '../../../core/card/cardTime.ts';
+
+/** What the card costs: sheet, settings to type, time. */
+export const CardFacts = ({ card }: { readonly card: Card }) => (
+  <ul className="card-facts figure-text">
+    <li>{words.cells(card.cells.length)}</li>
+    <li>{words.types(card.rungs.length)}</li>
+    <li>{words.uses(card.widthMm, card.heightMm)}</li>
+    <li>{words.takes(cardTime(card).seconds)}</li>
+  </ul>
+);

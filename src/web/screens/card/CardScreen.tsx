@@ -1,0 +1,106 @@
+import { useMemo, useState } from 'react';
+import { useLocation, useSearch } from 'wouter';
+import type { DesignedCard } from '../../../core/card/designCard.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { cardText as words } from '../../../words/en/screens/card.ts';
+import { shellText } from '../../../words/en/screens/shell.ts';
+import { Action } from '../../parts/action/Action.tsx';
+import { Cautions } from '../../parts/cautions/Cautions.tsx';
+import { ProblemNotice } from '../../parts/notice/Notice.tsx';
+import { useDocumentTitle } from '../../parts/page/Page.tsx';
+import { SheetPicture } from '../../parts/sheet/SheetPicture.tsx';
+import { designFor, usualWish, type CardWish } from '../../state/designFor.ts';
+import { newCode } from '../../state/newId.ts';
+import { commonPowerPct } from '../../state/newStudy.ts';
+import { nextRungs } from '../../state/nextRungs.ts';
+import { useAnswer } from '../../state/useAnswer.ts';
+import { useStudy, useWorkshop } from '../../state/workshop.tsx';
+import { CardFacts } from './CardFacts.tsx';
+import { CardWishForm } from './CardWishForm.tsx';
+import '../study/workbench.css';
+import '../../parts/reader/reader.css';
+import './cardScreen.css';
+
+const cardActs = ['card'] as const;
+
+/** A good card at once, everything adjustable, the picture live. */
+export const CardScreen = ({ studyId }: { readonly studyId: string }) => {
+  const { study } = useStudy(studyId);
+  return study === undefined ? (
+    <p className="page-wait">{shellText.loading}</p>
+  ) : (
+    <Design study={study} />
+  );
+};
+
+const Design = ({ study }: { readonly study: Study }) => {
+  useDocumentTitle(words.title);
+  const { keeper } = useWorkshop();
+  const [, goTo] = useLocation();
+  const asksNext = useSearch().split('&').includes('next');
+  const [wish, setWish] = useState<CardWish>(() => firstWish(study, asksNext));
+  const { answer } = useAnswer(study);
+  const designed = useMemo(() => designFor(study, wish, answer), [study, wish, answer]);
+
+  const take = ({ card }: DesignedCard): void => {
+    const studyId = study.id;
+    const powers = new Set(card.rungs.map(({ setting }) => setting.powerPct));
+    keeper.make(
+      ...(powers.size === 1 && study.ask.powerPct === undefined
+        ? [{ kind: 'head', studyId, head: { ask: { powerPct: wish.powerPct } } } as const]
+        : []),
+      { kind: 'add-card', studyId, card },
+    );
+    goTo(`/study/${studyId}/card/${card.code}/machine`);
+  };
+
+  return (
+    <div className="workbench">
+      <div className="workbench-head">
+        <h1>{words.title}</h1>
+      </div>
+      <div className="workbench-bench bench">
+        {designed.ok ? (
+          <div className="design-board">
+            <SheetPicture
+              card={designed.value.card}
+              words="as-cut"
+              label={words.picture(designed.value.card.code)}
+            />
+            <CardFacts card={designed.value.card} />
+          </div>
+        ) : null}
+      </div>
+      <div className="workbench-paper">
+        {designed.ok ? null : <ProblemNotice problem={designed.problem} tone="stop" />}
+        <CardWishForm study={study} wish={wish} onChange={setWish} />
+        {designed.ok ? (
+          <>
+            {designed.value.remarks.map((remark) => (
+              <ProblemNotice key={remark.code} problem={remark} tone="say" />
+            ))}
+            <Cautions acts={cardActs} />
+            <div className="actions">
+              <Action kind="strong" onPress={() => take(designed.value)}>
+                {words.take}
+              </Action>
+            </div>
+          </>
+        ) : null}
+      </div>
+    </div>
+  );
+};
+
+const firstWish = (study: Study, asksNext: boolean): CardWish => {
+  const powerPct = study.ask.powerPct ?? study.habit?.powerPct ?? commonPowerPct;
+  const last = study.cards.findLast(({ origin }) => origin === 'designed');
+  const wish: CardWish = {
+    ...usualWish(newCode(), powerPct),
+    ...(last === undefined ? {} : { shape: last.shape, sizeMm: last.sizeMm }),
+    ...(last?.scoring === undefined ? {} : { scoring: last.scoring }),
+    ...(last?.trusted === undefined ? {} : { trusted: last.trusted }),
+  };
+  const rungs = asksNext ? nextRungs(study.id) : undefined;
+  return rungs === undefined ? wish : { ...wish, rungs };
+};

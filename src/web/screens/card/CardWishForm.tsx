@@ -1,0 +1,100 @@
+import type { Study } from '../../../core/study/study.ts';
+import { powerWords, speedWords } from '../../../words/en/figures.ts';
+import { cardText as words } from '../../../words/en/screens/card.ts';
+import { Action } from '../../parts/action/Action.tsx';
+import { Choice } from '../../parts/choice/Choice.tsx';
+import { More } from '../../parts/more/More.tsx';
+import { CountField } from '../../parts/quantity/CountField.tsx';
+import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
+import { readPower, readSpeed } from '../../parts/quantity/readers.ts';
+import type { CardWish } from '../../state/designFor.ts';
+import { newSeed } from '../../state/newId.ts';
+import { RungChips } from '../study/RungChips.tsx';
+import { MakingForm } from './MakingForm.tsx';
+
+export interface CardWishFormProps {
+  readonly study: Study;
+  readonly wish: CardWish;
+  readonly onChange: (wish: CardWish) => void;
+}
+
+/** What the card is to find out, and how much may be typed; shape, marks and outline one click below. */
+export const CardWishForm = ({ wish, onChange }: CardWishFormProps) => {
+  const change = (part: Partial<CardWish>): void => onChange({ ...wish, ...part });
+  return (
+    <div className="stack">
+      <Choice<CardWish['vary'] | 'said'>
+        label={words.question}
+        lay="list"
+        value={wish.rungs === undefined ? wish.vary : 'said'}
+        options={[
+          ...(wish.rungs === undefined ? [] : [{ value: 'said' as const, label: words.nextCard }]),
+          ...(['speed', 'power', 'speed-and-power', 'passes'] as const).map((value) => ({
+            value,
+            label: words.vary[value],
+            more: words.varyMore[value],
+          })),
+        ]}
+        onChange={(vary) => {
+          if (vary === 'said') return;
+          const { rungs: _said, ...rest } = wish;
+          onChange({ ...rest, vary });
+        }}
+      />
+      {wish.rungs === undefined ? (
+        <div className="field-row">
+          <QuantityField
+            label={words.power}
+            value={wish.powerPct}
+            show={powerWords}
+            parse={readPower}
+            onChange={(powerPct) => {
+              if (powerPct !== undefined) change({ powerPct });
+            }}
+          />
+          {wish.vary === 'power' ? (
+            <QuantityField
+              label={words.atSpeed}
+              value={wish.speedMmPerS}
+              optional
+              show={speedWords}
+              parse={readSpeed}
+              onChange={(speedMmPerS) => onChange(withSpeed(wish, speedMmPerS))}
+            />
+          ) : null}
+          <CountField
+            label={words.settings}
+            value={wish.settingsAtMost ?? (wish.vary === 'speed-and-power' ? 9 : 6)}
+            least={2}
+            most={20}
+            onChange={(settingsAtMost) => change({ settingsAtMost })}
+          />
+          <CountField
+            label={words.each}
+            value={wish.cellsEach}
+            least={1}
+            most={8}
+            onChange={(cellsEach) => change({ cellsEach })}
+          />
+        </div>
+      ) : (
+        <RungChips settings={wish.rungs} />
+      )}
+      <div>
+        <More title={words.more}>
+          <MakingForm wish={wish} onChange={onChange} />
+          <div className="actions">
+            <Action kind="quiet" onPress={() => change({ seed: newSeed() })}>
+              {words.shuffle}
+            </Action>
+          </div>
+        </More>
+      </div>
+    </div>
+  );
+};
+
+const withSpeed = (
+  { speedMmPerS: _before, ...rest }: CardWish,
+  speedMmPerS: number | undefined,
+): CardWish => (speedMmPerS === undefined ? rest : { ...rest, speedMmPerS });

@@ -1,0 +1,64 @@
+import type { Setting } from '../../../core/machine/setting.ts';
+import { lengthWords } from '../../../words/en/figures.ts';
+import { cardText as words } from '../../../words/en/screens/card.ts';
+import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
+import { readLength } from '../../parts/quantity/readers.ts';
+import { SettingField } from '../../parts/quantity/SettingField.tsx';
+import type { CardWish } from '../../state/designFor.ts';
+import { ShapeChoice } from './ShapeChoice.tsx';
+
+export interface MakingFormProps {
+  readonly wish: CardWish;
+  readonly onChange: (wish: CardWish) => void;
+}
+
+/** How the card is made: its shape and size, the piece it comes from, and how marks and outline are drawn. */
+export const MakingForm = ({ wish, onChange }: MakingFormProps) => {
+  const change = (part: Partial<CardWish>): void => onChange({ ...wish, ...part });
+  const [wide, high] = wish.sheetMm;
+  const length = (label: string, value: number, take: (value: number) => void) => (
+    <QuantityField
+      label={label}
+      value={value}
+      show={lengthWords}
+      parse={readLength}
+      onChange={(given) => {
+        if (given !== undefined && given > 0) take(given);
+      }}
+    />
+  );
+  return (
+    <div className="stack">
+      <ShapeChoice shape={wish.shape} onChange={(shape) => change({ shape })} />
+      <div className="field-row">
+        {length(words.size, wish.sizeMm, (sizeMm) => change({ sizeMm }))}
+        {length(`${words.offcut}: ${words.offcutWide.toLowerCase()}`, wide, (value) =>
+          change({ sheetMm: [value, high] }),
+        )}
+        {length(`${words.offcut}: ${words.offcutHigh.toLowerCase()}`, high, (value) =>
+          change({ sheetMm: [wide, value] }),
+        )}
+      </div>
+      <SettingField
+        label={words.scoring}
+        setting={wish.scoring}
+        onChange={(scoring) => onChange(withSetting(wish, 'scoring', scoring))}
+      />
+      <SettingField
+        label={words.trusted}
+        hint={words.trustedHint}
+        setting={wish.trusted}
+        onChange={(trusted) => onChange(withSetting(wish, 'trusted', trusted))}
+      />
+    </div>
+  );
+};
+
+const withSetting = (
+  wish: CardWish,
+  name: 'scoring' | 'trusted',
+  setting: Setting | undefined,
+): CardWish => {
+  const { [name]: _before, ...rest } = wish;
+  return setting === undefined ? rest : { ...rest, [name]: setting };
+};

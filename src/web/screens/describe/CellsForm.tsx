@@ -1,0 +1,134 @@
+import { useState } from 'react';
+import type { Outcome } from '../../../core/problem.ts';
+import type { Setting } from '../../../core/machine/setting.ts';
+import { lengthWords, powerWords, speedWords } from '../../../words/en/figures.ts';
+import { describeText as words } from '../../../words/en/screens/describe.ts';
+import { Choice } from '../../parts/choice/Choice.tsx';
+import { CountField } from '../../parts/quantity/CountField.tsx';
+import { LinesField } from '../../parts/quantity/LinesField.tsx';
+import { ListField } from '../../parts/quantity/ListField.tsx';
+import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
+import { readList } from '../../parts/quantity/listReader.ts';
+import { readLength, readPower, readSpeed } from '../../parts/quantity/readers.ts';
+import { readSettingLines } from './lines.ts';
+import type { Described, Description } from './useDescription.ts';
+
+/** What stands on the card: its settings, how often each, and its shapes. */
+export const CellsForm = ({ described }: { readonly described: Described }) => {
+  const { description, change } = described;
+  return (
+    <div className="stack">
+      <Choice
+        label={words.laidOut}
+        value={description.layout}
+        options={(['crossed', 'listed'] as const).map((value) => ({
+          value,
+          label: words.layouts[value],
+        }))}
+        onChange={(layout) => change({ layout })}
+      />
+      {description.layout === 'crossed' ? (
+        <div className="stack">
+          <ListField
+            label={words.speeds}
+            hint={words.speedsHint}
+            values={description.speedsMmPerS}
+            show={(values) => listWords(values, speedWords)}
+            parse={readSpeeds}
+            onChange={(speedsMmPerS) => change({ speedsMmPerS })}
+          />
+          <ListField
+            label={words.powers}
+            hint={words.powersHint}
+            values={description.powersPct}
+            show={(values) => listWords(values, powerWords)}
+            parse={readPowers}
+            onChange={(powersPct) => change({ powersPct })}
+          />
+        </div>
+      ) : (
+        <SettingLines onChange={(settings) => change({ settings })} />
+      )}
+      <CountField
+        label={words.each}
+        value={description.each}
+        least={1}
+        most={12}
+        onChange={(each) => change({ each })}
+      />
+      <ShapeForm described={described} />
+    </div>
+  );
+};
+
+const readSpeeds = readList(readSpeed);
+const readPowers = readList(readPower);
+
+/** `10, 12, 14 mm/s`: the unit once, behind the last. */
+const listWords = (values: readonly number[], one: (value: number) => string): string =>
+  values
+    .map((value, i) => (i < values.length - 1 ? (one(value).split('\u202f')[0] ?? '') : one(value)))
+    .join(', ');
+
+const SettingLines = ({
+  onChange,
+}: {
+  readonly onChange: (settings: readonly Setting[]) => void;
+}) => {
+  const [text, setText] = useState('');
+  const read: Outcome<readonly Setting[]> = readSettingLines(text);
+  return (
+    <LinesField
+      label={words.list}
+      hint={words.listHint}
+      value={text}
+      problem={read.ok ? undefined : read.problem}
+      onChange={(next) => {
+        setText(next);
+        const outcome = readSettingLines(next);
+        if (outcome.ok) onChange(outcome.value);
+      }}
+    />
+  );
+};
+
+const ShapeForm = ({ described }: { readonly described: Described }) => {
+  const { description, change } = described;
+  return (
+    <>
+      <Choice<Description['shape']>
+        label={words.shape}
+        value={description.shape}
+        options={(['circle', 'star', 'key', 'comb', 'hook', 'other'] as const).map((value) => ({
+          value,
+          label: words.shapes[value],
+        }))}
+        onChange={(shape) => change({ shape })}
+      />
+      <div className="field-row">
+        <QuantityField
+          label={words.size}
+          value={description.sizeMm}
+          show={lengthWords}
+          parse={readLength}
+          onChange={(sizeMm) => {
+            if (sizeMm !== undefined && sizeMm > 0) change({ sizeMm });
+          }}
+        />
+        {description.shape === 'other' ? (
+          <QuantityField
+            label={words.cutLength}
+            hint={words.cutLengthHint}
+            value={description.otherLengthMm}
+            show={lengthWords}
+            parse={readLength}
+            onChange={(otherLengthMm) => {
+              if (otherLengthMm !== undefined && otherLengthMm > 0) change({ otherLengthMm });
+            }}
+          />
+        ) : null}
+      </div>
+      {description.shape === 'circle' ? <p className="small soft">{words.circles}</p> : null}
+    </>
+  );
+};

@@ -1,0 +1,112 @@
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import type { Card } from '../../../core/card/card.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { lengthWords } from '../../../words/en/figures.ts';
+import { describeText as words } from '../../../words/en/screens/describe.ts';
+import { Action } from '../../parts/action/Action.tsx';
+import { isWorkable, MaterialField, useMaterial } from '../../parts/material/MaterialField.tsx';
+import { useDocumentTitle } from '../../parts/page/Page.tsx';
+import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
+import { readLength } from '../../parts/quantity/readers.ts';
+import { newStudy } from '../../state/newStudy.ts';
+import { useMachine } from '../../state/useMachine.ts';
+import { useStudy, useWorkshop } from '../../state/workshop.tsx';
+import { CellsForm } from './CellsForm.tsx';
+import { DescribePicture } from './DescribePicture.tsx';
+import { useDescription } from './useDescription.ts';
+import '../study/workbench.css';
+import '../../parts/reader/reader.css';
+
+/** A card from the drawer: what stands on it, then to the reading. With a study: one more card of its sheet. */
+export const DescribeScreen = ({ studyId }: { readonly studyId?: string }) =>
+  studyId === undefined ? <Describe study={undefined} /> : <DescribeFor id={studyId} />;
+
+const DescribeFor = ({ id }: { readonly id: string }) => {
+  const { study } = useStudy(id);
+  return study === undefined ? null : <Describe study={study} />;
+};
+
+const Describe = ({ study }: { readonly study: Study | undefined }) => {
+  useDocumentTitle(words.title);
+  const { keeper } = useWorkshop();
+  const machine = useMachine();
+  const [, goTo] = useLocation();
+  const [material, setMaterial] = useState(study?.stock.material ?? 'plywood');
+  const [thicknessMm, setThickness] = useState(study?.stock.nominalThicknessMm ?? 3);
+  const judgement = useMaterial(material);
+  const described = useDescription(study?.stock.batch);
+  const { card } = described;
+  const ready = card !== undefined && isWorkable(judgement);
+
+  const read = (made: Card): void => {
+    const stock = { material: material.trim(), nominalThicknessMm: thicknessMm };
+    const sheet = study ?? newStudy({ ...stock, thicknessReadingsMm: [] }, machine);
+    const studyId = sheet.id;
+    const powers = new Set(made.rungs.map(({ setting }) => setting.powerPct));
+    const [only] = powers;
+    const ask = powers.size === 1 && only !== undefined ? { powerPct: only } : {};
+    keeper.make(
+      ...(study === undefined
+        ? [{ kind: 'start', studyId, study: { ...sheet, ask } } as const]
+        : []),
+      { kind: 'add-card', studyId, card: made },
+    );
+    goTo(`/study/${studyId}/card/${made.code}`);
+  };
+
+  return (
+    <div className="workbench">
+      <div className="workbench-head">
+        <h1>{words.title}</h1>
+        <p className="page-lead">{words.lead}</p>
+      </div>
+      <div className="workbench-bench bench">
+        <DescribePicture described={described} />
+        <p className="describe-count">{card === undefined ? '' : words.tapAway}</p>
+      </div>
+      <div className="workbench-paper">
+        {study === undefined ? (
+          <section className="section">
+            <h2>{words.sheet}</h2>
+            <MaterialField
+              label={words.material}
+              hint={words.materialHint}
+              value={material}
+              onChange={setMaterial}
+            />
+            <QuantityField
+              label={words.thickness}
+              value={thicknessMm}
+              show={lengthWords}
+              parse={readLength}
+              onChange={(value) => {
+                if (value !== undefined && value > 0) setThickness(value);
+              }}
+            />
+          </section>
+        ) : null}
+        <section className="section">
+          <h2>{words.cells}</h2>
+          <CellsForm described={described} />
+        </section>
+        <div className="actions">
+          <Action
+            kind="strong"
+            isDisabled={!ready}
+            onPress={() => {
+              if (ready) read(card);
+            }}
+          >
+            {words.read}
+          </Action>
+          <span className="soft">
+            {card === undefined
+              ? words.cannotYet
+              : words.count(card.cells.length, card.rungs.length)}
+          </span>
+        </div>
+      </div>
+    </div>
+  );
+};

@@ -1,0 +1,89 @@
+import { useMemo, useState } from 'react';
+import type { Card } from '../../../core/card/card.ts';
+import type { TestShape } from '../../../core/card/testShapes.ts';
+import type { Setting } from '../../../core/machine/setting.ts';
+import { newCode } from '../../state/newId.ts';
+import { crossed, describedCard, oneByOne } from './describedCard.ts';
+
+/** What was said of the card so far. */
+export interface Description {
+  readonly layout: 'crossed' | 'listed';
+  readonly speedsMmPerS: readonly number[];
+  readonly powersPct: readonly number[];
+  readonly settings: readonly Setting[];
+  readonly each: number;
+  readonly shape: TestShape | 'other';
+  readonly sizeMm: number;
+  readonly otherLengthMm: number;
+  /** Cells that are not on the card, by row and column. */
+  readonly missing: ReadonlySet<string>;
+}
+
+const start: Description = {
+  layout: 'crossed',
+  speedsMmPerS: [10, 12, 14, 16, 18, 20],
+  powersPct: [30],
+  settings: [],
+  each: 1,
+  shape: 'circle',
+  sizeMm: 15,
+  otherLengthMm: 80,
+  missing: new Set(),
+};
+
+export interface Described {
+  readonly description: Description;
+  readonly change: (part: Partial<Description>) => void;
+  /** Every cell by row and column, the missing ones included. */
+  readonly rows: readonly (readonly Setting[])[];
+  readonly card: Card | undefined;
+  readonly toggle: (place: string) => void;
+}
+
+export const placeOf = (row: number, column: number): string => `${String(row)}/${String(column)}`;
+
+/** Keeps what is said of the card, and the card that it amounts to. Another layout has its own missing cells. */
+export const useDescription = (batch: string | undefined): Described => {
+  const [description, setDescription] = useState(start);
+  const [code] = useState(newCode);
+  const { layout, speedsMmPerS, powersPct, settings, each } = description;
+  const rows = useMemo(
+    () =>
+      layout === 'crossed' ? crossed(powersPct, speedsMmPerS, each) : oneByOne(settings, each),
+    [layout, speedsMmPerS, powersPct, settings, each],
+  );
+  const { shape, sizeMm, otherLengthMm, missing } = description;
+  const card = useMemo(
+    () =>
+      describedCard({
+        code,
+        rows: rows.map((row, r) =>
+          row.map((setting, c) => (missing.has(placeOf(r, c)) ? null : setting)),
+        ),
+        shape: shape === 'other' ? 'circle' : shape,
+        sizeMm,
+        ...(shape === 'other' ? { shapeLengthMm: otherLengthMm } : {}),
+        ...(batch === undefined ? {} : { batch }),
+      }),
+    [code, rows, missing, shape, sizeMm, otherLengthMm, batch],
+  );
+  return {
+    description,
+    rows,
+    card,
+    change: (part) => {
+      const moved =
+        part.layout ?? part.speedsMmPerS ?? part.powersPct ?? part.settings ?? part.each;
+      setDescription({
+        ...description,
+        ...(moved === undefined ? {} : { missing: new Set() }),
+        ...part,
+      });
+    },
+    toggle: (place) => {
+      const next = new Set(missing);
+      if (!next.delete(place)) next.add(place);
+      setDescription({ ...description, missing: next });
+    },
+  };
+};

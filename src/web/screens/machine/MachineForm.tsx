@@ -1,0 +1,156 @@
+import { useState } from 'react';
+import type { Bed, Machine } from '../../../core/machine/machine.ts';
+import { currentWords, lengthWords, powerWords, speedWords } from '../../../words/en/figures.ts';
+import { machineText as words } from '../../../words/en/screens/machine.ts';
+import { Cautions } from '../../parts/cautions/Cautions.tsx';
+import { Section } from '../../parts/page/Page.tsx';
+import { LinesField } from '../../parts/quantity/LinesField.tsx';
+import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
+import { readCurrent, readLength, readPower, readSpeed } from '../../parts/quantity/readers.ts';
+import { TextLine } from '../../parts/quantity/TextLine.tsx';
+import { readTubeLines, tubeLines } from './tubeLines.ts';
+
+export interface MachineFormProps {
+  readonly machine: Machine;
+  readonly onChange: (machine: Machine) => void;
+}
+
+const currentActs = ['current'] as const;
+
+/** Limits, tube and bed; every line may stay empty. */
+export const MachineForm = ({ machine, onChange }: MachineFormProps) => {
+  const change = (part: Partial<Machine>): void => onChange({ ...machine, ...part });
+  const [least, most] = machine.speedRangeMmPerS;
+  return (
+    <>
+      <TextLine
+        label={words.name}
+        value={machine.name ?? ''}
+        onChange={(name) =>
+          onChange(withOptional(machine, 'name', name.trim() === '' ? undefined : name))
+        }
+      />
+      <Section title={words.limits}>
+        <div className="field-row">
+          <QuantityField
+            label={words.maxPower}
+            value={machine.maxPowerPct}
+            show={powerWords}
+            parse={readPower}
+            onChange={(maxPowerPct) => {
+              if (maxPowerPct !== undefined && maxPowerPct > 0) change({ maxPowerPct });
+            }}
+          />
+          <QuantityField
+            label={words.slowest}
+            value={least}
+            show={speedWords}
+            parse={readSpeed}
+            onChange={(value) => {
+              if (value !== undefined && value > 0 && value < most)
+                change({ speedRangeMmPerS: [value, most] });
+            }}
+          />
+          <QuantityField
+            label={words.fastest}
+            value={most}
+            show={speedWords}
+            parse={readSpeed}
+            onChange={(value) => {
+              if (value !== undefined && value > least)
+                change({ speedRangeMmPerS: [least, value] });
+            }}
+          />
+        </div>
+      </Section>
+      <Section title={words.tube}>
+        <Cautions acts={currentActs} />
+        <QuantityField
+          label={words.rated}
+          hint={words.ratedHint}
+          optional
+          value={machine.ratedCurrentMa}
+          show={currentWords}
+          parse={readCurrent}
+          onChange={(value) => onChange(withOptional(machine, 'ratedCurrentMa', value))}
+        />
+        <TubePoints machine={machine} onChange={onChange} />
+      </Section>
+      <Section title={words.bed}>
+        <BedForm
+          bed={machine.bed}
+          onChange={(bed) => onChange(withOptional(machine, 'bed', bed))}
+        />
+      </Section>
+    </>
+  );
+};
+
+const TubePoints = ({ machine, onChange }: MachineFormProps) => {
+  const [text, setText] = useState(() => tubeLines(machine.tubePoints ?? []));
+  const read = readTubeLines(text);
+  return (
+    <LinesField
+      label={words.points}
+      hint={words.pointsHint}
+      value={text}
+      problem={read.ok ? undefined : read.problem}
+      onChange={(next) => {
+        setText(next);
+        const outcome = readTubeLines(next);
+        if (!outcome.ok) return;
+        const points = outcome.value.length === 0 ? undefined : outcome.value;
+        onChange(withOptional(machine, 'tubePoints', points));
+      }}
+    />
+  );
+};
+
+const BedForm = ({
+  bed,
+  onChange,
+}: {
+  readonly bed: Bed | undefined;
+  readonly onChange: (bed: Bed) => void;
+}) => {
+  const now: Bed = bed ?? { widthMm: 600, heightMm: 400 };
+  const field = (
+    label: string,
+    value: number | undefined,
+    take: (mm: number) => Bed,
+    hint?: string,
+  ) => (
+    <QuantityField
+      label={label}
+      {...(hint === undefined ? {} : { hint })}
+      optional
+      value={value}
+      show={lengthWords}
+      parse={readLength}
+      onChange={(mm) => {
+        if (mm !== undefined && mm > 0) onChange(take(mm));
+      }}
+    />
+  );
+  return (
+    <div className="field-row">
+      {field(words.width, bed?.widthMm, (widthMm) => ({ ...now, widthMm }))}
+      {field(words.height, bed?.heightMm, (heightMm) => ({ ...now, heightMm }))}
+      {field(words.gap, bed?.gapMm, (gapMm) => ({ ...now, gapMm }), words.gapHint)}
+    </div>
+  );
+};
+
+type Optional = Pick<Machine, 'name' | 'ratedCurrentMa' | 'tubePoints' | 'bed'>;
+
+/** The machine with one of its optional lines said, or left empty again. */
+const withOptional = <K extends keyof Optional>(
+  machine: Machine,
+  name: K,
+  value: Machine[K] | undefined,
+): Machine => {
+  const next: { -readonly [P in keyof Machine]: Machine[P] } = { ...machine };
+  if (value === undefined) delete next[name];
+  else next[name] = value;
+  return next;
+};

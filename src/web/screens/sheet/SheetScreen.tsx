@@ -1,0 +1,80 @@
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import type { Habit } from '../../../core/reading/tally.ts';
+import type { Stock } from '../../../core/stock/stock.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { sheetText as words } from '../../../words/en/screens/sheet.ts';
+import { Action } from '../../parts/action/Action.tsx';
+import { Cautions } from '../../parts/cautions/Cautions.tsx';
+import { HabitForm } from '../../parts/habit/HabitForm.tsx';
+import { isWorkable, useMaterial } from '../../parts/material/MaterialField.tsx';
+import { Page, Section } from '../../parts/page/Page.tsx';
+import { newStudy } from '../../state/newStudy.ts';
+import { useMachine } from '../../state/useMachine.ts';
+import { useStudy, useWorkshop } from '../../state/workshop.tsx';
+import { StockForm } from './StockForm.tsx';
+
+/** A new sheet; or, with a study, the facts of its sheet corrected. */
+export const SheetScreen = ({ studyId }: { readonly studyId?: string }) =>
+  studyId === undefined ? <NewSheet /> : <ChangeSheet id={studyId} />;
+
+const newMaterial = ['newMaterial'] as const;
+const blank: Stock = { material: '', nominalThicknessMm: 3, thicknessReadingsMm: [] };
+
+const NewSheet = () => {
+  const { keeper } = useWorkshop();
+  const machine = useMachine();
+  const [, goTo] = useLocation();
+  const [stock, setStock] = useState(blank);
+  const [habit, setHabit] = useState<Habit>();
+  const ready = isWorkable(useMaterial(stock.material));
+  const begin = (): void => {
+    const study = newStudy({ ...stock, material: stock.material.trim() }, machine);
+    const whole: Study =
+      habit === undefined ? study : { ...study, habit, ask: { powerPct: habit.powerPct } };
+    keeper.make({ kind: 'start', studyId: study.id, study: whole });
+    goTo(`/study/${study.id}/card`);
+  };
+  return (
+    <Page title={words.newTitle} lead={words.lead}>
+      <StockForm stock={stock} onChange={setStock} />
+      <Section title={words.now}>
+        <p className="soft">{words.nowHint}</p>
+        <HabitForm habit={habit} onChange={(next) => setHabit(next ?? undefined)} />
+      </Section>
+      <Cautions acts={newMaterial} />
+      <div className="actions">
+        <Action kind="strong" isDisabled={!ready} onPress={begin}>
+          {words.design}
+        </Action>
+      </div>
+    </Page>
+  );
+};
+
+const ChangeSheet = ({ id }: { readonly id: string }) => {
+  const { study } = useStudy(id);
+  return study === undefined ? null : <ChangeStock study={study} />;
+};
+
+const ChangeStock = ({ study }: { readonly study: Study }) => {
+  const { keeper } = useWorkshop();
+  const [, goTo] = useLocation();
+  const [stock, setStock] = useState(study.stock);
+  const ready = isWorkable(useMaterial(stock.material));
+  const save = (): void => {
+    const head = { stock: { ...stock, material: stock.material.trim() } };
+    keeper.make({ kind: 'head', studyId: study.id, head });
+    goTo(`/study/${study.id}`);
+  };
+  return (
+    <Page title={words.title}>
+      <StockForm stock={stock} onChange={setStock} />
+      <div className="actions">
+        <Action kind="strong" isDisabled={!ready} onPress={save}>
+          {words.save}
+        </Action>
+      </div>
+    </Page>
+  );
+};

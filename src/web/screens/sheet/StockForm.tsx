@@ -1,0 +1,56 @@
+import type { Stock } from '../../../core/stock/stock.ts';
+import { lengthWords } from '../../../words/en/figures.ts';
+import { sheetText as words } from '../../../words/en/screens/sheet.ts';
+import { MaterialField } from '../../parts/material/MaterialField.tsx';
+import { ListField } from '../../parts/quantity/ListField.tsx';
+import { readList } from '../../parts/quantity/listReader.ts';
+import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
+import { readLength } from '../../parts/quantity/readers.ts';
+import { TextLine } from '../../parts/quantity/TextLine.tsx';
+import { ThicknessSaid } from './ThicknessSaid.tsx';
+
+export interface StockFormProps {
+  readonly stock: Stock;
+  readonly onChange: (stock: Stock) => void;
+}
+
+/** What the sheet is: material, thickness by its label and by the caliper, delivery. */
+export const StockForm = ({ stock, onChange }: StockFormProps) => (
+  <div className="stack">
+    <MaterialField
+      label={words.material}
+      hint={words.materialHint}
+      value={stock.material}
+      onChange={(material) => onChange({ ...stock, material })}
+    />
+    <QuantityField
+      label={words.thickness}
+      value={stock.nominalThicknessMm}
+      show={lengthWords}
+      parse={readLength}
+      onChange={(value) => {
+        if (value !== undefined && value > 0) onChange({ ...stock, nominalThicknessMm: value });
+      }}
+    />
+    <ListField
+      label={words.measured}
+      hint={words.measuredHint}
+      values={stock.thicknessReadingsMm}
+      show={(values) => values.map(lengthWords).join(', ')}
+      parse={readLengths}
+      onChange={(thicknessReadingsMm) => onChange({ ...stock, thicknessReadingsMm })}
+    />
+    <ThicknessSaid stock={stock} />
+    <TextLine
+      label={words.batch}
+      hint={words.batchHint}
+      value={stock.batch ?? ''}
+      onChange={(text) => onChange(withBatch(stock, text))}
+    />
+  </div>
+);
+
+const readLengths = readList(readLength);
+
+const withBatch = ({ batch: _before, ...rest }: Stock, text: string): Stock =>
+  text.trim() === '' ? rest : { ...rest, batch: text };

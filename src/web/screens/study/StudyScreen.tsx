@@ -1,0 +1,94 @@
+import { useCallback, useState } from 'react';
+import type { Card } from '../../../core/card/card.ts';
+import type { ReadingEvent } from '../../../core/reading/readingEvent.ts';
+import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { readingText } from '../../../words/en/screens/reading.ts';
+import { shellText } from '../../../words/en/screens/shell.ts';
+import { studyText as words } from '../../../words/en/screens/study.ts';
+import { ActionLink } from '../../parts/action/Action.tsx';
+import { AnswerPanel } from '../../parts/answer/AnswerPanel.tsx';
+import { Page, useDocumentTitle } from '../../parts/page/Page.tsx';
+import { CardReader } from '../../parts/reader/CardReader.tsx';
+import { useReading } from '../../parts/reader/useReading.ts';
+import { useStudy, useWorkshop } from '../../state/workshop.tsx';
+import { CardTabs } from './CardTabs.tsx';
+import { NextCard } from './NextCard.tsx';
+import { WhatElse } from './WhatElse.tsx';
+import './workbench.css';
+
+export interface StudyScreenProps {
+  readonly id: string;
+  /** The card to show first; else the last one. */
+  readonly code?: string;
+}
+
+/** One sheet: its cards on the bench to be read, and what they say on paper beside it. */
+export const StudyScreen = ({ id, code }: StudyScreenProps) => {
+  const { study, problem, loading } = useStudy(id);
+  if (study !== undefined) return <Opened study={study} code={code} />;
+  if (loading) return <p className="page-wait">{shellText.loading}</p>;
+  return (
+    <Page title={words.gone} lead={problem?.kind === 'away' ? words.away : words.goneMore}>
+      <div className="actions">
+        <ActionLink kind="strong" href="/">
+          {shellText.toStart}
+        </ActionLink>
+      </div>
+    </Page>
+  );
+};
+
+const Opened = ({ study, code }: { readonly study: Study; readonly code: string | undefined }) => {
+  const [chosen, setChosen] = useState(code);
+  const card = study.cards.find((each) => each.code === chosen) ?? study.cards.at(-1);
+  const stock = words.stock(
+    study.stock.material,
+    stockThicknessMm(study.stock),
+    study.stock.thicknessReadingsMm.length > 0,
+  );
+  useDocumentTitle(`${readingText.question} ${stock}`);
+  return (
+    <div className="workbench">
+      <div className="workbench-head">
+        <h1>{readingText.question}</h1>
+        <p className="page-lead">{stock}</p>
+      </div>
+      <div className="workbench-bench bench">
+        {card === undefined ? (
+          <EmptyBench study={study} />
+        ) : (
+          <>
+            <CardTabs study={study} card={card} onChoose={setChosen} />
+            <ReadOne key={card.code} study={study} card={card} />
+          </>
+        )}
+      </div>
+      <div className="workbench-paper">
+        <AnswerPanel study={study} />
+        <NextCard study={study} />
+        <WhatElse study={study} card={card} />
+      </div>
+    </div>
+  );
+};
+
+const ReadOne = ({ study, card }: { readonly study: Study; readonly card: Card }) => {
+  const { keeper } = useWorkshop();
+  const { id: studyId } = study;
+  const say = useCallback(
+    (events: readonly ReadingEvent[]) => keeper.make({ kind: 'read', studyId, events }),
+    [keeper, studyId],
+  );
+  return <CardReader reading={useReading(card, study.events, say)} />;
+};
+
+const EmptyBench = ({ study }: { readonly study: Study }) => (
+  <div className="stack">
+    <p>{words.noCard}</p>
+    <div className="actions">
+      <ActionLink href={`/study/${study.id}/card`}>{words.addDesigned}</ActionLink>
+      <ActionLink href={`/study/${study.id}/describe`}>{words.addDescribed}</ActionLink>
+    </div>
+  </div>
+);

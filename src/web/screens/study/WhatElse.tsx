@@ -1,0 +1,97 @@
+import { useLocation } from 'wouter';
+import type { Card } from '../../../core/card/card.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { studyText as words } from '../../../words/en/screens/study.ts';
+import { tallyText } from '../../../words/en/screens/tally.ts';
+import { Action, ActionLink } from '../../parts/action/Action.tsx';
+import { HabitForm } from '../../parts/habit/HabitForm.tsx';
+import { More } from '../../parts/more/More.tsx';
+import { Section } from '../../parts/page/Page.tsx';
+import { TallyForm } from '../../parts/tally/TallyForm.tsx';
+import { newId } from '../../state/newId.ts';
+import { useWorkshop } from '../../state/workshop.tsx';
+
+export interface WhatElseProps {
+  readonly study: Study;
+  readonly card: Card | undefined;
+}
+
+/** Everything beside the card that is an observation too: a habit, an order, another card; and the sheet itself. */
+export const WhatElse = ({ study, card }: WhatElseProps) => {
+  const { keeper } = useWorkshop();
+  const [, goTo] = useLocation();
+  const { id: studyId } = study;
+  return (
+    <Section title={words.also}>
+      <div>
+        <More title={words.habit}>
+          <HabitForm
+            habit={study.habit}
+            onChange={(habit) => keeper.make({ kind: 'head', studyId, head: { habit } })}
+          />
+        </More>
+        <More title={words.tally}>
+          <TallyForm
+            promise={study.promise}
+            onSave={(tally) =>
+              keeper.make({
+                kind: 'tally',
+                studyId,
+                tally: { ...tally, id: newId(), at: new Date().toISOString() },
+              })
+            }
+          />
+          <TalliesOf study={study} />
+        </More>
+        <More title={words.sheetFacts}>
+          <div className="actions">
+            <ActionLink href={`/study/${studyId}/sheet`}>{words.changeSheet}</ActionLink>
+            <ActionLink href="/machine">{words.changeMachine}</ActionLink>
+            <ActionLink href={`/study/${studyId}/card`}>{words.addDesigned}</ActionLink>
+            <ActionLink href={`/study/${studyId}/describe`}>{words.addDescribed}</ActionLink>
+          </div>
+          {card === undefined ? null : (
+            <div className="actions">
+              <ActionLink href={`/study/${studyId}/card/${card.code}/machine`}>
+                {words.take}
+              </ActionLink>
+              <Action
+                kind="quiet"
+                onPress={() => {
+                  keeper.make({ kind: 'remove-card', studyId, code: card.code });
+                  goTo(`/study/${studyId}`);
+                }}
+              >
+                {words.removeCard(card.code)}
+              </Action>
+            </div>
+          )}
+        </More>
+      </div>
+    </Section>
+  );
+};
+
+const TalliesOf = ({ study }: { readonly study: Study }) => {
+  const { keeper } = useWorkshop();
+  if (study.tallies.length === 0) return null;
+  return (
+    <ul className="sheets">
+      {study.tallies.map((tally) => (
+        <li key={tally.id} className="tally-line">
+          <span>
+            {tallyText.at(tally.setting)}: {tallyText.line(tally)}
+          </span>
+          <Action
+            kind="quiet"
+            onPress={() =>
+              keeper.make({ kind: 'remove-tally', studyId: study.id, tallyId: tally.id })
+            }
+          >
+            {words.removeTally}
+          </Action>
+        </li>
+      ))}
+    </ul>
+  );
+};

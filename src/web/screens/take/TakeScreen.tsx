@@ -1,0 +1,78 @@
+import { jobSheet } from '../../../core/card/jobSheet.ts';
+import type { Card } from '../../../core/card/card.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { takeText as words } from '../../../words/en/screens/machine.ts';
+import { shellText } from '../../../words/en/screens/shell.ts';
+import { studyText } from '../../../words/en/screens/study.ts';
+import { Action, ActionLink } from '../../parts/action/Action.tsx';
+import { Cautions } from '../../parts/cautions/Cautions.tsx';
+import { Page, Section } from '../../parts/page/Page.tsx';
+import { useStudy } from '../../state/workshop.tsx';
+import { CardFiles } from './CardFiles.tsx';
+import { NotePlaces } from './NotePlaces.tsx';
+import { TypeInTable } from './TypeInTable.tsx';
+import { ZeroPicture } from './ZeroPicture.tsx';
+import './take.css';
+
+export interface TakeScreenProps {
+  readonly studyId: string;
+  readonly code: string;
+}
+
+const runActs = ['unattended', 'always', 'card', 'newMaterial'] as const;
+
+/** All that is needed beside the machine; printed, it is one page. */
+export const TakeScreen = ({ studyId, code }: TakeScreenProps) => {
+  const { study, loading } = useStudy(studyId);
+  const card = study?.cards.find((each) => each.code === code);
+  if (study !== undefined && card !== undefined) return <AtMachine study={study} card={card} />;
+  if (loading) return <p className="page-wait">{shellText.loading}</p>;
+  return (
+    <Page title={studyText.gone} lead={studyText.goneMore}>
+      {null}
+    </Page>
+  );
+};
+
+const AtMachine = ({ study, card }: { readonly study: Study; readonly card: Card }) => {
+  const at = study.cards.findIndex(({ code }) => code === card.code);
+  const before = study.cards.slice(0, at).findLast(({ origin }) => origin === 'designed');
+  const sheet = jobSheet(card, before === undefined ? {} : { before });
+  const { time, hottest } = sheet;
+  return (
+    <Page title={words.title(card.code)} lead={words.lead}>
+      <div className="take-screen-only">
+        <CardFiles studyId={study.id} card={card} />
+      </div>
+      <Section title={words.list}>
+        <TypeInTable list={sheet.typeIn} />
+      </Section>
+      <Section title={words.steps}>
+        <div className="take-steps">
+          <ol>
+            {sheet.steps.map((step) => (
+              <li key={step}>{words.stepSentences[step]}</li>
+            ))}
+          </ol>
+          <ZeroPicture card={card} />
+        </div>
+        <p>{words.expected(time.seconds, time.lowSeconds, time.highSeconds)}</p>
+        {hottest === undefined ? null : (
+          <p>
+            {words.hottest(hottest.rung, hottest.setting.speedMmPerS, hottest.setting.powerPct)}
+          </p>
+        )}
+      </Section>
+      <Cautions acts={runActs} />
+      <Section title={words.note}>
+        <NotePlaces fields={sheet.noteFields} />
+      </Section>
+      <div className="actions take-screen-only">
+        <ActionLink kind="strong" href={`/study/${study.id}/card/${card.code}`}>
+          {words.read}
+        </ActionLink>
+        <Action onPress={() => print()}>{words.print}</Action>
+      </div>
+    </Page>
+  );
+};

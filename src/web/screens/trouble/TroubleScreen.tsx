@@ -1,0 +1,45 @@
+import { troubleText as words } from '../../../words/en/screens/trouble.ts';
+import { ActionLink } from '../../parts/action/Action.tsx';
+import { Notice } from '../../parts/notice/Notice.tsx';
+import { Page, Section } from '../../parts/page/Page.tsx';
+import './trouble.css';
+
+/** Parts stopped coming out: the laser or the wood, cheapest look first. */
+export const TroubleScreen = () => (
+  <Page title={words.title} lead={words.lead}>
+    <Notice tone="care" title={words.careTitle}>
+      <p>{words.care}</p>
+    </Notice>
+    <Section title={words.first}>
+      <p className="soft">{words.firstMore}</p>
+      <Looks looks={words.checks} numbered />
+    </Section>
+    <Section title={words.wood}>
+      <Looks looks={words.woodMore} />
+    </Section>
+    <Section title={words.tell}>
+      <p>{words.tellMore}</p>
+      <div className="actions">
+        <ActionLink kind="strong" href="/sheets/new">
+          {words.newCard}
+        </ActionLink>
+        <ActionLink href="/book">{words.count}</ActionLink>
+      </div>
+    </Section>
+  </Page>
+);
+
+interface LooksProps {
+  readonly looks: readonly (readonly [what: string, how: string])[];
+  readonly numbered?: boolean;
+}
+
+const Looks = ({ looks, numbered = false }: LooksProps) => (
+  <ol className={numbered ? 'looks looks-numbered' : 'looks'}>
+    {looks.map(([what, how]) => (
+      <li key={what}>
+        <b>{what}</b> {how}
+      </li>
+    ))}
+  </ol>
+);

@@ -1,0 +1,38 @@
+import type { PromiseCheck } from '../../core/book/promiseCheck.ts';
+import type { ProvenSetting } from '../../core/book/provenSetting.ts';
+import type { RecordedTally } from '../../core/study/study.ts';
+import { useQuery } from '@tanstack/react-query';
+import { api } from '../../wire/api.ts';
+import { callOrThrow } from './call.ts';
+
+/** A proven setting with its orders, and how they stand to its promise. */
+export interface BookEntry {
+  readonly entry: ProvenSetting;
+  readonly tallies: readonly RecordedTally[];
+  readonly check: PromiseCheck;
+}
+
+/** Names under which what the server said is remembered; whoever changes something forgets them. */
+export const queryKeys = {
+  home: ['home'],
+  studies: ['studies'],
+  book: ['book'],
+} as const;
+
+export const useHome = () =>
+  useQuery({ queryKey: queryKeys.home, queryFn: () => callOrThrow(api.home) });
+
+export const useStudies = () =>
+  useQuery({ queryKey: queryKeys.studies, queryFn: () => callOrThrow(api.listStudies) });
+
+export const useBook = (text: string) =>
+  useQuery({
+    queryKey: [...queryKeys.book, text],
+    queryFn: () => callOrThrow(api.searchBook, { query: text === '' ? {} : { text } }),
+  });
+
+export const useBookEntry = (id: string) =>
+  useQuery({
+    queryKey: [...queryKeys.book, 'entry', id],
+    queryFn: () => callOrThrow(api.getEntry, { params: { id } }),
+  });

@@ -1,0 +1,56 @@
+import { counted, inHundred, lengthWords, sureWords } from '../figures.ts';
+
+/** The book of proven settings. */
+export const bookText = {
+  title: 'The book',
+  lead: 'Settings that were kept, with what they hold for and where they came from. Those for the sheet on the bed come first.',
+  search: 'Search: material, thickness, or the code on a label',
+  empty: 'Nothing is kept yet. Read a card; the answer has a button.',
+  noneFound: 'Nothing in the book fits these words.',
+  promise: (outOf100: number, surePct: number) =>
+    `${inHundred(outOf100)} in 100 come out; ${sureWords(surePct)} sure`,
+  holdsFor: 'Holds for',
+  stock: (material: string, nominalMm: number, measuredMm: number | undefined) =>
+    `${lengthWords(nominalMm)} ${material}${measuredMm === undefined ? '' : `, measured ${lengthWords(measuredMm)}`}`,
+  batch: (batch: string) => `batch ${batch}`,
+  promiseFor: {
+    sheet: 'that sheet',
+    batch: 'any sheet of that batch',
+    newBatch: 'a batch not seen',
+  },
+  partLength: (mm: number) => `parts with ${lengthWords(mm)} of cut`,
+  cameFrom: 'Came from',
+  from: (cards: readonly string[], cells: number, parts: number, habit: boolean) =>
+    [
+      ...(cells > 0
+        ? [`${counted(cells, 'cell')} of ${counted(cards.length, 'card')} (${cards.join(', ')})`]
+        : []),
+      ...(parts > 0 ? [counted(parts, 'tallied part')] : []),
+      ...(habit ? ['what was run before'] : []),
+    ].join(', ') || 'nothing that was counted',
+  keptOn: 'Kept',
+  choice: 'A person’s choice',
+  note: 'Note',
+  checked: 'The promise, checked by orders',
+  verdicts: {
+    'nothing-tallied': 'No order counted yet: the promise is the model’s alone.',
+    'as-promised': 'As promised.',
+    'too-few-to-say': 'Too few parts to say.',
+    'borne-out': 'Borne out: the count alone shows it.',
+    'worse-than-promised': 'Worse than promised.',
+  },
+  tallied: (notOut: number, parts: number, allowed: number) =>
+    `${String(notOut)} of ${counted(parts, 'sound part')} did not come out; the promise allows for about ${allowed < 10 ? allowed.toFixed(1) : allowed.toFixed(0)}.`,
+  chance: (pct: number) =>
+    `So many or more happen by chance in ${pct < 1 ? 'fewer than 1' : pct.toFixed(0)} of 100 such orders.`,
+  worseDo: 'Cut a check strip or a small card before the next order, one step slower until then.',
+  openStudy: 'Cards and answer',
+  remove: 'Take it out of the book',
+  back: 'The whole book',
+  label: 'Shelf label',
+  exportAll: 'Everything in one file',
+  exportTable: 'The book as a table (CSV)',
+  out: 'Take it elsewhere',
+  saving: 'This entry is still on its way to the workshop computer.',
+  from_example: 'from the example workshop',
+};

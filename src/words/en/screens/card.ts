@@ -1,0 +1,46 @@
+import { counted, durationWords, lengthWords } from '../figures.ts';
+
+/** The screen on which a card is designed. */
+export const cardText = {
+  title: 'A card for this sheet',
+  question: 'What don’t you know?',
+  vary: {
+    speed: 'my speed',
+    power: 'my power',
+    'speed-and-power': 'my speed and my power',
+    passes: 'whether two passes pay',
+  },
+  varyMore: {
+    speed: 'One power, several speeds: power is typed once.',
+    power: 'One speed, several powers.',
+    'speed-and-power': 'A few speeds at each of a few powers.',
+    passes: 'The same speeds once and twice over.',
+  },
+  nextCard: 'The settings that would teach most',
+  power: 'Power setting you run',
+  atSpeed: 'At which speed',
+  settings: 'Settings to type, at most',
+  each: 'Cells at each setting',
+  shape: 'Shape',
+  shapes: { star: 'star', key: 'key', comb: 'comb', hook: 'hook', circle: 'circle' },
+  size: 'Size of a cell',
+  offcut: 'Piece of waste to cut it from',
+  offcutWide: 'Width',
+  offcutHigh: 'Height',
+  marks: 'Marks and outline',
+  scoring: 'What do you score a line with?',
+  trusted: 'A slow setting you trust, to cut the outline',
+  trustedHint: 'Leave it empty to read the card in the corner of the sheet, without an outline.',
+  speed: 'Speed',
+  powerShort: 'Power setting',
+  more: 'Shape, size, marks and outline',
+  shuffle: 'Draw the order anew',
+  uses: (widthMm: number, heightMm: number) =>
+    `${lengthWords(widthMm)} × ${lengthWords(heightMm)} of sheet`,
+  types: (settings: number) => `${counted(settings, 'setting')} to type`,
+  cells: (cells: number) => counted(cells, 'cell'),
+  takes: (seconds: number) => `about ${durationWords(seconds)}`,
+  say: 'Worth knowing',
+  take: 'Take it to the machine',
+  picture: (code: string) => `Card ${code} as it will be cut`,
+};

@@ -1,0 +1,2 @@
+/** Around the cautions. */
+export const cautionsText = { title: 'Mind this', more: 'And this' };

@@ -1,0 +1,45 @@
+import { counted } from '../figures.ts';
+
+/** The screen on which a card cut elsewhere is described. */
+export const describeText = {
+  title: 'Describe the card in your hand',
+  lead: 'Whatever made it: say what stands on it. Cells that are missing are tapped away in the picture.',
+  sheet: 'The sheet',
+  material: 'Material',
+  materialHint: 'As you would say it: birch ply, MDF, cast acrylic.',
+  thickness: 'Thickness',
+  cells: 'The cells',
+  laidOut: 'How is it laid out?',
+  layouts: {
+    crossed: 'Every speed at every power',
+    listed: 'Settings one by one',
+  },
+  speeds: 'Speeds',
+  speedsHint: 'Such as 10, 12.5, 15 mm/s, or 10 to 30 by 5 mm/s. Odd steps are fine; so is one.',
+  powers: 'Power settings',
+  powersHint: 'Such as 20, 25, 30 %. One is enough.',
+  list: 'One setting a line: speed, power',
+  listHint: 'Such as 14 mm/s 30 %. A line may end with x2 for two passes.',
+  each: 'Cells at each setting',
+  shape: 'Shape of a cell',
+  shapes: {
+    circle: 'circle',
+    star: 'star',
+    key: 'key',
+    comb: 'comb',
+    hook: 'hook',
+    other: 'another',
+  },
+  size: 'Its longer side',
+  cutLength: 'Length of cut of one shape',
+  cutLengthHint: 'A square of 20 mm has 80 mm. It need not be exact.',
+  circles: 'Circles flatter the machine: the head never slows as it must in corners.',
+  picture: 'Your card',
+  tapAway: 'Tap a cell that is missing on your card.',
+  gone: 'missing',
+  read: 'Read it',
+  cannotYet: 'Say at least one speed and one power setting.',
+  count: (cells: number, settings: number) =>
+    `${counted(cells, 'cell')} at ${counted(settings, 'setting')}`,
+  question: 'Is that what you meant?',
+};

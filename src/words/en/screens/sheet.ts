@@ -1,0 +1,22 @@
+import { lengthWords } from '../figures.ts';
+
+/** The screen of a new sheet. */
+export const sheetText = {
+  title: 'The sheet on the bed',
+  newTitle: 'A new sheet',
+  lead: 'What lies there, and what you cut it with now. The rest can wait.',
+  material: 'Material',
+  materialHint: 'As you would say it: birch ply, MDF, cast acrylic.',
+  thickness: 'Thickness on its label',
+  measured: 'Thickness measured, in several places',
+  measuredHint: 'Optional, and worth it: the label lies. Such as 3.1, 3.15, 3.05 mm.',
+  meanOf: (meanMm: number, leastMm: number, mostMm: number) =>
+    `${lengthWords(meanMm)} on average, from ${lengthWords(leastMm)} to ${lengthWords(mostMm)}.`,
+  batch: 'Delivery, if you keep them apart',
+  batchHint: 'A date or a number: later sheets of it share what is learnt.',
+  now: 'What do you cut it with now?',
+  nowHint: 'Optional. It narrows the first card.',
+  design: 'Make a card for it',
+  save: 'Save',
+  known: 'Only what you know to be safe to cut goes under a laser.',
+};

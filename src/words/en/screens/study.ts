@@ -1,0 +1,51 @@
+import { counted, lengthWords } from '../figures.ts';
+
+/** The screens of one sheet: the bench with its cards, and the sheet on the bed. */
+export const studyText = {
+  stock: (material: string, thicknessMm: number, measured: boolean) =>
+    `${lengthWords(thicknessMm)} ${material}${measured ? ', measured' : ''}`,
+  cards: 'Cards of this sheet',
+  cardTab: (code: string) => `Card ${code}`,
+  noCard: 'No card yet.',
+  addDescribed: 'Describe a card that is cut',
+  addDesigned: 'Make a card to cut',
+  sheetFacts: 'The sheet',
+  take: 'Files and list for the machine',
+  removeCard: (code: string) => `Remove card ${code} with its readings`,
+  changeSheet: 'Material and thickness',
+  changeMachine: 'The machine',
+  next: 'The next card',
+  nextGain: (pct: number) => `It should let you run about ${pct.toFixed(0)}\u202f% faster.`,
+  nextSettings: (settings: number, cells: number) =>
+    `${counted(cells, 'cell')} at ${counted(settings, 'setting')}.`,
+  nextAsk: 'What would another card tell?',
+  nextMake: 'Make this card',
+  nextEnough: 'Enough: not worth another sheet.',
+  nextAnyway: 'Make one all the same',
+  also: 'What else do you know?',
+  habit: 'What you run now',
+  tally: 'Count an order',
+  orders: 'Orders counted',
+  removeTally: 'Remove this count',
+  gone: 'This sheet is not here.',
+  goneMore: 'It was removed, or the address is mistyped.',
+  away: 'The workshop computer does not answer, and this browser has no copy of the sheet.',
+};
+
+export const bedText = {
+  title: 'On the bed',
+  nothing: 'Nothing on the bed yet',
+  nothingMore: 'Start from a card, a new sheet, or look around.',
+  runAt: 'You kept',
+  promised: 'Its promise',
+  lastTally: 'Last order',
+  noTally: 'No order counted yet.',
+  same: 'Same sheet: count an order',
+  newOne: 'A new sheet',
+  open: 'Card and answer',
+  goOn: 'Go on reading',
+  others: 'Other sheets',
+  example: 'example',
+  elsewhere: 'Something else?',
+  read: (read: number, cells: number) => `${String(read)} of ${counted(cells, 'cell')} read`,
+};

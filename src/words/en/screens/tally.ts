@@ -1,0 +1,30 @@
+import type { Tally } from '../../../core/reading/tally.ts';
+import { counted, powerWords, speedWords } from '../figures.ts';
+
+type Counts = Pick<Tally, 'out' | 'hangs' | 'stays' | 'spoilt'>;
+
+/** Counting an order. */
+export const tallyText = {
+  title: 'Count an order',
+  lead: 'The order is the best card there is.',
+  at: (spot: { readonly powerPct: number; readonly speedMmPerS: number }) =>
+    `Cut at ${speedWords(spot.speedMmPerS)}, ${powerWords(spot.powerPct)}`,
+  cut: 'Parts cut',
+  knife: 'Needed a knife',
+  stays: 'Not through',
+  pocket: 'Lost to a pocket or knot',
+  out: 'Came out',
+  pushed: 'Parts that came with a light push count as out.',
+  tooMany: 'More troubled parts than parts cut: check the figures.',
+  length: 'Length of cut of one part',
+  save: 'Save the count',
+  speed: 'Speed it was cut at',
+  power: 'Power setting it was cut at',
+  line: ({ out, hangs, stays, spoilt }: Counts) =>
+    [
+      `${String(out)} of ${counted(out + hangs + stays + spoilt, 'part')} out`,
+      ...(hangs > 0 ? [`${String(hangs)} knife`] : []),
+      ...(stays > 0 ? [`${String(stays)} not through`] : []),
+      ...(spoilt > 0 ? [`${String(spoilt)} pocket`] : []),
+    ].join(', '),
+};
