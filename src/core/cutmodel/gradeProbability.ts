@@ -4,6 +4,9 @@ import type { CutStudy, StudyCell } from './cutStudy.ts';
 import { links } from './links.ts';
 import type { Posterior } from './posterior.ts';
 
+/** Points below this weight move no probability that is shown. */
+const negligible = 1e-7;
+
 /**
  * How probable each grade of a cell was, by all that is known (its own reading included): averaged over the posterior,
  * on the sheet it was cut from, misreading left out. Null where its power setting says nothing.
@@ -17,13 +20,15 @@ export const gradeProbabilities = (
   const observation = compiled.model.observations[compiled.observationOfCell[cellIndex] ?? -1];
   const cell: StudyCell | undefined = study.cells[cellIndex];
   if (!observation || !cell) return null;
+  const { lengths, lengthM } = observation;
+  const whole = (share: number): number => (lengths === 1 ? share : share ** lengths);
   let out = 0;
   let outOrHangs = 0;
   let flawed = 0;
   for (let i = 0; i < posterior.count; i += 1) {
     const weight = posterior.weight[i] ?? 0;
     const link = links[posterior.link[i] ?? 0];
-    if (weight === 0 || !link) continue;
+    if (weight < negligible || !link) continue;
     const margin =
       (posterior.lnV50[i] ?? 0) +
       (posterior.powerExponent[i] ?? 0) * observation.lnPower -
@@ -34,12 +39,10 @@ export const gradeProbabilities = (
       (posterior.sheet[observation.sheet]?.[i] ?? 0) -
       observation.lnSpeed;
     const sigma = posterior.sigma[i] ?? 1;
-    const clear = Math.exp(-(posterior.flawsPerMetre[i] ?? 0) * observation.lengthM);
-    out += weight * clear * link.quickCdf(margin / sigma) ** observation.lengths;
+    const clear = Math.exp(-(posterior.flawsPerMetre[i] ?? 0) * lengthM);
+    out += weight * clear * whole(link.quickCdf(margin / sigma));
     outOrHangs +=
-      weight *
-      clear *
-      link.quickCdf((margin + (posterior.hangBand[i] ?? 0)) / sigma) ** observation.lengths;
+      weight * clear * whole(link.quickCdf((margin + (posterior.hangBand[i] ?? 0)) / sigma));
     flawed += weight * (1 - clear);
   }
   return {

@@ -2,10 +2,16 @@ import { describe, expect, it } from 'vitest';
 import { plainStudy } from '../../../test/plainStudy.ts';
 import type { Grade } from '../reading/grade.ts';
 import { fit } from './fitStudy.ts';
+import type { CutStudy } from './cutStudy.ts';
 import { mistypedIn } from './mistyped.ts';
+import { gradeOdds } from './remarks.ts';
 
 const rung = (speedMmPerS: number, grades: readonly Grade[]) =>
   grades.map((grade) => ({ powerPct: 30, speedMmPerS, grade, sheet: '1' }));
+const suspicionsIn = (study: CutStudy) => {
+  const found = fit(study);
+  return mistypedIn(found, gradeOdds(found));
+};
 const clean = [
   ...rung(10, ['out', 'out', 'out']),
   ...rung(13, ['out', 'out', 'out']),
@@ -19,7 +25,7 @@ describe('mistypedIn', () => {
     const cells = clean.map((cell) =>
       cell.speedMmPerS === 10 ? { ...cell, grade: 'stays' as const } : cell,
     );
-    const [suspicion, ...others] = mistypedIn(fit(plainStudy({ cells, ask: { powerPct: 30 } })));
+    const [suspicion, ...others] = suspicionsIn(plainStudy({ cells, ask: { powerPct: 30 } }));
     expect(suspicion?.typed.speedMmPerS).toBe(10);
     expect(suspicion?.behavesLike.speedMmPerS).toBeGreaterThanOrEqual(19);
     expect(suspicion?.odds).toBeGreaterThan(30);
@@ -27,6 +33,6 @@ describe('mistypedIn', () => {
   });
 
   it('finds nothing on a card that fits', () => {
-    expect(mistypedIn(fit(plainStudy({ cells: clean, ask: { powerPct: 30 } })))).toEqual([]);
+    expect(suspicionsIn(plainStudy({ cells: clean, ask: { powerPct: 30 } }))).toEqual([]);
   });
 });

@@ -1,6 +1,7 @@
 import type { CutStudy, StudyCell } from './cutStudy.ts';
 import type { Fit } from './fitStudy.ts';
 import { links } from './links.ts';
+import type { GradeOdds } from './remarks.ts';
 
 /** The cells of one setting that behave as if another setting had been typed. */
 export interface MistypedSuspicion {
@@ -17,12 +18,12 @@ const leastCells = 2;
 
 /**
  * "D behaves like B": for each setting of a card with two graded cells or more, compares how probable its grades are at
- * its own setting and at each other setting of the same card. O(settings² · cells · points).
+ * its own setting and at each other setting of the same card. `odds` are those of the single cells, on the same fit.
  */
-export const mistypedIn = (found: Fit): readonly MistypedSuspicion[] => {
+export const mistypedIn = (found: Fit, odds: GradeOdds): readonly MistypedSuspicion[] => {
   const groups = settingsOf(found.study);
   return groups.flatMap((group): readonly MistypedSuspicion[] => {
-    if (group.cells.length < leastCells) return [];
+    if (group.cells.length < leastCells || !isOdd(found, group, odds)) return [];
     const own = probabilityAt(found, group.cells, group.setting);
     const rivals = groups
       .filter((other) => other !== group && other.sheet === group.sheet)
@@ -37,6 +38,15 @@ export const mistypedIn = (found: Fit): readonly MistypedSuspicion[] => {
       : [];
   });
 };
+
+/** Only grades that are together this improbable are looked into: the rest cannot reach {@link leastOdds}. */
+const oddBelow = 1 / leastOdds;
+
+const isOdd = ({ study }: Fit, group: SettingGroup, odds: GradeOdds): boolean =>
+  group.cells.reduce((product, i) => {
+    const grade = study.cells[i]?.grade;
+    return product * (grade === undefined ? 1 : (odds[i]?.[grade] ?? 1));
+  }, 1) < oddBelow;
 
 interface SettingGroup {
   readonly sheet: string;

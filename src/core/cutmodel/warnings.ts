@@ -137,7 +137,7 @@ const aboutCard = (
     (v50 < slowestMmPerS || v50 > fastestMmPerS);
   const idle = speedsThatToldLittle(found, odds);
   const noise = settingsThatDisagree(found);
-  const mistyped = mistypedIn(found);
+  const mistyped = mistypedIn(found, odds);
   return [
     ...(off
       ? [
