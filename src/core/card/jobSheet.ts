@@ -38,8 +38,8 @@ export interface JobSheet {
   readonly time: TimeEstimate;
   readonly usedMm: readonly [widthMm: number, heightMm: number];
   readonly noteFields: readonly NoteField[];
-  /** Which cautions to show: the tags of the cautions' list. */
-  readonly cautions: readonly ('all' | 'card' | 'unattended' | 'new')[];
+  /** Which cautions to show: the acts of the words layer's list. */
+  readonly cautions: readonly ('always' | 'card' | 'unattended' | 'newMaterial')[];
   /** What was said when the card was designed. */
   readonly remarks: readonly Problem[];
   /** The rung that puts most energy into a mm: the one that burns most. */
@@ -60,7 +60,7 @@ export const jobSheet = (
     time: cardTime(card),
     usedMm: [card.widthMm, card.heightMm],
     noteFields,
-    cautions: ['unattended', 'card', 'new', 'all'],
+    cautions: ['unattended', 'card', 'newMaterial', 'always'],
     remarks,
     ...(hottest === undefined ? {} : { hottest }),
   };

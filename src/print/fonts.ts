@@ -1,0 +1,27 @@
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+
+const require = createRequire(import.meta.url);
+const file = (weight: 400 | 700): Buffer =>
+  readFileSync(
+    require.resolve(
+      `@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-${String(weight)}-normal.woff`,
+    ),
+  );
+
+/** The page's own typeface (SIL Open Font License 1.1), put into every PDF so that it reads alike everywhere. */
+export const registerFonts = (pdf: PDFKit.PDFDocument): void => {
+  pdf.registerFont('plain', file(400));
+  pdf.registerFont('strong', file(700));
+};
+
+/** Signs that the typeface lacks, by ones that it has. */
+const substitutes: Readonly<Record<string, string>> = {
+  '\u202f': '\u00a0',
+  µm: 'micrometres',
+  '→': '–',
+};
+
+/** A text that the embedded typeface can show whole. */
+export const printable = (text: string): string =>
+  Object.entries(substitutes).reduce((shown, [sign, by]) => shown.replaceAll(sign, by), text);

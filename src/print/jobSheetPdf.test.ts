@@ -1,0 +1,72 @@
+import { describe, expect, it } from 'vitest';
+
+import { demoRequest } from '../../test/fixtures/cardRequest.ts';
+import { textOfPdf } from '../../test/fixtures/textOfPdf.ts';
+import type { CardRequest } from '../core/card/cardRequest.ts';
+import { designCard } from '../core/card/designCard.ts';
+import { jobSheet } from '../core/card/jobSheet.ts';
+import { cautionsInEnglish } from '../words/en/cautions.ts';
+import { jobSheetText } from '../words/en/jobSheet.ts';
+import { printable } from './fonts.ts';
+import { jobSheetPdf } from './jobSheetPdf.ts';
+
+const pdfOf = (change: Partial<CardRequest> = {}): Promise<Uint8Array> => {
+  const outcome = designCard({ ...demoRequest, ...change });
+  if (!outcome.ok) throw new Error(outcome.problem.code);
+  const { card, remarks } = outcome.value;
+  return jobSheetPdf(jobSheet(card, { remarks }), {
+    stock: '3 mm birch plywood',
+    madeAt: '2031-04-05T06:07:08.000Z',
+  });
+};
+
+const bare = (text: string): string => printable(text).replaceAll(/\s/g, '');
+
+describe('the job sheet as PDF', () => {
+  it('is a PDF with its typefaces inside and none from elsewhere', async () => {
+    const raw = Buffer.from(await pdfOf()).toString('latin1');
+    expect(raw.startsWith('%PDF-1.')).toBe(true);
+    expect(raw.trimEnd().endsWith('%%EOF')).toBe(true);
+    expect(raw).toMatch(/\/FontFile2 /);
+    expect(raw).not.toContain('Helvetica');
+  });
+
+  it('is the same bytes for the same card at the same time', async () => {
+    expect(Buffer.compare(await pdfOf(), await pdfOf())).toBe(0);
+  });
+
+  it('says every setting, every step, every caution and the time, with no sign missing', async () => {
+    const text = textOfPdf(await pdfOf());
+    const outcome = designCard(demoRequest);
+    if (!outcome.ok) throw new Error(outcome.problem.code);
+    const sheet = jobSheet(outcome.value.card);
+    const wanted = [
+      jobSheetText.title('K7WM'),
+      jobSheetText.time(sheet.time.seconds, sheet.time.lowSeconds, sheet.time.highSeconds),
+      jobSheetText.zeroHere,
+      ...sheet.card.rungs.map(({ setting }) => jobSheetText.figure('speedMmPerS', setting)),
+      ...sheet.steps.map((step) => jobSheetText.step(step)),
+      ...sheet.noteFields.map((field) => jobSheetText.note(field)),
+      ...sheet.cautions.flatMap((act) => cautionsInEnglish[act]).map(({ sentence }) => sentence),
+    ];
+    for (const line of wanted) expect(text).toContain(bare(line));
+  });
+
+  it('puts the essential cautions before everything that is to be done', async () => {
+    const text = textOfPdf(await pdfOf());
+    expect(text.indexOf(bare('Never leave the machine'))).toBeLessThan(
+      text.indexOf(bare(jobSheetText.typeInTitle)),
+    );
+  });
+
+  it('goes on on a further page where a card has many rungs', async () => {
+    const pages = async (change: Partial<CardRequest>): Promise<number> =>
+      [
+        ...Buffer.from(await pdfOf(change))
+          .toString('latin1')
+          .matchAll(/\/Type \/Page\b/g),
+      ].length;
+    const many = { settingsAtMost: 30, cellsEach: 1, sheetMm: [400, 300] as const };
+    expect(await pages(many)).toBeGreaterThan(await pages({}));
+  });
+});

@@ -1,0 +1,192 @@
+import type { JobSheet } from '../core/card/jobSheet.ts';
+import { cautionsInEnglish } from '../words/en/cautions.ts';
+import { jobSheetText } from '../words/en/jobSheet.ts';
+import { problemInWords } from '../words/words.ts';
+import { drawCardPicture } from './cardPicture.ts';
+import { registerFonts } from './fonts.ts';
+import {
+  faint,
+  heading,
+  heightOf,
+  innerWidth,
+  page,
+  pt,
+  roomFor,
+  rule,
+  write,
+} from './sheetOfPaper.ts';
+import { drawTypeInTable } from './typeInTable.ts';
+
+interface JobSheetOptions {
+  /** What is cut, as the user calls it: `3 mm birch plywood`. */
+  readonly stock?: string;
+  /** ISO 8601, UTC. Equal sheets of equal time are equal bytes. */
+  readonly madeAt: string;
+}
+
+/**
+ * The page that lies beside the machine, as PDF (A4): cautions first, then the card as it will be cut, what to do, what
+ * to type, and room for what is noted. The library is loaded on the first call (~200 ms).
+ */
+export const jobSheetPdf = async (
+  sheet: JobSheet,
+  { stock, madeAt }: JobSheetOptions,
+): Promise<Uint8Array> => {
+  const { default: PDFDocument } = await import('pdfkit');
+  const pdf = new PDFDocument({
+    size: 'A4',
+    margin: page.margin,
+    lang: 'en',
+    displayTitle: true,
+    info: {
+      Title: jobSheetText.title(sheet.card.code),
+      Creator: 'Throughcut',
+      Producer: 'Throughcut',
+      CreationDate: new Date(madeAt),
+    },
+  });
+  const bytes = collect(pdf);
+  registerFonts(pdf);
+  let y = drawTop(pdf, sheet, stock);
+  y = drawEssentials(pdf, sheet, y);
+  y = drawPicture(pdf, sheet, y);
+  y = drawTypeIn(pdf, sheet, y);
+  y = drawSteps(pdf, sheet, y);
+  y = drawNotes(pdf, sheet, y);
+  drawFurther(pdf, sheet, y);
+  pdf.end();
+  return bytes;
+};
+
+const collect = (pdf: PDFKit.PDFDocument): Promise<Uint8Array> =>
+  new Promise((resolve, reject) => {
+    const chunks: Uint8Array[] = [];
+    pdf.on('data', (chunk: Uint8Array) => chunks.push(chunk));
+    pdf.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
+    pdf.on('error', reject);
+  });
+
+const drawTop = (pdf: PDFKit.PDFDocument, sheet: JobSheet, stock: string | undefined): number => {
+  const { card, time, usedMm } = sheet;
+  const y = write(pdf, jobSheetText.title(card.code), page.margin, page.margin - 6, {
+    font: 'strong',
+    size: 24,
+  });
+  const about = [
+    stock,
+    card.thicknessMm === undefined ? undefined : jobSheetText.thickness(card.thicknessMm),
+    card.batch === undefined ? undefined : jobSheetText.batch(card.batch),
+    card.sheet === undefined ? undefined : jobSheetText.sheet(card.sheet),
+    jobSheetText.size(...usedMm),
+  ].filter((part) => part !== undefined);
+  const below = write(pdf, about.join(' · '), page.margin, y, { size: 10.5 });
+  return write(
+    pdf,
+    jobSheetText.time(time.seconds, time.lowSeconds, time.highSeconds),
+    page.margin,
+    below,
+    { size: 10.5 },
+  );
+};
+
+/** The cautions that stand even where there is little room, in a frame above everything that is to be done. */
+const drawEssentials = (pdf: PDFKit.PDFDocument, sheet: JobSheet, top: number): number => {
+  const lines = sheet.cautions
+    .flatMap((act) => cautionsInEnglish[act])
+    .filter(({ essential }) => essential)
+    .map(({ sentence }) => sentence);
+  const width = innerWidth - 24;
+  const size = 8.6;
+  const height = lines.reduce((sum, line) => sum + heightOf(pdf, line, { size, width }) + 1, 26);
+  const y = top + 7;
+  pdf
+    .roundedRect(page.margin, y, innerWidth, height, 4)
+    .lineWidth(1.4)
+    .strokeColor('#b3261e')
+    .stroke();
+  let line = write(pdf, jobSheetText.cautions, page.margin + 12, y + 6, { font: 'strong' });
+  for (const sentence of lines) {
+    line = write(pdf, sentence, page.margin + 12, line + 1, { size, width });
+  }
+  return y + height + 12;
+};
+
+const drawPicture = (pdf: PDFKit.PDFDocument, sheet: JobSheet, top: number): number => {
+  const below = drawCardPicture(pdf, sheet.drawing, {
+    x: page.margin,
+    y: top,
+    width: innerWidth,
+    height: Math.min(95 * pt, 0.34 * page.height),
+  });
+  return write(pdf, jobSheetText.pictureNote, page.margin, below, {
+    size: 8,
+    colour: faint,
+  });
+};
+
+const drawTypeIn = (pdf: PDFKit.PDFDocument, sheet: JobSheet, top: number): number => {
+  const y = heading(pdf, jobSheetText.typeInTitle, page.margin, roomFor(pdf, top + 8, 90));
+  return drawTypeInTable(pdf, sheet.typeIn, y);
+};
+
+/** What to do, numbered, with a box to tick. */
+const drawSteps = (pdf: PDFKit.PDFDocument, sheet: JobSheet, top: number): number => {
+  const width = innerWidth - 40;
+  const sentences = sheet.steps.map((step) => jobSheetText.step(step));
+  const needed = sentences.reduce((sum, line) => sum + heightOf(pdf, line, { width }) + 3, 24);
+  let y = heading(pdf, jobSheetText.stepsTitle, page.margin, roomFor(pdf, top + 10, needed));
+  sentences.forEach((sentence, i) => {
+    pdf
+      .rect(page.margin, y + 1, 9, 9)
+      .lineWidth(0.8)
+      .strokeColor(faint)
+      .stroke();
+    write(pdf, String(i + 1), page.margin + 17, y, { font: 'strong', width: 20 });
+    y = write(pdf, sentence, page.margin + 32, y, { width }) + 3;
+  });
+  return y;
+};
+
+const drawNotes = (pdf: PDFKit.PDFDocument, sheet: JobSheet, top: number): number => {
+  const rows = Math.ceil(sheet.noteFields.length / 2);
+  let y = heading(
+    pdf,
+    jobSheetText.notesTitle,
+    page.margin,
+    roomFor(pdf, top + 10, 30 + rows * 24),
+  );
+  const half = innerWidth / 2;
+  sheet.noteFields.forEach((field, i) => {
+    const x = page.margin + (i % 2) * half;
+    const at = y + Math.floor(i / 2) * 24;
+    write(pdf, jobSheetText.note(field), x, at + 4, { size: 9, colour: faint, width: 100 });
+    pdf
+      .moveTo(x + 95, at + 16)
+      .lineTo(x + half - 14, at + 16)
+      .lineWidth(0.6)
+      .strokeColor(rule)
+      .stroke();
+  });
+  y += rows * 24;
+  return y;
+};
+
+const drawFurther = (pdf: PDFKit.PDFDocument, sheet: JobSheet, top: number): void => {
+  const lines = [
+    ...(sheet.hottest === undefined ? [] : [jobSheetText.hottest(sheet.hottest.rung)]),
+    ...sheet.remarks.map((remark) => {
+      const { message, remedy } = problemInWords(remark);
+      return `${message} ${remedy}`;
+    }),
+    ...sheet.cautions
+      .flatMap((act) => cautionsInEnglish[act])
+      .filter(({ essential }) => !essential)
+      .map(({ sentence }) => sentence),
+  ];
+  const size = 8.6;
+  let y = heading(pdf, jobSheetText.cautionsMore, page.margin, roomFor(pdf, top + 10, 60));
+  for (const line of lines) {
+    y = roomFor(pdf, y, heightOf(pdf, line, { size }) + 1);
+    y = write(pdf, line, page.margin, y, { size }) + 1;
+  }
+};

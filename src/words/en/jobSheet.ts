@@ -1,0 +1,92 @@
+import type { JobStep, NoteField } from '../../core/card/jobSheet.ts';
+import type { TypedFigure } from '../../core/card/typeInList.ts';
+import type { Air } from '../../core/machine/air.ts';
+import type { Setting } from '../../core/machine/setting.ts';
+import { counted, durationWords, listed } from './figures.ts';
+
+const gap = '\u202f';
+
+const airWords = (air: Air | undefined): string => {
+  if (air === undefined) return 'as it stands';
+  if (air === 'off') return 'off';
+  return air === 'pump' ? 'on' : `${String(air.kPa)}${gap}kPa`;
+};
+
+/** What is typed is always in mm/s and per cent, whatever units the page shows. */
+const figureWords: Readonly<Record<TypedFigure, (setting: Setting) => string>> = {
+  speedMmPerS: (setting) => `${String(setting.speedMmPerS)}${gap}mm/s`,
+  powerPct: (setting) => `${String(setting.powerPct)}${gap}%`,
+  minPowerPct: (setting) => `${String(setting.minPowerPct ?? setting.powerPct)}${gap}%`,
+  passes: (setting) => String(setting.passes),
+  air: (setting) => airWords(setting.air),
+};
+
+const figureNames: Readonly<Record<TypedFigure, string>> = {
+  speedMmPerS: 'speed',
+  powerPct: 'power',
+  minPowerPct: 'power in corners',
+  passes: 'passes',
+  air: 'air',
+};
+
+const steps: Readonly<Record<JobStep, string>> = {
+  'offcut-of-this-batch':
+    'Lay an offcut of this very batch flat on the bed, held down, clips clear of the path.',
+  'type-in': 'Type in the list: one letter, one colour, one entry. Tick each.',
+  'keep-the-order':
+    'Keep the order of the list: marks first, outline last. Turn off re-ordering and path optimising.',
+  'zero-here': 'Set zero at the marked corner, lower left.',
+  'dry-run':
+    'Dry run round the outline with the beam off. Nothing may touch, nothing may stick out of the sheet.',
+  'watch-it': 'Lid shut, extraction on, warm up as always; then run, and stay with it to the end.',
+  'note-the-time':
+    'Write down what the machine says it took: a wrong time betrays a mistyped rung.',
+  'let-it-cool':
+    'Let the fume clear and the card cool. Lift it level, one knuckle tap, one light push, look at the back.',
+};
+
+const notes: Readonly<Record<NoteField, string>> = {
+  air: 'Air at the gauge',
+  waterTemperature: 'Water temperature',
+  warmUp: 'Warmed up for',
+  batch: 'Batch and sheet',
+  timeTaken: 'It took',
+  readBy: 'Read by, on',
+};
+
+/** The page that lies beside the machine, printed or on a screen. */
+export const jobSheetText = {
+  title: (code: string) => `Card ${code}`,
+  cautions: 'Before the beam is on',
+  cautionsMore: 'And keep in mind',
+  stepsTitle: 'At the machine',
+  typeInTitle: 'Type in',
+  notesTitle: 'Note here',
+  pictureNote:
+    'Drawn at its true size where it fits the page. Letters count, colours only tell entries apart.',
+  zeroHere: 'zero here',
+  step: (step: JobStep) => steps[step],
+  note: (field: NoteField) => notes[field],
+  figure: (figure: TypedFigure, setting: Setting) => figureWords[figure](setting),
+  figureName: (figure: TypedFigure) => figureNames[figure],
+  same: (figures: readonly TypedFigure[], setting: Setting) =>
+    listed(figures.map((figure) => `${figureNames[figure]} ${figureWords[figure](setting)}`)),
+  everywhere: (same: string) => `The same in every rung: ${same}. Type it once and copy it.`,
+  inGroup: (same: string) => `With ${same}:`,
+  unchanged: 'as on the card before',
+  toType: (count: number, unchanged: number) =>
+    unchanged === 0
+      ? `${counted(count, 'setting')} to type for the rungs.`
+      : `${counted(count, 'setting')} to type for the rungs; ${String(unchanged)} as before.`,
+  label: (label: string) =>
+    ({ marks: 'words and marks', window: 'window, outline', outline: 'outline' })[label] ?? label,
+  settingUnsaid: 'your own setting for scoring a line',
+  size: (widthMm: number, heightMm: number) =>
+    `${String(widthMm)} × ${String(heightMm)}${gap}mm of sheet`,
+  time: (seconds: number, lowSeconds: number, highSeconds: number) =>
+    `It should take about ${durationWords(seconds)} (between ${durationWords(lowSeconds)} and ${durationWords(highSeconds)}, as machines differ).`,
+  hottest: (rung: string) => `Rung ${rung} burns most. Watch it.`,
+  thickness: (thicknessMm: number) => `${String(Number(thicknessMm.toFixed(2)))}${gap}mm thick`,
+  batch: (batch: string) => `batch ${batch}`,
+  sheet: (sheet: string) => `sheet ${sheet}`,
+};
