@@ -1,14 +1,14 @@
 import type { PromiseCheck } from '../core/book/promiseCheck.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import { airKey } from '../core/machine/air.ts';
+import { csvTable, type Columns } from './csv.ts';
 
 interface Row {
   readonly entry: ProvenSetting;
   readonly check: PromiseCheck;
 }
 
-/** The columns, in order; each named with its unit. */
-const columns: Readonly<Record<string, (row: Row) => string | number | undefined>> = {
+const columns: Columns<Row> = {
   code: ({ entry }) => entry.code,
   kept_at: ({ entry }) => entry.keptAt,
   machine: ({ entry }) => entry.holdsFor.machine,
@@ -36,21 +36,5 @@ const columns: Readonly<Record<string, (row: Row) => string | number | undefined
   note: ({ entry }) => entry.note,
 };
 
-/** The book as a flat table (RFC 4180: commas, CRLF, quotes doubled), one line a setting. */
-export const bookCsv = (rows: readonly Row[]): string =>
-  [
-    Object.keys(columns),
-    ...rows.map((row) => Object.values(columns).map((valueOf) => valueOf(row) ?? '')),
-  ]
-    .map((cells) => `${cells.map(cell).join(',')}\r\n`)
-    .join('');
-
-/**
- * A text that a spreadsheet would take for a formula gets an apostrophe before it: a note that came with an import must
- * not be able to run anything.
- */
-const cell = (value: string | number): string => {
-  if (typeof value === 'number') return String(value);
-  const harmless = /^[=+\-@\t\r]/.test(value) ? `'${value}` : value;
-  return /[",\r\n]/.test(harmless) ? `"${harmless.replaceAll('"', '""')}"` : harmless;
-};
+/** The book as a flat table, one line a setting. */
+export const bookCsv = (rows: readonly Row[]): string => csvTable(columns, rows);

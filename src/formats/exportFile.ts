@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import type { Outcome } from '../core/problem.ts';
+import { parseJsonText, parseWith } from './border.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import type { RecordedTally, Study } from '../core/study/study.ts';
 import { isoTime } from './saved/bounds.ts';
@@ -27,3 +29,12 @@ export const exportFileShape = z.strictObject({
   book: z.array(provenSettingShape).max(10_000),
   tallies: z.array(recordedTallyShape).max(100_000),
 }) satisfies z.ZodType<ExportFile>;
+
+/**
+ * Reads an export from text, whole or not at all (docs/formats/export.md). Refuses what is no JSON, unknown versions and
+ * unknown keys, and says where.
+ */
+export const parseExportFile = (text: string): Outcome<ExportFile> => {
+  const json = parseJsonText(text);
+  return json.ok ? parseWith(exportFileShape, json.value) : json;
+};

@@ -1,0 +1,48 @@
+import type { Card } from '../core/card/card.ts';
+import { airKey } from '../core/machine/air.ts';
+import { readCard } from '../core/reading/readCard.ts';
+import type { CellAsRead } from '../core/reading/readingEvent.ts';
+import { stockThicknessMm } from '../core/stock/stockThickness.ts';
+import type { Study } from '../core/study/study.ts';
+import { csvTable, type Columns } from './csv.ts';
+
+interface Row {
+  readonly study: Study;
+  readonly card: Card;
+  readonly cell: CellAsRead;
+}
+
+const columns: Columns<Row> = {
+  study: ({ study }) => study.id,
+  material: ({ study }) => study.stock.material,
+  nominal_thickness_mm: ({ study }) => study.stock.nominalThicknessMm,
+  thickness_mm: ({ study, card }) => card.thicknessMm ?? stockThicknessMm(study.stock),
+  machine: ({ study }) => study.machine.name,
+  batch: ({ card }) => card.batch,
+  sheet: ({ card }) => card.sheet,
+  card: ({ card }) => card.code,
+  cell: ({ cell }) => cell.id,
+  rung: ({ cell }) => cell.rung,
+  power_pct: ({ cell }) => cell.setting.powerPct,
+  power_in_corners_pct: ({ cell }) => cell.setting.minPowerPct ?? cell.setting.powerPct,
+  speed_mm_per_s: ({ cell }) => cell.setting.speedMmPerS,
+  passes: ({ cell }) => cell.setting.passes,
+  air: ({ cell }) => airKey(cell.setting.air),
+  setting_corrected: ({ cell }) => (cell.corrected ? 'yes' : 'no'),
+  shape: ({ card }) => card.shape,
+  shape_length_mm: ({ card }) => card.shapeLengthMm,
+  grade: ({ cell }) => (cell.reading.kind === 'graded' ? cell.reading.grade : undefined),
+  how: ({ cell }) => (cell.reading.kind === 'graded' ? cell.reading.how : undefined),
+  spoilt: ({ cell }) => (cell.reading.kind === 'spoilt' ? cell.reading.reason : undefined),
+};
+
+/** Every cell of every card as it was cut and read, one line each, for a spreadsheet. Unread cells stand with no grade. */
+export const cellsCsv = (studies: readonly Study[]): string =>
+  csvTable(
+    columns,
+    studies.flatMap((study) =>
+      study.cards.flatMap((card) =>
+        readCard(card, study.events).cells.map((cell) => ({ study, card, cell })),
+      ),
+    ),
+  );
