@@ -8,7 +8,7 @@ import {
   jeffreysWithEnds,
   wilson,
 } from './binomialInterval.ts';
-import { logGamma } from './distributions.ts';
+import { logChoose } from './logChoose.ts';
 
 const counts = fc
   .tuple(fc.integer({ min: 1, max: 300 }), fc.double({ min: 0, max: 1, noNaN: true }))
@@ -18,7 +18,7 @@ const counts = fc
 const chance = (n: number, share: number, from: number, to: number): number => {
   let sum = 0;
   for (let k = from; k <= to; k += 1) {
-    const ways = logGamma(n + 1) - logGamma(k + 1) - logGamma(n - k + 1);
+    const ways = logChoose(n, k);
     sum += Math.exp(ways + k * Math.log(share) + (n - k) * Math.log1p(-share));
   }
   return sum;

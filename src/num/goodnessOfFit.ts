@@ -1,4 +1,4 @@
-import { logGamma } from './distributions.ts';
+import { logChoose } from './logChoose.ts';
 import type { BinaryFit } from './binaryRegression.ts';
 import type { BinaryRow } from './separation.ts';
 
@@ -36,7 +36,3 @@ export const goodnessOfFit = (data: readonly BinaryRow[], fit: BinaryFit): Goodn
 const logShare = ({ trials, successes }: BinaryRow, p: number): number =>
   (successes > 0 ? successes * Math.log(p) : 0) +
   (successes < trials ? (trials - successes) * Math.log1p(-p) : 0);
-
-/** Logarithm of the number of ways to choose `k` of `n`. */
-export const logChoose = (n: number, k: number): number =>
-  logGamma(n + 1) - logGamma(k + 1) - logGamma(n - k + 1);

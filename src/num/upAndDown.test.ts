@@ -19,8 +19,10 @@ const series = (
 describe('dixonMood', () => {
   it('does the published arithmetic', () => {
     // Hamada, Mang & Hoff 2019, Table 1, at the nominal levels; by hand: N = 11, A = 21, B = 51.
-    const x = [1.405, 1.455, 1.405, 1.455, 1.505, 1.555, 1.505, 1.555, 1.605, 1.555, 1.505, 1.455,
-      1.505, 1.455, 1.505, 1.455, 1.505, 1.555, 1.605, 1.555, 1.505, 1.555, 1.605, 1.555, 1.605]; // prettier-ignore
+    const x = [
+      1.405, 1.455, 1.405, 1.455, 1.505, 1.555, 1.505, 1.555, 1.605, 1.555, 1.505, 1.455, 1.505,
+      1.455, 1.505, 1.455, 1.505, 1.555, 1.605, 1.555, 1.505, 1.555, 1.605, 1.555, 1.605,
+    ];
     const y = '0100010011101010001100101';
     const trials = x.map((level, i) => ({ level, responded: y[i] === '1' }));
     const found = dixonMood(trials, { step: 0.05, risesWithLevel: true });

@@ -6,6 +6,7 @@ import { t03 } from './t03.ts';
 import { t04 } from './t04.ts';
 import { t05 } from './t05.ts';
 import { t07 } from './t07.ts';
+import { t08 } from './t08.ts';
 import { t09 } from './t09.ts';
 import { t18 } from './t18.ts';
 import { t19 } from './t19.ts';
@@ -25,6 +26,7 @@ export const topics: Readonly<Record<string, Topic>> = {
   t04_firth: { answer: t04 },
   t05_sensitivity: { answer: t05 },
   t07_binomial: { answer: t07 },
+  t08_paired_exact: { answer: t08 },
   t09_pchip_isotonic: { answer: t09 },
   t18_quasirandom: { answer: t18 },
   t19_distributions: { answer: t19 },
