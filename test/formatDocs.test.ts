@@ -1,0 +1,37 @@
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, it } from 'vitest';
+import { bookCsv } from '../src/formats/bookCsv.ts';
+import { cellsCsv } from '../src/formats/cellsCsv.ts';
+import { parseExportFile } from '../src/formats/exportFile.ts';
+import { parseCutStudy } from '../src/formats/studyFile.ts';
+
+const page = (name: string): string =>
+  readFileSync(join(import.meta.dirname, '../docs/formats', name), 'utf8');
+const example = (name: string): string => /```json\n([^`]+)```/.exec(page(name))?.[1] ?? '';
+
+describe('the pages on file formats', () => {
+  it('show a study file that is accepted as it stands', () => {
+    const study: unknown = JSON.parse(example('study.md'));
+    const parsed = parseCutStudy(study);
+    expect(parsed).toMatchObject({ ok: true, value: { cellsWanted: 12 } });
+    expect(parsed.ok && parsed.value.cells).toHaveLength(3);
+  });
+
+  it('show an export that is accepted as it stands', () => {
+    expect(parseExportFile(example('export.md')).ok).toBe(true);
+  });
+
+  it('name the columns of the tables, in order', () => {
+    const named = (about: string): string =>
+      [
+        ...(new RegExp(`\\*\\*${about}\\*\\*.*`).exec(page('tables.md'))?.[0] ?? '').matchAll(
+          /`([a-z0-9_]+)`/g,
+        ),
+      ]
+        .map(([, column]) => column)
+        .join(',');
+    expect(named('The book')).toBe(bookCsv([]).trim());
+    expect(named('Cells')).toBe(cellsCsv([]).trim());
+  });
+});
