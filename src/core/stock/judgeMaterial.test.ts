@@ -113,7 +113,7 @@ describe('judging a material by its name', () => {
 
   const refusedWords = judgedMaterials
     .filter((entry) => entry.decision === 'refuse')
-    .flatMap((entry) => materialWords[entry.material])
+    .flatMap((entry) => materialWords[entry.material].map(({ term }) => term))
     .filter((word) => word !== 'pc'); // after a bare figure it may count pieces; see above
 
   it('refuses every search word of a refused entry in any case and with any separators, beside anything', () => {

@@ -7,7 +7,8 @@ import {
   type JudgedMaterialName,
 } from './materialsToRefuse.ts';
 import { innocentWords, materialWords, standsBackForPlywood } from './materialWords.ts';
-import { bareWords, mentionsOf, overlap, type Mention } from './mentions.ts';
+import { mentionsOf, overlap, type Mention } from './mentions.ts';
+import { bareWords, wordList } from './wordList.ts';
 
 /**
  * What is thought of a material by its name. `allowed` never means safe: it means that the name gives no reason to
@@ -98,41 +99,29 @@ const isPieces = (text: string, { term, from }: Mention): boolean =>
   /^\d+$/.test(bareWords(text)[from - 1] ?? '') &&
   findMaterial(text) !== undefined;
 
-const saysLaserRubber = [
-  'laser rubber',
-  'laser safe rubber',
-  'laserable rubber',
-  'laser stamp rubber',
-  'laser grade rubber',
-];
+const laserRubber = wordList(
+  'laser rubber, laser safe rubber, laserable rubber, laser stamp rubber, laser grade rubber',
+);
 
 const isLaserRubber = (text: string, { entry }: Named): boolean =>
   entry.material === 'Rubber and elastomers of unknown type' &&
-  mentionsOf(text, saysLaserRubber).length > 0;
+  mentionsOf(text, laserRubber).length > 0;
 
 /** Names that leave open whether the thing may be cut. */
 const openQuestion = (text: string, named: readonly Named[]): StockCode | undefined => {
   const tanned = named.some(({ entry }) => entry.material === 'Vegetable-tanned leather');
-  if (mentionsOf(text, ['leather', 'suede']).length > 0 && !tanned) return 'material-which-leather';
-  const cloth = mentionsOf(text, ['fabric', 'cloth', 'textile']).length > 0;
+  if (mentionsOf(text, anyLeather).length > 0 && !tanned) return 'material-which-leather';
+  const cloth = mentionsOf(text, anyCloth).length > 0;
   if (cloth && mentionsOf(text, knownCloth).length === 0) return 'material-which-cloth';
-  const laserRubber = named.some((one) => isLaserRubber(text, one));
-  return laserRubber ? 'material-rubber-data-sheet' : undefined;
+  const forLasers = named.some((one) => isLaserRubber(text, one));
+  return forLasers ? 'material-rubber-data-sheet' : undefined;
 };
 
-const knownCloth = [
-  'cotton',
-  'linen',
-  'denim',
-  'calico',
-  'hemp',
-  'jute',
-  'wool',
-  'silk',
-  'felt',
-  'polyester',
-  'fleece',
-];
+const anyLeather = wordList('leather, suede');
+const anyCloth = wordList('fabric, cloth, textile');
+const knownCloth = wordList(
+  'cotton, linen, denim, calico, hemp, jute, wool, silk, felt, polyester, fleece',
+);
 
 const problemOf = (code: StockCode, text: string, { entry }: Named): Problem => ({
   code,

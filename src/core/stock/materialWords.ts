@@ -1,12 +1,12 @@
 import type { JudgedMaterialName } from './materialsToRefuse.ts';
-import { wordList } from './wordList.ts';
+import { wordList, type Term } from './wordList.ts';
 
 /**
  * The words by which a person's text finds an entry of `materialsToRefuse.ts`: chemical names, short forms, trade names
  * (search words only) and usual misspellings. Spelled in any case, together or apart. From memory, unconfirmed, where
  * the entry itself does not give them. The compiler asks for every entry.
  */
-export const materialWords: Readonly<Record<JudgedMaterialName, readonly string[]>> = {
+export const materialWords: Readonly<Record<JudgedMaterialName, readonly Term[]>> = {
   'PVC (polyvinyl chloride)': wordList(`
     pvc, pvc foam, pvc foam board, upvc, pvc-u, cpvc, polyvinyl, polyvinyl chloride, vinyl, vinil, vynil, vynyl, faux
     leather, fake leather, pleather, artificial leather, synthetic leather, imitation
@@ -134,7 +134,7 @@ export const materialWords: Readonly<Record<JudgedMaterialName, readonly string[
 };
 
 /** Words that sound like a refused thing and are none: they outrank whatever they overlap. */
-export const innocentWords: readonly string[] = wordList(`
+export const innocentWords: readonly Term[] = wordList(`
   heat treated, thermally treated, thermo treated, thermally modified, copper beech, metal
   effect, metal look, metallic look, carbon paper, glass clear, glass look, glass effect, iron
   wood, brass effect, copper effect, steel effect, rubber wood, pet tag, pet tags

@@ -1,5 +1,5 @@
 import { mentionsOf } from './mentions.ts';
-import { wordList } from './wordList.ts';
+import { wordList, type Term } from './wordList.ts';
 
 /** A class of sheet material that is cut, with the name that screens show. */
 export interface MaterialClass {
@@ -10,7 +10,7 @@ export interface MaterialClass {
 
 interface ListedClass extends MaterialClass {
   /** What people call it. Species stand below the made-up boards, so that "birch plywood" is plywood. */
-  readonly words: readonly string[];
+  readonly words: readonly Term[];
 }
 
 const listed: readonly ListedClass[] = [

@@ -1,4 +1,5 @@
 import { editDistance } from '../../num/editDistance.ts';
+import { bareWords, type Term } from './wordList.ts';
 
 /** Where a text names something: words `from` to `to` of the text (the end not included), and the term that it hit. */
 export interface Mention {
@@ -13,30 +14,20 @@ const longestWindow = 5;
 /** Shorter words have too many innocent neighbours to be taken for one another by a slip of a letter. */
 const leastLettersForSlip = 8;
 
-/** A text as bare words: case, accents, dots in abbreviations (`P.V.C.`), dashes gone; figures apart from letters. */
-export const bareWords = (text: string): readonly string[] =>
-  text
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .replace(/\b(?:\p{L}\.){2,}\p{L}?/gu, (dotted) => dotted.replaceAll('.', ''))
-    .match(/\p{L}+|\d+(?:[.,]\d+)?/gu) ?? [];
-
 /**
  * Every place where a text names one of the terms, whole words only. Words may be run together or apart
  * ("poly carbonate"), plural, or have one slip of a letter where the term is long. "PVC-free", "non-vinyl" and
  * "not vinyl" name nothing.
  */
-export const mentionsOf = (text: string, terms: readonly string[]): readonly Mention[] => {
+export const mentionsOf = (text: string, terms: readonly Term[]): readonly Mention[] => {
   const words = bareWords(text);
-  const bare = terms.map((term) => ({ term, joined: bareWords(term).join('') }));
   const found: Mention[] = [];
   for (let from = 0; from < words.length; from += 1) {
     for (let to = from + 1; to <= Math.min(words.length, from + longestWindow); to += 1) {
       const joined = words.slice(from, to).join('');
       const hit =
-        bare.find((term) => isPlainlySame(joined, term.joined)) ??
-        bare.find((term) => isNearlySame(joined, term.joined, to - from));
+        terms.find((term) => isPlainlySame(joined, term.joined)) ??
+        terms.find((term) => isNearlySame(joined, term.joined, to - from));
       if (hit !== undefined && !isDenied(words, from, to))
         found.push({ from, to, term: hit.term, exact: isPlainlySame(joined, hit.joined) });
     }
