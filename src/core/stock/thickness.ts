@@ -23,8 +23,6 @@ export interface ThicknessSummary {
 const caliperHalfWidthMm = 0.03;
 /** Below this a wrong label changes the speed less than a person sets it. Common practice, no source. */
 const differenceWorthSayingPct = 3;
-/** EN 324-1:1993: eight points, each corner and each mid-side, about 50 mm in from the edge, mean to 0.1 mm. */
-export const readingsOfEn324 = 8;
 
 /**
  * Mean, spread and uncertainty of the thickness readings, and what is worth saying about them. Nothing when nobody
@@ -86,6 +84,7 @@ const remarksOn = (
       });
     else remark('label-lies', shown);
   }
+  // EN 324-1:1993 takes eight: each corner and each mid-side, about 50 mm in from the edge, mean to 0.1 mm.
   if (count === 1) remark('thickness-one-reading');
   if (mostMm - leastMm > Math.max(0.3, 0.15 * meanMm))
     remark('thickness-readings-disagree', { leastMm, mostMm });
