@@ -1,7 +1,7 @@
 import type { FitAnswer } from '../core/cutmodel/fitAnswer.ts';
-import { fitStudy } from '../core/cutmodel/fitStudy.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
+import { answerCutStudy } from './answerCutStudy.ts';
 import type { Ports } from './ports.ts';
 import { readStudy } from './readStudy.ts';
 
@@ -11,5 +11,5 @@ export const answerStudy = async (
   studyId: string,
 ): Promise<Outcome<FitAnswer>> => {
   const found = await readStudy(ports, studyId);
-  return found.ok ? done(fitStudy(toCutStudy(found.value.study))) : found;
+  return found.ok ? done(answerCutStudy(toCutStudy(found.value.study))) : found;
 };

@@ -1,4 +1,4 @@
-import { fitStudy } from '../core/cutmodel/fitStudy.ts';
+import { answerCutStudy } from '../app/answerCutStudy.ts';
 import { proposeNextCard } from '../core/cutmodel/nextCard.ts';
 import { nextCardWish } from '../app/proposeNextCard.ts';
 import type { Outcome } from '../core/problem.ts';
@@ -11,7 +11,9 @@ import { printOutcome, type ExitCode } from './output.ts';
 
 /** `calc fit`: a study file on standard input, its answer on standard output. */
 export const runFit = async (): Promise<ExitCode> =>
-  printOutcome(await studyPipedIn(), (study) => fitAnswerFile(fitStudy(study), problemInWords));
+  printOutcome(await studyPipedIn(), (study) =>
+    fitAnswerFile(answerCutStudy(study), problemInWords),
+  );
 
 /** `calc nextcard`: the same study with `cellsWanted` and `settingsAtMost`, and the card that would teach most. */
 export const runNextCard = async (): Promise<ExitCode> =>

@@ -1,11 +1,12 @@
 import type { Card } from '../core/card/card.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import type { Study } from '../core/study/study.ts';
+import { systemClock } from '../host/clock.ts';
 import type { CardFile, CardFileKind } from '../http/server.ts';
 
 /** Makes the file of one kind; each writer is loaded when it is first asked for. */
 export const cardFile = async (
-  _study: Study,
+  study: Study,
   card: Card,
   kind: CardFileKind,
 ): Promise<Outcome<CardFile>> => {
@@ -32,6 +33,17 @@ export const cardFile = async (
       return done({ contentType: 'application/json', body: writeCardFile(card) });
     }
     case 'pdf':
-      throw new Error('not yet');
+      return done({ contentType: 'application/pdf', body: await jobSheetFor(study, card) });
   }
+};
+
+/** The page beside the machine; what changed is told against the card before it in the study. */
+const jobSheetFor = async (study: Study, card: Card): Promise<Uint8Array> => {
+  const { jobSheet } = await import('../core/card/jobSheet.ts');
+  const { jobSheetPdf } = await import('../print/jobSheetPdf.ts');
+  const before = study.cards[study.cards.findIndex(({ code }) => code === card.code) - 1];
+  return jobSheetPdf(jobSheet(card, before === undefined ? {} : { before }), {
+    stock: `${String(study.stock.nominalThicknessMm)} mm ${study.stock.material}`,
+    madeAt: systemClock.now(),
+  });
 };

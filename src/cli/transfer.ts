@@ -2,8 +2,7 @@ import { exportAll } from '../app/exportAll.ts';
 import { importAll } from '../app/importAll.ts';
 import { searchBook } from '../app/searchBook.ts';
 import { bookCsv } from '../formats/bookCsv.ts';
-import { parseJsonText, parseWith } from '../formats/border.ts';
-import { exportFileShape } from '../formats/exportFile.ts';
+import { parseExportFile } from '../formats/exportFile.ts';
 import { readTextFile, writeTextFile } from '../host/files.ts';
 import { printJson, printOutcome, printRefusal, type ExitCode } from './output.ts';
 import { withStore } from './withStore.ts';
@@ -33,9 +32,7 @@ export const runExport = async ({ to, csv = false }: ExportOptions): Promise<Exi
 export const runImport = async ({ from }: { readonly from: string }): Promise<ExitCode> => {
   const text = await readTextFile(from);
   if (!text.ok) return printRefusal(text.problem);
-  const json = parseJsonText(text.value);
-  if (!json.ok) return printRefusal(json.problem);
-  const file = parseWith(exportFileShape, json.value);
+  const file = parseExportFile(text.value);
   if (!file.ok) return printRefusal(file.problem);
   const imported = await withStore((ports) => importAll(ports, file.value));
   return printOutcome(imported, (counts) => counts);

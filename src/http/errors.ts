@@ -1,19 +1,17 @@
-import type { FastifyError, FastifyInstance } from 'fastify';
+import type { FastifyError, FastifyReply } from 'fastify';
 import type { Problem } from '../core/problem.ts';
 import type { HttpCode } from './codes.ts';
 import { sendRefusal } from './refusal.ts';
 
 /** Every error leaves in one shape; what nobody expected is reported, and its details stay inside. */
-export const handleErrors = (app: FastifyInstance, report: (error: unknown) => void): void => {
-  app.setErrorHandler((thrown: unknown, _request, reply) => {
-    const problem = carriedProblem(thrown) ?? requestProblem(thrown);
-    if (problem !== undefined) {
-      if (problem.code.startsWith('store-')) report(thrown);
-      return sendRefusal(reply, problem);
-    }
-    report(thrown);
-    return sendRefusal(reply, of('something-broke'));
-  });
+export const refuseThrown = (
+  thrown: unknown,
+  reply: FastifyReply,
+  report: (error: unknown) => void,
+): FastifyReply => {
+  const problem = carriedProblem(thrown) ?? requestProblem(thrown);
+  if (problem === undefined || problem.code.startsWith('store-')) report(thrown);
+  return sendRefusal(reply, problem ?? of('something-broke'));
 };
 
 const of = (code: HttpCode, params: Problem['params'] = {}): Problem => ({ code, params });

@@ -5,7 +5,7 @@ import type { Card } from '../core/card/card.ts';
 import type { Outcome } from '../core/problem.ts';
 import type { Study } from '../core/study/study.ts';
 import { serveDocs } from './docsPage.ts';
-import { handleErrors } from './errors.ts';
+import { refuseThrown } from './errors.ts';
 import { guard, isLoopback } from './guard.ts';
 import { describeApi } from './openApi.ts';
 import { servePage } from './page.ts';
@@ -45,13 +45,17 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
     logger: false,
     bodyLimit: 2 * mebibyte,
     forceCloseConnections: true,
+    // What the framework refuses before any route: an address that cannot be read.
+    frameworkErrors: (thrown, _request, reply) => {
+      refuseThrown(thrown, reply, report);
+    },
     routerOptions: { maxParamLength: 200 },
   });
   app.removeContentTypeParser('text/plain');
   // Requests are read by the wire's shapes in `on`; these schemas are there to be described.
   app.setValidatorCompiler(() => (value: unknown) => ({ value }));
   app.setSerializerCompiler(() => (value: unknown) => JSON.stringify(value));
-  handleErrors(app, report);
+  app.setErrorHandler((thrown: unknown, _request, reply) => refuseThrown(thrown, reply, report));
   guard(app, isLoopback);
   await app.register(helmet, safeHeaders);
   await describeApi(app, version);

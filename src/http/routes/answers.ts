@@ -1,9 +1,9 @@
 import type { FastifyInstance } from 'fastify';
+import { answerCutStudy } from '../../app/answerCutStudy.ts';
 import { answerStudy } from '../../app/answerStudy.ts';
 import { nextCardWish, proposeNextCard } from '../../app/proposeNextCard.ts';
 import type { Ports } from '../../app/ports.ts';
 import type { FitAnswer, NextCardAnswer } from '../../core/cutmodel/fitAnswer.ts';
-import { fitStudy } from '../../core/cutmodel/fitStudy.ts';
 import { proposeNextCard as propose } from '../../core/cutmodel/nextCard.ts';
 import { done, type Outcome } from '../../core/problem.ts';
 import { fitAnswerFile, nextCardFile } from '../../formats/answerFile.ts';
@@ -20,7 +20,7 @@ export const answerRoutes = (app: FastifyInstance, ports: Ports): void => {
   );
   on(app, api.calcFit, ({ body }) => {
     const study = parseCutStudy(body);
-    return Promise.resolve(study.ok ? fitted(done(fitStudy(study.value))) : study);
+    return Promise.resolve(study.ok ? fitted(done(answerCutStudy(study.value))) : study);
   });
   on(app, api.calcNextCard, ({ body }) => {
     const study = parseCutStudy(body);

@@ -1,0 +1,200 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { testServer, type TestServer } from '../../test/samples/server.ts';
+import { sampleCard, sampleEvent, sampleSetting, sampleTally } from '../../test/samples/studies.ts';
+import { api } from '../wire/api.ts';
+
+const stock = {
+  material: 'birch plywood',
+  nominalThicknessMm: 3,
+  thicknessReadingsMm: [3.1, 3.2],
+  batch: 'spring',
+};
+const setting = { powerPct: 34, speedMmPerS: 12, passes: 1 };
+const params = { id: 's1' };
+
+let server: TestServer;
+beforeEach(async () => {
+  server = await testServer();
+  await server.ask(api.startStudy, { body: { ...params, stock } });
+  await server.ask(api.addCard, { params, body: { card: sampleCard() } });
+  const events = [
+    sampleEvent('e1', { cell: 'A1' }),
+    sampleEvent('e2', { cell: 'A2' }),
+    sampleEvent('e3', { cell: 'B1', grade: 'stays' }),
+  ];
+  await server.ask(api.recordReadings, { params, body: { events } });
+});
+afterEach(async () => {
+  expect(server.reported).toEqual([]);
+  await server.close();
+});
+
+const keep = (over: object = {}) =>
+  server.ask(api.keepSetting, { body: { id: 'b1', studyId: 's1', setting, ...over } });
+const whole = async () => (await server.ask(api.getStudy, { params })).study;
+
+describe('the book', () => {
+  it('keeps a setting with what it holds for and where it came from', async () => {
+    const { entry, tallies, check } = await keep({ note: 'for the lamps' });
+    expect(entry).toMatchObject({
+      id: 'b1',
+      setting,
+      promise: { outOf100: 97, surePct: 95 },
+      holdsFor: { material: 'birch plywood', nominalThicknessMm: 3, batch: 'spring' },
+      cameFrom: { studyId: 's1', cardCodes: ['K7QX'], cellCount: 3, partsTallied: 0, habit: false },
+      note: 'for the lamps',
+    });
+    expect(entry.holdsFor.measuredThicknessMm).toBeCloseTo(3.15, 9);
+    expect(tallies).toEqual([]);
+    expect(check.verdict).toBe('nothing-tallied');
+  });
+
+  it('takes what the model says from the study, not from the sender', async () => {
+    const answer = await server.ask(api.changeStudy, {
+      params,
+      body: { ask: { powerPct: 34, speedMmPerS: 12 } },
+    });
+    expect(answer.study.ask).toEqual({ powerPct: 34, speedMmPerS: 12 });
+    const { asked } = await server.ask(api.answerStudy, { params });
+    const { entry } = await keep();
+    expect([entry.outOf100Mean, entry.surePct]).toEqual([
+      asked?.outOf100Mean,
+      asked?.sureOfPromisePct,
+    ]);
+    expect(
+      await server.refusal(api.keepSetting, {
+        body: { studyId: 's1', setting, surePct: 99.9 },
+      }),
+    ).toEqual([400, 'file-key-unknown']);
+  });
+
+  it('keeps a setting once, however often it is sent, and never another under its id', async () => {
+    const first = await keep();
+    expect(await keep()).toEqual(first);
+    const other = { id: 'b1', studyId: 's1', setting: { ...setting, speedMmPerS: 10 } };
+    expect(await server.refusal(api.keepSetting, { body: other })).toEqual([409, 'entry-id-taken']);
+    expect((await server.ask(api.searchBook)).entries).toHaveLength(1);
+  });
+
+  it('finds by words, by id and by the code on the label', async () => {
+    const { entry } = await keep();
+    const found = async (text: string) =>
+      (await server.ask(api.searchBook, { query: { text } })).entries.map((one) => one.entry.id);
+    expect(await found('birch 3 mm')).toEqual(['b1']);
+    expect(await found('acrylic')).toEqual([]);
+    for (const id of ['b1', entry.code])
+      expect((await server.ask(api.getEntry, { params: { id } })).entry).toEqual(entry);
+    expect(await server.refusal(api.getEntry, { params: { id: 'NONE' } })).toEqual([
+      404,
+      'entry-not-found',
+    ]);
+  });
+
+  it('counts orders into the study, once each, and holds them against the promise', async () => {
+    await keep();
+    const count = { id: 't1', out: 197, hangs: 2, stays: 0, spoilt: 1 };
+    const at = { id: 'b1' };
+    const first = await server.ask(api.tallyEntry, { params: at, body: count });
+    expect(await server.ask(api.tallyEntry, { params: at, body: count })).toEqual(first);
+    expect(first.check).toMatchObject({
+      parts: 199,
+      notOut: 2,
+      spoilt: 1,
+      verdict: 'as-promised',
+    });
+    expect((await whole()).tallies).toEqual(first.tallies);
+    expect(first.tallies[0]).toMatchObject({ setting, partLengthMm: 60, provenSettingId: 'b1' });
+    expect(
+      await server.refusal(api.tallyEntry, { params: at, body: { ...count, out: 100 } }),
+    ).toEqual([409, 'tally-id-taken']);
+    const none = { out: 0, hangs: 0, stays: 0, spoilt: 0 };
+    expect(await server.refusal(api.tallyEntry, { params: at, body: none })).toEqual([
+      400,
+      'file-value-refused',
+    ]);
+  });
+
+  it('outlives the study, and its tallies with it', async () => {
+    await keep();
+    await server.ask(api.tallyEntry, {
+      params: { id: 'b1' },
+      body: { id: 't1', out: 50, hangs: 0, stays: 0, spoilt: 0 },
+    });
+    await server.ask(api.removeStudy, { params });
+    const later = await server.ask(api.tallyEntry, {
+      params: { id: 'b1' },
+      body: { id: 't2', out: 60, hangs: 0, stays: 0, spoilt: 0 },
+    });
+    expect(later.tallies.map(({ id }) => id)).toEqual(['t1', 't2']);
+    expect(later.check.parts).toBe(110);
+    await server.ask(api.removeEntry, { params: { id: 'b1' } });
+    expect(await server.refusal(api.removeEntry, { params: { id: 'b1' } })).toEqual([
+      404,
+      'entry-not-found',
+    ]);
+  });
+
+  it('wants a reason for a setting above the rated current, and keeps it', async () => {
+    const machine = {
+      ratedCurrentMa: 19,
+      tubePoints: [
+        { powerPct: 40, currentMa: 7.6 },
+        { powerPct: 65, currentMa: 19 },
+        { powerPct: 80, currentMa: 25 },
+      ],
+      maxPowerPct: 90,
+      speedRangeMmPerS: [1, 100],
+    };
+    await server.ask(api.changeStudy, { params, body: { machine } });
+    // A tube rated 19 mA that reaches it at 65 %: 70 % overdrives. Common practice, no source.
+    const hard = { id: 'hard', studyId: 's1', setting: { ...setting, powerPct: 70 } };
+    expect(await server.refusal(api.keepSetting, { body: hard })).toEqual([
+      422,
+      'overdrive-needs-reason',
+    ]);
+    const { entry } = await keep({ ...hard, personsChoice: 'a rush order' });
+    expect(entry.personsChoice).toBe('a rush order');
+    const beyond = { ...hard, id: 'beyond', setting: { ...setting, powerPct: 95 } };
+    expect(
+      await server.refusal(api.keepSetting, { body: { ...beyond, personsChoice: 'because' } }),
+    ).toEqual([422, 'power-above-machine']);
+  });
+
+  it('keeps nothing from a study that is not there', async () => {
+    const body = { studyId: 'none', setting };
+    expect(await server.refusal(api.keepSetting, { body })).toEqual([404, 'study-not-found']);
+  });
+});
+
+describe('tallies of a study', () => {
+  const tally = sampleTally('t1');
+
+  it('are added once and taken away again', async () => {
+    const first = await server.ask(api.recordTally, { params, body: tally });
+    expect(first.tally).toEqual(tally);
+    expect(await server.ask(api.recordTally, { params, body: tally })).toEqual(first);
+    const home = await server.ask(api.home);
+    expect(home.latest?.lastTally).toEqual(tally);
+    const at = { id: 's1', tallyId: 't1' };
+    await server.ask(api.removeTally, { params: at });
+    expect((await whole()).tallies).toEqual([]);
+    expect(await server.refusal(api.removeTally, { params: at })).toEqual([404, 'tally-not-found']);
+  });
+
+  it('get an id and a time where none is given', async () => {
+    const { tally: stored } = await server.ask(api.recordTally, {
+      params,
+      body: { setting: sampleSetting, out: 9, hangs: 1, stays: 0, spoilt: 0, partLengthMm: 80 },
+    });
+    expect(stored.id).toMatch(/^made-/);
+    expect(stored.at).toMatch(/^2031-/);
+  });
+
+  it('name a setting of the book, or none', async () => {
+    const body = { ...tally, provenSettingId: 'nowhere' };
+    expect(await server.refusal(api.recordTally, { params, body })).toEqual([
+      404,
+      'entry-not-found',
+    ]);
+  });
+});

@@ -1,0 +1,154 @@
+import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { testServer, type TestServer } from '../../test/samples/server.ts';
+import {
+  sampleCard,
+  sampleEntry,
+  sampleEvent,
+  sampleStudy,
+  sampleTally,
+  sampleTime,
+} from '../../test/samples/studies.ts';
+import { api } from '../wire/api.ts';
+
+let server: TestServer;
+beforeEach(async () => {
+  server = await testServer();
+});
+afterEach(async () => {
+  expect(server.reported).toEqual([]);
+  await server.close();
+});
+
+const file = {
+  kind: 'throughcut-export',
+  version: 1,
+  exportedAt: sampleTime,
+  studies: [
+    sampleStudy('s1', {
+      cards: [sampleCard(), sampleCard('B2B2')],
+      events: [sampleEvent('e1'), sampleEvent('e2', { cardCode: 'B2B2', grade: 'hangs' })],
+      tallies: [sampleTally('t1', { provenSettingId: 'b1' })],
+    }),
+  ],
+  book: [sampleEntry('b1')],
+  tallies: [sampleTally('t2', { provenSettingId: 'b1' })],
+};
+const counts = { studies: 1, cards: 2, events: 2, tallies: 2, provenSettings: 1 };
+const none = { studies: 0, cards: 0, events: 0, tallies: 0, provenSettings: 0 };
+
+describe('export and import', () => {
+  it('bring back exactly what was there', async () => {
+    expect(await server.ask(api.importAll, { body: file })).toEqual({
+      added: counts,
+      alreadyHere: none,
+    });
+    const exported = await server.ask(api.exportAll);
+    expect({ ...exported, exportedAt: sampleTime }).toEqual(file);
+  });
+
+  it('add nothing the second time', async () => {
+    await server.ask(api.importAll, { body: file });
+    const before = await server.ask(api.getStudy, { params: { id: 's1' } });
+    expect(await server.ask(api.importAll, { body: file })).toEqual({
+      added: none,
+      alreadyHere: counts,
+    });
+    expect(await server.ask(api.getStudy, { params: { id: 's1' } })).toEqual(before);
+  });
+
+  it('add to a study what it does not have yet, and leave the rest as it is', async () => {
+    await server.ask(api.importAll, { body: file });
+    await server.ask(api.changeStudy, { params: { id: 's1' }, body: { aim: 'cleanest' } });
+    const more = sampleStudy('s1', {
+      cards: [sampleCard(), sampleCard('C3C3')],
+      events: [sampleEvent('e3', { cardCode: 'C3C3' })],
+    });
+    const { added } = await server.ask(api.importAll, { body: { ...file, studies: [more] } });
+    expect(added).toEqual({ ...none, cards: 1, events: 1 });
+    const { study } = await server.ask(api.getStudy, { params: { id: 's1' } });
+    expect(study.aim).toBe('cleanest');
+    expect(study.cards.map(({ code }) => code)).toEqual(['K7QX', 'B2B2', 'C3C3']);
+  });
+
+  it.each([
+    [{ ...file, version: 7 }, 400, 'file-version-unknown'],
+    [{ ...file, studies: [{ ...file.studies[0], id: '' }] }, 400, 'file-value-refused'],
+    [{ ...file, book: [] }, 422, 'import-names-unknown-setting'],
+    [
+      { ...file, studies: [sampleStudy('s9', { events: [sampleEvent('e1')] })] },
+      404,
+      'card-not-found',
+    ],
+    [
+      {
+        ...file,
+        studies: [
+          ...file.studies,
+          sampleStudy('s2', {
+            stock: { material: 'PVC', nominalThicknessMm: 3, thicknessReadingsMm: [] },
+          }),
+        ],
+      },
+      422,
+      'material-refused',
+    ],
+  ])('change nothing when any of it is refused %#', async (body, status, code) => {
+    expect(await server.refusal(api.importAll, { body })).toEqual([status, code]);
+    expect(await server.ask(api.home)).toEqual({ hasWork: false, exampleOpen: false });
+  });
+
+  it('leave the example behind', async () => {
+    await server.ask(api.openExample);
+    expect(await server.ask(api.exportAll)).toMatchObject({ studies: [], book: [], tallies: [] });
+  });
+
+  it('give the book as a table', async () => {
+    await server.ask(api.importAll, { body: file });
+    const response = await server.send(api.exportBookTable);
+    expect(response.headers['content-type']).toBe('text/csv; charset=utf-8');
+    const [head, row, end] = response.body.split('\r\n');
+    expect(head?.split(',').slice(0, 3)).toEqual(['code', 'kept_at', 'machine']);
+    expect(row).toMatch(/^BK42,2031/);
+    expect(end).toBe('');
+  });
+});
+
+describe('the first screen', () => {
+  it('knows an empty workshop', async () => {
+    expect(await server.ask(api.home)).toEqual({ hasWork: false, exampleOpen: false });
+  });
+
+  it('opens the example with one click and removes it with one', async () => {
+    const opened = await server.ask(api.openExample);
+    expect(opened).toMatchObject({ hasWork: false, exampleOpen: true });
+    expect(await server.ask(api.openExample)).toEqual(opened);
+    expect((await server.ask(api.searchBook)).entries[0]?.check.parts).toBeGreaterThan(100);
+    expect(await server.ask(api.removeExample)).toEqual({ hasWork: false, exampleOpen: false });
+    expect((await server.ask(api.listStudies)).studies).toEqual([]);
+  });
+
+  it('opens on the sheet on the bed, one’s own before the example’s', async () => {
+    await server.ask(api.importAll, { body: file });
+    await server.ask(api.openExample);
+    const { latest, hasWork } = await server.ask(api.home);
+    expect(hasWork).toBe(true);
+    expect(latest?.study.id).toBe('s1');
+    expect(latest?.lastTally?.id).toBe('t1');
+    expect(latest?.kept).toBeUndefined();
+  });
+});
+
+describe('materials', () => {
+  it('are judged with reason and source', async () => {
+    const judged = (text: string) => server.ask(api.judgeMaterial, { query: { text } });
+    expect(await judged('birch plywood')).toMatchObject({ material: 'plywood' });
+    const vinyl = await judged('vinyl');
+    expect(vinyl.decision).toBe('refuse');
+    expect(vinyl.said?.message).toMatch(/hydrogen chloride/i);
+    expect(vinyl.sources?.length).toBeGreaterThan(0);
+    expect(await server.refusal(api.judgeMaterial, { query: { text: '' } })).toEqual([
+      400,
+      'file-text-empty',
+    ]);
+  });
+});
