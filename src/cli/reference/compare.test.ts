@@ -38,6 +38,17 @@ describe('compare', () => {
     expect(passes({ why: 'mine' }, { why: 'theirs' }, 0)).toBe(true);
   });
 
+  it('takes a printed number as good to half a unit of its last digit, as the longest was printed', () => {
+    const printed = { a: 50.25756234, b: 50 };
+    expect(passes({ a: 50.257562336, b: 50 }, printed, { absolute: 1e-9 })).toBe(true);
+    expect(passes({ a: 50.25756233, b: 50 }, printed, { absolute: 1e-9 })).toBe(false);
+    expect(passes({ a: 50.25756234, b: 50.0000001 }, printed, { absolute: 1e-9 })).toBe(false);
+    expect(passes({ v: 0.30000000000009 }, { v: 0.3000000000000041 }, { relative: 1e-15 })).toBe(
+      false,
+    );
+    expect(passes({ n: 60 }, { n: 59 }, 0)).toBe(false);
+  });
+
   it('wants text, flags, nothing, and the length of a list exactly', () => {
     expect(passes({ ok: true, s: null }, { ok: true, s: null }, 1)).toBe(true);
     expect(passes({ ok: false }, { ok: true }, 1)).toBe(false);

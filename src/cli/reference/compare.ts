@@ -46,11 +46,12 @@ interface Allowed {
 /**
  * Holds what was computed against what was expected. Only keys that both have are compared; informational keys never;
  * lists must be equally long. Text and flags must be equal; a number may be off by the larger of its absolute and its
- * relative allowance.
+ * relative allowance, and by half a unit of the last digit printed.
  */
 export const compare = (got: unknown, expected: unknown, tolerance: Tolerance): Comparison => {
   const mismatches: Mismatch[] = [];
   let compared = 0;
+  const digits = printedDigits(expected);
   const walk = (mine: unknown, theirs: unknown, path: readonly string[]): void => {
     if (isRecord(theirs) && isRecord(mine)) {
       for (const [key, wanted] of Object.entries(theirs)) {
@@ -66,7 +67,7 @@ export const compare = (got: unknown, expected: unknown, tolerance: Tolerance): 
     compared += 1;
     const isNear =
       typeof theirs === 'number' && typeof mine === 'number'
-        ? nearEnough(mine, theirs, allowedAt(path, tolerance))
+        ? nearEnough(mine, theirs, withPrinting(allowedAt(path, tolerance), theirs, digits))
         : Object.is(mine, theirs);
     if (!isNear) mismatches.push({ path: path.join('.'), got: mine, expected: theirs });
   };
@@ -87,6 +88,22 @@ const isRecord = (value: unknown): value is Readonly<Record<string, unknown>> =>
 
 const nearEnough = (got: number, expected: number, { absolute, relative }: Allowed): boolean =>
   got === expected || Math.abs(got - expected) <= Math.max(absolute, relative * Math.abs(expected));
+
+/** To how many significant digits the expected numbers were printed: at least 10, at most 17, the longest tells. */
+const printedDigits = (expected: unknown): number => {
+  if (Array.isArray(expected)) return Math.max(10, ...expected.map(printedDigits));
+  if (isRecord(expected)) return Math.max(10, ...Object.values(expected).map(printedDigits));
+  if (typeof expected !== 'number' || expected === 0) return 10;
+  const [mantissa = ''] = Math.abs(expected).toExponential().split('e');
+  return Math.min(17, Math.max(10, mantissa.replace('.', '').length));
+};
+
+const withPrinting = (allowed: Allowed, expected: number, digits: number): Allowed => {
+  if (expected === 0) return allowed;
+  const halfUnit = 0.5 * 10 ** (Math.floor(Math.log10(Math.abs(expected))) + 1 - digits);
+  const size = Math.max(allowed.absolute, allowed.relative * Math.abs(expected));
+  return { absolute: size + halfUnit, relative: 0 };
+};
 
 const allowedAt = (path: readonly string[], tolerance: Tolerance): Allowed => {
   if (typeof tolerance === 'number') return { absolute: tolerance, relative: 0 };

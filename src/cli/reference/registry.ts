@@ -8,6 +8,7 @@ import { t05 } from './t05.ts';
 import { t07 } from './t07.ts';
 import { t08 } from './t08.ts';
 import { t09 } from './t09.ts';
+import { t12 } from './t12.ts';
 import { t18 } from './t18.ts';
 import { t19 } from './t19.ts';
 
@@ -28,6 +29,7 @@ export const topics: Readonly<Record<string, Topic>> = {
   t07_binomial: { answer: t07 },
   t08_paired_exact: { answer: t08 },
   t09_pchip_isotonic: { answer: t09 },
+  t12_control_charts: { answer: t12 },
   t18_quasirandom: { answer: t18 },
   t19_distributions: { answer: t19 },
 };
