@@ -10,9 +10,9 @@ const sources = readdirSync(src, { recursive: true, encoding: 'utf8' }).filter(
   (file) => /\.tsx?$/.test(file) && !/\.test\.tsx?$/.test(file),
 );
 
-/** Every `codes.ts` of every layer, found on disk so that a new one cannot be forgotten here. */
+/** Every `codes.ts` and `…Codes.ts` of every layer, found on disk so that a new one cannot be forgotten here. */
 const listed: { file: string; code: string }[] = [];
-for (const file of sources.filter((name) => /(^|\/)codes\.ts$/.test(name))) {
+for (const file of sources.filter((name) => /(^|\/)(codes|\w+Codes)\.ts$/.test(name))) {
   const module: unknown = await import(join(src, file));
   const lists: unknown[] = Object.values(module as object).filter((value) => Array.isArray(value));
   for (const code of new Set(lists.flat())) listed.push({ file, code: String(code) });
