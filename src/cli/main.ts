@@ -31,6 +31,15 @@ calc
   .action(async () => ends((await import('./calc.ts')).runNextCard()));
 
 program
+  .command('card')
+  .description('Design a card from a request and write it as drawings, G-code and job sheet.')
+  .requiredOption('--request <file>')
+  .requiredOption('--out <folder>')
+  .action(async (options: { request: string; out: string }) =>
+    ends((await import('./card.ts')).runCard(options)),
+  );
+
+program
   .command('reference')
   .description('Answer reference cases with the functions of this project.')
   .argument('<files...>')

@@ -90,7 +90,8 @@ const machineInFile = machineShape.extend({
     .exactOptional(),
 });
 
-const shape = z.strictObject({
+/** The schema of a study file, for files that hold one. */
+export const studyFileShape = z.strictObject({
   version: z.literal(1),
   machine: machineInFile.prefault({}),
   stock: z.strictObject({ material: label, thicknessMm }),
@@ -123,7 +124,7 @@ const shape = z.strictObject({
  * Where the file says nothing: the promise is 97 in 100 at 95 % for a part of 60 mm and this batch, one pass, a machine
  * that nobody has described.
  */
-export const parseCutStudy = (json: unknown): Outcome<StudyFile> => parseWith(shape, json);
+export const parseCutStudy = (json: unknown): Outcome<StudyFile> => parseWith(studyFileShape, json);
 
 /** The same the other way: a study as its file. `parseCutStudy(cutStudyFile(s))` is `s` again. */
 export const cutStudyFile = (study: Omit<StudyFile, 'version'>): object => ({

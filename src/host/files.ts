@@ -1,4 +1,5 @@
-import { readFile, writeFile } from 'node:fs/promises';
+import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { join } from 'node:path';
 import { text } from 'node:stream/consumers';
 import { done, refused, type Outcome } from '../core/problem.ts';
 import { fromWhereCalled } from './paths.ts';
@@ -30,5 +31,28 @@ export const writeTextFile = async (path: string, content: string): Promise<Outc
   } catch (error) {
     const detail = error instanceof Error ? error.message : 'no reason given';
     return refused('file-not-written', { file, detail });
+  }
+};
+
+/** A file that is about to be written. */
+export interface NamedFile {
+  readonly name: string;
+  readonly content: string | Uint8Array;
+}
+
+/** Writes several files into a folder that a person named, made where it is missing. Refuses: `file-not-written`. */
+export const writeFiles = async (
+  folder: string,
+  files: readonly NamedFile[],
+): Promise<Outcome<readonly string[]>> => {
+  const where = fromWhereCalled(folder);
+  try {
+    await mkdir(where, { recursive: true });
+    const paths = files.map(({ name }) => join(where, name));
+    await Promise.all(files.map(({ content }, i) => writeFile(paths[i] ?? where, content)));
+    return done(paths);
+  } catch (error) {
+    const detail = error instanceof Error ? error.message : 'no reason given';
+    return refused('file-not-written', { file: where, detail });
   }
 };

@@ -80,6 +80,18 @@ describe('a card as G-code', () => {
     }
   });
 
+  it('is plain signs in lines of no more than 80, notes and the card’s words included', () => {
+    const note = `Never leave it (not once): a flame that stays is yours. ${'word '.repeat(40)}It’s so.`;
+    const written = writeGcode(cardOf(), plainDialect, [note]);
+    if (!written.ok) throw new Error(written.problem.code);
+    for (const line of written.value.split('\n')) {
+      expect(line).toMatch(/^[ -~]*$/);
+      expect(line.length).toBeLessThanOrEqual(80);
+      expect(line).toMatch(/^(\([^()]*\)|[^()]*)$/);
+    }
+    expect(written.value).toContain("It's so.");
+  });
+
   it('is refused while a layer has no setting', () => {
     const card = { ...cardOf() };
     Reflect.deleteProperty(card, 'scoring');

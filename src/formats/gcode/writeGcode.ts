@@ -15,16 +15,39 @@ import type { GcodeDialect } from './gcodeDialect.ts';
 
 const figure = (value: number): string => String(Number(value.toFixed(3)));
 
-/** What a comment may hold: no bracket of its own. */
-const comment = (text: string): string => `(${text.replaceAll(/[()]/g, ' ')})`;
+/** What a comment may hold: plain signs, and no bracket of its own. */
+const comment = (text: string): string =>
+  `(${text
+    .replaceAll('’', "'")
+    .replaceAll(/[()]/g, ' ')
+    .replaceAll(/[^ -~]/g, '?')})`;
+
+/** Some controllers read no more than 80 signs of a line. */
+const mostSigns = 76;
+
+/** A longer text as comments, broken between words. */
+const comments = (text: string): readonly string[] => {
+  const lines: string[] = [];
+  for (const word of text.split(' ')) {
+    const last = lines.at(-1);
+    if (last !== undefined && last.length + word.length < mostSigns) {
+      lines[lines.length - 1] = `${last} ${word}`;
+    } else lines.push(word);
+  }
+  return lines.map(comment);
+};
 
 /**
  * A card as G-code (RS-274, mm, absolute, zero at its lower left corner): every cell with its own speed and power, in
  * the card's order, mixed where the card says so. The beam is off in every travel; it is switched on with S0 and gets
  * its power with the first move, so that it never burns on the spot. Passes follow one another on each line.
- * Refuses a card with a layer that has no setting: `gcode-layer-without-setting`.
+ * `notes` (cautions, say) stand as comments at the top. Refuses a card with a layer that has no setting: `gcode-layer-without-setting`.
  */
-export const writeGcode = (card: Card, dialect: GcodeDialect): Outcome<string> => {
+export const writeGcode = (
+  card: Card,
+  dialect: GcodeDialect,
+  notes: readonly string[] = [],
+): Outcome<string> => {
   const drawing = cardDrawing(card);
   const without = drawing.layers.find((layer) => layer.setting === undefined);
   if (without !== undefined) return refused('gcode-layer-without-setting', { layer: without.kind });
@@ -32,6 +55,7 @@ export const writeGcode = (card: Card, dialect: GcodeDialect): Outcome<string> =
   const lines = [
     comment(`Throughcut card ${card.code}, ${figure(card.widthMm)} x ${figure(card.heightMm)} mm`),
     comment('zero is the lower left corner'),
+    ...notes.flatMap(comments),
     ...dialect.opening,
     'M5',
     'G17 G21 G90 G94',

@@ -10,13 +10,19 @@ const escaped = (text: string): string =>
 /**
  * A drawing as SVG in mm, y downwards as SVG has it: one group a layer in the order of cutting, whose title spells the
  * setting and whose id is the same with `_` for spaces. Lines only, no text, no fill, no transform, one colour a setting,
- * so that every control program sees the same. O(points).
+ * so that every control program sees the same. `notes` (cautions, say) stand in the description, which nothing draws.
+ * O(points).
  */
-export const writeSvg = (drawing: CardDrawing, title: string): string =>
+export const writeSvg = (
+  drawing: CardDrawing,
+  title: string,
+  notes: readonly string[] = [],
+): string =>
   [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="${mm(drawing.widthMm)}mm" height="${mm(drawing.heightMm)}mm" viewBox="0 0 ${mm(drawing.widthMm)} ${mm(drawing.heightMm)}">`,
     `<title>${escaped(title)}</title>`,
+    ...(notes.length === 0 ? [] : [`<desc>${escaped(notes.join(' '))}</desc>`]),
     ...drawing.layers.flatMap((layer) => group(layer, drawing.heightMm)),
     '</svg>',
     '',

@@ -1,0 +1,101 @@
+import { acceptMaterial } from '../app/acceptMaterial.ts';
+import { cardCodeFor } from '../core/card/cardCode.ts';
+import { cardDrawing } from '../core/card/cardDrawing.ts';
+import { designCard, type DesignedCard } from '../core/card/designCard.ts';
+import { jobSheet, type JobSheet } from '../core/card/jobSheet.ts';
+import { done, type Outcome } from '../core/problem.ts';
+import { cardRequestFor } from '../core/study/cardRequestFor.ts';
+import { parseJsonText } from '../formats/border.ts';
+import { writeCardFile } from '../formats/cardFile.ts';
+import { parseCardRequest, type CardRequestFile } from '../formats/cardRequestFile.ts';
+import { writeDxf } from '../formats/dxf/writeDxf.ts';
+import { writeGcode } from '../formats/gcode/writeGcode.ts';
+import { writeSvg } from '../formats/svg/writeSvg.ts';
+import { systemClock } from '../host/clock.ts';
+import { readTextFile, writeFiles, type NamedFile } from '../host/files.ts';
+import { jobSheetPdf } from '../print/jobSheetPdf.ts';
+import { problemInWords } from '../words/words.ts';
+import { cardCautions } from './cardCautions.ts';
+import { printOutcome, type ExitCode } from './output.ts';
+
+interface CardMade {
+  readonly sheet: JobSheet;
+  readonly files: readonly string[];
+  readonly sheetMm: readonly [widthMm: number, heightMm: number];
+}
+
+/**
+ * `card --request FILE --out DIR`: designs a card and writes `card.json`, `.svg`, `.dxf`, `.gcode` and `.pdf` into the
+ * folder, which is made where it is missing. Nothing is written unless all of it can be.
+ */
+export const runCard = async (options: {
+  readonly request: string;
+  readonly out: string;
+}): Promise<ExitCode> => printOutcome(await makeCard(options.request, options.out), shown);
+
+const makeCard = async (requestFile: string, folder: string): Promise<Outcome<CardMade>> => {
+  const text = await readTextFile(requestFile);
+  if (!text.ok) return text;
+  const json = parseJsonText(text.value);
+  if (!json.ok) return json;
+  const request = parseCardRequest(json.value);
+  if (!request.ok) return request;
+  const accepted = acceptMaterial(request.value.study.stock.material);
+  if (!accepted.ok) return accepted;
+
+  const wish = cardRequestFor(request.value.study, {
+    ...request.value.wish,
+    code: request.value.wish.code ?? cardCodeFor(JSON.stringify(request.value)),
+  });
+  const designed = designCard(wish);
+  if (!designed.ok) return designed;
+  const sheet = jobSheet(designed.value.card, { remarks: designed.value.remarks });
+  const files = await cardFiles(designed.value, sheet, request.value);
+  if (!files.ok) return files;
+  const written = await writeFiles(folder, files.value);
+  return written.ok ? done({ sheet, files: written.value, sheetMm: wish.sheetMm }) : written;
+};
+
+const cardFiles = async (
+  { card }: DesignedCard,
+  sheet: JobSheet,
+  { study, gcode: dialect }: CardRequestFile,
+): Promise<Outcome<readonly NamedFile[]>> => {
+  const cautions = cardCautions();
+  const gcode = writeGcode(card, dialect, cautions);
+  if (!gcode.ok) return gcode;
+  const pdf = await jobSheetPdf(sheet, {
+    stock: study.stock.material,
+    madeAt: systemClock.now(),
+  });
+  return done([
+    { name: 'card.json', content: writeCardFile(card) },
+    { name: 'card.svg', content: writeSvg(cardDrawing(card), `Card ${card.code}`, cautions) },
+    { name: 'card.dxf', content: writeDxf(cardDrawing(card)) },
+    { name: 'card.gcode', content: gcode.value },
+    { name: 'card.pdf', content: pdf },
+  ]);
+};
+
+const shown = ({ sheet, files, sheetMm: [sheetWidth, sheetHeight] }: CardMade): object => {
+  const { card, time } = sheet;
+  const used = (card.widthMm * card.heightMm) / (sheetWidth * sheetHeight);
+  return {
+    version: 1,
+    code: card.code,
+    rungs: card.rungs.map(({ letter, setting }) => ({ letter, ...setting })),
+    cells: card.cells.length,
+    settings: card.rungs.length,
+    widthMm: card.widthMm,
+    heightMm: card.heightMm,
+    sheetUsedPct: Number((100 * used).toFixed(1)),
+    time: {
+      seconds: Math.round(time.seconds),
+      lowSeconds: Math.round(time.lowSeconds),
+      highSeconds: Math.round(time.highSeconds),
+    },
+    files,
+    remarks: sheet.remarks.map((remark) => problemInWords(remark)),
+    cautions: cardCautions(),
+  };
+};
