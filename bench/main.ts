@@ -1,5 +1,6 @@
 import { cpus } from 'node:os';
-import { answerFrom, fit } from '../src/core/cutmodel/fitStudy.ts';
+import { fit } from '../src/core/cutmodel/fit.ts';
+import { answerFrom } from '../src/core/cutmodel/fitStudy.ts';
 import { nextCardFrom } from '../src/core/cutmodel/nextCard.ts';
 import type { CutStudy } from '../src/core/cutmodel/cutStudy.ts';
 import { seededRandom } from '../src/num/seededRandom.ts';

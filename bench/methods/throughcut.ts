@@ -1,5 +1,6 @@
 import type { CutStudy, StudyCell } from '../../src/core/cutmodel/cutStudy.ts';
-import { answerFrom, fit } from '../../src/core/cutmodel/fitStudy.ts';
+import { fit } from '../../src/core/cutmodel/fit.ts';
+import { answerFrom } from '../../src/core/cutmodel/fitStudy.ts';
 import { nextCardFrom } from '../../src/core/cutmodel/nextCard.ts';
 import { thicknessOf } from '../thickness.ts';
 import { layOut, wantedShare, wantedSurePct, type Method } from './method.ts';

@@ -1,9 +1,9 @@
 import { describePower, powerLimit } from '../machine/deliveredPower.ts';
 import type { Problem } from '../problem.ts';
-import { compileStudy, type CompiledStudy } from './compileStudy.ts';
 import type { CutStudy } from './cutStudy.ts';
-import { decisionOn, type Decision } from './decision.ts';
-import { evidenceIn, fastestOutAt, type Evidence } from './evidence.ts';
+import type { Decision } from './decision.ts';
+import { fastestOutAt } from './evidence.ts';
+import { fit, type Fit } from './fit.ts';
 import type {
   ChangeoverPoint,
   FitAnswer,
@@ -11,35 +11,10 @@ import type {
   Recommendation,
   SettingForecast,
 } from './fitAnswer.ts';
-import { meanSdOf, posteriorOf, type Posterior } from './posterior.ts';
-import { priors } from './priors.ts';
+import { meanSdOf, type Posterior } from './posterior.ts';
 import { gradeOdds, remarksOn } from './remarks.ts';
 import { answerSpeed, oneStepFaster, oneStepSurer } from './steps.ts';
 import { warningsOn } from './warnings.ts';
-
-/** A fit with what it was computed from, for those who go on computing (the next card, explanations). */
-export interface Fit {
-  readonly study: CutStudy;
-  readonly compiled: CompiledStudy;
-  readonly posterior: Posterior;
-  readonly decision: Decision;
-  readonly evidence: Evidence;
-}
-
-/** Points of the posterior for each link: enough for a 5 % quantile good to about 0.04 of the posterior's sd. */
-const pointsPerLink = 1000;
-
-export const fit = (study: CutStudy): Fit => {
-  const compiled = compileStudy(study);
-  const posterior = posteriorOf(compiled.model, priors.links, pointsPerLink);
-  return {
-    study,
-    compiled,
-    posterior,
-    decision: decisionOn(compiled, posterior, study.promise),
-    evidence: evidenceIn(study),
-  };
-};
 
 /**
  * The answer to a study: posterior, recommended setting with its promise, the line of the fastest speed that holds,

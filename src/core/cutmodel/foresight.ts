@@ -1,7 +1,7 @@
 import { kronecker } from '../../num/kronecker.ts';
 import { normalQuantile } from '../../num/normal.ts';
 import { decisionOn } from './decision.ts';
-import type { Fit } from './fitStudy.ts';
+import type { Fit } from './fit.ts';
 import { links } from './links.ts';
 
 /** A setting that a card may try, with how many cells. */

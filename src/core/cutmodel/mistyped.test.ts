@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { plainStudy } from '../../../test/plainStudy.ts';
 import type { Grade } from '../reading/grade.ts';
-import { fit } from './fitStudy.ts';
+import { fit } from './fit.ts';
 import type { CutStudy } from './cutStudy.ts';
 import { mistypedIn } from './mistyped.ts';
 import { gradeOdds } from './remarks.ts';

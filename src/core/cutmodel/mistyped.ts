@@ -1,5 +1,5 @@
 import type { CutStudy, StudyCell } from './cutStudy.ts';
-import type { Fit } from './fitStudy.ts';
+import type { Fit } from './fit.ts';
 import { links } from './links.ts';
 import type { GradeOdds } from './remarks.ts';
 

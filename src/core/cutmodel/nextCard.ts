@@ -1,7 +1,7 @@
 import { powerLimit } from '../machine/deliveredPower.ts';
 import type { Problem } from '../problem.ts';
 import type { CutStudy } from './cutStudy.ts';
-import { fit, type Fit } from './fitStudy.ts';
+import { fit, type Fit } from './fit.ts';
 import type { NextCardAnswer } from './fitAnswer.ts';
 import { foresightOf, type Foresight, type TrialRung } from './foresight.ts';
 import { meanSdOf } from './posterior.ts';

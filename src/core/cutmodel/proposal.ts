@@ -46,7 +46,7 @@ interface Node {
 export const proposalFor = (target: Target): Proposal => {
   const { size } = target.layout;
   const axis = target.layout.lnSigma;
-  const summit = newtonClimb(target.climb, new Float64Array(size));
+  const summit = highestSummit(target);
   const marginalSd = Math.min(1.2, Math.max(0.15, marginalSdOf(summit, axis, size)));
   let iterations = summit.iterations;
   const middle = nodeOffsets.indexOf(0);
@@ -65,6 +65,31 @@ export const proposalFor = (target: Target): Proposal => {
   from = nodes[middle]?.mode ?? summit.point;
   for (let index = middle + 1; index < nodeOffsets.length; index += 1) from = build(index, from);
   return drawFrom(nodes, axis, size, iterations);
+};
+
+/** Starts of ln v50 and ln σ, in prior standard deviations: the hills of a surprising card lie far from the prior. */
+const levelStarts = [-3, -2.25, -1.5, -1, -0.5, 0, 0.5, 1, 1.5, 2.25, 3];
+const scatterStarts = [-0.5, 1.5];
+
+/** Climbs from the best start for each scatter, and keeps the higher summit. */
+const highestSummit = (target: Target): Summit => {
+  const { size, lnV50, lnSigma } = target.layout;
+  const summits = scatterStarts.map((scatter) => {
+    let best = new Float64Array(size);
+    let bestValue = -Infinity;
+    for (const level of levelStarts) {
+      const start = new Float64Array(size);
+      start[lnV50] = level;
+      start[lnSigma] = scatter;
+      const value = target.value(start);
+      if (value > bestValue) {
+        best = start;
+        bestValue = value;
+      }
+    }
+    return newtonClimb(target.climb, best);
+  });
+  return summits.reduce((highest, summit) => (summit.value > highest.value ? summit : highest));
 };
 
 const marginalSdOf = (summit: Summit, axis: number, size: number): number => {

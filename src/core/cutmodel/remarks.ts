@@ -1,7 +1,7 @@
 import { describePower } from '../machine/deliveredPower.ts';
 import type { Grade } from '../reading/grade.ts';
 import type { CellRemark } from './fitAnswer.ts';
-import type { Fit } from './fitStudy.ts';
+import type { Fit } from './fit.ts';
 import { gradeProbabilities } from './gradeProbability.ts';
 
 /** A grade less probable than this asks for a second look. */

@@ -2,7 +2,7 @@ import { describePower, type PowerLimit } from '../machine/deliveredPower.ts';
 import type { Problem } from '../problem.ts';
 import { fastestOutAt } from './evidence.ts';
 import type { CellRemark, Recommendation } from './fitAnswer.ts';
-import type { Fit } from './fitStudy.ts';
+import type { Fit } from './fit.ts';
 import { mistypedIn } from './mistyped.ts';
 import { meanSdOf } from './posterior.ts';
 import type { GradeOdds } from './remarks.ts';
