@@ -4,9 +4,6 @@ import { text } from 'node:stream/consumers';
 import { done, refused, type Outcome } from '../core/problem.ts';
 import { fromWhereCalled } from './paths.ts';
 
-/** What can be the matter with a file that a person named. */
-export const hostCodes = ['file-not-found', 'file-not-written', 'stdin-empty'] as const;
-
 /** Everything that is piped in. Refuses: `stdin-empty`. */
 export const readStdin = async (): Promise<Outcome<string>> => {
   const piped = process.stdin.isTTY ? '' : await text(process.stdin);

@@ -4,12 +4,9 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { testServer, type TestServer } from '../../test/samples/server.ts';
-import { appCodes } from '../app/codes.ts';
-import { storeCodes, StoreError } from '../store/storeError.ts';
+import { StoreError } from '../store/storeError.ts';
 import { api } from '../wire/api.ts';
 import { errorReply } from '../wire/problem.ts';
-import { codesWithWords } from '../words/words.ts';
-import { httpCodes } from './codes.ts';
 
 let server: TestServer;
 beforeEach(async () => {
@@ -180,12 +177,6 @@ describe('the server', () => {
       params: { id: study?.id ?? '', code: study?.cardCodes[0] ?? '', kind: 'svg' },
     });
     expect(refusal).toEqual([503, 'store-not-writable']);
-  });
-
-  it('has words for every code of its own and of the layers below', () => {
-    const worded = new Set(codesWithWords());
-    const wordless = [...httpCodes, ...appCodes, ...storeCodes].filter((code) => !worded.has(code));
-    expect(wordless).toEqual([]);
   });
 });
 

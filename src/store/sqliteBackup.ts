@@ -16,7 +16,7 @@ export const backupSqlite = async (file: string, to: string): Promise<void> => {
   try {
     attempt(to, () => {
       mkdirSync(dirname(to), { recursive: true });
-      rmSync(half, { force: true });
+      sweepUp(half);
     });
     await source.backup(half).catch((thrown: unknown) => {
       throw explainSqlite(thrown, to);
@@ -27,7 +27,7 @@ export const backupSqlite = async (file: string, to: string): Promise<void> => {
     });
   } finally {
     source.close();
-    for (const left of [half, `${half}-wal`, `${half}-shm`]) rmSync(left, { force: true });
+    sweepUp(half);
   }
 };
 
@@ -54,8 +54,12 @@ export const restoreSqlite = (file: string, from: string, at: string): string | 
     renameSync(half, file);
     return aside;
   } finally {
-    for (const left of [half, `${half}-wal`, `${half}-shm`]) rmSync(left, { force: true });
+    sweepUp(half);
   }
+};
+
+const sweepUp = (half: string): void => {
+  for (const left of [half, `${half}-wal`, `${half}-shm`]) if (existsSync(left)) rmSync(left);
 };
 
 const asideName = (file: string, at: string): string => {

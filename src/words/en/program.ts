@@ -1,6 +1,6 @@
 import type { AreaWords } from '../sentence.ts';
 
-/** What stands against a command. Codes: `hostCodes` in src/host/files.ts and `cliCodes` in src/cli/codes.ts. */
+/** What stands against a command. Codes: `hostCodes` in src/host/codes.ts and `cliCodes` in src/cli/codes.ts. */
 export const programWords = {
   'file-not-found': {
     message: (p) => `The file ${p('file')} cannot be read.`,
@@ -12,11 +12,11 @@ export const programWords = {
   },
   'stdin-empty': {
     message: () => 'Nothing was piped in.',
-    remedy: () => 'Pipe a study file into the command: throughcut calc fit < study.json',
+    remedy: () => 'Pipe a study file into the command, as in throughcut calc fit < study.json.',
   },
   'command-misused': {
     message: (p) => `The command cannot be understood: ${p('detail')}.`,
-    remedy: () => 'See what there is with: throughcut --help',
+    remedy: () => 'See what there is with throughcut --help.',
   },
   'port-not-a-port': {
     message: (p) => `THROUGHCUT_PORT is “${p('port')}”, which is no port.`,

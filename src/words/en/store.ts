@@ -1,6 +1,6 @@
 import type { AreaWords } from '../sentence.ts';
 
-/** The place where things are kept. Codes: `storeCodes` in src/store/storeError.ts. */
+/** The place where things are kept. Codes: `storeCodes` in src/store/codes.ts. */
 export const storeWords = {
   'store-newer-than-program': {
     message: (p) =>
@@ -22,7 +22,7 @@ export const storeWords = {
   'store-not-ours': {
     message: (p) => `The file ${p('file')} is not a Throughcut data file, or it is damaged.`,
     remedy: () =>
-      'It was left as it is. Put a backup in its place with: throughcut restore --from FILE.',
+      'It was left as it is. Put a backup in its place with throughcut restore --from FILE.',
   },
   'store-not-there': {
     message: (p) => `There is no data file ${p('file')}.`,
@@ -36,6 +36,6 @@ export const storeWords = {
   'store-row-unreadable': {
     message: (p) => `What is stored under ${p('table')} “${p('id')}” cannot be read.`,
     remedy: () =>
-      'It was left as it is. Put back a backup with: throughcut restore --from FILE, and please report this.',
+      'It was left as it is. Put back a backup with throughcut restore --from FILE, and please report this.',
   },
 } satisfies AreaWords;
