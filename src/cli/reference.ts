@@ -90,7 +90,7 @@ const answerCase = ({ id, data }: ReferenceFile, one: ReferenceCase): CaseLine =
     return { id, name, got: null, pass: false, error: problemInWords(asProblem(fault, name)) };
   }
   if (got === undefined) return { id, name, unknown: true };
-  const tolerance = topic.tolerance?.(expected) ?? one.tolerance;
+  const tolerance = topic.tolerance?.(expected, one.tolerance) ?? one.tolerance;
   if (expected === undefined || expected === null || tolerance === undefined) {
     return { id, name, got, pass: null };
   }
