@@ -1,4 +1,8 @@
-import { clampChroma, formatHex } from 'culori';
+import { clampChroma, formatHex, modeOklch, modeRgb, useMode } from 'culori/fn';
+
+// Only the two spaces that are used: the page carries this file too.
+useMode(modeOklch);
+useMode(modeRgb);
 
 /** Hue and lightness steps of the circle; the golden angle parts neighbours in the list as far as possible. */
 const goldenAngle = 137.508;

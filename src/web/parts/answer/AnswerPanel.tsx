@@ -8,6 +8,7 @@ import { useWorkshop } from '../../state/workshop.tsx';
 import { More } from '../more/More.tsx';
 import { Notice } from '../notice/Notice.tsx';
 import { AimChoice } from './AimChoice.tsx';
+import { AnswerBar } from './AnswerBar.tsx';
 import { AnswerSentence } from './AnswerSentence.tsx';
 import { KeepInBook } from './KeepInBook.tsx';
 import { ModelDetails } from './ModelDetails.tsx';
@@ -30,28 +31,36 @@ export const AnswerPanel = ({ study }: AnswerPanelProps) => {
         {words.title}
       </h2>
       <AnswerSentence answer={answer} behind={behind} />
+      <AnswerBar answer={answer} />
       {broke === undefined ? null : (
         <Notice tone="stop">
           <p>{words.broke(broke)}</p>
         </Notice>
       )}
-      {answer === undefined ? null : <Answered study={study} answer={answer} />}
+      {answer === undefined ? null : <Answered study={study} answer={answer} behind={behind} />}
     </section>
   );
 };
 
-const Answered = ({ study, answer }: { readonly study: Study; readonly answer: FitAnswer }) => {
+interface AnsweredProps {
+  readonly study: Study;
+  readonly answer: FitAnswer;
+  readonly behind: boolean;
+}
+
+const Answered = ({ study, answer, behind }: AnsweredProps) => {
   const { keeper } = useWorkshop();
   const [step, setStep] = useState<Step>('surer');
+  const [roomy] = useState(() => matchMedia('(min-width: 62rem)').matches);
   const changeHead = (head: HeadChange): void =>
     keeper.make({ kind: 'head', studyId: study.id, head });
   return (
     <>
       <SpeedSteps answer={answer} promise={study.promise} chosen={step} onChoose={setStep} />
-      <KeepInBook study={study} answer={answer} step={step} />
+      <KeepInBook study={study} answer={answer} behind={behind} step={step} />
       <Untold study={study} answer={answer} />
       <div className="answer-below">
-        <More title={words.picture}>
+        <More title={words.picture} startsOpen={roomy}>
           <Suspense fallback={<p>{words.reckoning}</p>}>
             <CutPicture study={study} answer={answer} />
           </Suspense>

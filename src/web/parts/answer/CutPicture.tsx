@@ -1,6 +1,6 @@
 import * as Plot from '@observablehq/plot';
 import { useEffect, useMemo, useRef, useState } from 'react';
-import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
+import type { ChangeoverPoint, FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
 import { pictureText as words } from '../../../words/en/screens/picture.ts';
@@ -57,7 +57,12 @@ const symbols: Readonly<Record<PicturePoint['grade'], 'circle' | 'triangle' | 't
   stays: 'times',
 };
 
+/** How much larger than usual the page's text is: the picture grows with it. */
+const scale = (): number =>
+  Number.parseFloat(getComputedStyle(document.documentElement).fontSize) / 17;
+
 const drawn = (answer: FitAnswer, points: readonly PicturePoint[], width: number) => {
+  const k = scale();
   const { changeover, line, recommended, powerLimit } = answer;
   const speeds = points.map(({ speedMmPerS }) => speedMmPerS);
   const powers = points.map(({ powerPct }) => powerPct);
@@ -66,21 +71,28 @@ const drawn = (answer: FitAnswer, points: readonly PicturePoint[], width: number
   const within = ({ powerPct }: { readonly powerPct: number }): boolean =>
     powerPct >= least - room && powerPct <= most + room;
   const seen = changeover.filter(within);
+  const slowest = Math.min(...speeds, ...line.filter(within).map(({ speedMmPerS }) => speedMmPerS));
+  const bottom = Math.max(0, Math.floor(slowest * 0.8));
   const top = Math.max(...speeds, ...seen.map(({ v50MmPerS }) => v50MmPerS)) * 1.15;
   return Plot.plot({
     width,
-    height: Math.round(Math.min(460, Math.max(260, width * 0.66))),
-    marginLeft: 52,
-    marginBottom: 46,
-    marginTop: 26,
+    height: Math.round(Math.min(460 * k, Math.max(260 * k, width * 0.66))),
+    marginLeft: 52 * k,
+    marginBottom: 46 * k,
+    marginTop: 26 * k,
     className: 'cut-plot',
-    x: { label: words.powerAxis, domain: [least - room, most + room], labelArrow: 'none' },
-    y: { label: words.speedAxis, domain: [0, top], grid: true, labelArrow: 'none' },
+    x: {
+      label: words.powerAxis,
+      domain: [least - room, most + room],
+      labelArrow: 'none',
+      ticks: 5,
+    },
+    y: { label: words.speedAxis, domain: [bottom, top], grid: true, labelArrow: 'none', ticks: 6 },
     marks: [
       Plot.areaY(seen, {
         x: 'powerPct',
-        y1: 'lowMmPerS',
-        y2: (each: { highMmPerS: number }) => Math.min(each.highMmPerS, top),
+        y1: (each: ChangeoverPoint) => Math.max(each.lowMmPerS, bottom),
+        y2: (each: ChangeoverPoint) => Math.min(each.highMmPerS, top),
         fill: 'var(--accent)',
         fillOpacity: 0.12,
       }),
@@ -95,7 +107,7 @@ const drawn = (answer: FitAnswer, points: readonly PicturePoint[], width: number
         x: 'powerPct',
         y: 'speedMmPerS',
         stroke: 'var(--accent)',
-        strokeWidth: 3,
+        strokeWidth: 3 * k,
       }),
       ...(within(powerLimit)
         ? [
@@ -113,9 +125,9 @@ const drawn = (answer: FitAnswer, points: readonly PicturePoint[], width: number
             x: 'powerPct',
             y: 'speedMmPerS',
             symbol: symbols[grade],
-            r: grade === 'stays' ? 5 : 5.5,
+            r: 5.5 * k,
             stroke: 'var(--ink)',
-            strokeWidth: grade === 'stays' ? 2.2 : 1.6,
+            strokeWidth: (grade === 'stays' ? 2.2 : 1.6) * k,
             fill: grade === 'out' ? 'var(--ink)' : grade === 'hangs' ? 'var(--wood)' : 'none',
           },
         ),
@@ -126,9 +138,9 @@ const drawn = (answer: FitAnswer, points: readonly PicturePoint[], width: number
             Plot.dot([recommended], {
               x: 'powerPct',
               y: 'speedMmPerS',
-              r: 10,
+              r: 10 * k,
               stroke: 'var(--accent)',
-              strokeWidth: 3,
+              strokeWidth: 3 * k,
             }),
           ]),
     ],

@@ -3,7 +3,9 @@ import { cellOrigins } from '../../../core/study/toCutStudy.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { listed } from '../../../words/en/figures.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
+import type { Problem } from '../../../core/problem.ts';
 import { problemInWords } from '../../../words/words.ts';
+import { More } from '../more/More.tsx';
 
 export interface UntoldProps {
   readonly study: Study;
@@ -15,23 +17,34 @@ export const Untold = ({ study, answer }: UntoldProps) => {
   const doubtful = cellsNamed(study, answer, 'look-again');
   const said = answer.warnings.filter(({ code }) => code !== 'look-again' || doubtful === '');
   if (said.length === 0 && doubtful === '') return null;
+  const [first, rest] = [said.slice(0, 2), said.slice(2)];
   return (
     <section className="section">
       <h3>{words.untold}</h3>
       <ul className="answer-untold">
         {doubtful === '' ? null : <li>{words.lookAgain(doubtful)}</li>}
-        {said.map((problem, i) => {
-          const { message, remedy } = problemInWords(problem);
-          return (
-            <li key={`${problem.code}${i}`}>
-              {message} <span className="soft">{remedy}</span>
-            </li>
-          );
-        })}
+        <Said problems={first} />
       </ul>
+      {rest.length === 0 ? null : (
+        <More title={words.untoldMore(rest.length)}>
+          <ul className="answer-untold">
+            <Said problems={rest} />
+          </ul>
+        </More>
+      )}
     </section>
   );
 };
+
+const Said = ({ problems }: { readonly problems: readonly Problem[] }) =>
+  problems.map((problem, i) => {
+    const { message, remedy } = problemInWords(problem);
+    return (
+      <li key={`${problem.code}${i}`}>
+        {message} <span className="soft">{remedy}</span>
+      </li>
+    );
+  });
 
 /** Cells by their names, with the card's code where there is more than one card. */
 const cellsNamed = (

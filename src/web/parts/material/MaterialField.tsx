@@ -1,7 +1,7 @@
 import { useMemo } from 'react';
 import { judgeMaterial, type MaterialJudgement } from '../../../core/stock/judgeMaterial.ts';
 import { materialClasses } from '../../../core/stock/materials.ts';
-import { ProblemNotice } from '../notice/Notice.tsx';
+import { MaterialNotice } from './MaterialNotice.tsx';
 import { TextLine } from '../quantity/TextLine.tsx';
 
 export interface MaterialFieldProps {
@@ -25,12 +25,7 @@ export const MaterialField = ({ label, hint, value, onChange }: MaterialFieldPro
         onChange={onChange}
         suggestions={suggestions}
       />
-      {judgement === undefined || judgement.decision === 'allowed' ? null : (
-        <ProblemNotice
-          problem={judgement.problem}
-          tone={judgement.decision === 'refuse' ? 'stop' : 'care'}
-        />
-      )}
+      {judgement === undefined ? null : <MaterialNotice judgement={judgement} />}
     </div>
   );
 };

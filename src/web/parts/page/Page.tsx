@@ -34,12 +34,15 @@ export const useDocumentTitle = (title: string): void => {
 /** A part of a page under its own heading. */
 export const Section = ({
   title,
+  id,
   children,
 }: {
   readonly title: string;
+  /** Where a link may lead straight to. */
+  readonly id?: string;
   readonly children: ReactNode;
 }) => (
-  <section className="section">
+  <section className="section" id={id}>
     <h2>{title}</h2>
     {children}
   </section>

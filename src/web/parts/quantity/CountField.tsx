@@ -1,8 +1,4 @@
-import { Button } from 'react-aria-components/Button';
-import { Group } from 'react-aria-components/Group';
-import { Input } from 'react-aria-components/Input';
-import { Label } from 'react-aria-components/Label';
-import { NumberField } from 'react-aria-components/NumberField';
+import { useId, useState, type KeyboardEvent } from 'react';
 import './quantity.css';
 
 export interface CountFieldProps {
@@ -13,27 +9,68 @@ export interface CountFieldProps {
   readonly onChange: (value: number) => void;
 }
 
-/** A whole number, stepped by a thumb or typed. */
-export const CountField = ({ label, value, least, most, onChange }: CountFieldProps) => (
-  <NumberField
-    className="quantity count"
-    value={value}
-    minValue={least}
-    maxValue={most}
-    step={1}
-    onChange={(next) => {
-      if (Number.isFinite(next)) onChange(next);
-    }}
-  >
-    <Label className="field-label">{label}</Label>
-    <Group className="count-group">
-      <Button slot="decrement" className="count-step">
-        −
-      </Button>
-      <Input className="field-input count-input figure-text" />
-      <Button slot="increment" className="count-step">
-        +
-      </Button>
-    </Group>
-  </NumberField>
-);
+/** A whole number, stepped by a thumb, by arrow keys, or typed; it counts as it is typed. */
+export const CountField = ({ label, value, least, most, onChange }: CountFieldProps) => {
+  const id = useId();
+  const [typed, setTyped] = useState<string | undefined>(undefined);
+  const step = (by: number): void => {
+    setTyped(undefined);
+    onChange(Math.min(most, Math.max(least, value + by)));
+  };
+  const type = (text: string): void => {
+    const digits = text.replace(/\D/g, '');
+    setTyped(digits);
+    const count = Number(digits);
+    if (digits !== '' && count >= least && count <= most) onChange(count);
+  };
+  const press = (event: KeyboardEvent): void => {
+    if (event.key !== 'ArrowUp' && event.key !== 'ArrowDown') return;
+    event.preventDefault();
+    step(event.key === 'ArrowUp' ? 1 : -1);
+  };
+  return (
+    <div className="quantity">
+      <label htmlFor={id} className="field-label">
+        {label}
+      </label>
+      <div className="count-group">
+        <button
+          type="button"
+          className="count-step"
+          tabIndex={-1}
+          aria-hidden="true"
+          disabled={value <= least}
+          onClick={() => step(-1)}
+        >
+          −
+        </button>
+        <input
+          id={id}
+          className="field-input count-input figure-text"
+          type="text"
+          inputMode="numeric"
+          role="spinbutton"
+          autoComplete="off"
+          aria-valuenow={value}
+          aria-valuemin={least}
+          aria-valuemax={most}
+          value={typed ?? String(value)}
+          onChange={(event) => type(event.target.value)}
+          onFocus={(event) => event.target.select()}
+          onBlur={() => setTyped(undefined)}
+          onKeyDown={press}
+        />
+        <button
+          type="button"
+          className="count-step count-more"
+          tabIndex={-1}
+          aria-hidden="true"
+          disabled={value >= most}
+          onClick={() => step(1)}
+        >
+          +
+        </button>
+      </div>
+    </div>
+  );
+};

@@ -3,6 +3,7 @@ import { readingText as words } from '../../../words/en/screens/reading.ts';
 import { SheetPicture } from '../sheet/SheetPicture.tsx';
 import { CellButton } from './CellButton.tsx';
 import { CellStrip, type Asking } from './CellStrip.tsx';
+import { KeyHelp } from './KeyHelp.tsx';
 import { inReadingOrder, neighbour, type Direction } from './neighbours.ts';
 import { ReadingTools } from './ReadingTools.tsx';
 import type { Reading } from './useReading.ts';
@@ -79,6 +80,7 @@ export const CardReader = ({ reading }: { readonly reading: Reading }) => {
       </div>
       <ReadingTools reading={reading} />
       <CellStrip reading={reading} cell={chosenCell} asking={asking} onAsk={setAsking} />
+      <KeyHelp />
     </div>
   );
 };

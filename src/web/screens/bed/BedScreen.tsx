@@ -36,7 +36,7 @@ export const BedScreen = () => {
       )}
       <div className="actions">
         {kept === undefined ? null : (
-          <ActionLink kind="strong" href={`/book/${kept.id}`}>
+          <ActionLink kind="strong" href={`/book/${kept.id}#count`}>
             {words.same}
           </ActionLink>
         )}

@@ -7,7 +7,7 @@ import { tallyText } from '../../../words/en/screens/tally.ts';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import './bed.css';
 
-const runActs = ['unattended', 'always'] as const;
+const runActs = ['unattended'] as const;
 
 export interface KeptSettingProps {
   readonly entry: ProvenSetting;

@@ -1,4 +1,5 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useEffect } from 'react';
 import { useLocation } from 'wouter';
 import { api } from '../../../wire/api.ts';
 import { answerText } from '../../../words/en/screens/answer.ts';
@@ -41,6 +42,7 @@ export const EntryScreen = ({ id }: { readonly id: string }) => {
 const Entry = ({ found }: { readonly found: BookEntry }) => {
   const { entry, check, tallies } = found;
   const [, goTo] = useLocation();
+  useEffect(() => document.getElementById(location.hash.slice(1))?.scrollIntoView(), []);
   const cache = useQueryClient();
   const forget = (): void => {
     void cache.invalidateQueries({ queryKey: queryKeys.book });
@@ -79,7 +81,7 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
           </ul>
         )}
       </Section>
-      <Section title={tallyText.title}>
+      <Section title={tallyText.title} id="count">
         <p className="soft">{tallyText.lead}</p>
         <TallyForm
           promise={entry.promise}

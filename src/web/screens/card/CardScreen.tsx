@@ -17,6 +17,7 @@ import { useAnswer } from '../../state/useAnswer.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import { CardFacts } from './CardFacts.tsx';
 import { CardWishForm } from './CardWishForm.tsx';
+import { Remarks } from './Remarks.tsx';
 import '../study/workbench.css';
 import '../../parts/reader/reader.css';
 import './cardScreen.css';
@@ -61,7 +62,7 @@ const Design = ({ study }: { readonly study: Study }) => {
       </div>
       <div className="workbench-bench bench">
         {designed.ok ? (
-          <div className="design-board">
+          <div className="design-board workbench-stay">
             <SheetPicture
               card={designed.value.card}
               words="as-cut"
@@ -76,9 +77,7 @@ const Design = ({ study }: { readonly study: Study }) => {
         <CardWishForm study={study} wish={wish} onChange={setWish} />
         {designed.ok ? (
           <>
-            {designed.value.remarks.map((remark) => (
-              <ProblemNotice key={remark.code} problem={remark} tone="say" />
-            ))}
+            <Remarks remarks={designed.value.remarks} />
             <Cautions acts={cardActs} />
             <div className="actions">
               <Action kind="strong" onPress={() => take(designed.value)}>

@@ -62,10 +62,16 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
         <p className="page-lead">{words.lead}</p>
       </div>
       <div className="workbench-bench bench">
-        <DescribePicture described={described} />
-        <p className="describe-count">{card === undefined ? '' : words.tapAway}</p>
+        <div className="workbench-stay stack">
+          <DescribePicture described={described} />
+          <p className="describe-count">{card === undefined ? '' : words.tapAway}</p>
+        </div>
       </div>
       <div className="workbench-paper">
+        <section className="section">
+          <h2>{words.cells}</h2>
+          <CellsForm described={described} />
+        </section>
         {study === undefined ? (
           <section className="section">
             <h2>{words.sheet}</h2>
@@ -86,10 +92,6 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
             />
           </section>
         ) : null}
-        <section className="section">
-          <h2>{words.cells}</h2>
-          <CellsForm described={described} />
-        </section>
         <div className="actions">
           <Action
             kind="strong"

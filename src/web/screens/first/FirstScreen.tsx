@@ -70,7 +70,9 @@ const DraftCard = ({ study, card, say }: DraftCardProps) => {
   const reading = useReading(card, study.events, say);
   return (
     <div className="workbench-bench bench">
-      <CardReader reading={reading} />
+      <div className="workbench-stay">
+        <CardReader reading={reading} />
+      </div>
     </div>
   );
 };

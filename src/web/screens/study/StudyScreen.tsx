@@ -58,10 +58,10 @@ const Opened = ({ study, code }: { readonly study: Study; readonly code: string 
         {card === undefined ? (
           <EmptyBench study={study} />
         ) : (
-          <>
+          <div className="workbench-stay">
             <CardTabs study={study} card={card} onChoose={setChosen} />
             <ReadOne key={card.code} study={study} card={card} />
-          </>
+          </div>
         )}
       </div>
       <div className="workbench-paper">

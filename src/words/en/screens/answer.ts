@@ -47,7 +47,7 @@ export const answerText = {
     `Time of the cut alone, for a part with ${lengthWords(partLengthMm)} of cut.`,
   keepThis: (spot: Spot) => `Keep ${speedWords(spot.speedMmPerS)} in the book`,
   openEntry: 'Open it',
-  kept: 'Kept in the book',
+  kept: (spot: Spot) => `${speedWords(spot.speedMmPerS)} kept in the book.`,
   knives: 'Of 200 parts, how many may need a knife?',
   knifeOptions: { six: '6', two: '2', none: '0' },
   knifeMore: {
@@ -74,6 +74,8 @@ export const answerText = {
     cleanest: 'least heat left in the edge',
   } satisfies Record<Aim, string>,
   untold: 'What this could not tell',
+  untoldMore: (count: number) => `And ${counted(count, 'more thing')}`,
+  bar: 'To the answer',
   lookAgain: (cells: string) => `Look again at ${cells}: the rest of the card says otherwise.`,
   overdriven: (cells: string) => `${cells} ran above the tube’s rated current.`,
   missing: {

@@ -1,0 +1,39 @@
+import { useEffect, useRef, useState } from 'react';
+import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
+import { answerText as words } from '../../../words/en/screens/answer.ts';
+
+/**
+ * The answer in one line at the foot of a phone's screen, while the sentence itself is below the edge: whoever taps the
+ * card sees what each tap does. The sentence is the one that is read out; this is its shadow.
+ */
+export const AnswerBar = ({ answer }: { readonly answer: FitAnswer | undefined }) => {
+  const place = useRef<HTMLDivElement>(null);
+  const below = useIsBelow(place);
+  const spot = answer?.recommended;
+  return (
+    <div ref={place} className="answer-bar-place">
+      {answer !== undefined && below ? (
+        <a className="answer-bar" href="#answer-title" tabIndex={-1} aria-hidden="true">
+          <strong>{spot ? words.cutAt(spot) : words.noneYet}</strong>
+          {spot ? <span>{words.promised(spot.outOf100, spot.surePct)}</span> : null}
+        </a>
+      ) : null}
+    </div>
+  );
+};
+
+/** Whether the element lies below what the screen shows. */
+const useIsBelow = (place: React.RefObject<HTMLElement | null>): boolean => {
+  const [below, setBelow] = useState(false);
+  useEffect(() => {
+    const { current } = place;
+    if (current === null) return;
+    const observer = new IntersectionObserver(([entry]) => {
+      if (entry === undefined) return;
+      setBelow(!entry.isIntersecting && entry.boundingClientRect.top > 0);
+    });
+    observer.observe(current);
+    return () => observer.disconnect();
+  }, [place]);
+  return below;
+};

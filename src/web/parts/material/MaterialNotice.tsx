@@ -1,0 +1,31 @@
+import type { MaterialJudgement } from '../../../core/stock/judgeMaterial.ts';
+import { materialText as words } from '../../../words/en/screens/material.ts';
+import { More } from '../more/More.tsx';
+import { Notice, ProblemNotice } from '../notice/Notice.tsx';
+
+/** What is to be said of a material: refused or cautioned with reason and source, or a question; nothing where it is plain. */
+export const MaterialNotice = ({ judgement }: { readonly judgement: MaterialJudgement }) => {
+  if (judgement.decision === 'allowed') return null;
+  if (judgement.decision === 'unknown') {
+    return <ProblemNotice problem={judgement.problem} tone="care" />;
+  }
+  const { entry, decision } = judgement;
+  const refused = decision === 'refuse';
+  return (
+    <Notice
+      tone={refused ? 'stop' : 'care'}
+      title={refused ? words.refused(entry.material) : words.caution(entry.material)}
+    >
+      <p>{entry.reason}</p>
+      <p>{words.hazards(entry.hazards)}</p>
+      {refused ? <p>{words.remedy}</p> : null}
+      <More title={words.sources}>
+        <ul className="notice-sources">
+          {entry.sources.map((source) => (
+            <li key={source}>{source}</li>
+          ))}
+        </ul>
+      </More>
+    </Notice>
+  );
+};

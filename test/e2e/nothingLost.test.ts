@@ -1,0 +1,105 @@
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { launchBrowser } from './browser.ts';
+import { cellsOn, phone, visit } from './page.ts';
+import { runServer, type RunningServer } from './server.ts';
+
+let browser: Browser;
+let server: RunningServer;
+beforeAll(async () => {
+  browser = await launchBrowser();
+  server = await runServer();
+});
+afterAll(async () => {
+  await browser.close();
+  await server.remove();
+});
+
+const allSaved = (page: Page) => page.getByText('All saved').waitFor({ state: 'attached' });
+
+const states = (page: Page): Promise<Record<string, string>> =>
+  page.$$eval('[data-cell]', (buttons) =>
+    Object.fromEntries(
+      buttons.map((button) => [
+        button.getAttribute('data-cell') ?? '',
+        button.getAttribute('data-state') ?? '',
+      ]),
+    ),
+  );
+
+interface StoredStudy {
+  readonly study: { readonly id: string; readonly events: readonly { readonly cell: string }[] };
+}
+
+const storedStudy = async (): Promise<StoredStudy> => {
+  const home = (await fetch(`${server.base}/api/home`).then((r) => r.json())) as {
+    latest: { study: { id: string } };
+  };
+  return (await fetch(`${server.base}/api/studies/${home.latest.study.id}`).then((r) =>
+    r.json(),
+  )) as StoredStudy;
+};
+
+describe('nothing that was tapped is lost', () => {
+  it('through a reload in the middle of a card', async () => {
+    const { page, close } = await visit(browser, { viewport: phone });
+    await page.goto(server.base);
+    const [first, second, third] = await cellsOn(page);
+    for (const cell of [first, second, third]) await page.click(`[data-cell="${cell?.id ?? ''}"]`);
+    await page.reload(); // at once: whether the last tap had reached the server does not matter
+    await page.getByText('3 of 12 cells read').waitFor();
+    await page.getByRole('link', { name: 'Go on reading' }).click();
+    await cellsOn(page);
+    const after = await states(page);
+    expect(Object.values(after).filter((state) => state === 'out')).toHaveLength(3);
+    expect(after[first?.id ?? '']).toBe('out');
+    await close();
+  });
+
+  it('through the death of the server between two taps', async () => {
+    const { page, close } = await visit(browser, { viewport: phone });
+    await page.goto(server.base);
+    await page.getByRole('link', { name: 'Go on reading' }).click();
+    const unread = Object.entries(
+      await states(page).then(async () => {
+        await cellsOn(page);
+        return states(page);
+      }),
+    ).filter(([, state]) => state === 'unread');
+    const [a, b, c] = unread.map(([id]) => id);
+    await page.click(`[data-cell="${a ?? ''}"]`);
+    await allSaved(page);
+
+    await server.kill();
+    await page.click(`[data-cell="${b ?? ''}"]`);
+    await page.click(`[data-cell="${c ?? ''}"]`);
+    await page.getByText(/kept here until the workshop computer answers/).waitFor();
+    await page.waitForSelector('.answer-sentence'); // the answer needs no server
+
+    await server.start();
+    await allSaved(page);
+    const { study } = await storedStudy();
+    for (const id of [a, b, c]) {
+      expect(study.events.filter(({ cell }) => cell === id)).toHaveLength(1); // sent again, stored once
+    }
+    await close();
+  });
+
+  it('through the death of the server and of the page', async () => {
+    const { page, close } = await visit(browser, { viewport: phone });
+    await page.goto(server.base);
+    await page.getByRole('link', { name: 'Go on reading' }).click();
+    await cellsOn(page);
+    const [open] = Object.entries(await states(page)).filter(([, state]) => state === 'unread');
+    await server.kill();
+    await page.click(`[data-cell="${open?.[0] ?? ''}"]`);
+    await page.getByText(/kept here until the workshop computer answers/).waitFor();
+    await page.goto('about:blank');
+    await server.start();
+    await page.goto(server.base);
+    await allSaved(page);
+    const { study } = await storedStudy();
+    expect(study.events.filter(({ cell }) => cell === open?.[0])).toHaveLength(1);
+    await close();
+  });
+});

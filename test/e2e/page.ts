@@ -1,0 +1,94 @@
+import { mkdirSync, readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import type { Browser, Page } from 'playwright-core';
+
+export const phone = { width: 390, height: 844 };
+export const desk = { width: 1280, height: 900 };
+
+export interface OpenedPage {
+  readonly page: Page;
+  /** Everything that the browser complained of, content policy included. */
+  readonly complaints: readonly string[];
+  readonly close: () => Promise<void>;
+}
+
+/** A fresh visitor: empty storage, no cookies. */
+export const visit = async (
+  browser: Browser,
+  options: {
+    readonly viewport: { readonly width: number; readonly height: number };
+    readonly colorScheme?: 'light' | 'dark';
+  },
+): Promise<OpenedPage> => {
+  const context = await browser.newContext({ colorScheme: 'light', ...options });
+  const page = await context.newPage();
+  const complaints: string[] = [];
+  page.on('pageerror', (error) => complaints.push(error.message));
+  page.on('console', (message) => {
+    if (message.type() === 'error') complaints.push(message.text());
+  });
+  return { page, complaints, close: () => context.close() };
+};
+
+/** Every cell of the card on the bench: its name and its speed as its own words say it. */
+export const cellsOn = async (page: Page): Promise<{ id: string; speed: number }[]> => {
+  await page.waitForSelector('[data-cell]');
+  return page.$$eval('[data-cell]', (buttons) =>
+    buttons.map((button) => ({
+      id: button.getAttribute('data-cell') ?? '',
+      speed: Number.parseFloat((button.getAttribute('aria-label') ?? '').split(', ')[1] ?? ''),
+    })),
+  );
+};
+
+/** Taps a card as a workshop would find it: slow cells out, a few hang, fast ones stay. Returns the taps it took. */
+export const tapLadder = async (page: Page): Promise<number> => {
+  const cells = (await cellsOn(page)).sort((a, b) => a.speed - b.speed);
+  let taps = 0;
+  for (const [i, { id }] of cells.entries()) {
+    const share = i / cells.length;
+    const needed = share < 0.5 ? 1 : share < 0.7 ? 2 : 3;
+    for (let n = 0; n < needed; n += 1) await page.click(`[data-cell="${id}"]`);
+    taps += needed;
+  }
+  return taps;
+};
+
+export const answerText = (page: Page): Promise<string> =>
+  page.locator('.answer-cut').first().innerText();
+
+const screens = join(import.meta.dirname, '../../build/screens');
+
+/** A picture of the screen for people to look at. */
+export const picture = async (page: Page, name: string): Promise<void> => {
+  mkdirSync(screens, { recursive: true });
+  await page.screenshot({ path: join(screens, `${name}.png`), fullPage: true });
+};
+
+const axeSource = readFileSync(
+  createRequire(import.meta.url).resolve('axe-core/axe.min.js'),
+  'utf8',
+);
+
+/** What axe finds against WCAG 2.2 A and AA, as short lines. */
+export const axeFindings = async (page: Page): Promise<string[]> => {
+  await page.evaluate(axeSource);
+  return page.evaluate(async () => {
+    const { axe } = globalThis as unknown as {
+      axe: {
+        run: (
+          context: unknown,
+          options: unknown,
+        ) => Promise<{
+          violations: { id: string; nodes: { target: string[]; failureSummary: string }[] }[];
+        }>;
+      };
+    };
+    const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
+    const { violations } = await axe.run(document, { runOnly: { type: 'tag', values: tags } });
+    return violations.flatMap(({ id, nodes }) =>
+      nodes.map(({ target, failureSummary }) => `${id}: ${target.join(' ')} ${failureSummary}`),
+    );
+  });
+};

@@ -1,0 +1,128 @@
+import { gzipSync } from 'node:zlib';
+import type { Browser, Page } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { launchBrowser } from './browser.ts';
+import { axeFindings, desk, phone, tapLadder, visit } from './page.ts';
+import { runServer, type RunningServer } from './server.ts';
+
+let browser: Browser;
+let server: RunningServer;
+beforeAll(async () => {
+  browser = await launchBrowser();
+  server = await runServer();
+});
+afterAll(async () => {
+  await browser.close();
+  await server.remove();
+});
+
+/** Opens every disclosure, so that what is one click below is looked at too. */
+const openAll = (page: Page): Promise<void> =>
+  page.$$eval('details', (all) => {
+    for (const each of all) each.open = true;
+  });
+
+const small = { width: 360, height: 640 };
+const huge = { width: 3840, height: 2160 };
+
+/** No sideways scrolling of the page, whatever the width. */
+const overflow = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
+interface Walked {
+  readonly study: string;
+  readonly card: string;
+  readonly entry: string;
+}
+
+/** Makes one of everything, so that every screen has something on it. */
+const oneOfEverything = async (): Promise<Walked> => {
+  const { page, close } = await visit(browser, { viewport: desk });
+  await page.goto(`${server.base}/sheets/new`);
+  await page.getByLabel('Material').fill('birch plywood');
+  await page.getByRole('button', { name: 'Make a card for it' }).click();
+  await page.getByRole('button', { name: 'Take it to the machine' }).click();
+  await page.getByRole('link', { name: 'It is cut: read it' }).click();
+  await tapLadder(page);
+  await page.getByRole('button', { name: /^Keep .* in the book$/ }).click();
+  await page.getByRole('link', { name: 'Open it' }).click();
+  await page.getByText('Came from').waitFor();
+  const entry = new URL(page.url()).pathname;
+  await page.goBack();
+  const card = new URL(page.url()).pathname;
+  await close();
+  return { study: card.split('/card/')[0] ?? '', card, entry };
+};
+
+describe('every screen', () => {
+  let made: Walked;
+  beforeAll(async () => {
+    made = await oneOfEverything();
+  });
+
+  const screens = (): [string, string][] => [
+    ['bed', '/'],
+    ['study', made.card],
+    ['card', `${made.study}/card`],
+    ['take', `${made.card}/machine`],
+    ['sheet', `${made.study}/sheet`],
+    ['new sheet', '/sheets/new'],
+    ['describe', '/cards/describe'],
+    ['entry', made.entry],
+    ['book', '/book'],
+    ['machine', '/machine'],
+    ['trouble', '/trouble'],
+    ['nowhere', '/nowhere'],
+  ];
+
+  it.each(['light', 'dark'] as const)(
+    'is clean by axe in %s, on phone and desk',
+    async (colorScheme) => {
+      for (const viewport of [phone, desk]) {
+        const { page, complaints, close } = await visit(browser, { viewport, colorScheme });
+        for (const [name, address] of screens()) {
+          await page.goto(server.base + address);
+          await page.waitForLoadState('networkidle');
+          await page.locator('h1').waitFor();
+          await openAll(page);
+          expect(
+            await axeFindings(page),
+            `${name} ${colorScheme} ${String(viewport.width)}`,
+          ).toEqual([]);
+        }
+        expect(complaints.filter((line) => !line.includes('404'))).toEqual([]);
+        await close();
+      }
+    },
+  );
+
+  it('fits from 360 px to 4k without scrolling sideways', async () => {
+    for (const viewport of [small, huge]) {
+      const { page, close } = await visit(browser, { viewport });
+      for (const [name, address] of screens()) {
+        await page.goto(server.base + address);
+        await page.waitForLoadState('networkidle');
+        await openAll(page);
+        expect(await overflow(page), `${name} at ${String(viewport.width)}`).toBeLessThanOrEqual(0);
+      }
+      await close();
+    }
+  });
+});
+
+describe('the first view', () => {
+  it('brings at most 250 kB of script, gzipped', async () => {
+    const { page, close } = await visit(browser, { viewport: phone });
+    const sizes: Promise<number>[] = [];
+    page.on('response', (response) => {
+      if (/\.js(\?|$)/.test(response.url()))
+        sizes.push(response.body().then((body) => gzipSync(body).length));
+    });
+    await page.goto(server.base);
+    await page.waitForLoadState('networkidle');
+    const bytes = (await Promise.all(sizes)).reduce((sum, size) => sum + size, 0);
+    expect(bytes).toBeGreaterThan(50_000);
+    expect(bytes).toBeLessThanOrEqual(250_000);
+    await close();
+  });
+});

@@ -1,0 +1,150 @@
+import type { Browser } from 'playwright-core';
+import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { launchBrowser } from './browser.ts';
+import { answerText, cellsOn, desk, phone, picture, tapLadder, visit } from './page.ts';
+import { runServer, type RunningServer } from './server.ts';
+
+let browser: Browser;
+beforeAll(async () => {
+  browser = await launchBrowser();
+});
+afterAll(() => browser.close());
+
+const cut = /^Cut at [\d.]+\u202fmm\/s, [\d.]+\u202f%\.$/;
+
+describe.each([
+  ['a phone', phone],
+  ['a desk', desk],
+])('the main job as a new user on %s', (where, viewport) => {
+  let server: RunningServer;
+  beforeAll(async () => {
+    server = await runServer();
+  });
+  afterAll(() => server.remove());
+
+  it('answers on the first screen by tapping alone', async () => {
+    const { page, complaints, close } = await visit(browser, { viewport });
+    await page.goto(server.base);
+    expect(await page.locator('h1').innerText()).toBe('What fell out?');
+    const shown = await fetch(`${server.base}/api/home`).then((reply) => reply.json());
+    expect(shown).toMatchObject({ hasWork: false }); // nothing is saved until it is tapped
+    await picture(page, `${where} first`);
+
+    await tapLadder(page);
+    await page.waitForSelector('.answer-cut');
+    expect(await answerText(page)).toMatch(cut);
+    expect(await page.locator('.answer-promise').innerText()).toBe(
+      '97 in 100 come out; we are 95\u202f% sure.',
+    );
+    await picture(page, `${where} first answered`);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it('opens on the sheet on the bed from then on', async () => {
+    const { page, close } = await visit(browser, { viewport });
+    await page.goto(server.base);
+    await page.getByRole('heading', { level: 1, name: 'On the bed' }).waitFor();
+    await page.waitForSelector('.answer-cut');
+    await page.getByText('12 of 12 cells read').waitFor();
+    await picture(page, `${where} bed before keeping`);
+    await close();
+  });
+
+  it('reads a card from the drawer: one row, odd steps, one cell missing', async () => {
+    const { page, complaints, close } = await visit(browser, { viewport });
+    await page.goto(server.base);
+    await page.getByRole('link', { name: 'I have a cut card here' }).click();
+    await page.getByLabel('Speeds', { exact: true }).fill('10, 11.5, 13, 14, 17, 22 mm/s');
+    await page.getByLabel('Power settings').fill('40');
+    await page.getByRole('button', { name: '13 mm/s 40%' }).click();
+    await picture(page, `${where} describe`);
+    await page.getByRole('button', { name: 'Read it' }).click();
+    const cells = await cellsOn(page);
+    expect(cells.map(({ speed }) => speed)).toEqual([10, 11.5, 14, 17, 22]);
+    await tapLadder(page);
+    await page.waitForSelector('.answer-cut, .answer-none');
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it('walks from a new sheet to the book', async () => {
+    const { page, complaints, close } = await visit(browser, { viewport });
+    let clicks = 0;
+    const press = async (role: 'button' | 'link', name: RegExp | string): Promise<void> => {
+      await page.getByRole(role, { name }).first().click();
+      clicks += 1;
+    };
+    await page.goto(`${server.base}/`);
+    await press('link', 'I have a new sheet');
+    await page.getByLabel('Material').fill('birch plywood');
+    await page.getByLabel('Speed', { exact: true }).fill('14');
+    await page.getByLabel('Power setting', { exact: true }).fill('34');
+    await page.getByText('nearly always').click();
+    clicks += 1;
+    await picture(page, `${where} sheet`);
+    await press('button', 'Make a card for it');
+
+    await page.getByRole('img', { name: /as it will be cut/ }).waitFor();
+    await picture(page, `${where} card`);
+    await press('button', 'Take it to the machine');
+
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('link', { name: 'SVG' }).click(),
+    ]);
+    clicks += 1;
+    const svg = await (await download.createReadStream()).toArray();
+    expect(Buffer.concat(svg).toString()).toMatch(/<svg[\s\S]*34(\.0)?pct/);
+    expect(await page.getByRole('table').getByRole('row').count()).toBe(7);
+    await picture(page, `${where} take`);
+    await press('link', 'It is cut: read it');
+
+    const taps = await tapLadder(page);
+    await page.waitForSelector('.answer-cut');
+    await picture(page, `${where} study`);
+    await press('button', /^Keep .* in the book$/);
+    await press('link', 'Open it');
+    await page.getByRole('heading', { level: 1, name: /^Cut at/ }).waitFor();
+    await page.getByText('12 cells of 1 card').waitFor();
+
+    await page.getByLabel('Parts cut').fill('200');
+    await page.getByLabel('Needed a knife').fill('2');
+    await page.getByLabel('Lost to a pocket or knot').fill('1');
+    await page.getByText('197 of 200 parts out').waitFor();
+    await press('button', 'Save the count');
+    await page.getByText(/2 of 199 sound parts did not come out/).waitFor();
+    await picture(page, `${where} entry`);
+    await press('link', 'The whole book');
+    await page.getByRole('link', { name: /birch plywood/ }).waitFor();
+    await picture(page, `${where} book`);
+
+    // From the first screen to a kept setting and a counted order: the clicks beside the taps on the card itself.
+    expect(clicks).toBeLessThanOrEqual(10);
+    expect(taps).toBeLessThanOrEqual(24);
+    await page.goto(server.base);
+    await page.getByText('197 of 200 parts out').waitFor();
+    await picture(page, `${where} bed`);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it('stops at a refused material with reason and source', async () => {
+    const { page, close } = await visit(browser, { viewport });
+    await page.goto(`${server.base}/sheets/new`);
+    await page.getByLabel('Material').fill('PVC foam board');
+    await page
+      .getByRole('alert')
+      .getByText(/hydrogen chloride/i)
+      .first()
+      .waitFor();
+    expect(await page.getByRole('button', { name: 'Make a card for it' }).isDisabled()).toBe(true);
+    await page.getByText('Who says so').click();
+    await page
+      .getByText(/Univ\./)
+      .first()
+      .waitFor();
+    await picture(page, `${where} refused`);
+    await close();
+  });
+});
