@@ -130,6 +130,8 @@ const bestCard = (
  */
 const lowEnds = [-1.9, -1.3];
 const highEnds = [0.2, 0.5, 0.8];
+/** Where nothing has been cut yet, both sides matter alike: a card that all comes out teaches only a bound. */
+const highEndsAtFirst = [0.8, 1.2];
 
 /**
  * Ladders in even ratios of speed about the believed changeover, their ends in units of its total spread; the rungs go
@@ -148,7 +150,7 @@ const candidateCards = (
   const seen = new Set<string>();
   const cards: (readonly TrialRung[])[] = [];
   for (const low of lowEnds) {
-    for (const high of highEnds) {
+    for (const high of found.evidence.graded > 0 ? highEnds : highEndsAtFirst) {
       for (const count of counts) {
         const card = ladder(found, beliefs, low, high, count, cellsWanted);
         const key = JSON.stringify(card);
