@@ -9,8 +9,12 @@ import { t06, t06Tolerance } from './t06.ts';
 import { t07 } from './t07.ts';
 import { t08 } from './t08.ts';
 import { t09 } from './t09.ts';
+import { t10 } from './t10.ts';
+import { t11 } from './t11.ts';
 import { t12 } from './t12.ts';
 import { t16 } from './t16.ts';
+import { t13 } from './t13.ts';
+import { t14, t14Tolerance } from './t14.ts';
 import { t18 } from './t18.ts';
 import { t19 } from './t19.ts';
 
@@ -32,8 +36,12 @@ export const topics: Readonly<Record<string, Topic>> = {
   t07_binomial: { answer: t07 },
   t08_paired_exact: { answer: t08 },
   t09_pchip_isotonic: { answer: t09 },
+  t10_caustic: { answer: t10 },
+  t11_gum: { answer: t11 },
   t12_control_charts: { answer: t12 },
   t16_rs274_ngc: { answer: t16 },
+  t13_colour: { answer: t13 },
+  t14_homography: { answer: t14, tolerance: t14Tolerance },
   t18_quasirandom: { answer: t18 },
   t19_distributions: { answer: t19 },
 };

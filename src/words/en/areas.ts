@@ -6,11 +6,11 @@ import { cutmodelWords } from './cutmodel.ts';
 import { formatWords } from './formats.ts';
 import { httpWords } from './http.ts';
 import { programWords } from './program.ts';
+import { machineWords } from './machine.ts';
 import { readingWords } from './reading.ts';
 import { referenceWords } from './reference.ts';
 import { stockWords } from './stock.ts';
 import { storeWords } from './store.ts';
-import { tubeWords } from './tube.ts';
 import { unitWords } from './units.ts';
 import { webWords } from './web.ts';
 
@@ -27,7 +27,7 @@ export const areas: readonly AreaWords[] = [
   stockWords,
   storeWords,
   referenceWords,
-  tubeWords,
+  machineWords,
   unitWords,
   webWords,
 ];

@@ -1,7 +1,7 @@
 import type { MachineCode } from '../../core/machine/codes.ts';
 import type { Sentence } from '../sentence.ts';
 
-export const tubeWords = {
+export const machineWords = {
   'tube-reading-impossible': {
     message: (p) =>
       `A tube reading of ${p('currentMa')} mA at ${p('powerPct')} % setting cannot be: a setting runs from 0 to 100 %, and a current is never below 0 mA.`,
@@ -18,5 +18,15 @@ export const tubeWords = {
     message: () => 'Every tube reading says 0 mA: the tube never fired.',
     remedy: () =>
       'Add readings at settings where the meter shows a current, or take these out. If it shows none at any setting, have the supply looked at by someone qualified: it holds a deadly voltage, after switch-off too.',
+  },
+  'caustic-too-few-positions': {
+    message: (p) =>
+      `Widths at ${p('positions')} distances do not show where the beam is narrowest.`,
+    remedy: () => 'Measure at three distances at least, some on each side of the focus.',
+  },
+  'caustic-no-waist': {
+    message: () => 'These widths do not close in to a narrowest place and open again.',
+    remedy: () =>
+      'Measure further out on both sides of the focus, and check that each width stands beside its own distance.',
   },
 } satisfies Record<MachineCode, Sentence>;
