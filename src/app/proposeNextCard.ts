@@ -1,3 +1,4 @@
+import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import type { NextCardAnswer } from '../core/cutmodel/fitAnswer.ts';
 import { proposeNextCard as propose } from '../core/cutmodel/nextCard.ts';
 import { done, type Outcome } from '../core/problem.ts';
@@ -12,11 +13,11 @@ export interface NextCardWish {
   readonly settingsAtMost?: number;
 }
 
-/** What is wished of a next card where nothing was said. */
-export const nextCardWish = ({ cellsWanted = 12, settingsAtMost = 6 }: NextCardWish) => ({
-  cellsWanted,
-  settingsAtMost,
-});
+/** The card that would teach most about what is known, by default one of 12 cells and 6 settings. */
+export const nextCardFor = (
+  study: CutStudy,
+  { cellsWanted = 12, settingsAtMost = 6 }: NextCardWish,
+): NextCardAnswer => propose(study, { cellsWanted, settingsAtMost });
 
 /** The card that would teach most about a study, or that no card is worth it. Refuses: `study-not-found`. */
 export const proposeNextCard = async (
@@ -25,5 +26,5 @@ export const proposeNextCard = async (
   wish: NextCardWish,
 ): Promise<Outcome<NextCardAnswer>> => {
   const found = await readStudy(ports, studyId);
-  return found.ok ? done(propose(toCutStudy(found.value.study), nextCardWish(wish))) : found;
+  return found.ok ? done(nextCardFor(toCutStudy(found.value.study), wish)) : found;
 };

@@ -1,6 +1,5 @@
 import { answerCutStudy } from '../app/answerCutStudy.ts';
-import { proposeNextCard } from '../core/cutmodel/nextCard.ts';
-import { nextCardWish } from '../app/proposeNextCard.ts';
+import { nextCardFor } from '../app/proposeNextCard.ts';
 import type { Outcome } from '../core/problem.ts';
 import { fitAnswerFile, nextCardFile } from '../formats/answerFile.ts';
 import { parseJsonText } from '../formats/border.ts';
@@ -18,7 +17,7 @@ export const runFit = async (): Promise<ExitCode> =>
 /** `calc nextcard`: the same study with `cellsWanted` and `settingsAtMost`, and the card that would teach most. */
 export const runNextCard = async (): Promise<ExitCode> =>
   printOutcome(await studyPipedIn(), (study) =>
-    nextCardFile(proposeNextCard(study, nextCardWish(study)), problemInWords),
+    nextCardFile(nextCardFor(study, study), problemInWords),
   );
 
 const studyPipedIn = async (): Promise<Outcome<StudyFile>> => {

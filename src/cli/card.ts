@@ -1,5 +1,5 @@
 import { acceptMaterial } from '../app/acceptMaterial.ts';
-import { cardCodeFor } from '../core/card/cardCode.ts';
+import { cardCodeFor } from '../core/card/cardCodeFor.ts';
 import { cardDrawing } from '../core/card/cardDrawing.ts';
 import { designCard, type DesignedCard } from '../core/card/designCard.ts';
 import { jobSheet, type JobSheet } from '../core/card/jobSheet.ts';

@@ -1,11 +1,13 @@
 import type { FastifyInstance } from 'fastify';
 import { api } from '../wire/api.ts';
 
-/** A plain page for people at /api/docs: every route in one table, without a script. */
-export const serveDocs = (app: FastifyInstance): void => {
-  app.get('/api/docs', { schema: { hide: true } }, (_request, reply) =>
-    reply.type('text/html; charset=utf-8').send(page()),
-  );
+/** What there is: for programs at /api/openapi.json, for people in one plain table at /api/docs. */
+export const serveDocs = (app: FastifyInstance, version: string): void => {
+  app.get('/api/openapi.json', async () => {
+    const { openApi } = await import('./openApi.ts');
+    return openApi(version);
+  });
+  app.get('/api/docs', (_request, reply) => reply.type('text/html; charset=utf-8').send(page()));
 };
 
 const page = (): string => `<!doctype html>

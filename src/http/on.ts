@@ -2,7 +2,6 @@ import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import type { z } from 'zod';
 import { done, type Outcome } from '../core/problem.ts';
 import { parseWith } from '../formats/border.ts';
-import { errorReply } from '../wire/problem.ts';
 import type { ReplyOf, Route } from '../wire/route.ts';
 import { sendRefusal } from './refusal.ts';
 
@@ -36,7 +35,6 @@ export const on = <R extends Route>(
     method: route.method,
     url: route.path,
     ...(bodyLimit === undefined ? {} : { bodyLimit }),
-    schema: documented(route),
     handler: async (request, reply) => {
       const asked = read(route, request, reply);
       const outcome = asked.ok ? await ask(asked.value) : asked;
@@ -64,15 +62,3 @@ const read = <R extends Route>(
 
 const part = (shape: z.ZodType | undefined, value: unknown): Outcome<unknown> =>
   shape === undefined ? done(undefined) : parseWith(shape, value);
-
-/** For the API page only: checking is done above. */
-const documented = (route: Route): Record<string, unknown> => ({
-  summary: route.summary,
-  ...(route.params === undefined ? {} : { params: route.params }),
-  ...(route.query === undefined ? {} : { querystring: route.query }),
-  ...(route.body === undefined ? {} : { body: route.body }),
-  response: {
-    ...(route.reply === undefined ? {} : { 200: route.reply }),
-    '4xx': errorReply,
-  },
-});

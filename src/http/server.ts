@@ -7,7 +7,6 @@ import type { Study } from '../core/study/study.ts';
 import { serveDocs } from './docsPage.ts';
 import { refuseThrown } from './errors.ts';
 import { guard, isLoopback } from './guard.ts';
-import { describeApi } from './openApi.ts';
 import { servePage } from './page.ts';
 import { answerRoutes } from './routes/answers.ts';
 import { bookRoutes } from './routes/book.ts';
@@ -36,6 +35,10 @@ export interface ServerOptions {
   readonly report: (error: unknown) => void;
 }
 
+const none = (): never => {
+  throw new Error('Routes are checked by the shapes of the wire, not by schemas of the framework.');
+};
+
 const mebibyte = 1024 * 1024;
 
 /** The server, ready to listen or to be injected into. */
@@ -49,16 +52,14 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
     frameworkErrors: (thrown, _request, reply) => {
       refuseThrown(thrown, reply, report);
     },
+    // Requests are read by the wire's shapes in `on`: the framework's own compilers need not even be loaded.
+    schemaController: { compilersFactory: { buildValidator: none, buildSerializer: none } },
     routerOptions: { maxParamLength: 200 },
   });
   app.removeContentTypeParser('text/plain');
-  // Requests are read by the wire's shapes in `on`; these schemas are there to be described.
-  app.setValidatorCompiler(() => (value: unknown) => ({ value }));
-  app.setSerializerCompiler(() => (value: unknown) => JSON.stringify(value));
   app.setErrorHandler((thrown: unknown, _request, reply) => refuseThrown(thrown, reply, report));
   guard(app, isLoopback);
   await app.register(helmet, safeHeaders);
-  await describeApi(app, version);
   app.addHook('onSend', async (request, reply) => {
     if (request.url.startsWith('/api/') && !reply.hasHeader('cache-control'))
       reply.header('cache-control', 'no-store');
@@ -71,7 +72,7 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   answerRoutes(app, ports);
   bookRoutes(app, ports);
   transferRoutes(app, ports, 64 * mebibyte);
-  serveDocs(app);
+  serveDocs(app, version);
   await servePage(app, pageFolder);
   return app;
 };

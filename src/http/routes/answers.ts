@@ -1,37 +1,34 @@
 import type { FastifyInstance } from 'fastify';
-import { answerCutStudy } from '../../app/answerCutStudy.ts';
-import { answerStudy } from '../../app/answerStudy.ts';
-import { nextCardWish, proposeNextCard } from '../../app/proposeNextCard.ts';
 import type { Ports } from '../../app/ports.ts';
-import type { FitAnswer, NextCardAnswer } from '../../core/cutmodel/fitAnswer.ts';
-import { proposeNextCard as propose } from '../../core/cutmodel/nextCard.ts';
-import { done, type Outcome } from '../../core/problem.ts';
+import { done } from '../../core/problem.ts';
 import { fitAnswerFile, nextCardFile } from '../../formats/answerFile.ts';
 import { parseCutStudy } from '../../formats/studyFile.ts';
 import { problemInWords } from '../../words/words.ts';
 import { api } from '../../wire/api.ts';
 import { on } from '../on.ts';
 
-/** What a study says, stored or sent along. */
+/** What a study says, stored or sent along. The cut model is loaded when it is first asked: the server starts without. */
 export const answerRoutes = (app: FastifyInstance, ports: Ports): void => {
-  on(app, api.answerStudy, async ({ params }) => fitted(await answerStudy(ports, params.id)));
-  on(app, api.proposeNextCard, async ({ params, query }) =>
-    proposed(await proposeNextCard(ports, params.id, query)),
-  );
-  on(app, api.calcFit, ({ body }) => {
-    const study = parseCutStudy(body);
-    return Promise.resolve(study.ok ? fitted(done(answerCutStudy(study.value))) : study);
+  on(app, api.answerStudy, async ({ params }) => {
+    const { answerStudy } = await import('../../app/answerStudy.ts');
+    const answer = await answerStudy(ports, params.id);
+    return answer.ok ? done(fitAnswerFile(answer.value, problemInWords)) : answer;
   });
-  on(app, api.calcNextCard, ({ body }) => {
+  on(app, api.proposeNextCard, async ({ params, query }) => {
+    const { proposeNextCard } = await import('../../app/proposeNextCard.ts');
+    const next = await proposeNextCard(ports, params.id, query);
+    return next.ok ? done(nextCardFile(next.value, problemInWords)) : next;
+  });
+  on(app, api.calcFit, async ({ body }) => {
     const study = parseCutStudy(body);
-    return Promise.resolve(
-      study.ok ? proposed(done(propose(study.value, nextCardWish(study.value)))) : study,
-    );
+    if (!study.ok) return study;
+    const { answerCutStudy } = await import('../../app/answerCutStudy.ts');
+    return done(fitAnswerFile(answerCutStudy(study.value), problemInWords));
+  });
+  on(app, api.calcNextCard, async ({ body }) => {
+    const study = parseCutStudy(body);
+    if (!study.ok) return study;
+    const { nextCardFor } = await import('../../app/proposeNextCard.ts');
+    return done(nextCardFile(nextCardFor(study.value, study.value), problemInWords));
   });
 };
-
-const fitted = (answer: Outcome<FitAnswer>) =>
-  answer.ok ? done(fitAnswerFile(answer.value, problemInWords)) : answer;
-
-const proposed = (answer: Outcome<NextCardAnswer>) =>
-  answer.ok ? done(nextCardFile(answer.value, problemInWords)) : answer;

@@ -1,6 +1,5 @@
 import type { FastifyInstance } from 'fastify';
 import { describeCard } from '../../app/describeCard.ts';
-import { designNewCard } from '../../app/designNewCard.ts';
 import type { Ports } from '../../app/ports.ts';
 import { readCardForExport } from '../../app/readCardForExport.ts';
 import { removeCard } from '../../app/removeCard.ts';
@@ -18,6 +17,7 @@ export const cardRoutes = (
 ): void => {
   on(app, api.addCard, async ({ params, body }) => {
     if ('card' in body) return describeCard(ports, params.id, body.card);
+    const { designNewCard } = await import('../../app/designNewCard.ts');
     const designed = await designNewCard(ports, params.id, body.request);
     if (!designed.ok) return designed;
     const remarks = designed.value.remarks.map((remark) => {

@@ -1,6 +1,5 @@
 import type { FastifyInstance } from 'fastify';
 import { home } from '../../app/home.ts';
-import { openExample } from '../../app/openExample.ts';
 import type { Ports } from '../../app/ports.ts';
 import { removeExample } from '../../app/removeExample.ts';
 import { done } from '../../core/problem.ts';
@@ -13,7 +12,10 @@ import { on } from '../on.ts';
 export const homeRoutes = (app: FastifyInstance, ports: Ports, version: string): void => {
   on(app, api.health, () => Promise.resolve(done({ status: 'ok', version })));
   on(app, api.home, async () => done(await home(ports)));
-  on(app, api.openExample, () => openExample(ports));
+  on(app, api.openExample, async () => {
+    const { openExample } = await import('../../app/openExample.ts');
+    return openExample(ports);
+  });
   on(app, api.removeExample, () => removeExample(ports));
   on(app, api.judgeMaterial, ({ query }) => {
     const judged = judgeMaterial(query.text);

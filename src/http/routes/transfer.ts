@@ -2,7 +2,6 @@ import type { FastifyInstance } from 'fastify';
 import { exportAll } from '../../app/exportAll.ts';
 import { importAll } from '../../app/importAll.ts';
 import type { Ports } from '../../app/ports.ts';
-import { searchBook } from '../../app/searchBook.ts';
 import { done } from '../../core/problem.ts';
 import { bookCsv } from '../../formats/bookCsv.ts';
 import { api } from '../../wire/api.ts';
@@ -15,6 +14,7 @@ export const transferRoutes = (app: FastifyInstance, ports: Ports, bodyLimit: nu
     return done(await exportAll(ports));
   });
   on(app, api.exportBookTable, async ({ reply }) => {
+    const { searchBook } = await import('../../app/searchBook.ts');
     const entries = await searchBook(ports, '');
     reply
       .type('text/csv; charset=utf-8')
