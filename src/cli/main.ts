@@ -48,15 +48,6 @@ program
     await ends(runReference(files, (line) => process.stdout.write(`${line}\n`)));
   });
 
-program
-  .command('card')
-  .description('Design a card from a request and write its files.')
-  .requiredOption('--request <file>')
-  .requiredOption('--out <folder>')
-  .action(async (options: { request: string; out: string }) =>
-    ends((await import('./card.ts')).runCard(options)),
-  );
-
 const book = program.command('book').description('The proven settings.');
 book
   .command('list')
