@@ -2,8 +2,9 @@ import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { z } from 'zod';
 
-import { refused, done, type Outcome, type Problem } from '../core/problem.ts';
+import { done, refused, type Outcome, type Problem } from '../core/problem.ts';
 import { problemInWords } from '../words/words.ts';
+import type { ReferenceCode } from './reference/codes.ts';
 import { compare, plain, type Mismatch } from './reference/compare.ts';
 import {
   referenceFile,
@@ -28,8 +29,7 @@ export const runReference = async (
   const read = await Promise.all(files.map(readReferenceFile));
   const broken = read.find((outcome) => !outcome.ok);
   if (files.length === 0 || broken?.ok === false) {
-    const problem =
-      broken?.ok === false ? broken.problem : { code: 'reference-no-file', params: {} };
+    const problem = broken?.ok === false ? broken.problem : fault('reference-no-file');
     say({ error: problemInWords(problem) });
     return 2;
   }
@@ -44,6 +44,8 @@ export const runReference = async (
   if (lines.some((line) => line.error !== undefined)) return 2;
   return lines.some((line) => line.pass === false) ? 1 : 0;
 };
+
+const fault = (code: ReferenceCode, params: Problem['params'] = {}): Problem => ({ code, params });
 
 /** What is said of one case. */
 interface CaseLine {
@@ -86,8 +88,8 @@ const answerCase = ({ id, data }: ReferenceFile, one: ReferenceCase): CaseLine =
   let got: unknown;
   try {
     got = plain(topic.answer(input, data));
-  } catch (fault) {
-    return { id, name, got: null, pass: false, error: problemInWords(asProblem(fault, name)) };
+  } catch (thrown) {
+    return { id, name, got: null, pass: false, error: problemInWords(asProblem(thrown, name)) };
   }
   if (got === undefined) return { id, name, unknown: true };
   const tolerance = topic.tolerance?.(expected, one.tolerance) ?? one.tolerance;
@@ -99,14 +101,14 @@ const answerCase = ({ id, data }: ReferenceFile, one: ReferenceCase): CaseLine =
 };
 
 /** Input that a schema or a function refuses is the file's fault; anything else is ours and is thrown on. */
-const asProblem = (fault: unknown, name: string): Problem => {
-  if (fault instanceof z.ZodError) {
-    return { code: 'reference-case-of-other-form', params: { name, where: firstIssue(fault) } };
+const asProblem = (thrown: unknown, name: string): Problem => {
+  if (thrown instanceof z.ZodError) {
+    return fault('reference-case-of-other-form', { name, where: firstIssue(thrown) });
   }
-  if (fault instanceof RangeError) {
-    return { code: 'reference-case-of-other-form', params: { name, where: fault.message } };
+  if (thrown instanceof RangeError) {
+    return fault('reference-case-of-other-form', { name, where: thrown.message });
   }
-  throw fault;
+  throw thrown;
 };
 
 const firstIssue = ({ issues }: z.ZodError): string => {

@@ -3,7 +3,6 @@ import betacdf from '@stdlib/stats-base-dists-beta-cdf';
 import betaquantile from '@stdlib/stats-base-dists-beta-quantile';
 import chisquarecdf from '@stdlib/stats-base-dists-chisquare-cdf';
 import chisquarequantile from '@stdlib/stats-base-dists-chisquare-quantile';
-import fquantile from '@stdlib/stats-base-dists-f-quantile';
 import tcdf from '@stdlib/stats-base-dists-t-cdf';
 import tquantile from '@stdlib/stats-base-dists-t-quantile';
 
@@ -71,6 +70,10 @@ export const fCdf = (x: number, degrees1: number, degrees2: number): number => {
   return above < 0.5 ? 1 - above : betaCdf(ratio / (1 + ratio), degrees1 / 2, degrees2 / 2);
 };
 
-/** The x at which the F distribution function is `p`. */
-export const fQuantile = (p: number, degrees1: number, degrees2: number): number =>
-  fquantile(p, degrees1, degrees2);
+/** The x at which the F distribution function is `p`: likewise, since the library's own says Infinity early. */
+export const fQuantile = (p: number, degrees1: number, degrees2: number): number => {
+  const [a, b] = [degrees1 / 2, degrees2 / 2];
+  const x = p < 0.5 ? betaQuantile(p, a, b) : 1 - betaQuantile(1 - p, b, a);
+  const rest = p < 0.5 ? 1 - x : betaQuantile(1 - p, b, a);
+  return (degrees2 * x) / (degrees1 * rest);
+};

@@ -6,3 +6,5 @@ export const referenceCodes = [
   'reference-file-of-other-form',
   'reference-case-of-other-form',
 ] as const;
+
+export type ReferenceCode = (typeof referenceCodes)[number];
