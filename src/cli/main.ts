@@ -18,7 +18,10 @@ const ends = (work: Promise<ExitCode> | ExitCode): Promise<void> =>
 program
   .command('serve')
   .description('Serve the page and its API on this computer (THROUGHCUT_PORT, THROUGHCUT_DATA).')
-  .action(async () => ends((await import('./serve.ts')).runServe()));
+  .option('--lan', 'let phones in the same network in, each by a pairing code')
+  .action(async (options: { lan?: boolean }) =>
+    ends((await import('./serve.ts')).runServe(options)),
+  );
 
 const calc = program.command('calc').description('Compute from a study file on standard input.');
 calc
@@ -37,6 +40,16 @@ program
   .requiredOption('--out <folder>')
   .action(async (options: { request: string; out: string }) =>
     ends((await import('./card.ts')).runCard(options)),
+  );
+
+program
+  .command('check')
+  .description('Read a drawing or G-code for what would go wrong at the machine.')
+  .argument('<file>')
+  .option('--card <file>', 'the card that it should be')
+  .option('--machine <file>', 'the machine that it is for')
+  .action(async (file: string, options: { card?: string; machine?: string }) =>
+    ends((await import('./check.ts')).runCheck(file, options)),
   );
 
 program

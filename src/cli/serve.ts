@@ -3,8 +3,13 @@ import { done, refused, type Outcome } from '../core/problem.ts';
 import { systemClock } from '../host/clock.ts';
 import { dataFile, dataFolder } from '../host/dataFolder.ts';
 import { randomIds } from '../host/ids.ts';
+import { isOwnName, ownAddresses } from '../host/network.ts';
+import { pairingKey } from '../host/pairingKey.ts';
+import { codeMinutes, openPairing } from '../http/pairing.ts';
+import type { Lan } from '../http/phones.ts';
 import { buildServer } from '../http/server.ts';
 import { openSqliteStore } from '../store/sqliteStore.ts';
+import { terminalText } from '../words/en/terminal.ts';
 import { problemInWords } from '../words/words.ts';
 import { cardFile } from './cardFile.ts';
 import { tell, type ExitCode } from './output.ts';
@@ -12,33 +17,36 @@ import { projectFolder, version } from './version.ts';
 
 const usualPort = 4870;
 
+export interface ServeOptions {
+  /** Lets phones in the same network in, each by a pairing code. */
+  readonly lan?: boolean;
+}
+
 /**
- * `serve`: the workshop's page and its API on this computer alone, until it is told to stop (Ctrl-C, or SIGTERM). Stays
- * in the foreground.
+ * `serve`: the workshop's page and its API on this computer, with `--lan` for phones too, until it is told to stop
+ * (Ctrl-C, or SIGTERM). Stays in the foreground.
  */
-export const runServe = async (): Promise<ExitCode> => {
+export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
   const port = askedPort(process.env['THROUGHCUT_PORT']);
   if (!port.ok) return complain(port);
   const folder = dataFolder();
   const store = await openSqliteStore({ file: dataFile(folder), openedAt: systemClock.now() });
+  const lan = options.lan === true ? openLan(folder, port.value) : undefined;
   const app = await buildServer({
     ports: { store, clock: systemClock, ids: randomIds },
     version: version(),
     pageFolder: join(projectFolder(), 'build', 'web'),
     cardFile,
+    ...(lan === undefined ? {} : { lan }),
     report: (error) =>
       tell(error instanceof Error ? (error.stack ?? error.message) : String(error)),
   });
   const stop = stopSignal();
   try {
-    const listening = await listen(
-      () => app.listen({ host: '127.0.0.1', port: port.value }),
-      port.value,
-    );
+    const host = lan === undefined ? '127.0.0.1' : '0.0.0.0';
+    const listening = await listen(() => app.listen({ host, port: port.value }), port.value);
     if (!listening.ok) return complain(listening);
-    process.stdout.write(
-      `Throughcut is at http://127.0.0.1:${String(port.value)}\nYour data are in ${folder}\nStop it with Ctrl-C.\n`,
-    );
+    process.stdout.write(greeting(port.value, folder, lan));
     await stop;
     return 0;
   } finally {
@@ -46,6 +54,27 @@ export const runServe = async (): Promise<ExitCode> => {
     await store.close();
   }
 };
+
+const openLan = (folder: string, port: number): Lan => ({
+  pairing: openPairing({ key: pairingKey(folder), now: systemClock.now }),
+  isOwnName,
+  addresses: () => ownAddresses().map((address) => `http://${address}:${String(port)}`),
+});
+
+const greeting = (port: number, folder: string, lan: Lan | undefined): string =>
+  [
+    terminalText.at(`http://127.0.0.1:${String(port)}`),
+    ...(lan === undefined
+      ? []
+      : [
+          terminalText.phoneAt(lan.addresses()),
+          terminalText.phoneCode(lan.pairing.code().code, codeMinutes),
+          terminalText.notEncrypted,
+        ]),
+    terminalText.dataIn(folder),
+    terminalText.stopIt,
+    '',
+  ].join('\n');
 
 const askedPort = (text: string | undefined): Outcome<number> => {
   if (text === undefined || text === '') return done(usualPort);

@@ -19,6 +19,8 @@ export interface Asked<R extends Route> {
 interface RouteOptions {
   /** Most bytes of a body; the server's own limit where absent. */
   readonly bodyLimit?: number;
+  /** Most requests that one address may make in a minute, where the server counts them. */
+  readonly triesAMinute?: number;
 }
 
 /**
@@ -29,12 +31,15 @@ export const on = <R extends Route>(
   app: FastifyInstance,
   route: R,
   ask: (asked: Asked<R>) => Promise<Outcome<ReplyOf<R>>>,
-  { bodyLimit }: RouteOptions = {},
+  { bodyLimit, triesAMinute }: RouteOptions = {},
 ): void => {
   app.route({
     method: route.method,
     url: route.path,
     ...(bodyLimit === undefined ? {} : { bodyLimit }),
+    ...(triesAMinute === undefined
+      ? {}
+      : { config: { rateLimit: { max: triesAMinute, timeWindow: 60_000 } } }),
     handler: async (request, reply) => {
       const asked = read(route, request, reply);
       const outcome = asked.ok ? await ask(asked.value) : asked;

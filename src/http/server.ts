@@ -8,6 +8,7 @@ import { serveDocs } from './docsPage.ts';
 import { refuseThrown } from './errors.ts';
 import { guard, isLoopback } from './guard.ts';
 import { servePage } from './page.ts';
+import { gatePhones, type Lan } from './phones.ts';
 import { answerRoutes } from './routes/answers.ts';
 import { bookRoutes } from './routes/book.ts';
 import { cardRoutes } from './routes/cards.ts';
@@ -31,6 +32,8 @@ export interface ServerOptions {
   readonly pageFolder?: string;
   /** Draws card files; the program wires it, since drawing and printing are other layers' work. */
   readonly cardFile: (study: Study, card: Card, kind: CardFileKind) => Promise<Outcome<CardFile>>;
+  /** Lets phones in. Absent: this computer alone is served. */
+  readonly lan?: Lan;
   /** Told of every error that nobody expected. */
   readonly report: (error: unknown) => void;
 }
@@ -58,13 +61,14 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   });
   app.removeContentTypeParser('text/plain');
   app.setErrorHandler((thrown: unknown, _request, reply) => refuseThrown(thrown, reply, report));
-  guard(app, isLoopback);
+  guard(app, (name) => isLoopback(name) || (options.lan?.isOwnName(name) ?? false));
   await app.register(helmet, safeHeaders);
   app.addHook('onSend', async (request, reply) => {
-    if (request.url.startsWith('/api/') && !reply.hasHeader('cache-control'))
+    if (request.routeOptions.url?.startsWith('/api/') === true && !reply.hasHeader('cache-control'))
       reply.header('cache-control', 'no-store');
   });
 
+  await gatePhones(app, options.lan);
   homeRoutes(app, ports, version);
   studyRoutes(app, ports);
   cardRoutes(app, ports, options.cardFile);

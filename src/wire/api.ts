@@ -7,6 +7,7 @@ import { bookEntry, byEntry, keepSettingBody, searchBookQuery, tallyEntryBody } 
 import { addCardBody, byCard, cardReply, replaceCardBody } from './card.ts';
 import { healthReply, homeReply } from './home.ts';
 import { judgeMaterialQuery, materialJudged } from './material.ts';
+import { pairBody, pairingReply, pairReply } from './pairing.ts';
 import { route } from './route.ts';
 import {
   byStudy,
@@ -209,6 +210,20 @@ export const api = {
     summary: 'What is thought of a material, by its name',
     query: judgeMaterialQuery,
     reply: materialJudged,
+  }),
+
+  pairing: route({
+    method: 'GET',
+    path: '/api/pairing',
+    summary: 'Whether phones are let in, and the code that lets one in',
+    reply: pairingReply,
+  }),
+  pair: route({
+    method: 'POST',
+    path: '/api/pair',
+    summary: 'Pair a phone by the code that the desk shows',
+    body: pairBody,
+    reply: pairReply,
   }),
 
   openExample: route({

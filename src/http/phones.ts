@@ -1,0 +1,78 @@
+import type { FastifyInstance, FastifyRequest } from 'fastify';
+import { done } from '../core/problem.ts';
+import { api } from '../wire/api.ts';
+import { on } from './on.ts';
+import { tokenHours, type Pairing } from './pairing.ts';
+import { sendRefusal } from './refusal.ts';
+
+/** How phones get in; absent where only this computer is served. */
+export interface Lan {
+  readonly pairing: Pairing;
+  /** Under which names and addresses of this computer a phone may ask. */
+  readonly isOwnName: (hostname: string) => boolean;
+  /** Where a phone finds the page. */
+  readonly addresses: () => readonly string[];
+}
+
+/**
+ * Lets the desk through as it is, and a phone once it has typed the code. The page itself holds nothing of the workshop
+ * and is served to all, so that it can ask for the code.
+ */
+export const gatePhones = async (app: FastifyInstance, lan: Lan | undefined): Promise<void> => {
+  if (lan !== undefined) {
+    const { default: rateLimit } = await import('@fastify/rate-limit');
+    await app.register(rateLimit, { global: false });
+  }
+  const letIn = (request: FastifyRequest): boolean =>
+    atDesk(request) || (lan?.pairing.accepts(tokenOf(request)) ?? false);
+
+  app.addHook('onRequest', async (request, reply) => {
+    // The route that was found, not the address as written: that may be written in many ways.
+    const route = request.routeOptions.url ?? '';
+    if (!route.startsWith('/api/') || openToAll.includes(route) || letIn(request)) return undefined;
+    return sendRefusal(reply, { code: 'pairing-needed', params: {} });
+  });
+
+  on(app, api.pairing, ({ request }) => {
+    const desk = atDesk(request);
+    const invitation =
+      lan === undefined || !desk
+        ? {}
+        : { invitation: { addresses: lan.addresses(), ...lan.pairing.code() } };
+    return Promise.resolve(
+      done({ lan: lan !== undefined, desk, letIn: letIn(request), ...invitation }),
+    );
+  });
+  on(
+    app,
+    api.pair,
+    ({ body, request, reply }) => {
+      if (lan === undefined || atDesk(request)) return Promise.resolve(done({ letIn: true }));
+      const token = lan.pairing.redeem(body.code);
+      if (!token.ok) return Promise.resolve(token);
+      reply.header('set-cookie', cookieFor(token.value));
+      return Promise.resolve(done({ letIn: true }));
+    },
+    { triesAMinute: 5 },
+  );
+};
+
+const openToAll: readonly string[] = [api.health.path, api.pairing.path, api.pair.path];
+
+/** Whether a request comes from this computer itself. */
+const atDesk = ({ socket }: FastifyRequest): boolean =>
+  ['127.0.0.1', '::1', '::ffff:127.0.0.1'].includes(socket.remoteAddress ?? '');
+
+const cookieName = 'throughcut-phone';
+
+const cookieFor = (token: string): string =>
+  `${cookieName}=${encodeURIComponent(token)}; HttpOnly; SameSite=Strict; Path=/; Max-Age=${String(tokenHours * 3600)}`;
+
+const tokenOf = ({ headers }: FastifyRequest): string => {
+  const found = new RegExp(`(?:^|;\\s*)${cookieName}=([^;]*)`).exec(headers.cookie ?? '');
+  try {
+    return decodeURIComponent(found?.[1] ?? '');
+  } catch {
+    return '';
+  }
+};

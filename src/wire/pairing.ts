@@ -1,0 +1,25 @@
+import { z } from 'zod';
+import { isoTime } from '../formats/saved/bounds.ts';
+
+/** How the one who asks stands to this server. The code is told to the desk alone. */
+export const pairingReply = z.strictObject({
+  /** Whether phones are let in at all (`serve --lan`). */
+  lan: z.boolean(),
+  /** Whether the one who asks sits at this computer. */
+  desk: z.boolean(),
+  /** Whether the one who asks may go on: at the desk always, a phone once it is paired. */
+  letIn: z.boolean(),
+  /** For the desk: where a phone finds the server, and what to type there. */
+  invitation: z
+    .strictObject({
+      addresses: z.array(z.string()),
+      code: z.string(),
+      validUntil: isoTime,
+    })
+    .exactOptional(),
+});
+export type PairingReply = z.infer<typeof pairingReply>;
+
+export const pairBody = z.strictObject({ code: z.string().trim().min(1).max(20) });
+
+export const pairReply = z.strictObject({ letIn: z.literal(true) });

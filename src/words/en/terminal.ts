@@ -1,0 +1,13 @@
+/** What `serve` says in the terminal. */
+export const terminalText = {
+  at: (address: string) => `Throughcut is at ${address}`,
+  phoneAt: (addresses: readonly string[]) =>
+    addresses.length === 0
+      ? 'This computer is in no network that a phone could reach it by.'
+      : `On a phone in the same network: ${addresses.join(' or ')}`,
+  phoneCode: (code: string, minutes: number) =>
+    `and type ${code} there. It holds for ${String(minutes)} minutes and one phone; later codes stand on the page at the desk.`,
+  notEncrypted: 'What goes to the phone is not encrypted: use it in a network that you trust.',
+  dataIn: (folder: string) => `Your data are in ${folder}`,
+  stopIt: 'Stop it with Ctrl-C.',
+} as const;
