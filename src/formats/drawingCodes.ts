@@ -3,6 +3,13 @@ export const drawingCodes = [
   'card-file-cell-differs',
   'card-file-part-differs',
   'gcode-layer-without-setting',
+  'gcode-unreadable',
+  'drawing-kind-unknown',
+  'drawing-too-big',
+  'drawing-too-many-points',
+  'drawing-unreadable',
+  'drawing-declares-entities',
+  'drawing-number-absurd',
 ] as const;
 
 export type DrawingCode = (typeof drawingCodes)[number];

@@ -51,6 +51,8 @@ export interface Card {
     readonly window?: Place;
     readonly whole?: Place;
   };
+  /** Where half the shapes were believed to come out when the card was designed. */
+  readonly believed?: { readonly powerPct: number; readonly v50MmPerS: number };
   /** `free`: the cells of the rungs are cut mixed, which only G-code can carry. Absent: rung by rung. */
   readonly order?: 'free';
   readonly batch?: string;

@@ -1,4 +1,5 @@
 import type { Setting } from '../machine/setting.ts';
+import type { Point } from '../path/point.ts';
 import { closed, type Polyline } from '../path/polyline.ts';
 import type { Card, Cell, Place } from './card.ts';
 import { cellLines } from './cellLines.ts';
@@ -107,20 +108,20 @@ const marksOf = (card: Card): readonly DrawnPart[] => [
 
 const wordsOf = (card: Card, cell: Cell): DrawnPart => {
   const setting = card.rungs.find((rung) => rung.letter === cell.rung)?.setting;
-  const below = cell.yMm - shapeBoxMm(card.shape, card.sizeMm).heightMm / 2 - wordsGapMm;
+  const bottom = cell.yMm - shapeBoxMm(card.shape, card.sizeMm).heightMm / 2;
   const lines = setting === undefined ? [cell.id] : cellLines(setting, cell.id);
   return {
     of: { what: 'words', cell: cell.id },
-    polylines: lines.flatMap((line, i) =>
-      centred(
-        line,
-        cell.xMm,
-        below - riseMm(wordLettering) - i * linePitchMm(wordLettering),
-        wordLettering,
-      ),
-    ),
+    polylines: wordsBelow(lines, [cell.xMm, bottom]),
   };
 };
+
+/** The words that stand below a shape, given the middle of its lower edge. */
+export const wordsBelow = (lines: readonly string[], [xMm, bottomMm]: Point): readonly Polyline[] =>
+  lines.flatMap((line, i) => {
+    const fromTop = wordsGapMm + riseMm(wordLettering) + i * linePitchMm(wordLettering);
+    return centred(line, xMm, bottomMm - fromTop, wordLettering);
+  });
 
 const centred = (
   text: string,

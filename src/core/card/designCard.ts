@@ -122,6 +122,10 @@ const cardOf = (
   outline: request.trusted === undefined ? 'none' : (request.outline ?? 'last'),
   doubledNotch: notchCorners[doubled] ?? 'lower-left',
   places: layout.places,
+  believed: {
+    powerPct: request.powerPct,
+    v50MmPerS: rounded(request.believed(request.powerPct).v50MmPerS),
+  },
   ...(request.order === 'free' ? { order: 'free' as const } : {}),
   ...(request.batch === undefined ? {} : { batch: request.batch }),
   ...(request.sheet === undefined ? {} : { sheet: request.sheet }),

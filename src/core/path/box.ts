@@ -32,3 +32,11 @@ export const liesWithin = (inner: Box, outer: Box): boolean =>
   inner.rightMm <= outer.rightMm + 1e-3 &&
   inner.bottomMm >= outer.bottomMm - 1e-3 &&
   inner.topMm <= outer.topMm + 1e-3;
+
+/** The same box, wider on every side. */
+export const grown = (box: Box, byMm: number): Box => ({
+  leftMm: box.leftMm - byMm,
+  bottomMm: box.bottomMm - byMm,
+  rightMm: box.rightMm + byMm,
+  topMm: box.topMm + byMm,
+});

@@ -55,6 +55,7 @@ export const writeGcode = (
   const lines = [
     comment(`Throughcut card ${card.code}, ${figure(card.widthMm)} x ${figure(card.heightMm)} mm`),
     comment('zero is the lower left corner'),
+    comment(`S${figure(dialect.sAtFullPower)} is 100 pct`),
     ...notes.flatMap(comments),
     ...dialect.opening,
     'M5',

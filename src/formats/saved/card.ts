@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { Card } from '../../core/card/card.ts';
-import { code, label, lengthMm, thicknessMm } from './bounds.ts';
+import { code, label, lengthMm, pct, thicknessMm } from './bounds.ts';
 import { settingShape } from './setting.ts';
 
 const positionMm = z.number().min(-100_000).max(100_000);
@@ -46,6 +46,7 @@ export const cardShape = z
       window: placeShape.exactOptional(),
       whole: placeShape.exactOptional(),
     }),
+    believed: z.strictObject({ powerPct: pct, v50MmPerS: z.number().positive() }).exactOptional(),
     order: z.literal('free').exactOptional(),
     batch: label.exactOptional(),
     sheet: label.exactOptional(),

@@ -3,6 +3,7 @@ import { appWords } from './app.ts';
 import { bookWords } from './book.ts';
 import { cardWords } from './card.ts';
 import { cutmodelWords } from './cutmodel.ts';
+import { drawingWords, filecheckWords } from './filecheck.ts';
 import { formatWords } from './formats.ts';
 import { httpWords } from './http.ts';
 import { programWords } from './program.ts';
@@ -20,6 +21,8 @@ export const areas: readonly AreaWords[] = [
   bookWords,
   cardWords,
   cutmodelWords,
+  drawingWords,
+  filecheckWords,
   formatWords,
   httpWords,
   programWords,

@@ -1,0 +1,67 @@
+import { wordsBelow } from '../card/cardDrawing.ts';
+import { cellLines } from '../card/cellLines.ts';
+import { cellWords } from '../card/settingWords.ts';
+import { boxAround, grown, liesWithin, type Box } from '../path/box.ts';
+import { isClosed, lengthMm, type Polyline } from '../path/polyline.ts';
+import { fault, type Finding, type PathLine, type Toolpath } from './toolpath.ts';
+
+/**
+ * A card's file without the card: the words that are drawn below each cell are held against the setting that its layer
+ * spells. Only where the file has marks as our cards have them.
+ */
+export const checkOwnWords = (toolpath: Toolpath): readonly Finding[] => {
+  const marks = toolpath.lines.filter(({ spelt }) => spelt?.label === 'marks');
+  if (marks.length === 0) return [];
+  const strokes = marks.flatMap(({ points }) => {
+    const box = boxAround([points]);
+    return box === undefined ? [] : [{ box, lengthMm: lengthMm(points) }];
+  });
+  return toolpath.lines.flatMap((line, i) => {
+    const { spelt } = line;
+    if (spelt === undefined || !/^[A-Z]{1,2}$/.test(spelt.label) || !isClosed(line.points))
+      return [];
+    const ids = line.cell === undefined ? possibleIds(toolpath, spelt.label) : [line.cell.id];
+    if (ids.some((id) => hasWords(strokes, line, cellLines(spelt.setting, id)))) return [];
+    const cell = line.cell?.id ?? `${spelt.label}, ${String(i + 1)}`;
+    return [fault('check-words-differ', { cell, words: cellWords(spelt.setting) })];
+  });
+};
+
+/** A drawing that names no cells: any number of the rung will do. */
+const possibleIds = ({ lines }: Toolpath, label: string): readonly string[] =>
+  lines.filter(({ spelt }) => spelt?.label === label).map((_, i) => `${label}${String(i + 1)}`);
+
+interface Stroke {
+  readonly box: Box;
+  readonly lengthMm: number;
+}
+
+const tolerance = 0.1;
+
+/** Every stroke of the words is there, and no more strokes than that where the words stand. */
+const hasWords = (
+  strokes: readonly Stroke[],
+  line: PathLine,
+  words: readonly string[],
+): boolean => {
+  const shape = boxAround([line.points]);
+  if (shape === undefined) return false;
+  const expected = wordsBelow(words, [(shape.leftMm + shape.rightMm) / 2, shape.bottomMm]);
+  const area = boxAround(expected);
+  if (area === undefined) return false;
+  const there = strokes.filter(({ box }) => liesWithin(box, grown(area, tolerance)));
+  return (
+    there.length === expected.length &&
+    expected.every((stroke) => there.some((found) => sameStroke(found, stroke)))
+  );
+};
+
+const sameStroke = (found: Stroke, wanted: Polyline): boolean => {
+  const box = boxAround([wanted]);
+  return (
+    box !== undefined &&
+    liesWithin(found.box, grown(box, tolerance)) &&
+    liesWithin(box, grown(found.box, tolerance)) &&
+    Math.abs(found.lengthMm - lengthMm(wanted)) < 2 * tolerance
+  );
+};

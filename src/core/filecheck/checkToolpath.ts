@@ -1,0 +1,66 @@
+import type { Card } from '../card/card.ts';
+import type { Machine } from '../machine/machine.ts';
+import { boxAround } from '../path/box.ts';
+import { lengthMm } from '../path/polyline.ts';
+import { checkAgainstCard } from './checkAgainstCard.ts';
+import { checkEnclosure } from './checkEnclosure.ts';
+import { checkLabels } from './checkLabels.ts';
+import { checkBounds, checkEnergies, checkMachine, checkPowerScale } from './checkLimits.ts';
+import { checkOwnWords } from './checkOwnWords.ts';
+import { matchCard, type MatchedCard } from './matchCard.ts';
+import { fault, type Finding, type PathLine, type Toolpath } from './toolpath.ts';
+
+export interface CheckReport {
+  /** No faults; there may be remarks. */
+  readonly ok: boolean;
+  readonly findings: readonly Finding[];
+  readonly lines: number;
+  readonly lengthMm: number;
+  /** Width and height of all that is cut. */
+  readonly sizeMm?: readonly [widthMm: number, heightMm: number];
+}
+
+interface Against {
+  readonly card?: Card;
+  readonly machine?: Machine;
+}
+
+/**
+ * Reads a file's toolpath for what would go wrong at the machine: label against setting, order, outline last, bounds,
+ * ceiling, marks that would cut, traps of mode. With the card it knows what should be where, and names the cell. Never
+ * says that a file is safe.
+ */
+export const checkToolpath = (toolpath: Toolpath, { card, machine }: Against = {}): CheckReport => {
+  const matched = card === undefined ? undefined : matchCard(card, toolpath);
+  const isMark = marksOf(matched);
+  const findings = [
+    ...(toolpath.lines.length === 0 ? [fault('check-nothing-cut')] : []),
+    ...toolpath.noticed,
+    ...checkPowerScale(toolpath),
+    ...checkLabels(toolpath),
+    ...(card === undefined ? checkOwnWords(toolpath) : checkAgainstCard(card, toolpath, matched)),
+    ...checkEnclosure(toolpath, isMark),
+    ...checkBounds(toolpath, machine),
+    ...(machine === undefined ? [] : checkMachine(toolpath, machine)),
+    ...checkEnergies(toolpath, card, isMark),
+  ];
+  const box = boxAround(toolpath.lines.map(({ points }) => points));
+  return {
+    ok: findings.every(({ severity }) => severity !== 'fault'),
+    findings: [...findings].sort((a, b) => rank(a) - rank(b)),
+    lines: toolpath.lines.length,
+    lengthMm: toolpath.lines.reduce((sum, line) => sum + line.passes * lengthMm(line.points), 0),
+    ...(box === undefined
+      ? {}
+      : { sizeMm: [box.rightMm - box.leftMm, box.topMm - box.bottomMm] as const }),
+  };
+};
+
+const rank = ({ severity }: Finding): number => (severity === 'fault' ? 0 : 1);
+
+/** Marks are what the card has as marks; without a card, what the file calls so. */
+const marksOf = (matched: MatchedCard | undefined): ((line: PathLine) => boolean) => {
+  if (matched === undefined) return (line) => line.spelt?.label === 'marks';
+  const marks = new Set(matched.marks);
+  return (line) => marks.has(line);
+};

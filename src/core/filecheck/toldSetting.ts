@@ -1,0 +1,56 @@
+import type { Setting } from '../machine/setting.ts';
+import type { PathLine, Toolpath } from './toolpath.ts';
+
+/** What a line is cut with, as far as the file tells: a program tells all but the scale of S; a drawing spells it. */
+export interface ToldSetting {
+  readonly speedMmPerS: number;
+  /** Undefined where the scale of S is not known. */
+  readonly powerPct?: number;
+  readonly passes: number;
+  /** Undefined where nothing is said of it. */
+  readonly airOn?: boolean;
+}
+
+export const toldSetting = (toolpath: Toolpath, line: PathLine): ToldSetting | undefined => {
+  const { told, spelt, passes } = line;
+  if (told !== undefined) {
+    const { sAtFullPower } = toolpath;
+    return {
+      speedMmPerS: told.speedMmPerS,
+      ...(sAtFullPower === undefined ? {} : { powerPct: (100 * told.s) / sAtFullPower }),
+      passes,
+      airOn: told.air,
+    };
+  }
+  if (spelt === undefined) return undefined;
+  const { powerPct, speedMmPerS, air } = spelt.setting;
+  return {
+    speedMmPerS,
+    powerPct,
+    passes: spelt.setting.passes * passes,
+    ...(air === undefined ? {} : { airOn: air !== 'off' }),
+  };
+};
+
+/** Whether what is told is the setting that was meant: within what a file rounds away. */
+export const isSetting = (told: ToldSetting, meant: Setting): boolean =>
+  Math.abs(told.speedMmPerS - meant.speedMmPerS) <= 0.002 * meant.speedMmPerS + 0.005 &&
+  (told.powerPct === undefined || Math.abs(told.powerPct - meant.powerPct) <= 0.26) &&
+  told.passes === meant.passes &&
+  (told.airOn === undefined || meant.air === undefined || told.airOn === (meant.air !== 'off'));
+
+/** For sentences: `14 mm/s 30 %`, `14 mm/s S300`. */
+export const toldWords = (told: ToldSetting, line: PathLine, meant?: Setting): string =>
+  [
+    `${String(Number(told.speedMmPerS.toFixed(2)))} mm/s`,
+    told.powerPct === undefined
+      ? `S${String(line.told?.s ?? 0)}`
+      : `${String(Number(told.powerPct.toFixed(1)))}%`,
+    ...(told.passes === 1 ? [] : [`x${String(told.passes)}`]),
+    // Air is worth a word only where it was meant to be one way.
+    ...(told.airOn === false && meant?.air !== undefined ? ['no air'] : []),
+  ].join(' ');
+
+/** Line energy in per cent of power setting times passes over mm/s; undefined where the power is not known. */
+export const energyOf = (told: ToldSetting): number | undefined =>
+  told.powerPct === undefined ? undefined : (told.powerPct * told.passes) / told.speedMmPerS;

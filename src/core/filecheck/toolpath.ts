@@ -1,0 +1,63 @@
+import type { Setting } from '../machine/setting.ts';
+import type { Polyline } from '../path/polyline.ts';
+
+/** What a program tells the machine to do along a line. */
+export interface Told {
+  readonly speedMmPerS: number;
+  /** The bare S word. */
+  readonly s: number;
+  readonly air: boolean;
+}
+
+/** One line that is cut in one go, whatever file it came from. */
+export interface PathLine {
+  /** In mm, y upwards. */
+  readonly points: Polyline;
+  /** How often it is gone over. */
+  readonly passes: number;
+  /** As the file names the layer or section. */
+  readonly layer?: string;
+  /** Label and setting that this name spells. */
+  readonly spelt?: { readonly label: string; readonly setting: Setting };
+  /** The cell that the file says this is, and the words that it gives it. */
+  readonly cell?: { readonly id: string; readonly words?: string };
+  readonly colour?: string;
+  readonly told?: Told;
+  /** Line of a program; place in the order of a drawing. From 1. */
+  readonly where: number;
+}
+
+/** A file as what it makes the machine do, in order. */
+export interface Toolpath {
+  readonly kind: 'svg' | 'dxf' | 'gcode';
+  readonly lines: readonly PathLine[];
+  /** The page that a drawing says it has. */
+  readonly page?: { readonly widthMm: number; readonly heightMm: number };
+  /** The S word that means 100 %, where the file says so. */
+  readonly sAtFullPower?: number;
+  /** Ends of travels with the beam off, so that bounds hold for them too. */
+  readonly travels: Polyline;
+  /** What the reader itself noticed: traps of mode, parts that it could not read. */
+  readonly noticed: readonly Finding[];
+}
+
+/** Something that the check of a file found. Faults make it fail; remarks are worth knowing. */
+export interface Finding {
+  readonly severity: 'fault' | 'remark';
+  readonly code: string;
+  readonly params: Readonly<Record<string, string | number>>;
+  /** The cell that it is about, where it is about one. */
+  readonly cell?: string;
+}
+
+export const fault = (code: string, params: Finding['params'] = {}): Finding => ({
+  severity: 'fault',
+  code,
+  params,
+  ...(typeof params['cell'] === 'string' ? { cell: params['cell'] } : {}),
+});
+
+export const remark = (code: string, params: Finding['params'] = {}): Finding => ({
+  ...fault(code, params),
+  severity: 'remark',
+});

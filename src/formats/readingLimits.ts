@@ -1,0 +1,11 @@
+/** What a file for a small laser may hold. Beyond this it is a slip or an attack, and reading stops. */
+export const readingLimits = {
+  /** Signs of text. */
+  signs: 40_000_000,
+  /** Points of all lines. */
+  points: 2_000_000,
+  /** Groups within groups. */
+  depth: 200,
+  /** Distance from zero, mm. */
+  farthestMm: 100_000,
+} as const;

@@ -1,0 +1,241 @@
+import type { FilecheckCode } from '../../core/filecheck/codes.ts';
+import type { Fill, Sentence } from '../sentence.ts';
+
+const place = (p: Fill): string => `(line ${p('where')})`;
+const cellOr = (p: Fill, other: string): string => {
+  const cell = p('cell');
+  return cell === '(not given)' ? other : `Cell ${cell}`;
+};
+
+/** What the check of a file found. `where` is a line of a program, or the place of a line in a drawing. */
+export const filecheckWords = {
+  'check-nothing-cut': {
+    message: () => 'The file cuts nothing that can be read.',
+    remedy: () => 'Turn text, splines and copies into plain lines and save it again.',
+  },
+  'check-not-this-card': {
+    message: (p) => `Not one cell of card ${p('card')} is in this file.`,
+    remedy: () => 'Check that file and card belong together, and that the file is in mm.',
+  },
+  'check-cell-missing': {
+    message: (p) => `Cell ${p('cell')} is not cut.`,
+    remedy: () => 'Take the file that was written with the card, or write it anew.',
+  },
+  'check-cell-differs': {
+    message: (p) =>
+      `Cell ${p('cell')} says ${p('card')}, but the file cuts it at ${p('file')} ${place(p)}.`,
+    remedy: () =>
+      'Do not cut it: the words beside the cell would be wrong. Write the file anew from the card.',
+  },
+  'check-cell-mixed': {
+    message: (p) => `Cell ${p('cell')} is cut partly at ${p('one')}, partly at ${p('other')}.`,
+    remedy: () => 'Such a cell teaches nothing. Write the file anew from the card.',
+  },
+  'check-label-differs': {
+    message: (p) =>
+      `${cellOr(p, 'A part')} is called “${p('label')}”, but is cut at ${p('file')} ${place(p)}.`,
+    remedy: () => 'Trust neither. Write the file anew from what it was made of.',
+  },
+  'check-words-differ': {
+    message: (p) => `The words drawn beside cell ${p('cell')} are not “${p('words')}”.`,
+    remedy: () => 'Write the file anew: cut like this, the card would be read wrongly.',
+  },
+  'check-words-missing': {
+    message: (p) => `The file draws no words beside the cells of card ${p('card')}.`,
+    remedy: () => 'Without them the card can be read only with this file at hand.',
+  },
+  'check-line-unknown': {
+    message: (p) => `${p('count')} lines are cut that the card does not have ${place(p)}.`,
+    remedy: () => 'Find out what they are before cutting, or write the file anew.',
+  },
+  'check-marks-late': {
+    message: (p) => `A mark is drawn after the first cell ${place(p)}.`,
+    remedy: () => 'Words and marks come first: a sheet with holes may have moved.',
+  },
+  'check-outline-early': {
+    message: (p) => `The outline is cut before cell ${p('cell')} ${place(p)}.`,
+    remedy: () => 'Outline last: a freed card drops or tilts and spoils the cells after it.',
+  },
+  'check-inside-after-outside': {
+    message: (p) =>
+      `Something inside is cut (line ${p('inside')}) after the line around it (line ${p('outside')}).`,
+    remedy: () => 'Cut inside first, outline last: a freed part drops or tilts.',
+  },
+  'check-order-differs': {
+    message: (p) => `Cell ${p('cell')} is cut where ${p('wanted')} should be.`,
+    remedy: () =>
+      'Turn off re-ordering. The order was drawn at random so that a warm-up does not pose as a setting.',
+  },
+  'check-outside-bed': {
+    message: (p) =>
+      `The file reaches from ${p('left')}, ${p('bottom')} to ${p('right')}, ${p('top')} mm; the bed is ${p('widthMm')} × ${p('heightMm')} mm.`,
+    remedy: () => 'Move or scale it, or check units and zero.',
+  },
+  'check-outside-page': {
+    message: (p) =>
+      `Lines reach from ${p('left')}, ${p('bottom')} to ${p('right')}, ${p('top')} mm, beyond the drawing’s own ${p('widthMm')} × ${p('heightMm')} mm.`,
+    remedy: () =>
+      'Some control programs cut such lines off, others shift everything. Mend the drawing.',
+  },
+  'check-power-above-machine': {
+    message: (p) =>
+      `${cellOr(p, 'A line')} asks for ${p('powerPct')} %; the machine is kept to ${p('most')} % ${place(p)}.`,
+    remedy: (p) => `Lower it to ${p('most')} % or less.`,
+  },
+  'check-overdrives': {
+    message: (p) =>
+      `${cellOr(p, 'A line')} asks for ${p('powerPct')} %: above rated current, which is reached at ${p('ratedPct')} % ${place(p)}.`,
+    remedy: () => 'Overdrive shortens the tube’s life. Lower the power and go slower.',
+  },
+  'check-speed-beyond-machine': {
+    message: (p) =>
+      `${cellOr(p, 'A line')} asks for ${p('speedMmPerS')} mm/s; the machine does ${p('least')} to ${p('most')} mm/s ${place(p)}.`,
+    remedy: () => 'Change the speed, or check the unit: mm/s or mm/min?',
+  },
+  'check-above-energy-ceiling': {
+    message: (p) =>
+      `${cellOr(p, 'A line')} has ${p('times')} times the line energy at which the sheet was believed to come through ${place(p)}.`,
+    remedy: () => 'It would burn rather than teach. Cut it faster.',
+  },
+  'check-marks-would-cut': {
+    message: (p) =>
+      `Marks have ${p('sharePct')} % of the line energy of the gentlest cell: they may cut through ${place(p)}.`,
+    remedy: () => 'Score with a setting that you have tried on scrap of this sheet.',
+  },
+  'check-marks-differ': {
+    message: (p) =>
+      `The ${p('part')} should be at ${p('card')}, but the file has ${p('file')} ${place(p)}.`,
+    remedy: () => 'Write the file anew from the card.',
+  },
+  'check-colour-shared': {
+    message: (p) => `“${p('one')}” and “${p('other')}” have the same colour, ${p('colour')}.`,
+    remedy: () =>
+      'A control program that goes by colour gives both one setting. Give each its own.',
+  },
+  'check-colour-differs': {
+    message: (p) =>
+      `Cell ${p('cell')} is drawn in ${p('colour')}; the type-in list has ${p('listed')}.`,
+    remedy: () =>
+      'Whoever types by colour types another setting. Write the file anew from the card.',
+  },
+  'check-layer-unnamed': {
+    message: (p) => `Layer “${p('layer')}” does not say with what it is cut.`,
+    remedy: () => 'Nothing can be said of its setting. Look at it in the control program.',
+  },
+  'check-layer-differs': {
+    message: (p) => `One layer is called “${p('one')}” and “${p('other')}” at once.`,
+    remedy: () => 'Control programs show one or the other. Write the file anew.',
+  },
+  'check-power-scale-unknown': {
+    message: () => 'The program does not say what S means full power, so powers were not checked.',
+    remedy: () => 'Give the machine with its sAtFullPower.',
+  },
+  'check-power-above-scale': {
+    message: (p) =>
+      `${cellOr(p, 'A line')} asks for S${p('s')}, above S${p('full')}, which is 100 % ${place(p)}.`,
+    remedy: () => 'Check the scale of S in the machine’s settings.',
+  },
+  'check-beam-on-in-travel': {
+    message: (p) => `The beam is on during a rapid move in line ${p('where')}.`,
+    remedy: () => 'Many controllers burn a line there. Put M5 or S0 before it.',
+  },
+  'check-beam-left-on': {
+    message: () => 'The program ends with the beam on.',
+    remedy: () => 'End it with M5.',
+  },
+  'check-beam-on-standing': {
+    message: (p) => `The beam is on while the head waits ${p('seconds')} s in line ${p('where')}.`,
+    remedy: () => 'Put M5 or S0 before the pause.',
+  },
+  'check-units-unsaid': {
+    message: () => 'The program does not say whether it is in mm or inches.',
+    remedy: () => 'It was read in mm. Begin it with G21 or G20.',
+  },
+  'check-distance-unsaid': {
+    message: () => 'The program does not say whether positions are absolute or steps.',
+    remedy: () => 'It was read as absolute. Begin it with G90 or G91.',
+  },
+  'check-left-relative': {
+    message: () => 'The program leaves the machine in steps (G91).',
+    remedy: () => 'The next program may run off. End it with G90.',
+  },
+  'check-left-inches': {
+    message: () => 'The program leaves the machine in inches (G20).',
+    remedy: () => 'The next program may be 25 times too big. End it with G21.',
+  },
+  'check-offset-in-force': {
+    message: () => 'The program leaves the zero moved (G92).',
+    remedy: () => 'End it with G92.1.',
+  },
+  'check-setting-inherited': {
+    message: (p) =>
+      `${cellOr(p, 'A section')} takes over speed or power from what comes before it ${place(p)}.`,
+    remedy: () => 'Whoever moves or deletes lines changes its setting. Give it F and S of its own.',
+  },
+  'check-words-passed-over': {
+    message: (p) =>
+      `${p('count')} words of the program were passed over, the first ${p('word')} in line ${p('where')}.`,
+    remedy: () => 'What they do on your machine is in its manual.',
+  },
+  'check-program-unended': {
+    message: () => 'The program has no end (M2 or M30).',
+    remedy: () => 'Perhaps it was cut short. Compare its last lines with the original.',
+  },
+  'check-corner-power-not-carried': {
+    message: (p) => `G-code has no word for the power in corners of rung ${p('rung')}.`,
+    remedy: () => 'Set it in the controller, or vary something else.',
+  },
+  'check-part-not-read': {
+    message: (p) => `Not read: ${p('count')} × ${p('what')}.`,
+    remedy: () => 'Turn it into plain lines, or look at it in the control program.',
+  },
+  'check-units-assumed': {
+    message: () => 'The drawing does not say how long its unit is.',
+    remedy: () => 'Measure a known length in the control program before cutting.',
+  },
+} satisfies Record<FilecheckCode, Sentence>;
+
+/** What can be the matter with a card file or a drawing on its way out or in. */
+export const drawingWords = {
+  'card-file-cell-differs': {
+    message: (p) =>
+      `In the file of card ${p('card')}, cell ${p('cell')} says another setting than its rung has.`,
+    remedy: () => 'The file was changed by hand or is damaged. Take it from where it was made.',
+  },
+  'card-file-part-differs': {
+    message: (p) => `In the file of card ${p('card')}, ${p('part')} is not what the card gives.`,
+    remedy: () => 'The file was changed by hand or is damaged. Take it from where it was made.',
+  },
+  'gcode-layer-without-setting': {
+    message: (p) => `Nobody has said with what the ${p('layer')} of this card are cut.`,
+    remedy: () => 'Tell what you score a line with, or take a drawing instead of G-code.',
+  },
+  'gcode-unreadable': {
+    message: (p) => `The program cannot be carried out from line ${p('line')} on: ${p('why')}.`,
+    remedy: () => 'Mend that line, or write the program anew.',
+  },
+  'drawing-kind-unknown': {
+    message: () => 'This is neither SVG nor DXF nor G-code.',
+    remedy: () => 'Save it as one of these. DXF must be the text kind.',
+  },
+  'drawing-too-big': {
+    message: (p) => `The file has ${p('megabytes')} MB.`,
+    remedy: (p) => `No more than ${p('most')} MB are read. Leave out pictures and doubled lines.`,
+  },
+  'drawing-too-many-points': {
+    message: (p) => `The file has more than ${p('points')} points.`,
+    remedy: () => 'Simplify its curves.',
+  },
+  'drawing-unreadable': {
+    message: (p) => `The ${p('kind')} cannot be read: ${p('detail')}.`,
+    remedy: () => 'Save it anew from the program that drew it.',
+  },
+  'drawing-declares-entities': {
+    message: () => 'The SVG declares entities of its own, which no drawing needs and attacks do.',
+    remedy: () => 'Save it as plain SVG, without a document type.',
+  },
+  'drawing-number-absurd': {
+    message: (p) => `Line ${p('where')} of the drawing lies further away than any bed reaches.`,
+    remedy: () => 'Check the unit of the drawing.',
+  },
+} satisfies Record<string, Sentence>;
