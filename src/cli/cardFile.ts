@@ -3,8 +3,9 @@ import { done, type Outcome } from '../core/problem.ts';
 import type { Study } from '../core/study/study.ts';
 import { systemClock } from '../host/clock.ts';
 import type { CardFile, CardFileKind } from '../http/server.ts';
+import { cardCautions } from './cardCautions.ts';
 
-/** Makes the file of one kind; each writer is loaded when it is first asked for. */
+/** Makes the file of one kind, its cautions with it; each writer is loaded when it is first asked for. */
 export const cardFile = async (
   study: Study,
   card: Card,
@@ -14,7 +15,7 @@ export const cardFile = async (
     case 'svg': {
       const { cardDrawing } = await import('../core/card/cardDrawing.ts');
       const { writeSvg } = await import('../formats/svg/writeSvg.ts');
-      const body = writeSvg(cardDrawing(card), `Card ${card.code}`);
+      const body = writeSvg(cardDrawing(card), `Card ${card.code}`, cardCautions());
       return done({ contentType: 'image/svg+xml', body });
     }
     case 'dxf': {
@@ -25,7 +26,7 @@ export const cardFile = async (
     case 'gcode': {
       const { plainDialect } = await import('../formats/gcode/gcodeDialect.ts');
       const { writeGcode } = await import('../formats/gcode/writeGcode.ts');
-      const written = writeGcode(card, plainDialect);
+      const written = writeGcode(card, plainDialect, cardCautions());
       return written.ok ? done({ contentType: 'text/x-gcode', body: written.value }) : written;
     }
     case 'json': {
