@@ -60,7 +60,11 @@ const solveInUse = (
     ),
   );
   if (normal === null) return null;
-  const solution = times(normal.inverse, weightedSum(coordinates, target));
+  const first = times(normal.inverse, weightedSum(coordinates, target));
+  // Once more on what is left: the normal equations square the rows’ closeness, and this wins the digits back.
+  const left = target.map((value, k) => value - dot(coordinates[k] ?? [], first));
+  const correction = times(normal.inverse, weightedSum(coordinates, left));
+  const solution = first.map((value, k) => value + (correction[k] ?? NaN));
   return new Map(used.map((i, k) => [i, solution[k] ?? NaN]));
 };
 

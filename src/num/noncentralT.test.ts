@@ -12,7 +12,7 @@ describe('the noncentral t', () => {
         fc.double({ min: -20, max: 20, noNaN: true }),
         fc.double({ min: 1, max: 500, noNaN: true }),
         (x, degrees) => {
-          expect(Math.abs(noncentralTCdf(x, degrees, 0) - tCdf(x, degrees))).toBeLessThan(1e-12);
+          expect(Math.abs(noncentralTCdf(x, degrees, 0) - tCdf(x, degrees))).toBeLessThan(1e-11);
         },
       ),
     );

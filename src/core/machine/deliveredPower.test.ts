@@ -78,7 +78,7 @@ describe('the power limit', () => {
       fc.property(
         readings,
         fc.double({ min: 1, max: 40, noNaN: true }),
-        fc.integer({ min: 0, max: 1000 }),
+        fc.integer({ min: 1, max: 1000 }),
         (tubePoints, ratedCurrentMa, tenths) => {
           const machine = { ...undescribedMachine, tubePoints, ratedCurrentMa };
           const described = describePower(machine, tenths / 10);
