@@ -37,7 +37,7 @@ export const cellsOn = async (page: Page): Promise<{ id: string; speed: number }
   return page.$$eval('[data-cell]', (buttons) =>
     buttons.map((button) => ({
       id: button.getAttribute('data-cell') ?? '',
-      speed: Number.parseFloat((button.getAttribute('aria-label') ?? '').split(', ')[1] ?? ''),
+      speed: Number.parseFloat(button.textContent),
     })),
   );
 };

@@ -54,6 +54,25 @@ const oneOfEverything = async (): Promise<Walked> => {
   return { study: card.split('/card/')[0] ?? '', card, entry };
 };
 
+describe('the first screen', () => {
+  it('is clean by axe, before a tap and after', async () => {
+    for (const colorScheme of ['light', 'dark'] as const) {
+      const { page, close } = await visit(browser, { viewport: phone, colorScheme });
+      await page.goto(server.base);
+      await page.waitForSelector('[data-cell]');
+      expect(await axeFindings(page), colorScheme).toEqual([]);
+      await close();
+    }
+    const { page, close } = await visit(browser, { viewport: phone });
+    await page.goto(server.base);
+    await tapLadder(page);
+    await page.waitForSelector('.answer-cut');
+    await openAll(page);
+    expect(await axeFindings(page)).toEqual([]);
+    await close();
+  });
+});
+
 describe('every screen', () => {
   let made: Walked;
   beforeAll(async () => {

@@ -26,7 +26,7 @@ describe.each([
     const { page, complaints, close } = await visit(browser, { viewport });
     await page.goto(server.base);
     expect(await page.locator('h1').innerText()).toBe('What fell out?');
-    const shown = await fetch(`${server.base}/api/home`).then((reply) => reply.json());
+    const shown: unknown = await fetch(`${server.base}/api/home`).then((reply) => reply.json());
     expect(shown).toMatchObject({ hasWork: false }); // nothing is saved until it is tapped
     await picture(page, `${where} first`);
 

@@ -88,7 +88,8 @@ const sending = async (
         : { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }),
     });
     const text = await response.text();
-    return done({ status: response.status, json: text === '' ? undefined : JSON.parse(text) });
+    const json: unknown = text === '' ? undefined : JSON.parse(text);
+    return done({ status: response.status, json });
   } catch {
     return refused(away.code);
   }

@@ -22,6 +22,8 @@ const CutPicture = ({ study, answer }: CutPictureProps) => {
     const plot = drawn(answer, points, width);
     // The library writes a style element, which the content policy forbids: its rules stand in picture.css.
     plot.querySelectorAll('style').forEach((style) => style.remove());
+    // The whole picture has one label, on its holder.
+    plot.querySelectorAll('[aria-label]').forEach((part) => part.removeAttribute('aria-label'));
     holder.current?.replaceChildren(plot);
   }, [answer, points, width]);
   return (

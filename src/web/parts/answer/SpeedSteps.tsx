@@ -1,10 +1,11 @@
 import { Label } from 'react-aria-components/Label';
-import { Radio, RadioGroup } from 'react-aria-components/RadioGroup';
+import { RadioGroup } from 'react-aria-components/RadioGroup';
 import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
 import type { PromiseWish } from '../../../core/reading/promise.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
 import { powerWords, speedWords } from '../../../words/en/figures.ts';
 import { secondsAPart } from './secondsAPart.ts';
+import { Option } from '../choice/Option.tsx';
 import './speedSteps.css';
 
 export type Step = 'surer' | 'holds';
@@ -45,7 +46,7 @@ export const SpeedSteps = ({ answer, promise, chosen, onChoose }: SpeedStepsProp
         onChange={(value) => onChoose(value === 'surer' ? 'surer' : 'holds')}
       >
         <Label className="unseen">{words.steps}</Label>
-        <Radio value="holds" className="steps-row">
+        <Option value="holds" className="steps-row">
           <span className="steps-speed">{speedWords(recommended.speedMmPerS)}</span>
           <span className="steps-what">
             <span className="steps-name">{words.holds}</span>
@@ -55,9 +56,9 @@ export const SpeedSteps = ({ answer, promise, chosen, onChoose }: SpeedStepsProp
             </span>
           </span>
           <span className="choice-dot" aria-hidden="true" />
-        </Radio>
+        </Option>
         {surer === undefined ? null : (
-          <Radio value="surer" className="steps-row">
+          <Option value="surer" className="steps-row">
             <span className="steps-speed">{speedWords(surer.speedMmPerS)}</span>
             <span className="steps-what">
               <span className="steps-name">
@@ -70,7 +71,7 @@ export const SpeedSteps = ({ answer, promise, chosen, onChoose }: SpeedStepsProp
               </span>
             </span>
             <span className="choice-dot" aria-hidden="true" />
-          </Radio>
+          </Option>
         )}
       </RadioGroup>
       <p className="small soft">

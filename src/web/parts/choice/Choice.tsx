@@ -1,5 +1,6 @@
 import { Label } from 'react-aria-components/Label';
-import { Radio, RadioGroup } from 'react-aria-components/RadioGroup';
+import { RadioGroup } from 'react-aria-components/RadioGroup';
+import { Option } from './Option.tsx';
 import './choice.css';
 
 export interface ChoiceOption<T extends string> {
@@ -38,13 +39,13 @@ export const Choice = <T extends string>({
     <Label className={hideLabel ? 'unseen' : 'field-label'}>{label}</Label>
     <div className="choice-options">
       {options.map((option) => (
-        <Radio key={option.value} value={option.value} className="choice-option">
+        <Option key={option.value} value={option.value} className="choice-option">
           <span className="choice-dot" aria-hidden="true" />
           <span>
             <span className="choice-name">{option.label}</span>
             {option.more === undefined ? null : <span className="choice-more">{option.more}</span>}
           </span>
-        </Radio>
+        </Option>
       ))}
     </div>
   </RadioGroup>

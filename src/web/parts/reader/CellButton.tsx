@@ -42,18 +42,17 @@ export const CellButton = (props: CellButtonProps) => {
         width: share(Math.max(box.widthMm + 3, 17), card.widthMm),
         height: share(box.heightMm + 1, card.heightMm),
       }}
-      aria-label={`${words.cellName(cell.id, asRead.setting)}: ${stateWord(reading)}`}
       onFocus={onChoose}
       onClick={onStep}
     >
-      <span className="cell-state" aria-hidden="true">
-        {reading.kind === 'unread' ? '' : stateWord(reading)}
-      </span>
-      <span className="cell-words" aria-hidden="true">
+      <span className="cell-words">
         {speed}
         <br />
         {power} <b>{cell.id}</b>
-        {asRead.corrected ? ' ✎' : ''}
+        {asRead.corrected ? <i title={words.corrected}> *</i> : null}
+      </span>{' '}
+      <span className={reading.kind === 'unread' ? 'unseen' : 'cell-state'}>
+        {stateWord(reading)}
       </span>
     </button>
   );

@@ -50,8 +50,9 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
   };
   const count = useMutation({
     mutationFn: (tally: Parameters<Parameters<typeof TallyForm>[0]['onSave']>[0]) => {
-      const { setting: _same, ...counts } = tally;
-      const body = { ...counts, id: newId(), at: new Date().toISOString() };
+      const { out, hangs, stays, spoilt, partLengthMm } = tally;
+      const at = new Date().toISOString();
+      const body = { out, hangs, stays, spoilt, partLengthMm, id: newId(), at };
       return callOrThrow(api.tallyEntry, { params: { id: entry.id }, body });
     },
     onSuccess: forget,

@@ -8,6 +8,7 @@ import { CountField } from '../../parts/quantity/CountField.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readPower, readSpeed } from '../../parts/quantity/readers.ts';
 import type { CardWish } from '../../state/designFor.ts';
+import { withOptional } from '../../state/withOptional.ts';
 import { newSeed } from '../../state/newId.ts';
 import { RungChips } from '../study/RungChips.tsx';
 import { MakingForm } from './MakingForm.tsx';
@@ -37,8 +38,7 @@ export const CardWishForm = ({ wish, onChange }: CardWishFormProps) => {
         ]}
         onChange={(vary) => {
           if (vary === 'said') return;
-          const { rungs: _said, ...rest } = wish;
-          onChange({ ...rest, vary });
+          onChange({ ...withOptional(wish, 'rungs', undefined), vary });
         }}
       />
       {wish.rungs === undefined ? (
@@ -59,7 +59,7 @@ export const CardWishForm = ({ wish, onChange }: CardWishFormProps) => {
               optional
               show={speedWords}
               parse={readSpeed}
-              onChange={(speedMmPerS) => onChange(withSpeed(wish, speedMmPerS))}
+              onChange={(speedMmPerS) => onChange(withOptional(wish, 'speedMmPerS', speedMmPerS))}
             />
           ) : null}
           <CountField
@@ -93,8 +93,3 @@ export const CardWishForm = ({ wish, onChange }: CardWishFormProps) => {
     </div>
   );
 };
-
-const withSpeed = (
-  { speedMmPerS: _before, ...rest }: CardWish,
-  speedMmPerS: number | undefined,
-): CardWish => (speedMmPerS === undefined ? rest : { ...rest, speedMmPerS });

@@ -1,10 +1,10 @@
-import type { Setting } from '../../../core/machine/setting.ts';
 import { lengthWords } from '../../../words/en/figures.ts';
 import { cardText as words } from '../../../words/en/screens/card.ts';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readLength } from '../../parts/quantity/readers.ts';
 import { SettingField } from '../../parts/quantity/SettingField.tsx';
 import type { CardWish } from '../../state/designFor.ts';
+import { withOptional } from '../../state/withOptional.ts';
 import { ShapeChoice } from './ShapeChoice.tsx';
 
 export interface MakingFormProps {
@@ -42,23 +42,14 @@ export const MakingForm = ({ wish, onChange }: MakingFormProps) => {
       <SettingField
         label={words.scoring}
         setting={wish.scoring}
-        onChange={(scoring) => onChange(withSetting(wish, 'scoring', scoring))}
+        onChange={(scoring) => onChange(withOptional(wish, 'scoring', scoring))}
       />
       <SettingField
         label={words.trusted}
         hint={words.trustedHint}
         setting={wish.trusted}
-        onChange={(trusted) => onChange(withSetting(wish, 'trusted', trusted))}
+        onChange={(trusted) => onChange(withOptional(wish, 'trusted', trusted))}
       />
     </div>
   );
-};
-
-const withSetting = (
-  wish: CardWish,
-  name: 'scoring' | 'trusted',
-  setting: Setting | undefined,
-): CardWish => {
-  const { [name]: _before, ...rest } = wish;
-  return setting === undefined ? rest : { ...rest, [name]: setting };
 };

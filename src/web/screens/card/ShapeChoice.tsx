@@ -1,8 +1,9 @@
 import { Label } from 'react-aria-components/Label';
-import { Radio, RadioGroup } from 'react-aria-components/RadioGroup';
+import { RadioGroup } from 'react-aria-components/RadioGroup';
 import { shapeOutline, testShapeNames, type TestShape } from '../../../core/card/testShapes.ts';
 import { cardText as words } from '../../../words/en/screens/card.ts';
 import { pathOf } from '../../parts/sheet/paths.ts';
+import { Option } from '../../parts/choice/Option.tsx';
 import '../../parts/choice/choice.css';
 
 export interface ShapeChoiceProps {
@@ -23,12 +24,12 @@ export const ShapeChoice = ({ shape, onChange }: ShapeChoiceProps) => (
     <Label className="field-label">{words.shape}</Label>
     <div className="choice-options">
       {testShapeNames.map((each) => (
-        <Radio key={each} value={each} className="choice-option">
+        <Option key={each} value={each} className="choice-option">
           <svg className="shape-picture" viewBox="-1 -1 26 26" aria-hidden="true">
             <path d={pathOf([shapeOutline(each, 24, [12, 12])], 24)} />
           </svg>
           <span className="choice-name">{words.shapes[each]}</span>
-        </Radio>
+        </Option>
       ))}
     </div>
   </RadioGroup>

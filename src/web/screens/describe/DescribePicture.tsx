@@ -29,7 +29,6 @@ export const DescribePicture = ({ described }: { readonly described: Described }
               type="button"
               className="cell-button"
               aria-pressed={missing}
-              aria-label={`${cellWords(setting)}${missing ? `: ${words.gone}` : ''}`}
               style={{
                 left: share(cell.xMm, whole.full.widthMm),
                 top: share(whole.full.heightMm - cell.yMm, whole.full.heightMm),
@@ -38,14 +37,12 @@ export const DescribePicture = ({ described }: { readonly described: Described }
               }}
               onClick={() => toggle(place)}
             >
-              <span className="cell-state" aria-hidden="true">
-                {missing ? '×' : ''}
-              </span>
-              <span className="cell-words" aria-hidden="true">
+              <span className="cell-words">
                 {speed} mm/s
                 <br />
                 {power}
-              </span>
+              </span>{' '}
+              {missing ? <span className="cell-state">{words.gone}</span> : null}
             </button>
           );
         })}

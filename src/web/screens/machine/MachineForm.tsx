@@ -8,6 +8,7 @@ import { LinesField } from '../../parts/quantity/LinesField.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readCurrent, readLength, readPower, readSpeed } from '../../parts/quantity/readers.ts';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
+import { withOptional } from '../../state/withOptional.ts';
 import { readTubeLines, tubeLines } from './tubeLines.ts';
 
 export interface MachineFormProps {
@@ -139,18 +140,4 @@ const BedForm = ({
       {field(words.gap, bed?.gapMm, (gapMm) => ({ ...now, gapMm }), words.gapHint)}
     </div>
   );
-};
-
-type Optional = Pick<Machine, 'name' | 'ratedCurrentMa' | 'tubePoints' | 'bed'>;
-
-/** The machine with one of its optional lines said, or left empty again. */
-const withOptional = <K extends keyof Optional>(
-  machine: Machine,
-  name: K,
-  value: Machine[K] | undefined,
-): Machine => {
-  const next: { -readonly [P in keyof Machine]: Machine[P] } = { ...machine };
-  if (value === undefined) delete next[name];
-  else next[name] = value;
-  return next;
 };

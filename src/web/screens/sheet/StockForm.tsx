@@ -7,6 +7,7 @@ import { readList } from '../../parts/quantity/listReader.ts';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readLength } from '../../parts/quantity/readers.ts';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
+import { withOptional } from '../../state/withOptional.ts';
 import { ThicknessSaid } from './ThicknessSaid.tsx';
 
 export interface StockFormProps {
@@ -45,12 +46,11 @@ export const StockForm = ({ stock, onChange }: StockFormProps) => (
       label={words.batch}
       hint={words.batchHint}
       value={stock.batch ?? ''}
-      onChange={(text) => onChange(withBatch(stock, text))}
+      onChange={(text) =>
+        onChange(withOptional(stock, 'batch', text.trim() === '' ? undefined : text))
+      }
     />
   </div>
 );
 
 const readLengths = readList(readLength);
-
-const withBatch = ({ batch: _before, ...rest }: Stock, text: string): Stock =>
-  text.trim() === '' ? rest : { ...rest, batch: text };
