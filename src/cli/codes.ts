@@ -5,3 +5,5 @@ export const cliCodes = [
   'port-taken',
   'port-not-allowed',
 ] as const;
+
+export type CliCode = (typeof cliCodes)[number];

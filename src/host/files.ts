@@ -1,13 +1,14 @@
 import { mkdir, readFile, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { text } from 'node:stream/consumers';
-import { done, refused, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome, type Problem } from '../core/problem.ts';
+import type { HostCode } from './codes.ts';
 import { fromWhereCalled } from './paths.ts';
 
 /** Everything that is piped in. Refuses: `stdin-empty`. */
 export const readStdin = async (): Promise<Outcome<string>> => {
   const piped = process.stdin.isTTY ? '' : await text(process.stdin);
-  return piped.trim() === '' ? refused('stdin-empty') : done(piped);
+  return piped.trim() === '' ? refuse('stdin-empty') : done(piped);
 };
 
 /** A text file that a person named. Refuses: `file-not-found`. */
@@ -15,7 +16,7 @@ export const readTextFile = async (path: string): Promise<Outcome<string>> => {
   try {
     return done(await readFile(fromWhereCalled(path), 'utf8'));
   } catch {
-    return refused('file-not-found', { file: path });
+    return refuse('file-not-found', { file: path });
   }
 };
 
@@ -27,7 +28,7 @@ export const writeTextFile = async (path: string, content: string): Promise<Outc
     return done(file);
   } catch (error) {
     const detail = error instanceof Error ? error.message : 'no reason given';
-    return refused('file-not-written', { file, detail });
+    return refuse('file-not-written', { file, detail });
   }
 };
 
@@ -50,6 +51,9 @@ export const writeFiles = async (
     return done(paths);
   } catch (error) {
     const detail = error instanceof Error ? error.message : 'no reason given';
-    return refused('file-not-written', { file: where, detail });
+    return refuse('file-not-written', { file: where, detail });
   }
 };
+
+const refuse = (code: HostCode, params: Problem['params'] = {}): Outcome<never> =>
+  refused(code, params);

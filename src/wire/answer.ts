@@ -72,7 +72,6 @@ export const fitReply = z.object({
     }),
   }),
 });
-export type FitReply = z.infer<typeof fitReply>;
 
 /** The next card as `calc nextcard` prints it. */
 export const nextCardReply = z.object({
@@ -90,7 +89,6 @@ export const nextCardReply = z.object({
   reason: z.string(),
   reasonCode: z.string(),
 });
-export type NextCardReply = z.infer<typeof nextCardReply>;
 
 export const nextCardQuery = z.strictObject({
   cellsWanted: z.coerce.number().int().min(1).max(200).exactOptional(),

@@ -261,4 +261,4 @@ export const api = {
 
 export type { BodyOf, ParamsOf, QueryOf, ReplyOf } from './route.ts';
 export { addressOf } from './route.ts';
-export { errorReply, type ErrorReply } from './problem.ts';
+export { errorReply } from './problem.ts';

@@ -40,7 +40,6 @@ export const bookEntry = z.strictObject({
   tallies: z.array(recordedTallyShape),
   check: promiseCheck,
 });
-export type BookEntryReply = z.infer<typeof bookEntry>;
 
 export const searchBookQuery = z.strictObject({
   /** Words, a thickness such as `3 mm`, or a label's code; all must fit. */

@@ -27,7 +27,6 @@ export const cardRequestShape = z.strictObject({
   batch: label.exactOptional(),
   sheet: label.exactOptional(),
 });
-export type CardRequestBody = z.infer<typeof cardRequestShape>;
 
 /** Either a whole card, made by the page, or a request for one. The same card sent twice is stored once. */
 export const addCardBody = z.union([

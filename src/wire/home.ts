@@ -19,4 +19,3 @@ export const homeReply = z.strictObject({
     })
     .exactOptional(),
 });
-export type HomeReply = z.infer<typeof homeReply>;

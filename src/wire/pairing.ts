@@ -18,7 +18,6 @@ export const pairingReply = z.strictObject({
     })
     .exactOptional(),
 });
-export type PairingReply = z.infer<typeof pairingReply>;
 
 export const pairBody = z.strictObject({ code: z.string().trim().min(1).max(20) });
 

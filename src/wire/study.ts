@@ -15,7 +15,6 @@ export const storedStudy = z.strictObject({
   revision: z.number().int(),
   touchedAt: isoTime,
 });
-export type StoredStudyReply = z.infer<typeof storedStudy>;
 
 /** One line of the list of studies. */
 export const studySummary = z.strictObject({
@@ -28,7 +27,6 @@ export const studySummary = z.strictObject({
   cardCodes: z.array(z.string()),
   tallyCount: z.number().int(),
 });
-export type StudySummaryReply = z.infer<typeof studySummary>;
 
 /** A study begun: only the sheet is needed. A known id returns the study that has it, unchanged. */
 export const startStudyBody = z.strictObject({
