@@ -1,4 +1,4 @@
-import { nearestStep } from '../../src/core/cutmodel/steps.ts';
+import { nearestStep } from '../../src/core/machine/speedSteps.ts';
 import { priorMedianV50MmPerS } from '../../src/core/cutmodel/priors.ts';
 import { thicknessOf } from '../thickness.ts';
 import { layOut, type Method } from './method.ts';

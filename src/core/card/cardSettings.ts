@@ -1,15 +1,15 @@
 import { settingKey, type Setting } from '../machine/setting.ts';
-import type { Problem } from '../problem.ts';
 import type { CardRequest } from './cardRequest.ts';
 import { energyCeiling, energyRatio, slowestAllowed } from './ceiling.ts';
+import type { CardProblem } from './codes.ts';
 import { settingsFor, settingsWanted } from './ladders.ts';
-import { stepNotSlower } from './steps.ts';
+import { stepNotSlower } from '../machine/speedSteps.ts';
 
 export interface CardSettings {
   /** Each once. */
   readonly settings: readonly Setting[];
   /** What was changed in them, and what to know of them. */
-  readonly remarks: readonly Problem[];
+  readonly remarks: readonly CardProblem[];
 }
 
 /** The settings of a card: those that its question asks for, or those said outright, held to the ceiling. */
@@ -55,9 +55,9 @@ const outright = (request: CardRequest, said: readonly Setting[]): CardSettings 
 const heldToCeiling = (
   request: CardRequest,
   said: Setting,
-): { readonly setting: Setting; readonly remarks: readonly Problem[] } => {
+): { readonly setting: Setting; readonly remarks: readonly CardProblem[] } => {
   const setting = asTyped(request, said);
-  const remarks: Problem[] = [];
+  const remarks: CardProblem[] = [];
   if (setting.speedMmPerS !== said.speedMmPerS || setting.powerPct !== said.powerPct) {
     remarks.push({
       code: 'card-rung-rounded',

@@ -1,5 +1,5 @@
-import type { Problem } from '../problem.ts';
 import type { CardRequest } from './cardRequest.ts';
+import type { CardProblem } from './codes.ts';
 import { shapeBoxMm } from './testShapes.ts';
 
 /** The most cells that one card may hold. */
@@ -8,7 +8,7 @@ const mostCells = 120;
 const mostRungs = 60;
 
 /** The first thing in a request that no card can be made of; undefined where there is none. */
-export const checkRequest = (request: CardRequest): Problem | undefined =>
+export const checkRequest = (request: CardRequest): CardProblem | undefined =>
   outOfRange(request) ??
   asksForCorners(request) ??
   tooMany(request) ??
@@ -33,7 +33,7 @@ const ranges = (request: CardRequest): readonly (readonly [string, number, numbe
   ]),
 ];
 
-const outOfRange = (request: CardRequest): Problem | undefined => {
+const outOfRange = (request: CardRequest): CardProblem | undefined => {
   const wrong = ranges(request).find(
     ([, value, least, most]) => !(value >= least && value <= most),
   );
@@ -42,7 +42,7 @@ const outOfRange = (request: CardRequest): Problem | undefined => {
   return { code: 'card-request-out-of-range', params: { what, value, least, most } };
 };
 
-const asksForCorners = (request: CardRequest): Problem | undefined =>
+const asksForCorners = (request: CardRequest): CardProblem | undefined =>
   request.vary === 'corners' && request.rungs === undefined
     ? { code: 'card-corners-not-yet', params: {} }
     : undefined;
@@ -54,7 +54,7 @@ const otherEntries = (request: CardRequest): number => (request.trusted === unde
 export const rungsLeft = (request: CardRequest): number | undefined =>
   request.entriesAtMost === undefined ? undefined : request.entriesAtMost - otherEntries(request);
 
-const tooMany = (request: CardRequest): Problem | undefined => {
+const tooMany = (request: CardRequest): CardProblem | undefined => {
   const rungs = request.rungs?.length ?? 1;
   const left = rungsLeft(request);
   return left !== undefined && rungs > left
@@ -63,7 +63,7 @@ const tooMany = (request: CardRequest): Problem | undefined => {
 };
 
 /** Whether a card can hold so many rungs and cells; and that there is something on it. */
-export const checkCounts = (rungs: number, cells: number): Problem | undefined => {
+export const checkCounts = (rungs: number, cells: number): CardProblem | undefined => {
   if (rungs === 0) return { code: 'card-nothing-to-vary', params: {} };
   const what = rungs > mostRungs ? 'rungs' : cells > mostCells ? 'cells' : undefined;
   if (what === undefined) return undefined;
@@ -71,7 +71,7 @@ export const checkCounts = (rungs: number, cells: number): Problem | undefined =
   return { code: 'card-request-out-of-range', params: { what, value, least: 1, most } };
 };
 
-const belowGap = (request: CardRequest): Problem | undefined => {
+const belowGap = (request: CardRequest): CardProblem | undefined => {
   const gapMm = request.machine.bed?.gapMm;
   const { widthMm, heightMm } = shapeBoxMm(request.shape, request.sizeMm);
   return gapMm !== undefined && Math.min(widthMm, heightMm) <= gapMm
@@ -86,7 +86,7 @@ const belowGap = (request: CardRequest): Problem | undefined => {
     : undefined;
 };
 
-const aboveMachine = (request: CardRequest): Problem | undefined => {
+const aboveMachine = (request: CardRequest): CardProblem | undefined => {
   const powers = request.rungs?.map((setting) => setting.powerPct) ?? [request.powerPct];
   const most = request.machine.maxPowerPct;
   const powerPct = Math.max(...powers);

@@ -1,3 +1,5 @@
+import type { Problem } from '../problem.ts';
+
 /** Why a card cannot be designed, or what is to be said of one that was. */
 export const cardCodes = [
   'card-request-out-of-range',
@@ -19,3 +21,6 @@ export const cardCodes = [
 ] as const;
 
 export type CardCode = (typeof cardCodes)[number];
+
+/** A problem with one of these codes, so that a slip in a code does not compile. */
+export type CardProblem = Problem & { readonly code: CardCode };

@@ -1,10 +1,11 @@
 import { seededRandom } from '../../num/seededRandom.ts';
-import { done, refused, type Outcome, type Problem } from '../problem.ts';
+import { done, type Outcome } from '../problem.ts';
 import type { Card, Cell, Rung } from './card.ts';
 import type { CardRequest } from './cardRequest.ts';
 import { cellLines } from './cellLines.ts';
 import { cardSettings } from './cardSettings.ts';
 import { checkCounts, checkRequest } from './checkRequest.ts';
+import type { CardCode, CardProblem } from './codes.ts';
 import { layOut, type CardLayout } from './layout.ts';
 import { wordLettering } from './lettering.ts';
 import { textWidthMm } from './letters.ts';
@@ -17,7 +18,7 @@ import { shapeBoxMm, shapeLengthMm, testShapes } from './testShapes.ts';
 /** A card, and what is to be said of it: what was changed in the request, what it lacks. */
 export interface DesignedCard {
   readonly card: Card;
-  readonly remarks: readonly Problem[];
+  readonly remarks: readonly CardProblem[];
 }
 
 /**
@@ -48,7 +49,7 @@ export const designCard = (request: CardRequest): Outcome<DesignedCard> => {
     window: request.trusted !== undefined,
   });
   if (layout === undefined) {
-    return refused('card-bigger-than-sheet', {
+    return refusedCard('card-bigger-than-sheet', {
       cells: cellCount,
       sizeMm: request.sizeMm,
       sheetWidthMm: request.sheetMm[0],
@@ -132,9 +133,17 @@ const cardOf = (
   thicknessMm: request.thicknessMm,
 });
 
-const problemOf = (code: string, params: Problem['params'] = {}): Problem => ({ code, params });
+const problemOf = (code: CardCode, params: CardProblem['params'] = {}): CardProblem => ({
+  code,
+  params,
+});
 
-const remarksOn = (request: CardRequest): readonly Problem[] => [
+const refusedCard = (code: CardCode, params: CardProblem['params']): Outcome<never> => ({
+  ok: false,
+  problem: problemOf(code, params),
+});
+
+const remarksOn = (request: CardRequest): readonly CardProblem[] => [
   ...(testShapes[request.shape].flatters ? [problemOf('card-circle-flatters')] : []),
   ...(request.scoring === undefined ? [problemOf('card-scoring-guessed')] : []),
   ...(request.trusted === undefined ? [problemOf('card-no-trusted-setting')] : []),

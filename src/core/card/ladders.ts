@@ -2,7 +2,7 @@ import type { Setting } from '../machine/setting.ts';
 import { slowestAllowed } from './ceiling.ts';
 import { rungsLeft } from './checkRequest.ts';
 import type { CardRequest } from './cardRequest.ts';
-import { nearestStep, nextStep, stepNotFaster, stepNotSlower } from './steps.ts';
+import { nearestStep, nextStep, stepNotFaster, stepNotSlower } from '../machine/speedSteps.ts';
 
 /** As many factors, evenly spaced in ln from 1/e^h to e^h; one alone is 1. */
 const factors = (count: number, halfRangeLn: number): readonly number[] =>

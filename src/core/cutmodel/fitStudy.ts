@@ -13,7 +13,7 @@ import type {
 } from './fitAnswer.ts';
 import { meanSdOf, type Posterior } from './posterior.ts';
 import { gradeOdds, remarksOn } from './remarks.ts';
-import { answerSpeed, oneStepFaster, oneStepSurer } from './steps.ts';
+import { answerSpeed, oneStepFaster, oneStepSurer } from './answerSpeed.ts';
 import { warningsOn } from './warnings.ts';
 
 /**

@@ -5,7 +5,7 @@ import { fit, type Fit } from './fit.ts';
 import type { NextCardAnswer } from './fitAnswer.ts';
 import { foresightOf, type Foresight, type TrialRung } from './foresight.ts';
 import { meanSdOf } from './posterior.ts';
-import { nearestStep } from './steps.ts';
+import { nearestStep } from '../machine/speedSteps.ts';
 
 export interface NextCardWish {
   readonly cellsWanted: number;

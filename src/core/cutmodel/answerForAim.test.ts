@@ -1,0 +1,37 @@
+import { describe, expect, it } from 'vitest';
+import { undescribedMachine } from '../machine/machine.ts';
+import { defaultPromise } from '../reading/promise.ts';
+import { answerForAim } from './answerForAim.ts';
+import type { CutStudy, StudyCell } from './cutStudy.ts';
+import { fitStudy } from './fitStudy.ts';
+
+/** A clean two-way card: the changeover lies at half the power setting in mm/s. */
+const cells = [20, 30, 40].flatMap((powerPct) =>
+  [0.3, 0.38, 0.46, 0.54, 0.62].map((share): StudyCell => {
+    const grade = share < 0.5 ? 'out' : 'stays';
+    return { powerPct, speedMmPerS: powerPct * share, passes: 1, grade };
+  }),
+);
+const study: CutStudy = {
+  machine: undescribedMachine,
+  stock: { material: 'plywood', thicknessMm: 3 },
+  cells,
+  tallies: [],
+  promise: defaultPromise,
+  ask: {},
+};
+
+describe('the answer that suits an aim', () => {
+  it('is the plain answer where the fastest is wanted, or the power is said', () => {
+    expect(answerForAim(study, 'fastest')).toEqual(fitStudy(study));
+    const asked = { ...study, ask: { powerPct: 30 } };
+    expect(answerForAim(asked, 'gentlest')).toEqual(fitStudy(asked));
+  });
+
+  it('takes less power for a gentle tube, and still holds', () => {
+    const fastest = answerForAim(study, 'fastest').recommended;
+    const gentlest = answerForAim(study, 'gentlest').recommended;
+    expect(gentlest?.powerPct).toBeLessThan(fastest?.powerPct ?? 0);
+    expect(gentlest?.sureAtSpeedPct).toBeGreaterThanOrEqual(95);
+  });
+});
