@@ -42,4 +42,6 @@ export const nextCardCodes = [
   'double-the-range-slower',
 ] as const;
 
-export const cutmodelCodes = [...reasonCodes, ...warningCodes, ...nextCardCodes] as const;
+export type ReasonCode = (typeof reasonCodes)[number];
+export type WarningCode = (typeof warningCodes)[number];
+export type NextCardCode = (typeof nextCardCodes)[number];

@@ -1,4 +1,3 @@
-import { isFlaw } from '../reading/grade.ts';
 import type { CutStudy } from './cutStudy.ts';
 
 /** What was cut, in the plainest terms: what bounds an answer before any model is asked. */
@@ -53,7 +52,3 @@ export const fastestOutAt = (evidence: Evidence, powerPct: number): number | nul
     .map((cell) => cell.speedMmPerS);
   return speeds.length > 0 ? Math.max(...speeds) : null;
 };
-
-/** Cells that count as one flaw of the material each. */
-export const flawedCells = (study: CutStudy): number =>
-  study.cells.filter((cell) => cell.spoilt !== undefined && isFlaw(cell.spoilt)).length;

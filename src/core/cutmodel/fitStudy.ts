@@ -1,5 +1,6 @@
 import { describePower, powerLimit } from '../machine/deliveredPower.ts';
 import type { Problem } from '../problem.ts';
+import type { ReasonCode } from './codes.ts';
 import type { CutStudy } from './cutStudy.ts';
 import type { Decision } from './decision.ts';
 import { fastestOutAt } from './evidence.ts';
@@ -135,7 +136,7 @@ const recommend = (
   found: Fit,
   line: readonly LinePoint[],
   limitPct: number,
-): Recommendation | { readonly reason: Problem } => {
+): Recommendation | { readonly reason: Problem & { readonly code: ReasonCode } } => {
   const { study, evidence, posterior, compiled, decision } = found;
   const unanswerable = whyNothing(found);
   if (unanswerable) return { reason: unanswerable };
@@ -207,13 +208,13 @@ const leastPowerAt = (found: Fit, speedMmPerS: number, limitPct: number): number
   return high;
 };
 
-const tooSlow = ({ machine }: CutStudy): Problem => ({
+const tooSlow = ({ machine }: CutStudy): Problem & { readonly code: ReasonCode } => ({
   code: 'slower-than-the-machine',
   params: { leastMmPerS: machine.speedRangeMmPerS[0] },
 });
 
 /** No answer without one out and one not-out; a tally or a habit may stand in for either. */
-const whyNothing = ({ evidence }: Fit): Problem | null => {
+const whyNothing = ({ evidence }: Fit): (Problem & { readonly code: ReasonCode }) | null => {
   const { outCells, notOutCells, hasTally, hasHabit, fastestMmPerS, slowestMmPerS } = evidence;
   if (hasTally || hasHabit) {
     return outCells === 0 && evidence.out.length === 0

@@ -1,6 +1,7 @@
 import { powerLimit } from '../machine/deliveredPower.ts';
 import type { Problem } from '../problem.ts';
 import type { CutStudy } from './cutStudy.ts';
+import type { NextCardCode } from './codes.ts';
 import { fit, type Fit } from './fit.ts';
 import type { NextCardAnswer } from './fitAnswer.ts';
 import { foresightOf, type Foresight, type TrialRung } from './foresight.ts';
@@ -12,8 +13,6 @@ export interface NextCardWish {
   /** Most distinct settings to type. */
   readonly settingsAtMost: number;
 }
-
-export const defaultNextCard: NextCardWish = { cellsWanted: 12, settingsAtMost: 6 };
 
 /** A card that promises less than this is not worth another sheet. */
 const worthFromPct = 2;
@@ -58,7 +57,10 @@ const letter = (index: number): string => {
   return index < 26 ? here : `${letter(Math.floor(index / 26) - 1)}${here}`;
 };
 
-const reasonFor = ({ evidence }: Fit, gainPct: number): Problem => {
+const reasonFor = (
+  { evidence }: Fit,
+  gainPct: number,
+): Problem & { readonly code: NextCardCode } => {
   if (evidence.graded === 0 && !evidence.hasTally && !evidence.hasHabit) {
     return { code: 'first-card', params: {} };
   }

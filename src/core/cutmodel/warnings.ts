@@ -1,5 +1,6 @@
 import { describePower, type PowerLimit } from '../machine/deliveredPower.ts';
 import type { Problem } from '../problem.ts';
+import type { WarningCode } from './codes.ts';
 import { fastestOutAt } from './evidence.ts';
 import type { CellRemark, Recommendation } from './fitAnswer.ts';
 import type { Fit } from './fit.ts';
@@ -24,7 +25,7 @@ export const warningsOn = (
   ...aboutAir(found),
 ];
 
-const say = (code: string, params: Problem['params'] = {}): Problem => ({ code, params });
+const say = (code: WarningCode, params: Problem['params'] = {}): Problem => ({ code, params });
 
 const overdrives = ({ study }: Fit, limit: PowerLimit): readonly Problem[] => {
   const asked = study.ask.powerPct;
