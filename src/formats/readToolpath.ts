@@ -1,9 +1,10 @@
 import type { Toolpath } from '../core/filecheck/toolpath.ts';
-import { refused, type Outcome } from '../core/problem.ts';
+import type { Outcome } from '../core/problem.ts';
 import { readDxf } from './dxf/readDxf.ts';
 import { readGcode } from './gcode/readGcode.ts';
 import { readingLimits } from './readingLimits.ts';
 import { readSvg } from './svg/readSvg.ts';
+import { refuseDrawing } from './refuseDrawing.ts';
 
 /**
  * Reads a file for the machine by what is in it, whatever its name. Refuses: `drawing-too-big`, `drawing-kind-unknown`,
@@ -11,7 +12,7 @@ import { readSvg } from './svg/readSvg.ts';
  */
 export const readToolpath = (text: string): Outcome<Toolpath> => {
   if (text.length > readingLimits.signs) {
-    return refused('drawing-too-big', {
+    return refuseDrawing('drawing-too-big', {
       megabytes: Math.round(text.length / 1e6),
       most: readingLimits.signs / 1e6,
     });
@@ -23,7 +24,7 @@ export const readToolpath = (text: string): Outcome<Toolpath> => {
   if (head.startsWith('<')) return readSvg(text.replace(/^\uFEFF/, ''));
   if (/^(999\s[^\n]*\n\s*)*0\s*\r?\n\s*SECTION/.test(head)) return readDxf(text);
   if (looksLikeGcode(head)) return readGcode(text);
-  return refused('drawing-kind-unknown');
+  return refuseDrawing('drawing-kind-unknown');
 };
 
 /** One of the first lines is a word of a program, a comment or a percent sign, and none is a sign of something else. */

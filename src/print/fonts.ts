@@ -2,17 +2,15 @@ import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 
 const require = createRequire(import.meta.url);
-const file = (weight: 400 | 700): Buffer =>
-  readFileSync(
-    require.resolve(
-      `@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-${String(weight)}-normal.woff`,
-    ),
-  );
+const plain =
+  '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-400-normal.woff';
+const strong =
+  '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-700-normal.woff';
 
 /** The page's own typeface (SIL Open Font License 1.1), put into every PDF so that it reads alike everywhere. */
 export const registerFonts = (pdf: PDFKit.PDFDocument): void => {
-  pdf.registerFont('plain', file(400));
-  pdf.registerFont('strong', file(700));
+  pdf.registerFont('plain', readFileSync(require.resolve(plain)));
+  pdf.registerFont('strong', readFileSync(require.resolve(strong)));
 };
 
 /** Signs that the typeface lacks, by ones that it has. */

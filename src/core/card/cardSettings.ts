@@ -22,7 +22,7 @@ export const cardSettings = (request: CardRequest): CardSettings => {
     settings: chosen.settings,
     remarks: [
       ...chosen.remarks,
-      ...[...new Set(over.map((setting) => setting.powerPct))].map((powerPct) => ({
+      ...[...new Set(over.map((setting) => setting.powerPct))].map((powerPct): CardProblem => ({
         code: 'card-rung-overdrives',
         params: { powerPct, ratedPct: Number(rated.toFixed(1)) },
       })),

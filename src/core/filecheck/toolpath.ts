@@ -1,5 +1,6 @@
 import type { Setting } from '../machine/setting.ts';
 import type { Polyline } from '../path/polyline.ts';
+import type { FilecheckCode } from './codes.ts';
 
 /** What a program tells the machine to do along a line. */
 export interface Told {
@@ -44,20 +45,20 @@ export interface Toolpath {
 /** Something that the check of a file found. Faults make it fail; remarks are worth knowing. */
 export interface Finding {
   readonly severity: 'fault' | 'remark';
-  readonly code: string;
+  readonly code: FilecheckCode;
   readonly params: Readonly<Record<string, string | number>>;
   /** The cell that it is about, where it is about one. */
   readonly cell?: string;
 }
 
-export const fault = (code: string, params: Finding['params'] = {}): Finding => ({
+export const fault = (code: FilecheckCode, params: Finding['params'] = {}): Finding => ({
   severity: 'fault',
   code,
   params,
   ...(typeof params['cell'] === 'string' ? { cell: params['cell'] } : {}),
 });
 
-export const remark = (code: string, params: Finding['params'] = {}): Finding => ({
+export const remark = (code: FilecheckCode, params: Finding['params'] = {}): Finding => ({
   ...fault(code, params),
   severity: 'remark',
 });

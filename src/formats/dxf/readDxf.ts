@@ -6,10 +6,11 @@ import {
   type Toolpath,
 } from '../../core/filecheck/toolpath.ts';
 import { placed } from '../../core/path/polyline.ts';
-import { done, refused, type Outcome } from '../../core/problem.ts';
+import { done, type Outcome } from '../../core/problem.ts';
 import { readingLimits } from '../readingLimits.ts';
 import { dxfEntity, entityPoints } from './dxfEntities.ts';
 import { parseDxf, type ParsedDxf } from './parseDxf.ts';
+import { refuseDrawing } from '../refuseDrawing.ts';
 
 /** Millimetres in each unit that $INSUNITS can name. */
 const unitsMm: Readonly<Record<number, number>> = { 1: 25.4, 2: 304.8, 4: 1, 5: 10, 6: 1000 };
@@ -24,7 +25,7 @@ export const readDxf = (text: string): Outcome<Toolpath> => {
     parsed = parseDxf(text);
   } catch (error) {
     const detail = error instanceof Error ? error.message : 'no reason given';
-    return refused('drawing-unreadable', { kind: 'DXF', detail: detail.slice(0, 200) });
+    return refuseDrawing('drawing-unreadable', { kind: 'DXF', detail: detail.slice(0, 200) });
   }
   const units = unitsMm[Number(parsed.header?.['$INSUNITS'] ?? 0)];
   const noticed: Finding[] = units === undefined ? [remark('check-units-assumed')] : [];
@@ -40,9 +41,9 @@ export const readDxf = (text: string): Outcome<Toolpath> => {
     }
     const drawn = placed(entityPoints(entity.data), [0, 0], units ?? 1);
     points += drawn.length;
-    if (points > readingLimits.points) return refused('drawing-too-many-points', { points });
+    if (points > readingLimits.points) return refuseDrawing('drawing-too-many-points', { points });
     const absurd = drawn.some((at) => !at.every((mm) => Math.abs(mm) <= readingLimits.farthestMm));
-    if (absurd) return refused('drawing-number-absurd', { where: i + 1 });
+    if (absurd) return refuseDrawing('drawing-number-absurd', { where: i + 1 });
     if (drawn.length > 1) lines.push(pathLine(drawn, entity.data, parsed, i + 1));
   }
   for (const [what, count] of unread) noticed.push(remark('check-part-not-read', { what, count }));

@@ -1,5 +1,5 @@
 import { resolveArc, type PlaneArc } from './gcodeArc.ts';
-import { arcLetters, axisLetters, Codes, each, passedOver } from './gcodeCodes.ts';
+import { arcLetters, axisLetters, LineWords, each, passedOver } from './lineWords.ts';
 import { conflictIn, groupOf } from './gcodeModes.ts';
 import type {
   GcodeError,
@@ -57,7 +57,7 @@ const planes: Readonly<
 type Mutable<T> = { -readonly [K in keyof T]: T[K] };
 
 /** A whole circle needs no axis words: its end is its start. So does an arc by radius, which then is refused. */
-const fullTurn = (motion: number | undefined, codes: Codes): boolean =>
+const fullTurn = (motion: number | undefined, codes: LineWords): boolean =>
   (motion === 2 || motion === 3) &&
   ['I', 'J', 'K', 'R'].some((letter) => codes.value(letter) !== undefined);
 
@@ -119,7 +119,7 @@ class Run {
     if (line.deletable && blockDeleteOn) return undefined;
     const conflict = conflictIn(line.words);
     if (conflict !== undefined) return conflict;
-    const codes = new Codes(line.words);
+    const codes = new LineWords(line.words);
     this.#noteUnknown(number, line.words);
     const wrongBefore =
       this.#feed(number, codes) ?? this.#beam(number, codes) ?? this.#dwell(number, codes);
@@ -138,7 +138,7 @@ class Run {
     }
   }
 
-  #feed(number: number, codes: Codes): string | undefined {
+  #feed(number: number, codes: LineWords): string | undefined {
     const mode = codes.ofGroup('feed mode');
     if (mode !== undefined) this.#state.feedMode = mode === 93 ? 'G93' : 'G94';
     const feed = codes.value('F');
@@ -151,7 +151,7 @@ class Run {
     return undefined;
   }
 
-  #beam(number: number, codes: Codes): string | undefined {
+  #beam(number: number, codes: LineWords): string | undefined {
     const s = codes.value('S');
     if (s !== undefined) {
       if (s < 0) return 'negative spindle speed';
@@ -165,7 +165,7 @@ class Run {
     return undefined;
   }
 
-  #dwell(number: number, codes: Codes): string | undefined {
+  #dwell(number: number, codes: LineWords): string | undefined {
     if (!codes.has('G', 4)) return undefined;
     const seconds = codes.value('P');
     if (seconds === undefined) return 'dwell without P';
@@ -174,7 +174,7 @@ class Run {
     return undefined;
   }
 
-  #modes(codes: Codes): void {
+  #modes(codes: LineWords): void {
     const plane = codes.ofGroup('plane');
     if (plane === 17 || plane === 18 || plane === 19) this.#state.plane = `G${plane}`;
     const units = codes.ofGroup('units');
@@ -190,7 +190,7 @@ class Run {
   }
 
   /** G92 makes the place where the head stands have the coordinates that are said. */
-  #offset(codes: Codes): string | undefined {
+  #offset(codes: LineWords): string | undefined {
     const { position, offsetMm } = this.#state;
     if (codes.has('G', 92)) {
       if (!codes.hasAxes()) return 'G92 without axis words';
@@ -203,7 +203,7 @@ class Run {
     return undefined;
   }
 
-  #move(number: number, codes: Codes): string | undefined {
+  #move(number: number, codes: LineWords): string | undefined {
     const motion = codes.ofGroup('motion');
     if (motion !== undefined) this.#state.motion = `G${String(motion)}`;
     const forOffset =
@@ -226,13 +226,13 @@ class Run {
     }
   }
 
-  #straight(number: number, codes: Codes, type: 'rapid' | 'line'): string | undefined {
+  #straight(number: number, codes: LineWords, type: 'rapid' | 'line'): string | undefined {
     const end = this.#target(codes);
     const length = Math.hypot(...each((axis) => end[axis] - this.#state.position[axis]));
     return this.#push(number, type, end, length);
   }
 
-  #arc(number: number, codes: Codes, clockwise: boolean): string | undefined {
+  #arc(number: number, codes: LineWords, clockwise: boolean): string | undefined {
     if (codes.has('G', 53)) return 'arc with G53';
     const end = this.#target(codes);
     const { position, plane } = this.#state;
@@ -255,7 +255,7 @@ class Run {
     return this.#push(number, clockwise ? 'arcCw' : 'arcCcw', end, length, arc);
   }
 
-  #target(codes: Codes): Position {
+  #target(codes: LineWords): Position {
     const { position, offsetMm, distance } = this.#state;
     const unit = this.#unit();
     return each((axis) => {
@@ -296,7 +296,7 @@ class Run {
   }
 
   /** M2 and M30 also put the machine back into its usual state; the units stay. */
-  #stop(line: number, codes: Codes): void {
+  #stop(line: number, codes: LineWords): void {
     const by = codes.ofGroup('stop');
     if (by !== 2 && by !== 30) return;
     this.#end = { line, by };

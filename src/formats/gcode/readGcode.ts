@@ -2,12 +2,13 @@ import { parseLayerName } from '../../core/card/settingWords.ts';
 import type { PathLine, Toolpath } from '../../core/filecheck/toolpath.ts';
 import { arcPoints } from '../../core/path/arc.ts';
 import type { Point } from '../../core/path/point.ts';
-import { done, refused, type Outcome } from '../../core/problem.ts';
+import { done, type Outcome } from '../../core/problem.ts';
 import { readingLimits } from '../readingLimits.ts';
 import type { GcodeMove, GcodeProgram } from './gcodeProgram.ts';
 import { gcodeTraps } from './gcodeTraps.ts';
 import { interpretGcode } from './interpretGcode.ts';
 import { unfold } from './unfold.ts';
+import { refuseDrawing } from '../refuseDrawing.ts';
 
 /**
  * A program as the lines that it cuts, each with the speed and power in force, whatever controller it was written for.
@@ -16,12 +17,12 @@ import { unfold } from './unfold.ts';
 export const readGcode = (text: string): Outcome<Toolpath> => {
   const run = interpretGcode(text);
   if (!run.ok) {
-    return refused('gcode-unreadable', { line: run.error.line, why: run.error.why });
+    return refuseDrawing('gcode-unreadable', { line: run.error.line, why: run.error.why });
   }
   const { program } = run;
   const lines = cutLines(program);
   const points = lines.reduce((sum, line) => sum + line.points.length, 0);
-  if (points > readingLimits.points) return refused('drawing-too-many-points', { points });
+  if (points > readingLimits.points) return refuseDrawing('drawing-too-many-points', { points });
   const sAtFullPower = scaleOf(program);
   return done({
     kind: 'gcode',

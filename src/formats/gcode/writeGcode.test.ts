@@ -73,7 +73,7 @@ describe('a card as G-code', () => {
     for (const order of ['by-rung', 'free'] as const) {
       const card = cardOf({ order });
       const text = gcode({ order });
-      const cells = [...text.matchAll(/^\(([A-Z]\d+) /gm)].map(([, id]) => id);
+      const cells = [...text.matchAll(/^\(([A-Z]\d+) \d/gm)].map(([, id]) => id);
       expect(cells).toEqual(card.cells.map((cell) => cell.id));
       expect(text.indexOf('(marks')).toBeLessThan(text.indexOf('(A1 '));
       expect(text.indexOf('(outline')).toBeGreaterThan(text.lastIndexOf(' mm/s '));

@@ -10,8 +10,9 @@ import type { Air } from '../../core/machine/air.ts';
 import type { Setting } from '../../core/machine/setting.ts';
 import type { Point } from '../../core/path/point.ts';
 import type { Polyline } from '../../core/path/polyline.ts';
-import { refused, done, type Outcome } from '../../core/problem.ts';
+import { done, type Outcome } from '../../core/problem.ts';
 import type { GcodeDialect } from './gcodeDialect.ts';
+import { refuseDrawing } from '../refuseDrawing.ts';
 
 const figure = (value: number): string => String(Number(value.toFixed(3)));
 
@@ -50,7 +51,8 @@ export const writeGcode = (
 ): Outcome<string> => {
   const drawing = cardDrawing(card);
   const without = drawing.layers.find((layer) => layer.setting === undefined);
-  if (without !== undefined) return refused('gcode-layer-without-setting', { layer: without.kind });
+  if (without !== undefined)
+    return refuseDrawing('gcode-layer-without-setting', { layer: without.kind });
   const sections = cuttingOrder(card, drawing);
   const lines = [
     comment(`Throughcut card ${card.code}, ${figure(card.widthMm)} x ${figure(card.heightMm)} mm`),

@@ -7,11 +7,12 @@ import {
   type PathLine,
   type Toolpath,
 } from '../../core/filecheck/toolpath.ts';
-import { done, refused, type Outcome } from '../../core/problem.ts';
+import { done, type Outcome } from '../../core/problem.ts';
 import { readingLimits } from '../readingLimits.ts';
 import { flattenPath, type FlatPath } from './flattenPath.ts';
 import { svgFrame, type SvgFrame } from './svgLength.ts';
 import { pathDataOf } from './svgShape.ts';
+import { refuseDrawing } from '../refuseDrawing.ts';
 
 /**
  * A drawing in SVG as lines in mm, in the order of the file: what a control program would find in it. Groups are layers,
@@ -23,7 +24,7 @@ export const readSvg = (text: string): Outcome<Toolpath> => {
   const parser = new SaxesParser();
   let problem: Outcome<never> | undefined;
   parser.on('doctype', (doctype) => {
-    if (/<!ENTITY/i.test(doctype)) problem ??= refused('drawing-declares-entities');
+    if (/<!ENTITY/i.test(doctype)) problem ??= refuseDrawing('drawing-declares-entities');
   });
   parser.on('opentag', (tag) => {
     problem ??= reader.open(tag);
@@ -37,7 +38,7 @@ export const readSvg = (text: string): Outcome<Toolpath> => {
     if (problem === undefined) parser.close();
   } catch (error) {
     const detail = error instanceof Error ? error.message : 'no reason given';
-    problem ??= refused('drawing-unreadable', { kind: 'SVG', detail: detail.slice(0, 200) });
+    problem ??= refuseDrawing('drawing-unreadable', { kind: 'SVG', detail: detail.slice(0, 200) });
   }
   return problem ?? reader.toolpath();
 };
@@ -80,13 +81,16 @@ class Reader {
     const frame = frameOf(local, attributes, parent);
     this.#open.push(frame);
     if (this.#open.length > readingLimits.depth)
-      return refused('drawing-unreadable', {
+      return refuseDrawing('drawing-unreadable', {
         kind: 'SVG',
         detail: 'groups within groups without end',
       });
     if (parent === undefined) {
       if (local !== 'svg')
-        return refused('drawing-unreadable', { kind: 'SVG', detail: `begins with <${local}>` });
+        return refuseDrawing('drawing-unreadable', {
+          kind: 'SVG',
+          detail: `begins with <${local}>`,
+        });
       this.#page = svgFrame(attributes);
       if (this.#page.assumed) this.#noticed.push(remark('check-units-assumed'));
       return undefined;
@@ -119,12 +123,12 @@ class Reader {
     for (const flat of lines) {
       this.#points += flat.length;
       if (this.#points > readingLimits.points)
-        return refused('drawing-too-many-points', { points: this.#points });
+        return refuseDrawing('drawing-too-many-points', { points: this.#points });
       const absurd = flat.find(
         (point) => !point.every((mm) => Math.abs(mm) <= readingLimits.farthestMm),
       );
       if (absurd !== undefined)
-        return refused('drawing-number-absurd', { where: this.#found.length + 1 });
+        return refuseDrawing('drawing-number-absurd', { where: this.#found.length + 1 });
       this.#found.push({ flat, frame });
     }
     return undefined;
@@ -132,7 +136,7 @@ class Reader {
 
   toolpath(): Outcome<Toolpath> {
     if (this.#page === undefined)
-      return refused('drawing-unreadable', { kind: 'SVG', detail: 'no svg element' });
+      return refuseDrawing('drawing-unreadable', { kind: 'SVG', detail: 'no svg element' });
     const { widthMm, heightMm } = this.#page;
     const unread = [...this.#unread].map(([what, count]) =>
       remark('check-part-not-read', { what, count }),

@@ -11,7 +11,7 @@ export const passedOver = ({ letter, value }: GcodeWord): boolean =>
   [10, 28, 30, 38.2, 41, 42, 43, 55, 56, 57, 58, 59, 59.1, 59.2, 59.3].includes(value);
 
 /** The words of one line, looked up by letter or group. */
-export class Codes {
+export class LineWords {
   readonly #words: readonly GcodeWord[];
   readonly #values: ReadonlyMap<string, number>;
 

@@ -1,0 +1,6 @@
+import { refused, type Outcome, type Problem } from '../core/problem.ts';
+import type { DrawingCode } from './drawingCodes.ts';
+
+/** A refusal by a code of this layer's list, so that a slip in a code does not compile. */
+export const refuseDrawing = (code: DrawingCode, params?: Problem['params']): Outcome<never> =>
+  refused(code, params);
