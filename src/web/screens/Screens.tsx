@@ -13,6 +13,12 @@ const BookScreen = lazy(async () => ({
 const CardScreen = lazy(async () => ({
   default: (await import('./card/CardScreen.tsx')).CardScreen,
 }));
+const CheckScreen = lazy(async () => ({
+  default: (await import('./check/CheckScreen.tsx')).CheckScreen,
+}));
+const LabelScreen = lazy(async () => ({
+  default: (await import('./book/LabelScreen.tsx')).LabelScreen,
+}));
 const DescribeScreen = lazy(async () => ({
   default: (await import('./describe/DescribeScreen.tsx')).DescribeScreen,
 }));
@@ -58,6 +64,13 @@ export const Screens = () => (
         <BookScreen />
       </Route>
       <Route path="/book/:id">{({ id }) => <EntryScreen key={id} id={id} />}</Route>
+      <Route path="/book/:id/label">{({ id }) => <LabelScreen key={id} id={id} />}</Route>
+      <Route path="/check">
+        <CheckScreen />
+      </Route>
+      <Route path="/study/:id/card/:code/check">
+        {({ id, code }) => <CheckScreen key={code} studyId={id} code={code} />}
+      </Route>
       <Route path="/study/:id">{({ id }) => <StudyScreen key={id} id={id} />}</Route>
       <Route path="/study/:id/sheet">{({ id }) => <SheetScreen key={id} studyId={id} />}</Route>
       <Route path="/study/:id/describe">

@@ -1,10 +1,11 @@
 import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
+import type { Aim } from '../../core/study/study.ts';
 import type { FitAnswer, NextCardAnswer } from '../../core/cutmodel/fitAnswer.ts';
 import type { ModelQuestion, ModelReply } from '../worker/messages.ts';
 
 /** The model on its own thread, asked in promises. */
 export interface Model {
-  readonly fit: (study: CutStudy) => Promise<FitAnswer>;
+  readonly fit: (study: CutStudy, aim: Aim) => Promise<FitAnswer>;
   readonly nextCard: (study: CutStudy, wish: NextCardWish) => Promise<NextCardAnswer>;
 }
 
@@ -27,8 +28,8 @@ export const startModel = (first: Thread, another: () => Thread): Model => {
   const askFit = asking(first);
   let askNext: ReturnType<typeof asking> | undefined;
   return {
-    fit: async (study) => {
-      const reply = await askFit((id) => ({ id, kind: 'fit', study }));
+    fit: async (study, aim) => {
+      const reply = await askFit((id) => ({ id, kind: 'fit', study, aim }));
       if (reply.kind === 'fit') return reply.answer;
       throw new Error(reply.kind === 'broke' ? reply.message : 'another question was answered');
     },

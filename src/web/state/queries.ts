@@ -36,3 +36,6 @@ export const useBookEntry = (id: string) =>
     queryKey: [...queryKeys.book, 'entry', id],
     queryFn: () => callOrThrow(api.getEntry, { params: { id } }),
   });
+
+export const usePairing = () =>
+  useQuery({ queryKey: ['pairing'], queryFn: () => callOrThrow(api.pairing) });

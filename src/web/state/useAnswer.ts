@@ -21,8 +21,9 @@ export const saysSomething = (study: CutStudy): boolean =>
 /** The study's answer, reckoned off the page's thread after each change. */
 export const useAnswer = (study: Study): Answering<FitAnswer> => {
   const { model } = useWorkshop();
-  const question = useMemo(() => toCutStudy(study), [study]);
-  return useLatest(question, saysSomething(question), model.fit);
+  const question = useMemo(() => ({ study: toCutStudy(study), aim: study.aim }), [study]);
+  const ask = useMemo(() => (asked: typeof question) => model.fit(asked.study, asked.aim), [model]);
+  return useLatest(question, saysSomething(question.study), ask);
 };
 
 /** The card that would teach most. */

@@ -14,7 +14,8 @@ export const rememberMachine = (machine: Machine): void => {
   }
 };
 
-const rememberedMachine = (): Machine | undefined => {
+/** The same where there is one; for what is better left out than assumed. */
+export const rememberedMachine = (): Machine | undefined => {
   try {
     const read = machineShape.safeParse(JSON.parse(localStorage.getItem(key) ?? 'null'));
     return read.success ? read.data : undefined;

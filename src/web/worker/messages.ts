@@ -1,9 +1,10 @@
 import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
+import type { Aim } from '../../core/study/study.ts';
 import type { FitAnswer, NextCardAnswer } from '../../core/cutmodel/fitAnswer.ts';
 
 /** What the page asks of the model's thread. */
 export type ModelQuestion =
-  | { readonly id: number; readonly kind: 'fit'; readonly study: CutStudy }
+  | { readonly id: number; readonly kind: 'fit'; readonly study: CutStudy; readonly aim: Aim }
   | {
       readonly id: number;
       readonly kind: 'next-card';

@@ -1,5 +1,5 @@
 /// <reference lib="webworker" />
-import { fitStudy } from '../../core/cutmodel/fitStudy.ts';
+import { answerForAim } from '../../core/cutmodel/answerForAim.ts';
 import { proposeNextCard } from '../../core/cutmodel/nextCard.ts';
 import type { ModelQuestion, ModelReply } from './messages.ts';
 
@@ -10,7 +10,7 @@ const reply = (question: ModelQuestion): ModelReply => {
   const { id, study } = question;
   try {
     if (question.kind === 'fit') {
-      const answer = fitStudy(study);
+      const answer = answerForAim(study, question.aim);
       return { id, kind: 'fit', answer, tookMs: performance.now() - startedMs };
     }
     const { cellsWanted, settingsAtMost } = question;

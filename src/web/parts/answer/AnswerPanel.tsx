@@ -13,7 +13,9 @@ import { AnswerSentence } from './AnswerSentence.tsx';
 import { KeepInBook } from './KeepInBook.tsx';
 import { ModelDetails } from './ModelDetails.tsx';
 import { PromiseQuestion } from './PromiseQuestion.tsx';
+import { Questioned } from './Questioned.tsx';
 import { SpeedSteps, type Step } from './SpeedSteps.tsx';
+import { TubeLine } from './TubeLine.tsx';
 import { Untold } from './Untold.tsx';
 
 const CutPicture = lazy(() => import('./CutPicture.tsx'));
@@ -37,6 +39,7 @@ export const AnswerPanel = ({ study }: AnswerPanelProps) => {
           <p>{words.broke(broke)}</p>
         </Notice>
       )}
+      <Questioned study={study} />
       {answer === undefined ? null : <Answered study={study} answer={answer} behind={behind} />}
     </section>
   );
@@ -57,6 +60,9 @@ const Answered = ({ study, answer, behind }: AnsweredProps) => {
   return (
     <>
       <SpeedSteps answer={answer} promise={study.promise} chosen={step} onChoose={setStep} />
+      {answer.recommended === null ? null : (
+        <TubeLine machine={study.machine} powerPct={answer.recommended.powerPct} />
+      )}
       <KeepInBook study={study} answer={answer} behind={behind} step={step} />
       <Untold study={study} answer={answer} />
       <div className="answer-below">

@@ -1,6 +1,7 @@
 import { bedText as words, studyText } from '../../../words/en/screens/study.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
+import { ExampleBanner } from '../../parts/example/ExampleBanner.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { useHome } from '../../state/queries.ts';
 import { Doors } from '../first/Doors.tsx';
@@ -29,6 +30,7 @@ export const BedScreen = () => {
       title={words.title}
       lead={studyText.stock(study.stock.material, study.stock.nominalThicknessMm, measured)}
     >
+      <ExampleBanner />
       {kept === undefined ? (
         <OpenReading studyId={study.id} />
       ) : (

@@ -1,15 +1,15 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
-import { addressOf, api } from '../../../wire/api.ts';
 import { answerText } from '../../../words/en/screens/answer.ts';
 import { bookText as words } from '../../../words/en/screens/book.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
-import { DownloadLink } from '../../parts/action/Action.tsx';
+import { ExampleBanner } from '../../parts/example/ExampleBanner.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { Page } from '../../parts/page/Page.tsx';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { useBook, type BookEntry } from '../../state/queries.ts';
+import { Transfer } from './Transfer.tsx';
 import './book.css';
 
 /** The workshop's proven settings, to be searched; those for the sheet on the bed first. */
@@ -19,6 +19,7 @@ export const BookScreen = () => {
   const entries = data?.entries ?? [];
   return (
     <Page title={words.title} lead={words.lead}>
+      <ExampleBanner />
       <TextLine label={words.search} value={text} onChange={setText} />
       {isPending ? <p>{shellText.loading}</p> : null}
       {isError ? (
@@ -37,14 +38,7 @@ export const BookScreen = () => {
       )}
       <div>
         <More title={words.out}>
-          <div className="actions">
-            <DownloadLink href={addressOf(api.exportAll)} fileName="throughcut.json">
-              {words.exportAll}
-            </DownloadLink>
-            <DownloadLink href={addressOf(api.exportBookTable)} fileName="throughcut-book.csv">
-              {words.exportTable}
-            </DownloadLink>
-          </div>
+          <Transfer />
         </More>
       </div>
     </Page>

@@ -10,6 +10,7 @@ import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { useDocumentTitle } from '../../parts/page/Page.tsx';
 import { SheetPicture } from '../../parts/sheet/SheetPicture.tsx';
 import { designFor, usualWish, type CardWish } from '../../state/designFor.ts';
+import { entriesAtMost } from '../../state/entriesAtMost.ts';
 import { newCode } from '../../state/newId.ts';
 import { commonPowerPct } from '../../state/newStudy.ts';
 import { nextRungs } from '../../state/nextRungs.ts';
@@ -94,8 +95,10 @@ const Design = ({ study }: { readonly study: Study }) => {
 const firstWish = (study: Study, asksNext: boolean): CardWish => {
   const powerPct = study.ask.powerPct ?? study.habit?.powerPct ?? commonPowerPct;
   const last = study.cards.findLast(({ origin }) => origin === 'designed');
+  const entries = entriesAtMost();
   const wish: CardWish = {
     ...usualWish(newCode(), powerPct),
+    ...(entries === undefined ? {} : { entriesAtMost: entries }),
     ...(last === undefined ? {} : { shape: last.shape, sizeMm: last.sizeMm }),
     ...(last?.scoring === undefined ? {} : { scoring: last.scoring }),
     ...(last?.trusted === undefined ? {} : { trusted: last.trusted }),

@@ -4,7 +4,9 @@ import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readLength } from '../../parts/quantity/readers.ts';
 import { SettingField } from '../../parts/quantity/SettingField.tsx';
 import type { CardWish } from '../../state/designFor.ts';
+import { rememberEntries } from '../../state/entriesAtMost.ts';
 import { withOptional } from '../../state/withOptional.ts';
+import { EntriesForm } from './EntriesForm.tsx';
 import { ShapeChoice } from './ShapeChoice.tsx';
 
 export interface MakingFormProps {
@@ -39,6 +41,13 @@ export const MakingForm = ({ wish, onChange }: MakingFormProps) => {
           change({ sheetMm: [wide, value] }),
         )}
       </div>
+      <EntriesForm
+        entries={wish.entriesAtMost}
+        onChange={(entries) => {
+          rememberEntries(entries);
+          onChange(withOptional(wish, 'entriesAtMost', entries));
+        }}
+      />
       <SettingField
         label={words.scoring}
         setting={wish.scoring}

@@ -1,7 +1,9 @@
 import { useState } from 'react';
 import { shellText as words } from '../../../words/en/screens/shell.ts';
+import { CallFailed } from '../../state/call.ts';
 import { useHome } from '../../state/queries.ts';
 import { BedScreen } from '../bed/BedScreen.tsx';
+import { PairScreen } from '../pair/PairScreen.tsx';
 import { FirstScreen } from '../first/FirstScreen.tsx';
 
 /**
@@ -9,11 +11,16 @@ import { FirstScreen } from '../first/FirstScreen.tsx';
  * opens, so that the first tap does not take the card away from under the finger.
  */
 export const HomeScreen = () => {
-  const { data, isError } = useHome();
+  const { data, isError, error } = useHome();
   const [opensOn, setOpensOn] = useState<'first' | 'bed'>();
+  if (needsPairing(error)) return <PairScreen />;
   if (opensOn === undefined && (data !== undefined || isError)) {
     setOpensOn(data?.hasWork === true ? 'bed' : 'first');
   }
   if (opensOn === undefined) return <p className="page-wait">{words.loading}</p>;
   return opensOn === 'first' ? <FirstScreen /> : <BedScreen />;
 };
+
+/** A phone that has not typed the desk's code is refused by this status. */
+const needsPairing = (error: Error | null): boolean =>
+  error instanceof CallFailed && error.why.kind === 'refused' && error.why.status === 401;

@@ -10,6 +10,7 @@ import { useHome } from '../../state/queries.ts';
 import { keepUnits } from '../../state/units.ts';
 import { rememberMachine, useMachine } from '../../state/useMachine.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
+import { PhoneInvitation } from '../pair/PhoneInvitation.tsx';
 import { MachineForm } from './MachineForm.tsx';
 
 /** What is known of the machine. It counts for the sheet on the bed at once, and for new sheets. */
@@ -20,6 +21,7 @@ export const MachineScreen = () => {
   return (
     <Page title={words.title} lead={words.lead}>
       {study === undefined ? <OfThisBrowser /> : <OfTheBed studyId={study.id} />}
+      <PhoneInvitation />
       <Section title={words.units}>
         <Choice
           label={words.units}

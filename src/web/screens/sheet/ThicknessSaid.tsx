@@ -1,14 +1,19 @@
-import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import type { Stock } from '../../../core/stock/stock.ts';
+import { summariseThickness } from '../../../core/stock/thickness.ts';
 import { sheetText as words } from '../../../words/en/screens/sheet.ts';
+import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 
 /** What the caliper says, against the label. */
 export const ThicknessSaid = ({ stock }: { readonly stock: Stock }) => {
-  const { thicknessReadingsMm: readings } = stock;
-  if (readings.length === 0) return null;
+  const summary = summariseThickness(stock);
+  if (summary === undefined) return null;
+  const { meanMm, leastMm, mostMm, uncertaintyMm, remarks } = summary;
   return (
-    <p role="status">
-      {words.meanOf(stockThicknessMm(stock), Math.min(...readings), Math.max(...readings))}
-    </p>
+    <div className="stack" role="status">
+      <p>{words.meanOf(meanMm, uncertaintyMm, leastMm, mostMm)}</p>
+      {remarks.map((remark) => (
+        <ProblemNotice key={remark.code} problem={remark} tone="care" />
+      ))}
+    </div>
   );
 };

@@ -2,6 +2,7 @@ import { jobSheet } from '../../../core/card/jobSheet.ts';
 import type { Card } from '../../../core/card/card.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { takeText as words } from '../../../words/en/screens/machine.ts';
+import { jobSheetText as job } from '../../../words/en/jobSheet.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { studyText } from '../../../words/en/screens/study.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
@@ -44,33 +45,30 @@ const AtMachine = ({ study, card }: { readonly study: Study; readonly card: Card
       <div className="take-screen-only">
         <CardFiles studyId={study.id} card={card} />
       </div>
-      <Section title={words.list}>
+      <Section title={job.typeInTitle}>
         <TypeInTable list={sheet.typeIn} />
       </Section>
-      <Section title={words.steps}>
+      <Section title={job.stepsTitle}>
         <div className="take-steps">
           <ol>
             {sheet.steps.map((step) => (
-              <li key={step}>{words.stepSentences[step]}</li>
+              <li key={step}>{job.step(step)}</li>
             ))}
           </ol>
           <ZeroPicture card={card} />
         </div>
-        <p>{words.expected(time.seconds, time.lowSeconds, time.highSeconds)}</p>
-        {hottest === undefined ? null : (
-          <p>
-            {words.hottest(hottest.rung, hottest.setting.speedMmPerS, hottest.setting.powerPct)}
-          </p>
-        )}
+        <p>{job.time(time.seconds, time.lowSeconds, time.highSeconds)}</p>
+        {hottest === undefined ? null : <p>{job.hottest(hottest.rung)}</p>}
       </Section>
       <Cautions acts={runActs} />
-      <Section title={words.note}>
+      <Section title={job.notesTitle}>
         <NotePlaces fields={sheet.noteFields} />
       </Section>
       <div className="actions take-screen-only">
         <ActionLink kind="strong" href={`/study/${study.id}/card/${card.code}`}>
           {words.read}
         </ActionLink>
+        <ActionLink href={`/study/${study.id}/card/${card.code}/check`}>{words.check}</ActionLink>
         <Action onPress={() => print()}>{words.print}</Action>
       </div>
     </Page>

@@ -1,5 +1,6 @@
 import type { Card } from '../../../core/card/card.ts';
 import { takeText as words } from '../../../words/en/screens/machine.ts';
+import { jobSheetText } from '../../../words/en/jobSheet.ts';
 import { SheetPicture } from '../../parts/sheet/SheetPicture.tsx';
 
 /** Where zero is set. */
@@ -11,7 +12,7 @@ export const ZeroPicture = ({ card }: { readonly card: Card }) => (
       <path d="M-11 0h22M0-11v22" />
     </svg>
     <span className="zero-word" aria-hidden="true">
-      {words.zeroHere}
+      {jobSheetText.zeroHere}
     </span>
   </figure>
 );

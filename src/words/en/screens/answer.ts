@@ -1,6 +1,7 @@
 import type { Aim } from '../../../core/study/study.ts';
 import {
   counted,
+  currentWords,
   durationWords,
   inHundred,
   lengthWords,
@@ -78,7 +79,11 @@ export const answerText = {
   bar: 'To the answer',
   lookAgain: (cells: string) => `Look again at ${cells}: the rest of the card says otherwise.`,
   overdriven: (cells: string) => `${cells} ran above the tube’s rated current.`,
+  draws: (powerPct: number, currentMa: number, ratedPct: number) =>
+    `${powerWords(powerPct)} setting: about ${currentWords(currentMa)}, ${powerWords(Math.round(ratedPct))} of rated.`,
+  overdrive: 'Overdrive: above its rated current the tube lives shorter.',
   missing: {
+    tell: 'Tell it',
     current:
       'Tell me your rated current and a few meter readings, and I can say what this costs the tube.',
   },

@@ -48,6 +48,17 @@ export const bookText = {
   remove: 'Take it out of the book',
   back: 'The whole book',
   label: 'Shelf label',
+  labelLead: 'Print it, cut it out, and put it where the sheets stand. The code opens this entry.',
+  labelCode: (code: string) => `The address of entry ${code} for a phone’s camera`,
+  labelCare: 'Stay with a running laser. Extinguisher within reach.',
+  print: 'Print it',
+  openEntry: 'Back to the entry',
+  printLabel: 'Label for the shelf',
+  importAll: 'Bring in such a file',
+  notOurs:
+    'This is not a file that was written here. Choose one that ends in .json and was saved by “Everything in one file”.',
+  imported: (sheets: number, settings: number) =>
+    `Brought in: ${counted(sheets, 'sheet')} and ${counted(settings, 'setting')} that were not here yet.`,
   exportAll: 'Everything in one file',
   exportTable: 'The book as a table (CSV)',
   out: 'Take it elsewhere',

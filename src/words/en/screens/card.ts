@@ -35,6 +35,10 @@ export const cardText = {
   powerShort: 'Power setting',
   more: 'Shape, size, marks and outline',
   shuffle: 'Draw the order anew',
+  trial:
+    'Some control programs keep only a few colours apart. Open the colour trial in yours (nothing is cut) and count its separate entries.',
+  trialFile: 'Save the colour trial',
+  entries: 'Separate entries it shows',
   uses: (widthMm: number, heightMm: number) =>
     `${lengthWords(widthMm)} × ${lengthWords(heightMm)} of sheet`,
   types: (settings: number) => `${counted(settings, 'setting')} to type`,

@@ -1,7 +1,3 @@
-import type { JobStep, NoteField } from '../../../core/card/jobSheet.ts';
-import type { TypedFigure } from '../../../core/card/typeInList.ts';
-import { counted, durationWords, powerWords, pressureWords, speedWords } from '../figures.ts';
-
 /** The screens of the machine: taking a card to it, and what is known of it. */
 export const takeText = {
   title: (code: string) => `Card ${code} at the machine`,
@@ -17,51 +13,13 @@ export const takeText = {
   filesMore:
     'One layer for each letter; its name spells the setting. The colours only keep the layers apart.',
   saving: 'The files are ready as soon as the workshop computer has the card.',
-  list: 'What to type',
-  toType: (settings: number) => `${counted(settings, 'setting')} to type, in this order.`,
   letter: 'Letter',
-  figures: {
-    speedMmPerS: 'Speed',
-    powerPct: 'Power',
-    minPowerPct: 'In corners',
-    passes: 'Passes',
-    air: 'Air',
-  } satisfies Record<TypedFigure, string>,
-  airs: { off: 'off', pump: 'on', unsaid: 'as usual', kPa: (kPa: number) => pressureWords(kPa) },
-  labels: { marks: 'Words and marks', window: 'Window and outline', outline: 'Outline' },
   first: 'first',
   last: 'last',
-  same: 'For every letter',
-  asBefore: 'as on the card before',
-  unsaid: 'your own',
-  steps: 'At the machine',
-  stepSentences: {
-    'offcut-of-this-batch': 'An offcut of this very batch on the bed, flat and held down.',
-    'type-in': 'Type the list. One entry a letter.',
-    'keep-the-order': 'Keep the listed order: turn off any re-ordering of the cuts.',
-    'zero-here': 'Zero here: the lower left corner of the card.',
-    'dry-run': 'Clips clear of the path; then a dry run round the outline, beam off.',
-    'watch-it': 'Lid shut, extraction on, extinguisher within reach. Start, and stay with it.',
-    'note-the-time': 'Note the time it took.',
-    'let-it-cool': 'Lid shut until the fume has cleared; let the pieces cool.',
-  } satisfies Record<JobStep, string>,
-  expected: (seconds: number, low: number, high: number) =>
-    `It should take about ${durationWords(seconds)} (${durationWords(low)} to ${durationWords(high)} by the machine’s motion). A time outside that often means a mistyped setting.`,
-  hottest: (letter: string, speed: number, power: number) =>
-    `${letter} burns most (${speedWords(speed)}, ${powerWords(power)}): watch it.`,
   zeroPicture: 'The card on the bed; zero is its lower left corner.',
-  zeroHere: 'zero',
-  note: 'To note with a pencil',
-  noteFields: {
-    air: 'Air',
-    waterTemperature: 'Water temperature',
-    warmUp: 'Minutes warmed up',
-    batch: 'Batch',
-    timeTaken: 'Time it took',
-    readBy: 'Read by',
-  } satisfies Record<NoteField, string>,
   print: 'Print this page',
   read: 'It is cut: read it',
+  check: 'Check a file against this card',
 };
 
 export const machineText = {

@@ -10,8 +10,8 @@ export const sheetText = {
   thickness: 'Thickness on its label',
   measured: 'Thickness measured, in several places',
   measuredHint: 'Optional, and worth it: the label lies. Such as 3.1, 3.15, 3.05 mm.',
-  meanOf: (meanMm: number, leastMm: number, mostMm: number) =>
-    `${lengthWords(meanMm)} on average, from ${lengthWords(leastMm)} to ${lengthWords(mostMm)}.`,
+  meanOf: (meanMm: number, uncertaintyMm: number, leastMm: number, mostMm: number) =>
+    `${lengthWords(meanMm)} on average, give or take ${lengthWords(uncertaintyMm)}; from ${lengthWords(leastMm)} to ${lengthWords(mostMm)}.`,
   batch: 'Delivery, if you keep them apart',
   batchHint: 'A date or a number: later sheets of it share what is learnt.',
   now: 'What do you cut it with now?',

@@ -1,0 +1,35 @@
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useLocation } from 'wouter';
+import { api } from '../../../wire/api.ts';
+import { shellText as words } from '../../../words/en/screens/shell.ts';
+import { callOrThrow } from '../../state/call.ts';
+import { queryKeys, useHome } from '../../state/queries.ts';
+import { Action } from '../action/Action.tsx';
+import { Notice } from '../notice/Notice.tsx';
+
+/** Says that the example is open, and takes every trace of it away. */
+export const ExampleBanner = () => {
+  const { data: home } = useHome();
+  const cache = useQueryClient();
+  const [, goTo] = useLocation();
+  const remove = useMutation({
+    mutationFn: () => callOrThrow(api.removeExample),
+    onSuccess: (after) => {
+      cache.setQueryData(queryKeys.home, after);
+      void cache.invalidateQueries({ queryKey: queryKeys.book });
+      void cache.invalidateQueries({ queryKey: queryKeys.studies });
+      goTo('/');
+    },
+  });
+  if (home?.exampleOpen !== true) return null;
+  return (
+    <Notice tone="say">
+      <div className="actions">
+        <p>{words.exampleOpen}</p>
+        <Action onPress={() => remove.mutate()} isDisabled={remove.isPending}>
+          {words.exampleGone}
+        </Action>
+      </div>
+    </Notice>
+  );
+};

@@ -1,0 +1,43 @@
+import { encode } from 'uqr';
+import { answerText } from '../../../words/en/screens/answer.ts';
+import { bookText as words } from '../../../words/en/screens/book.ts';
+import { shellText } from '../../../words/en/screens/shell.ts';
+import { Action, ActionLink } from '../../parts/action/Action.tsx';
+import { CodePicture } from '../../parts/code/CodePicture.tsx';
+import { Page } from '../../parts/page/Page.tsx';
+import { useBookEntry } from '../../state/queries.ts';
+import './label.css';
+
+/** A label for the shelf: the setting, what it holds for, and a code that opens the entry. */
+export const LabelScreen = ({ id }: { readonly id: string }) => {
+  const { data } = useBookEntry(id);
+  if (data === undefined) return <p className="page-wait">{shellText.loading}</p>;
+  const { entry } = data;
+  const { material, nominalThicknessMm, measuredThicknessMm, batch } = entry.holdsFor;
+  return (
+    <Page title={words.label} lead={words.labelLead}>
+      <div className="label">
+        <CodePicture
+          matrix={encode(`${location.origin}/book/${entry.code}`).data}
+          label={words.labelCode(entry.code)}
+        />
+        <div className="label-words">
+          <p className="label-stock">
+            {words.stock(material, nominalThicknessMm, measuredThicknessMm)}
+            {batch === undefined ? '' : `, ${words.batch(batch)}`}
+          </p>
+          <p className="label-setting">{answerText.cutAt(entry.setting)}</p>
+          <p>{words.promise(entry.promise.outOf100, entry.surePct)}</p>
+          <p className="small">{words.labelCare}</p>
+          <p className="book-code figure-text">{entry.code}</p>
+        </div>
+      </div>
+      <div className="actions label-screen-only">
+        <Action kind="strong" onPress={() => print()}>
+          {words.print}
+        </Action>
+        <ActionLink href={`/book/${entry.id}`}>{words.openEntry}</ActionLink>
+      </div>
+    </Page>
+  );
+};

@@ -1,0 +1,61 @@
+import { useState } from 'react';
+import type { Card } from '../../../core/card/card.ts';
+import { checkToolpath, type CheckReport } from '../../../core/filecheck/checkToolpath.ts';
+import type { Machine } from '../../../core/machine/machine.ts';
+import type { Outcome } from '../../../core/problem.ts';
+import { readToolpath } from '../../../formats/readToolpath.ts';
+import { checkText as words } from '../../../words/en/screens/check.ts';
+import { Cautions } from '../../parts/cautions/Cautions.tsx';
+import { FilePick } from '../../parts/file/FilePick.tsx';
+import { Page } from '../../parts/page/Page.tsx';
+import { rememberedMachine } from '../../state/useMachine.ts';
+import { useStudy } from '../../state/workshop.tsx';
+import { Findings } from './Findings.tsx';
+
+const acts = ['unattended', 'always'] as const;
+
+export interface CheckScreenProps {
+  readonly studyId?: string;
+  readonly code?: string;
+}
+
+/** Reads a file for the machine back and says what would go wrong, naming the cell. The file stays on this page. */
+export const CheckScreen = ({ studyId, code }: CheckScreenProps) =>
+  studyId === undefined ? (
+    <Check card={undefined} machine={rememberedMachine()} />
+  ) : (
+    <CheckOfStudy studyId={studyId} code={code} />
+  );
+
+const CheckOfStudy = ({ studyId, code }: { studyId: string; code: string | undefined }) => {
+  const { study } = useStudy(studyId);
+  if (study === undefined) return null;
+  return <Check card={study.cards.find((each) => each.code === code)} machine={study.machine} />;
+};
+
+interface Checked {
+  readonly name: string;
+  readonly report: Outcome<CheckReport>;
+}
+
+const Check = ({ card, machine }: { card: Card | undefined; machine: Machine | undefined }) => {
+  const [checked, setChecked] = useState<Checked>();
+  const read = (name: string, text: string): void => {
+    const path = readToolpath(text);
+    const against = {
+      ...(card === undefined ? {} : { card }),
+      ...(machine === undefined ? {} : { machine }),
+    };
+    setChecked({
+      name,
+      report: path.ok ? { ok: true, value: checkToolpath(path.value, against) } : path,
+    });
+  };
+  return (
+    <Page title={words.title} lead={card === undefined ? words.lead : words.leadFor(card.code)}>
+      <FilePick label={words.pick} accept=".svg,.dxf,.gcode,.nc,.gc,.txt" onText={read} />
+      {checked === undefined ? null : <Findings name={checked.name} report={checked.report} />}
+      <Cautions acts={acts} brief />
+    </Page>
+  );
+};

@@ -1,0 +1,39 @@
+import type { CheckReport } from '../../../core/filecheck/checkToolpath.ts';
+import type { Outcome } from '../../../core/problem.ts';
+import { checkText as words } from '../../../words/en/screens/check.ts';
+import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
+import { Section } from '../../parts/page/Page.tsx';
+
+export interface FindingsProps {
+  readonly name: string;
+  readonly report: Outcome<CheckReport>;
+}
+
+/** What was found in a file: faults first. */
+export const Findings = ({ name, report }: FindingsProps) => {
+  if (!report.ok) return <ProblemNotice problem={report.problem} tone="stop" />;
+  const { ok, findings, lines, lengthMm, sizeMm } = report.value;
+  return (
+    <Section title={name}>
+      <div role="status" className="stack">
+        <p>{words.read(lines, lengthMm, sizeMm)}</p>
+        <Notice
+          tone={ok ? 'say' : 'stop'}
+          title={ok ? words.noFault : words.faults(faultsIn(findings))}
+        >
+          <p>{ok ? words.noFaultMore : words.faultsMore}</p>
+        </Notice>
+        {findings.map((finding, i) => (
+          <ProblemNotice
+            key={`${finding.code}${i}`}
+            problem={finding}
+            tone={finding.severity === 'fault' ? 'stop' : 'care'}
+          />
+        ))}
+      </div>
+    </Section>
+  );
+};
+
+const faultsIn = (findings: CheckReport['findings']): number =>
+  findings.filter(({ severity }) => severity === 'fault').length;

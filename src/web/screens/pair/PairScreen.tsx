@@ -1,0 +1,46 @@
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useState } from 'react';
+import { api } from '../../../wire/api.ts';
+import { pairText as words } from '../../../words/en/screens/pair.ts';
+import { Action } from '../../parts/action/Action.tsx';
+import { Notice } from '../../parts/notice/Notice.tsx';
+import { Page } from '../../parts/page/Page.tsx';
+import { TextLine } from '../../parts/quantity/TextLine.tsx';
+import { callOrThrow } from '../../state/call.ts';
+
+/** What a phone sees that is not let in yet. */
+export const PairScreen = () => {
+  const [code, setCode] = useState('');
+  const cache = useQueryClient();
+  const pair = useMutation({
+    mutationFn: () => callOrThrow(api.pair, { body: { code } }),
+    onSuccess: () => cache.invalidateQueries(),
+  });
+  return (
+    <Page title={words.title} lead={words.lead}>
+      <form
+        className="stack"
+        onSubmit={(event) => {
+          event.preventDefault();
+          pair.mutate();
+        }}
+      >
+        <TextLine label={words.code} value={code} onChange={setCode} />
+        {pair.isError ? (
+          <Notice tone="stop">
+            <p>{pair.error.message}</p>
+          </Notice>
+        ) : null}
+        <div className="actions">
+          <Action
+            kind="strong"
+            isDisabled={code.trim() === '' || pair.isPending}
+            onPress={() => pair.mutate()}
+          >
+            {words.letIn}
+          </Action>
+        </div>
+      </form>
+    </Page>
+  );
+};

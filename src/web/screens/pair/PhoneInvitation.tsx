@@ -1,0 +1,34 @@
+import { encode } from 'uqr';
+import { pairText as words } from '../../../words/en/screens/pair.ts';
+import { Section } from '../../parts/page/Page.tsx';
+import { CodePicture } from '../../parts/code/CodePicture.tsx';
+import { usePairing } from '../../state/queries.ts';
+
+/** How a phone gets in; shown at the desk alone. */
+export const PhoneInvitation = () => {
+  const { data } = usePairing();
+  if (data?.desk !== true) return null;
+  const { invitation } = data;
+  return (
+    <Section title={words.phone}>
+      {invitation === undefined ? (
+        <p>{words.notOpen}</p>
+      ) : (
+        <div className="stack">
+          <p>{words.invite}</p>
+          {invitation.addresses.map((address) => (
+            <div key={address} className="stack">
+              <p>
+                <strong>{address}</strong>
+              </p>
+              <CodePicture matrix={encode(address).data} label={words.picture(address)} />
+            </div>
+          ))}
+          <p>
+            {words.type} <strong className="pair-code figure-text">{invitation.code}</strong>
+          </p>
+        </div>
+      )}
+    </Section>
+  );
+};

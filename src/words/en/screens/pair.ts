@@ -1,0 +1,13 @@
+/** Letting a phone in. */
+export const pairText = {
+  title: 'Let this phone in',
+  lead: 'The desk shows a code under “Machine”. Type it here; the phone then stays in for the day.',
+  code: 'Code shown at the desk',
+  letIn: 'Let me in',
+  phone: 'A phone beside the machine',
+  notOpen:
+    'Only this computer is let in. Start Throughcut with --lan to read cards on a phone in the same network.',
+  invite: 'On the phone, in the same network, open:',
+  picture: (address: string) => `The address ${address} for the phone’s camera`,
+  type: 'and type the code',
+};
