@@ -1,22 +1,35 @@
-import type { Study } from '../core/study/study.ts';
+import type { RecordedTally, Study } from '../core/study/study.ts';
 import type { ExportFile } from '../formats/exportFile.ts';
 import type { Ports } from './ports.ts';
 
-/** Everything that the workshop has, in one file. The invented example stays behind. */
+/**
+ * Everything that the workshop has, in one file that can be imported anywhere. The invented example stays behind; a tally
+ * of the workshop's own that named one of its settings is exported without that name.
+ */
 export const exportAll = ({ store, clock }: Pick<Ports, 'store' | 'clock'>): Promise<ExportFile> =>
   store.read(async (session) => {
+    const book = (await session.entries()).filter(({ isExample }) => !isExample);
+    const exported = new Set(book.map(({ id }) => id));
     const studies: Study[] = [];
     for (const { id, isExample } of await session.summaries()) {
-      const stored = isExample ? undefined : await session.study(id);
-      if (stored !== undefined) studies.push(stored.study);
+      const study = isExample ? undefined : (await session.study(id))?.study;
+      if (study === undefined) continue;
+      const tallies = study.tallies.map((tally) => withoutStranger(tally, exported));
+      studies.push({ ...study, tallies });
     }
-    const entries = await session.entries();
+    const loose = await session.looseTallies();
     return {
       kind: 'throughcut-export',
       version: 1,
       exportedAt: clock.now(),
       studies,
-      book: entries.filter(({ isExample }) => !isExample),
-      tallies: await session.looseTallies(),
+      book,
+      tallies: loose.filter(({ provenSettingId }) => exported.has(provenSettingId ?? '')),
     };
   });
+
+/** Leaves out the name of a setting that is not exported. */
+const withoutStranger = (tally: RecordedTally, exported: ReadonlySet<string>): RecordedTally => {
+  const { provenSettingId, ...rest } = tally;
+  return provenSettingId === undefined || exported.has(provenSettingId) ? tally : rest;
+};

@@ -72,6 +72,7 @@ export const keepSetting = (
       ...(asked.note === undefined ? {} : { note: asked.note }),
     };
     await session.insertEntry(entry);
+    await session.touch(study.id, clock.now());
     return done(await withTallies(session, entry));
   });
 

@@ -8,6 +8,8 @@ import { pairingKey } from '../host/pairingKey.ts';
 import { codeMinutes, openPairing } from '../http/pairing.ts';
 import type { Lan } from '../http/phones.ts';
 import { buildServer } from '../http/server.ts';
+import type { Store } from '../app/ports.ts';
+import { StoreError } from '../store/storeError.ts';
 import { openSqliteStore } from '../store/sqliteStore.ts';
 import { terminalText } from '../words/en/terminal.ts';
 import { problemInWords } from '../words/words.ts';
@@ -31,7 +33,9 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
   const port = askedPort(process.env['THROUGHCUT_PORT']);
   if (!port.ok) return complain(port);
   const folder = dataFolder();
-  const store = await openSqliteStore({ file: dataFile(folder), openedAt: systemClock.now() });
+  const opened = await openStore(folder);
+  if (!opened.ok) return complain(opened);
+  const store = opened.value;
   const lan = options.lan === true ? openLan(folder, port.value) : undefined;
   const app = await buildServer({
     ports: { store, clock: systemClock, ids: randomIds },
@@ -53,6 +57,15 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
   } finally {
     await app.close();
     await store.close();
+  }
+};
+
+const openStore = async (folder: string): Promise<Outcome<Store>> => {
+  try {
+    return done(await openSqliteStore({ file: dataFile(folder), openedAt: systemClock.now() }));
+  } catch (thrown) {
+    if (thrown instanceof StoreError) return { ok: false, problem: thrown.problem };
+    throw thrown;
   }
 };
 

@@ -102,6 +102,20 @@ describe('export and import', () => {
     expect(await server.ask(api.exportAll)).toMatchObject({ studies: [], book: [], tallies: [] });
   });
 
+  it('can be imported elsewhere whatever became of the example', async () => {
+    await server.ask(api.openExample);
+    const own = { id: 's1', stock: sampleStudy('s1').stock };
+    await server.ask(api.startStudy, { body: own });
+    const tally = sampleTally('t1', { provenSettingId: 'example-kept' });
+    await server.ask(api.recordTally, { params: { id: 's1' }, body: tally });
+    await server.ask(api.removeStudy, { params: { id: 'example-plywood' } });
+    const exported = await server.ask(api.exportAll);
+    expect(exported.studies[0]?.tallies).toEqual([sampleTally('t1')]);
+    const elsewhere = await testServer();
+    await elsewhere.ask(api.importAll, { body: exported });
+    await elsewhere.close();
+  });
+
   it('give the book as a table', async () => {
     await server.ask(api.importAll, { body: file });
     const response = await server.send(api.exportBookTable);

@@ -8,7 +8,7 @@ export const byCard = z.strictObject({ id, code });
 
 /** A card asked for: what is not known, and the wishes. The study says the rest. */
 export const cardRequestShape = z.strictObject({
-  vary: z.enum(['speed', 'power', 'speed-and-power', 'passes']).exactOptional(),
+  vary: z.enum(['speed', 'power', 'speed-and-power', 'passes', 'corners']).exactOptional(),
   powerPct: pct.exactOptional(),
   speedMmPerS: speedMmPerS.exactOptional(),
   /** Settings said outright, instead of `vary`. */

@@ -1,4 +1,4 @@
-import { mkdtempSync, rmSync } from 'node:fs';
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -109,6 +109,17 @@ describe('starting and stopping', () => {
     other.close();
     expect(code).toBe(2);
     expect(err).toContain(`Port ${port} is taken`);
+  });
+
+  it('says so when the data folder cannot be used, and gives up', async () => {
+    writeFileSync(join(data, 'in-the-way'), '');
+    const environment = {
+      THROUGHCUT_DATA: join(data, 'in-the-way'),
+      THROUGHCUT_PORT: String(await unusedPort()),
+    };
+    const { code, err } = await runProgram(['serve'], { environment });
+    expect(code).toBe(2);
+    expect(err).toContain('cannot be opened');
   });
 
   it.each(['port', '0', '70000', '48.7'])('says so when THROUGHCUT_PORT is %s', async (port) => {
