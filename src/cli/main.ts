@@ -43,6 +43,12 @@ program
   );
 
 program
+  .command('trial')
+  .description('Write the colour trial: how many entries does your control program keep apart?')
+  .requiredOption('--out <folder>')
+  .action(async (options: { out: string }) => ends((await import('./trial.ts')).runTrial(options)));
+
+program
   .command('check')
   .description('Read a drawing or G-code for what would go wrong at the machine.')
   .argument('<file>')

@@ -85,6 +85,8 @@ export const jobSheetText = {
     `${String(widthMm)} × ${String(heightMm)}${gap}mm of sheet`,
   time: (seconds: number, lowSeconds: number, highSeconds: number) =>
     `It should take about ${durationWords(seconds)} (between ${durationWords(lowSeconds)} and ${durationWords(highSeconds)}, as machines differ).`,
+  trial: (strips: number) =>
+    `Load it in your control program; there is nothing to cut. It has ${String(strips)} strips: how many separate entries do you see? That is entriesAtMost.`,
   hottest: (rung: string) => `Rung ${rung} burns most. Watch it.`,
   thickness: (thicknessMm: number) => `${String(Number(thicknessMm.toFixed(2)))}${gap}mm thick`,
   batch: (batch: string) => `batch ${batch}`,
