@@ -1,12 +1,14 @@
 import helmet from '@fastify/helmet';
 import fastify, { type FastifyInstance } from 'fastify';
 import type { Ports } from '../app/ports.ts';
+import { watchedStore } from '../app/watchedStore.ts';
 import type { Card } from '../core/card/card.ts';
 import type { Outcome } from '../core/problem.ts';
 import type { Study } from '../core/study/study.ts';
 import { serveDocs } from './docsPage.ts';
 import { refuseThrown } from './errors.ts';
 import { guard, isLoopback } from './guard.ts';
+import { openChanges, serveLive } from './live.ts';
 import { servePage } from './page.ts';
 import { gatePhones, type Lan } from './phones.ts';
 import { answerRoutes } from './routes/answers.ts';
@@ -46,7 +48,9 @@ const mebibyte = 1024 * 1024;
 
 /** The server, ready to listen or to be injected into. */
 export const buildServer = async (options: ServerOptions): Promise<FastifyInstance> => {
-  const { ports, version, pageFolder, report } = options;
+  const { version, pageFolder, report } = options;
+  const changes = openChanges();
+  const ports = { ...options.ports, store: watchedStore(options.ports.store, changes.tell) };
   const app = fastify({
     logger: false,
     bodyLimit: 2 * mebibyte,
@@ -76,6 +80,7 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   answerRoutes(app, ports);
   bookRoutes(app, ports);
   transferRoutes(app, ports, 64 * mebibyte);
+  serveLive(app, changes);
   serveDocs(app, version);
   await servePage(app, pageFolder);
   return app;

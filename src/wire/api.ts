@@ -47,6 +47,12 @@ export const api = {
     reply: homeReply,
   }),
 
+  live: route({
+    method: 'GET',
+    path: '/api/live',
+    summary: 'A stream of server-sent events: one whenever something stored has changed',
+  }),
+
   listStudies: route({
     method: 'GET',
     path: '/api/studies',
@@ -262,3 +268,4 @@ export const api = {
 export type { BodyOf, ParamsOf, QueryOf, ReplyOf } from './route.ts';
 export { addressOf } from './route.ts';
 export { errorReply } from './problem.ts';
+export { liveEvent } from './live.ts';

@@ -1,0 +1,52 @@
+import type { Session, Store } from './ports.ts';
+
+/** Something stored has changed. No study: look at everything again. */
+export interface StoredChange {
+  readonly studyId?: string;
+  /** Absent: the study is gone. */
+  readonly revision?: number;
+}
+
+/** A store that tells of each study that a session has changed, once the session is kept and not before. */
+export const watchedStore = (store: Store, tell: (change: StoredChange) => void): Store => ({
+  ...store,
+  change: async (work) => {
+    const changes = new Map<string | undefined, StoredChange>();
+    const outcome = await store.change((session) => work(noting(session, changes)));
+    if (outcome.ok) for (const change of changes.values()) tell(change);
+    return outcome;
+  },
+});
+
+/** Of several changes of one study only the last is told. */
+const noting = (session: Session, changes: Map<string | undefined, StoredChange>): Session => {
+  const note = (change: StoredChange): void => void changes.set(change.studyId, change);
+  return {
+    ...session,
+    touch: async (studyId, at) => {
+      const revision = await session.touch(studyId, at);
+      note({ studyId, revision });
+      return revision;
+    },
+    insertStudy: async (study, touchedAt) => {
+      await session.insertStudy(study, touchedAt);
+      note({ studyId: study.id, revision: 1 });
+    },
+    deleteStudy: async (studyId) => {
+      await session.deleteStudy(studyId);
+      note({ studyId });
+    },
+    insertEntry: async (entry) => {
+      await session.insertEntry(entry);
+      note({});
+    },
+    deleteEntry: async (id) => {
+      await session.deleteEntry(id);
+      note({});
+    },
+    deleteExample: async () => {
+      await session.deleteExample();
+      note({});
+    },
+  };
+};

@@ -1,0 +1,50 @@
+import type { FastifyInstance } from 'fastify';
+import type { StoredChange } from '../app/watchedStore.ts';
+import { done } from '../core/problem.ts';
+import { api } from '../wire/api.ts';
+import { on } from './on.ts';
+
+/** Where changes are told and heard. */
+export interface Changes {
+  readonly tell: (change: StoredChange) => void;
+  /** Gives a way to stop hearing. */
+  readonly hear: (listener: (change: StoredChange) => void) => () => void;
+}
+
+export const openChanges = (): Changes => {
+  const listeners = new Set<(change: StoredChange) => void>();
+  return {
+    tell: (change) => {
+      for (const listener of listeners) listener(change);
+    },
+    hear: (listener) => {
+      listeners.add(listener);
+      return () => void listeners.delete(listener);
+    },
+  };
+};
+
+/** How often a silent stream says that it is still there: some networks close what is silent for a minute. */
+const breathMs = 25_000;
+
+/** The stream of changes, so that the desk sees what the phone taps. It carries no data: who wants them asks for them. */
+export const serveLive = (app: FastifyInstance, changes: Changes): void => {
+  on(app, api.live, ({ request, reply }) => {
+    const stream = reply.raw;
+    const headers = Object.entries(reply.getHeaders()).filter(([, value]) => value !== undefined);
+    reply.hijack();
+    stream.writeHead(200, {
+      ...Object.fromEntries(headers),
+      'content-type': 'text/event-stream',
+      'cache-control': 'no-store',
+    });
+    stream.write(': here\n\n');
+    const stop = changes.hear((change) => stream.write(`data: ${JSON.stringify(change)}\n\n`));
+    const breath = setInterval(() => stream.write(': still here\n\n'), breathMs);
+    request.raw.on('close', () => {
+      clearInterval(breath);
+      stop();
+    });
+    return Promise.resolve(done(undefined));
+  });
+};
