@@ -2,7 +2,7 @@ import type { Card } from '../core/card/card.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import type { Study } from '../core/study/study.ts';
 import { systemClock } from '../host/clock.ts';
-import type { CardFile, CardFileKind } from '../http/server.ts';
+import type { CardFile, CardFileKind } from '../http/cardFile.ts';
 import { cardCautions } from './cardCautions.ts';
 
 /** Makes the file of one kind, its cautions with it; each writer is loaded when it is first asked for. */

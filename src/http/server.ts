@@ -2,9 +2,7 @@ import helmet from '@fastify/helmet';
 import fastify, { type FastifyInstance } from 'fastify';
 import type { Ports } from '../app/ports.ts';
 import { watchedStore } from '../app/watchedStore.ts';
-import type { Card } from '../core/card/card.ts';
-import type { Outcome } from '../core/problem.ts';
-import type { Study } from '../core/study/study.ts';
+import type { DrawCardFile } from './cardFile.ts';
 import { serveDocs } from './docsPage.ts';
 import { refuseThrown } from './errors.ts';
 import { guard, isLoopback } from './guard.ts';
@@ -19,21 +17,12 @@ import { readingRoutes } from './routes/readings.ts';
 import { studyRoutes } from './routes/studies.ts';
 import { transferRoutes } from './routes/transfer.ts';
 
-export type CardFileKind = 'svg' | 'dxf' | 'gcode' | 'pdf' | 'json';
-
-/** A card made into a file for the machine or the printer. */
-export interface CardFile {
-  readonly contentType: string;
-  readonly body: string | Uint8Array;
-}
-
 export interface ServerOptions {
   readonly ports: Ports;
   readonly version: string;
   /** Folder of the built page. Absent: only the API is served. */
   readonly pageFolder?: string;
-  /** Draws card files; the program wires it, since drawing and printing are other layers' work. */
-  readonly cardFile: (study: Study, card: Card, kind: CardFileKind) => Promise<Outcome<CardFile>>;
+  readonly cardFile: DrawCardFile;
   /** Lets phones in. Absent: this computer alone is served. */
   readonly lan?: Lan;
   /** Told of every error that nobody expected. */

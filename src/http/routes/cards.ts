@@ -7,14 +7,10 @@ import { replaceCard } from '../../app/replaceCard.ts';
 import { done } from '../../core/problem.ts';
 import { problemInWords } from '../../words/words.ts';
 import { api } from '../../wire/api.ts';
+import type { DrawCardFile } from '../cardFile.ts';
 import { on } from '../on.ts';
-import type { ServerOptions } from '../server.ts';
 
-export const cardRoutes = (
-  app: FastifyInstance,
-  ports: Ports,
-  cardFile: ServerOptions['cardFile'],
-): void => {
+export const cardRoutes = (app: FastifyInstance, ports: Ports, cardFile: DrawCardFile): void => {
   on(app, api.addCard, async ({ params, body }) => {
     if ('card' in body) return describeCard(ports, params.id, body.card);
     const { designNewCard } = await import('../../app/designNewCard.ts');
