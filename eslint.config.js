@@ -6,13 +6,20 @@ import tseslint from 'typescript-eslint';
 const pure = {
   'no-restricted-properties': [
     'error',
-    { object: 'Math', property: 'random', message: 'Pass in a seeded generator (num/seededRandom.ts).' },
+    {
+      object: 'Math',
+      property: 'random',
+      message: 'Pass in a seeded generator (num/seededRandom.ts).',
+    },
     { object: 'Date', property: 'now', message: 'Pass the time in.' },
     { object: 'performance', property: 'now', message: 'Pass the time in.' },
   ],
   'no-restricted-syntax': [
     'error',
-    { selector: "NewExpression[callee.name='Date'][arguments.length=0]", message: 'Pass the time in.' },
+    {
+      selector: "NewExpression[callee.name='Date'][arguments.length=0]",
+      message: 'Pass the time in.',
+    },
   ],
 };
 
@@ -22,18 +29,33 @@ export default tseslint.config(
   {
     files: ['**/*.ts', '**/*.tsx'],
     extends: [tseslint.configs.strictTypeChecked],
-    languageOptions: { parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname } },
+    languageOptions: {
+      parserOptions: { projectService: true, tsconfigRootDir: import.meta.dirname },
+    },
     rules: {
       '@typescript-eslint/no-non-null-assertion': 'error',
       '@typescript-eslint/no-explicit-any': 'error',
       '@typescript-eslint/consistent-type-imports': 'error',
-      '@typescript-eslint/restrict-template-expressions': ['error', { allowNumber: true, allowBoolean: true }],
-      '@typescript-eslint/switch-exhaustiveness-check': ['error', { considerDefaultExhaustiveForUnions: true }],
+      '@typescript-eslint/restrict-template-expressions': [
+        'error',
+        { allowNumber: true, allowBoolean: true },
+      ],
+      '@typescript-eslint/switch-exhaustiveness-check': [
+        'error',
+        { considerDefaultExhaustiveForUnions: true },
+      ],
       '@typescript-eslint/no-confusing-void-expression': ['error', { ignoreArrowShorthand: true }],
     },
   },
-  { files: ['src/web/**/*.{ts,tsx}'], plugins: { 'react-hooks': reactHooks }, rules: reactHooks.configs.recommended.rules },
-  { files: ['src/num/**/*.ts', 'src/core/**/*.ts', 'src/formats/**/*.ts', 'src/words/**/*.ts'], rules: pure },
+  {
+    files: ['src/web/**/*.{ts,tsx}'],
+    plugins: { 'react-hooks': reactHooks },
+    rules: reactHooks.configs.recommended.rules,
+  },
+  {
+    files: ['src/num/**/*.ts', 'src/core/**/*.ts', 'src/formats/**/*.ts', 'src/words/**/*.ts'],
+    rules: pure,
+  },
   {
     files: ['**/*.js', '**/*.mjs'],
     languageOptions: { globals: { process: 'readonly', console: 'readonly', URL: 'readonly' } },

@@ -6,7 +6,9 @@ import { isFresh, root, stampFile, stateOfSources } from './freshness.mjs';
 const run = (command, args) => {
   const done = spawnSync(command, args, { cwd: root, encoding: 'utf8' });
   if (done.status === 0) return;
-  process.stderr.write(`${done.stdout ?? ''}${done.stderr ?? ''}\nThe build failed at: ${command} ${args.join(' ')}\n`);
+  process.stderr.write(
+    `${done.stdout ?? ''}${done.stderr ?? ''}\nThe build failed at: ${command} ${args.join(' ')}\n`,
+  );
   process.exit(1);
 };
 

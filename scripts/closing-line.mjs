@@ -12,5 +12,7 @@ const counted = report.numFailedTests + unloadable;
 const ok = status === '0' && counted === 0 && report.numPassedTests > 0;
 const failed = ok ? 0 : Math.max(1, counted);
 const skipped = report.numPendingTests + report.numTodoTests;
-console.log(`${report.numPassedTests} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`);
+console.log(
+  `${report.numPassedTests} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ''}`,
+);
 process.exitCode = ok ? 0 : Number(status) || 1;

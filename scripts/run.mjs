@@ -7,7 +7,9 @@ import { isFresh, root } from './freshness.mjs';
 const [program, ...args] = process.argv.slice(2);
 
 if (!isFresh('all')) {
-  const built = spawnSync(process.execPath, [join(root, 'scripts/build.mjs')], { stdio: ['ignore', 2, 2] });
+  const built = spawnSync(process.execPath, [join(root, 'scripts/build.mjs')], {
+    stdio: ['ignore', 2, 2],
+  });
   if (built.status !== 0) process.exit(built.status ?? 1);
 }
 

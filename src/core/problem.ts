@@ -9,8 +9,7 @@ export interface Problem {
 
 /** What a caller may expect to go either way. Exceptions are kept for bugs. */
 export type Outcome<T> =
-  | { readonly ok: true; readonly value: T }
-  | { readonly ok: false; readonly problem: Problem };
+  { readonly ok: true; readonly value: T } | { readonly ok: false; readonly problem: Problem };
 
 export const done = <T>(value: T): Outcome<T> => ({ ok: true, value });
 

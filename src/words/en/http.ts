@@ -45,7 +45,8 @@ export const httpWords = {
   },
   'pairing-code-wrong': {
     message: () => 'This is not the code, or it has run out.',
-    remedy: () => 'Look at the terminal or the page at the desk: the code changes every few minutes.',
+    remedy: () =>
+      'Look at the terminal or the page at the desk: the code changes every few minutes.',
   },
   'something-broke': {
     message: () => 'Something broke inside Throughcut. What was stored before is still there.',
