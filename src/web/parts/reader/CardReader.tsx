@@ -1,8 +1,9 @@
-import { useRef, useState, type KeyboardEvent } from 'react';
+import { useRef, useState, type KeyboardEvent, type SyntheticEvent } from 'react';
 import { readingText as words } from '../../../words/en/screens/reading.ts';
 import { SheetPicture } from '../sheet/SheetPicture.tsx';
 import { CellButton } from './CellButton.tsx';
 import { CellStrip, type Asking } from './CellStrip.tsx';
+import { leastBoardWidth } from './leastBoardWidth.ts';
 import { KeyHelp } from './KeyHelp.tsx';
 import { inReadingOrder, neighbour, type Direction } from './neighbours.ts';
 import { ReadingTools } from './ReadingTools.tsx';
@@ -56,27 +57,36 @@ export const CardReader = ({ reading }: { readonly reading: Reading }) => {
 
   return (
     <div className="reader">
-      {/* Keys pressed on a cell's button bubble up to here. */}
-      <div
-        className="reader-board"
-        ref={board}
-        role="group"
-        aria-label={words.card(card.code, card.cells.length)}
-        onKeyDown={press}
-      >
-        <SheetPicture card={card} cells={cells} words="elsewhere" />
-        {order.map((cell) => (
-          <CellButton
-            key={cell.id}
-            card={card}
-            cell={cell}
-            asRead={cells.find(({ id }) => id === cell.id)}
-            isStop={cell.id === stop}
-            isChosen={cell.id === chosen}
-            onChoose={() => turnTo(cell.id)}
-            onStep={() => reading.step(cell.id)}
-          />
-        ))}
+      <div className="reader-scroll">
+        {/* What is done to a cell's button bubbles up to here. */}
+        <div
+          className="reader-board"
+          ref={board}
+          role="group"
+          aria-label={words.card(card.code, card.cells.length)}
+          style={{ minWidth: leastBoardWidth(card) }}
+          onKeyDown={press}
+          onFocus={(event) => {
+            const id = cellUnder(event);
+            if (id !== undefined) turnTo(id);
+          }}
+          onClick={(event) => {
+            const id = cellUnder(event);
+            if (id !== undefined) reading.step(id);
+          }}
+        >
+          <SheetPicture card={card} cells={cells} words="elsewhere" />
+          {order.map((cell) => (
+            <CellButton
+              key={cell.id}
+              card={card}
+              cell={cell}
+              asRead={cells.find(({ id }) => id === cell.id)}
+              isStop={cell.id === stop}
+              isChosen={cell.id === chosen}
+            />
+          ))}
+        </div>
       </div>
       <ReadingTools reading={reading} />
       <CellStrip reading={reading} cell={chosenCell} asking={asking} onAsk={setAsking} />
@@ -84,6 +94,12 @@ export const CardReader = ({ reading }: { readonly reading: Reading }) => {
     </div>
   );
 };
+
+/** The cell on whose button something happened. */
+const cellUnder = ({ target }: SyntheticEvent): string | undefined =>
+  target instanceof Element
+    ? (target.closest('[data-cell]')?.getAttribute('data-cell') ?? undefined)
+    : undefined;
 
 /** What a letter key says of a cell. True where it said something. */
 const say = (reading: Reading, cell: string, key: string): boolean => {

@@ -1,6 +1,8 @@
+import { memo } from 'react';
 import type { Card, Cell } from '../../../core/card/card.ts';
 import { cellWordLines } from '../../../core/card/settingWords.ts';
 import { shapeBoxMm } from '../../../core/card/testShapes.ts';
+import { settingKey } from '../../../core/machine/setting.ts';
 import type { CellAsRead } from '../../../core/reading/readingEvent.ts';
 import { readingText as words } from '../../../words/en/screens/reading.ts';
 
@@ -11,19 +13,17 @@ export interface CellButtonProps {
   /** Whether the Tab key stops here. */
   readonly isStop: boolean;
   readonly isChosen: boolean;
-  readonly onChoose: () => void;
-  readonly onStep: () => void;
 }
 
 /** What stands in a cell, in a word. */
-export const stateWord = (reading: CellAsRead['reading']): string => {
+const stateWord = (reading: CellAsRead['reading']): string => {
   if (reading.kind === 'graded') return words.grades[reading.grade];
   return reading.kind === 'spoilt' ? words.spoilt : words.unread;
 };
 
-/** The place of one cell on the board: its shape and its words, all of it to be tapped. */
-export const CellButton = (props: CellButtonProps) => {
-  const { card, cell, asRead, isStop, isChosen, onChoose, onStep } = props;
+const leastWidthMm = 17;
+
+const Button = ({ card, cell, asRead, isStop, isChosen }: CellButtonProps) => {
   if (asRead === undefined) return null;
   const [speed, power] = cellWordLines(asRead.setting);
   const { reading } = asRead;
@@ -39,11 +39,9 @@ export const CellButton = (props: CellButtonProps) => {
       style={{
         left: share(cell.xMm, card.widthMm),
         top: share(card.heightMm - cell.yMm, card.heightMm),
-        width: share(Math.max(box.widthMm + 3, 17), card.widthMm),
+        width: share(Math.max(box.widthMm + 3, leastWidthMm), card.widthMm),
         height: share(box.heightMm + 1, card.heightMm),
       }}
-      onFocus={onChoose}
-      onClick={onStep}
     >
       <span className="cell-words">
         {speed}
@@ -57,3 +55,20 @@ export const CellButton = (props: CellButtonProps) => {
     </button>
   );
 };
+
+/** The place of one cell on the board: its shape and its words, all of it to be tapped. What a tap does is the board's. */
+export const CellButton = memo(
+  Button,
+  (before, after) =>
+    before.card === after.card &&
+    before.cell === after.cell &&
+    before.isStop === after.isStop &&
+    before.isChosen === after.isChosen &&
+    standing(before.asRead) === standing(after.asRead),
+);
+
+/** Equal for cells that look alike: most cells are untouched by a tap, and are not drawn again. */
+const standing = (asRead: CellAsRead | undefined): string =>
+  asRead === undefined
+    ? ''
+    : `${JSON.stringify(asRead.reading)}/${settingKey(asRead.setting)}/${String(asRead.corrected)}`;

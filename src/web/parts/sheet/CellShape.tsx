@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import { memo, useId } from 'react';
 import type { CellAsRead } from '../../../core/reading/readingEvent.ts';
 
 export interface CellShapeProps {
@@ -11,11 +11,7 @@ export interface CellShapeProps {
   readonly reading: CellAsRead['reading'] | undefined;
 }
 
-/**
- * One shape as it looks on the bench. Planned or not read: a thin line. Out: a hole through which the bench shows. Hangs:
- * the piece tilted in its hole, held at one corner. Stays: a scorched line all round. Spoilt: a cross.
- */
-export const CellShape = ({ d, xMm, yMm, sizeMm, reading }: CellShapeProps) => {
+const Shape = ({ d, xMm, yMm, sizeMm, reading }: CellShapeProps) => {
   if (reading === undefined) return <path className="cell-planned" d={d} />;
   if (reading.kind === 'unread') return <path className="cell-unread" d={d} />;
   if (reading.kind === 'spoilt') return <Spoilt d={d} xMm={xMm} yMm={yMm} sizeMm={sizeMm} />;
@@ -48,6 +44,18 @@ export const CellShape = ({ d, xMm, yMm, sizeMm, reading }: CellShapeProps) => {
       );
   }
 };
+
+/**
+ * One shape as it looks on the bench. Planned or not read: a thin line. Out: a hole through which the bench shows. Hangs:
+ * the piece tilted in its hole, held at one corner. Stays: a scorched line all round. Spoilt: a cross.
+ */
+export const CellShape = memo(
+  Shape,
+  (before, after) =>
+    before.d === after.d &&
+    JSON.stringify(before.reading) === JSON.stringify(after.reading) &&
+    before.sizeMm === after.sizeMm,
+);
 
 /** A hole with the cut edge seen at its upper left, as thick as wood. */
 const Hole = ({ d, sizeMm }: Pick<CellShapeProps, 'd' | 'sizeMm'>) => {

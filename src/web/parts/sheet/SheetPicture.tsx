@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import type { Card } from '../../../core/card/card.ts';
-import { cardDrawing, type DrawnPart } from '../../../core/card/cardDrawing.ts';
+import { cardDrawing, type PartOf } from '../../../core/card/cardDrawing.ts';
 import type { CellAsRead } from '../../../core/reading/readingEvent.ts';
 import { CellShape } from './CellShape.tsx';
 import { pathOf } from './paths.ts';
@@ -18,11 +18,9 @@ export interface SheetPictureProps {
 
 /** The card as the thing it is: a piece of plywood with shapes in it, to scale. */
 export const SheetPicture = ({ card, cells, words, label }: SheetPictureProps) => {
-  const drawing = useMemo(() => cardDrawing(card), [card]);
-  const { widthMm, heightMm } = drawing;
-  const parts = drawing.layers.flatMap((layer) => layer.parts);
+  const { widthMm, heightMm } = card;
+  const parts = useMemo(() => pathsOn(card), [card]);
   const readings = new Map(cells?.map(({ id, reading }) => [id, reading]));
-  const pathsOf = (drawn: DrawnPart): string => pathOf(drawn.polylines, heightMm);
   return (
     <svg
       className="sheet"
@@ -31,16 +29,15 @@ export const SheetPicture = ({ card, cells, words, label }: SheetPictureProps) =
     >
       <rect className="sheet-wood" width={widthMm} height={heightMm} rx={0.6} />
       <path className="sheet-grain" d={grain(widthMm, heightMm)} />
-      {parts.map((part, i) => {
-        const { of } = part;
+      {parts.map(({ of, d }, i) => {
         if (of.what === 'outline' || (of.what === 'words' && words === 'elsewhere')) return null;
         if (of.what !== 'cell')
-          return <path key={i} className={`sheet-mark sheet-${of.what}`} d={pathsOf(part)} />;
+          return <path key={i} className={`sheet-mark sheet-${of.what}`} d={d} />;
         const cell = card.cells.find(({ id }) => id === of.cell);
         return cell === undefined ? null : (
           <CellShape
             key={i}
-            d={pathsOf(part)}
+            d={d}
             xMm={cell.xMm}
             yMm={heightMm - cell.yMm}
             sizeMm={card.sizeMm}
@@ -52,6 +49,17 @@ export const SheetPicture = ({ card, cells, words, label }: SheetPictureProps) =
     </svg>
   );
 };
+
+interface DrawnPath {
+  readonly of: PartOf;
+  readonly d: string;
+}
+
+/** Every line of the card as a path; only the readings change afterwards. */
+const pathsOn = (card: Card): readonly DrawnPath[] =>
+  cardDrawing(card)
+    .layers.flatMap(({ parts }) => parts)
+    .map(({ of, polylines }) => ({ of, d: pathOf(polylines, card.heightMm) }));
 
 /** A few long, slightly bent lines: enough to say wood, too faint to be taken for a mark. */
 const grain = (widthMm: number, heightMm: number): string =>

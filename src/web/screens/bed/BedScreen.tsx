@@ -1,3 +1,4 @@
+import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import { bedText as words, studyText } from '../../../words/en/screens/study.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
@@ -28,7 +29,7 @@ export const BedScreen = () => {
   return (
     <Page
       title={words.title}
-      lead={studyText.stock(study.stock.material, study.stock.nominalThicknessMm, measured)}
+      lead={studyText.stock(study.stock.material, stockThicknessMm(study.stock), measured)}
     >
       <ExampleBanner />
       {kept === undefined ? (

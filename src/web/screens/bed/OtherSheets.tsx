@@ -1,4 +1,5 @@
 import { Link } from 'wouter';
+import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import { counted } from '../../../words/en/figures.ts';
 import { bedText as words, studyText } from '../../../words/en/screens/study.ts';
 import { Section } from '../../parts/page/Page.tsx';
@@ -18,7 +19,7 @@ export const OtherSheets = ({ except }: { readonly except: string }) => {
               <strong>
                 {studyText.stock(
                   stock.material,
-                  stock.nominalThicknessMm,
+                  stockThicknessMm(stock),
                   stock.thicknessReadingsMm.length > 0,
                 )}
               </strong>
