@@ -1,12 +1,14 @@
 import { lazy, Suspense } from 'react';
 import { Route, Switch } from 'wouter';
 import { shellText } from '../../words/en/screens/shell.ts';
-import { BedScreen } from './bed/BedScreen.tsx';
 import { HomeScreen } from './home/HomeScreen.tsx';
 import { NotFoundScreen } from './NotFoundScreen.tsx';
-import { StudyScreen } from './study/StudyScreen.tsx';
 
 /** Screens that are not where anyone starts are fetched when they are opened. */
+const BedScreen = lazy(async () => ({ default: (await import('./bed/BedScreen.tsx')).BedScreen }));
+const StudyScreen = lazy(async () => ({
+  default: (await import('./study/StudyScreen.tsx')).StudyScreen,
+}));
 const BookScreen = lazy(async () => ({
   default: (await import('./book/BookScreen.tsx')).BookScreen,
 }));

@@ -1,30 +1,20 @@
-import { lazy, Suspense, useState } from 'react';
-import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
+import { lazy, Suspense } from 'react';
 import type { Study } from '../../../core/study/study.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
-import type { HeadChange } from '../../state/change.ts';
 import { useAnswer } from '../../state/useAnswer.ts';
-import { useWorkshop } from '../../state/workshop.tsx';
-import { More } from '../more/More.tsx';
 import { Notice } from '../notice/Notice.tsx';
-import { AimChoice } from './AimChoice.tsx';
 import { AnswerBar } from './AnswerBar.tsx';
 import { AnswerSentence } from './AnswerSentence.tsx';
-import { KeepInBook } from './KeepInBook.tsx';
-import { ModelDetails } from './ModelDetails.tsx';
-import { PromiseQuestion } from './PromiseQuestion.tsx';
 import { Questioned } from './Questioned.tsx';
-import { SpeedSteps, type Step } from './SpeedSteps.tsx';
-import { TubeLine } from './TubeLine.tsx';
-import { Untold } from './Untold.tsx';
 
-const CutPicture = lazy(() => import('./CutPicture.tsx'));
+/** Fetched with the first answer: the first screen needs none of it to be tapped. */
+const Answered = lazy(() => import('./Answered.tsx'));
 
 export interface AnswerPanelProps {
   readonly study: Study;
 }
 
-/** The answer to a study, live: the sentence first, then what to run, and what it could not tell; the rest one click below. */
+/** The answer to a study, live: the sentence first, then what to do with it. */
 export const AnswerPanel = ({ study }: AnswerPanelProps) => {
   const { answer, behind, broke } = useAnswer(study);
   return (
@@ -40,48 +30,11 @@ export const AnswerPanel = ({ study }: AnswerPanelProps) => {
         </Notice>
       )}
       <Questioned study={study} />
-      {answer === undefined ? null : <Answered study={study} answer={answer} behind={behind} />}
-    </section>
-  );
-};
-
-interface AnsweredProps {
-  readonly study: Study;
-  readonly answer: FitAnswer;
-  readonly behind: boolean;
-}
-
-const Answered = ({ study, answer, behind }: AnsweredProps) => {
-  const { keeper } = useWorkshop();
-  const [step, setStep] = useState<Step>('surer');
-  const [roomy] = useState(() => matchMedia('(min-width: 62rem)').matches);
-  const changeHead = (head: HeadChange): void =>
-    keeper.make({ kind: 'head', studyId: study.id, head });
-  return (
-    <>
-      <SpeedSteps answer={answer} promise={study.promise} chosen={step} onChoose={setStep} />
-      {answer.recommended === null ? null : (
-        <TubeLine machine={study.machine} powerPct={answer.recommended.powerPct} />
+      {answer === undefined ? null : (
+        <Suspense>
+          <Answered study={study} answer={answer} behind={behind} />
+        </Suspense>
       )}
-      <KeepInBook study={study} answer={answer} behind={behind} step={step} />
-      <Untold study={study} answer={answer} />
-      <div className="answer-below">
-        <More title={words.picture} startsOpen={roomy}>
-          <Suspense fallback={<p>{words.reckoning}</p>}>
-            <CutPicture study={study} answer={answer} />
-          </Suspense>
-        </More>
-        <More title={words.ask}>
-          <PromiseQuestion
-            promise={study.promise}
-            onChange={(promise) => changeHead({ promise })}
-          />
-          <AimChoice study={study} onChange={changeHead} />
-        </More>
-        <More title={words.model}>
-          <ModelDetails study={study} answer={answer} />
-        </More>
-      </div>
-    </>
+    </section>
   );
 };

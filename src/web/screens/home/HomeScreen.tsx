@@ -1,10 +1,13 @@
-import { useState } from 'react';
+import { lazy, useState } from 'react';
 import { shellText as words } from '../../../words/en/screens/shell.ts';
 import { CallFailed } from '../../state/call.ts';
 import { useHome } from '../../state/queries.ts';
-import { BedScreen } from '../bed/BedScreen.tsx';
-import { PairScreen } from '../pair/PairScreen.tsx';
 import { FirstScreen } from '../first/FirstScreen.tsx';
+
+const BedScreen = lazy(async () => ({ default: (await import('../bed/BedScreen.tsx')).BedScreen }));
+const PairScreen = lazy(async () => ({
+  default: (await import('../pair/PairScreen.tsx')).PairScreen,
+}));
 
 /**
  * The first day: a card to tap. From the second day: the sheet on the bed. Which of the two is settled when the screen

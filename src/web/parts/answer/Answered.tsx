@@ -1,0 +1,60 @@
+import { lazy, Suspense, useState } from 'react';
+import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { answerText as words } from '../../../words/en/screens/answer.ts';
+import type { HeadChange } from '../../state/change.ts';
+import { useWorkshop } from '../../state/workshop.tsx';
+import { More } from '../more/More.tsx';
+import { AimChoice } from './AimChoice.tsx';
+import { KeepInBook } from './KeepInBook.tsx';
+import { ModelDetails } from './ModelDetails.tsx';
+import { PromiseQuestion } from './PromiseQuestion.tsx';
+import { SpeedSteps, type Step } from './SpeedSteps.tsx';
+import { TubeLine } from './TubeLine.tsx';
+import { Untold } from './Untold.tsx';
+
+const CutPicture = lazy(() => import('./CutPicture.tsx'));
+
+interface AnsweredProps {
+  readonly study: Study;
+  readonly answer: FitAnswer;
+  readonly behind: boolean;
+}
+
+/** What stands below the sentence once there is an answer: what to run, what it could not tell, and the rest one click below. */
+const Answered = ({ study, answer, behind }: AnsweredProps) => {
+  const { keeper } = useWorkshop();
+  const [step, setStep] = useState<Step>('surer');
+  const [roomy] = useState(() => matchMedia('(min-width: 62rem)').matches);
+  const changeHead = (head: HeadChange): void =>
+    keeper.make({ kind: 'head', studyId: study.id, head });
+  return (
+    <>
+      <SpeedSteps answer={answer} promise={study.promise} chosen={step} onChoose={setStep} />
+      {answer.recommended === null ? null : (
+        <TubeLine machine={study.machine} powerPct={answer.recommended.powerPct} />
+      )}
+      <KeepInBook study={study} answer={answer} behind={behind} step={step} />
+      <Untold study={study} answer={answer} />
+      <div className="answer-below">
+        <More title={words.picture} startsOpen={roomy}>
+          <Suspense fallback={<p>{words.reckoning}</p>}>
+            <CutPicture study={study} answer={answer} />
+          </Suspense>
+        </More>
+        <More title={words.ask}>
+          <PromiseQuestion
+            promise={study.promise}
+            onChange={(promise) => changeHead({ promise })}
+          />
+          <AimChoice study={study} onChange={changeHead} />
+        </More>
+        <More title={words.model}>
+          <ModelDetails study={study} answer={answer} />
+        </More>
+      </div>
+    </>
+  );
+};
+
+export default Answered;
