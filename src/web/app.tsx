@@ -1,14 +1,16 @@
-import { QueryClient, QueryClientProvider } from '@tanstack/react-query';
+import { QueryClientProvider, type QueryClient } from '@tanstack/react-query';
 import { Screens } from './screens/Screens.tsx';
 import { Shell } from './parts/shell/Shell.tsx';
 import { WorkshopProvider, type Workshop } from './state/workshop.tsx';
 
-const cache = new QueryClient({
-  defaultOptions: { queries: { retry: 1, staleTime: 5_000 } },
-});
+export interface AppProps {
+  readonly workshop: Workshop;
+  /** What the server said of lists. */
+  readonly cache: QueryClient;
+}
 
 /** The whole page over one workshop. */
-export const App = ({ workshop }: { readonly workshop: Workshop }) => (
+export const App = ({ workshop, cache }: AppProps) => (
   <QueryClientProvider client={cache}>
     <WorkshopProvider value={workshop}>
       <Shell>

@@ -1,3 +1,4 @@
+import { QueryClient } from '@tanstack/react-query';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { api } from '../wire/api.ts';
@@ -6,6 +7,7 @@ import { App } from './app.tsx';
 import './look/base.css';
 import { call } from './state/call.ts';
 import { openKeeper } from './state/keeper.ts';
+import { listenLive } from './state/live.ts';
 import { modelThread, startModel } from './state/model.ts';
 import { sendChange } from './state/sendChange.ts';
 import { keptUnits } from './state/units.ts';
@@ -18,7 +20,7 @@ const keeper = openKeeper({
   send: sendChange,
   fetchStudy: async (id) => {
     const outcome = await call(api.getStudy, { params: { id } });
-    return outcome.ok ? { ok: true, value: outcome.value.study } : outcome;
+    return outcome.ok ? { ok: true, value: outcome.value } : outcome;
   },
   later: (run, ms) => void setTimeout(run, ms),
 });
@@ -29,10 +31,13 @@ document.addEventListener('visibilitychange', () => {
   if (document.visibilityState === 'visible') keeper.sendNow();
 });
 
+const cache = new QueryClient({ defaultOptions: { queries: { retry: 1, staleTime: 5_000 } } });
+listenLive(keeper, cache);
+
 const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no place for the page');
 createRoot(page).render(
   <StrictMode>
-    <App workshop={{ keeper, model: startModel(modelThread(), modelThread) }} />
+    <App cache={cache} workshop={{ keeper, model: startModel(modelThread(), modelThread) }} />
   </StrictMode>,
 );

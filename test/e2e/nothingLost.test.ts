@@ -1,7 +1,7 @@
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { launchBrowser } from './browser.ts';
-import { cellsOn, phone, visit } from './page.ts';
+import { cellsOn, desk, phone, visit } from './page.ts';
 import { runServer, type RunningServer } from './server.ts';
 
 let browser: Browser;
@@ -101,5 +101,26 @@ describe('nothing that was tapped is lost', () => {
     const { study } = await storedStudy();
     expect(study.events.filter(({ cell }) => cell === open?.[0])).toHaveLength(1);
     await close();
+  });
+
+  it('between the phone at the machine and the desk: each sees what the other taps', async () => {
+    const [phoneVisit, deskVisit] = [
+      await visit(browser, { viewport: phone }),
+      await visit(browser, { viewport: desk }),
+    ];
+    const [atPhone, atDesk] = [phoneVisit.page, deskVisit.page];
+    for (const page of [atPhone, atDesk]) {
+      await page.goto(server.base);
+      await page.getByRole('link', { name: 'Go on reading' }).click();
+      await cellsOn(page);
+    }
+    const [open] = Object.entries(await states(atPhone)).filter(([, state]) => state === 'unread');
+    const id = open?.[0] ?? '';
+    await atPhone.click(`[data-cell="${id}"]`);
+    await atDesk.locator(`[data-cell="${id}"][data-state="out"]`).waitFor();
+    await atDesk.click(`[data-cell="${id}"]`);
+    await atPhone.locator(`[data-cell="${id}"][data-state="hangs"]`).waitFor();
+    await phoneVisit.close();
+    await deskVisit.close();
   });
 });

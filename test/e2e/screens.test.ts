@@ -22,6 +22,13 @@ const openAll = (page: Page): Promise<void> =>
     for (const each of all) each.open = true;
   });
 
+/** The screen is drawn, and what it asked for has come. The stream of news stays open, so the network is never idle. */
+const settled = async (page: Page): Promise<void> => {
+  await page.locator('h1').waitFor();
+  await page.waitForFunction(() => document.querySelector('[aria-busy="true"]') === null);
+  await page.waitForTimeout(250);
+};
+
 const small = { width: 360, height: 640 };
 const huge = { width: 3840, height: 2160 };
 
@@ -53,6 +60,24 @@ const oneOfEverything = async (): Promise<Walked> => {
   await close();
   return { study: card.split('/card/')[0] ?? '', card, entry };
 };
+
+describe('the first view', () => {
+  it('brings at most 250 kB of script, gzipped', async () => {
+    const { page, close } = await visit(browser, { viewport: phone });
+    const sizes: Promise<number>[] = [];
+    page.on('response', (response) => {
+      if (/\.js(\?|$)/.test(response.url()))
+        sizes.push(response.body().then((body) => gzipSync(body).length));
+    });
+    await page.goto(server.base);
+    await page.waitForSelector('[data-cell]');
+    await page.waitForTimeout(1500); // whatever else the first view fetches
+    const bytes = (await Promise.all(sizes)).reduce((sum, size) => sum + size, 0);
+    expect(bytes).toBeGreaterThan(50_000);
+    expect(bytes).toBeLessThanOrEqual(250_000);
+    await close();
+  });
+});
 
 describe('the first screen', () => {
   it('is clean by axe, before a tap and after', async () => {
@@ -120,7 +145,7 @@ describe('every screen', () => {
       const { page, close } = await visit(browser, { viewport });
       for (const [name, address] of screens()) {
         await page.goto(server.base + address);
-        await page.waitForLoadState('networkidle');
+        await settled(page);
         await openAll(page);
         expect(await overflow(page), `${name} at ${String(viewport.width)}`).toBeLessThanOrEqual(0);
       }
@@ -129,19 +154,44 @@ describe('every screen', () => {
   });
 });
 
-describe('the first view', () => {
-  it('brings at most 250 kB of script, gzipped', async () => {
+describe('a tap', () => {
+  it('is painted at once, and answered before the thumb has moved on', async () => {
     const { page, close } = await visit(browser, { viewport: phone });
-    const sizes: Promise<number>[] = [];
-    page.on('response', (response) => {
-      if (/\.js(\?|$)/.test(response.url()))
-        sizes.push(response.body().then((body) => gzipSync(body).length));
+    await page.goto(server.base + '/cards/describe');
+    await page.getByLabel('Speeds', { exact: true }).fill('8 to 30 by 1 mm/s');
+    await page.getByRole('button', { name: 'Read it' }).click();
+    await page.waitForSelector('[data-cell]');
+    const median = await page.evaluate(async () => {
+      const turn = (): Promise<void> =>
+        new Promise((resolve) => {
+          requestAnimationFrame(() => setTimeout(resolve, 0));
+        });
+      const paint: number[] = [];
+      const answer: number[] = [];
+      for (const [i, cell] of [
+        ...document.querySelectorAll<HTMLElement>('[data-cell]'),
+      ].entries()) {
+        const taps = i > 12 ? 2 : 1;
+        for (let n = 0; n < taps; n += 1) {
+          const from = performance.now();
+          cell.click();
+          await turn();
+          paint.push(performance.now() - from);
+          while (document.querySelector('.answer-sentence[aria-busy="true"]') !== null)
+            await turn();
+          answer.push(performance.now() - from);
+        }
+      }
+      const middle = (values: number[]): number =>
+        values.sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Infinity;
+      return { paintMs: middle(paint), answerMs: middle(answer) };
     });
-    await page.goto(server.base);
-    await page.waitForLoadState('networkidle');
-    const bytes = (await Promise.all(sizes)).reduce((sum, size) => sum + size, 0);
-    expect(bytes).toBeGreaterThan(50_000);
-    expect(bytes).toBeLessThanOrEqual(250_000);
+    console.info(
+      `tap to paint ${median.paintMs.toFixed(0)} ms, to the answer ${median.answerMs.toFixed(0)} ms`,
+    );
+    // The aims are 50 and 100 ms on a quiet machine; twice that is allowed while other tests run beside.
+    expect(median.paintMs).toBeLessThan(100);
+    expect(median.answerMs).toBeLessThan(200);
     await close();
   });
 });

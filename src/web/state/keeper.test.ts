@@ -5,7 +5,7 @@ import type { ReadingEvent } from '../../core/reading/readingEvent.ts';
 import type { Study } from '../../core/study/study.ts';
 import type { CallOutcome } from './call.ts';
 import type { Change } from './change.ts';
-import { openKeeper, type Keeper } from './keeper.ts';
+import { openKeeper, type Fetched, type Keeper, type Sent } from './keeper.ts';
 import type { Shelf } from './outbox.ts';
 
 const study: Study = {
@@ -29,6 +29,12 @@ const tap = (id: string): Change => ({
   events: [{ id, cardCode: 'AAAA', at: study.createdAt, kind: 'graded', cell: 'A1', grade: 'out' }],
 });
 
+const eventOf = (change: Change): ReadingEvent => {
+  const [event] = change.kind === 'read' ? change.events : [];
+  if (event === undefined) throw new Error('no event');
+  return event;
+};
+
 const emptyShelf = (): Shelf => {
   const kept = new Map<string, string>();
   return {
@@ -46,6 +52,7 @@ const emptyShelf = (): Shelf => {
 const pretendServer = () => {
   const heard: Change[] = [];
   const stored = new Map<string, ReadingEvent>();
+  let revision = 0;
   let mood: 'up' | 'down' | 'dies-after-storing' | 'refuses' = 'up';
   const away: CallOutcome<never> = {
     ok: false,
@@ -55,7 +62,14 @@ const pretendServer = () => {
     heard,
     stored,
     become: (next: typeof mood) => (mood = next),
-    send: (change: Change): Promise<CallOutcome<unknown>> => {
+    /** Someone else's phone. */
+    otherTaps: (event: ReadingEvent): number => {
+      stored.set(event.id, event);
+      revision += 1;
+      return revision;
+    },
+    copy: (): Fetched => ({ study: { ...study, events: [...stored.values()] }, revision }),
+    send: (change: Change): Promise<CallOutcome<Sent>> => {
       if (mood === 'down') return Promise.resolve(away);
       if (mood === 'refuses')
         return Promise.resolve({
@@ -64,7 +78,8 @@ const pretendServer = () => {
         });
       heard.push(change);
       if (change.kind === 'read') for (const event of change.events) stored.set(event.id, event);
-      return Promise.resolve(mood === 'up' ? { ok: true, value: undefined } : away);
+      revision += 1;
+      return Promise.resolve(mood === 'up' ? { ok: true, value: { revision } } : away);
     },
   };
 };
@@ -75,7 +90,7 @@ const opened = (shelf: Shelf, server: ReturnType<typeof pretendServer>) => {
     shelf,
     now: () => 1_000,
     send: server.send,
-    fetchStudy: () => Promise.resolve({ ok: true, value: study }),
+    fetchStudy: () => Promise.resolve({ ok: true, value: server.copy() }),
     later: (run) => void later.push(run),
   });
   return { keeper, turn: () => later.splice(0).forEach((run) => run()) };
@@ -144,5 +159,54 @@ describe('the keeper of what was done on this page', () => {
     await settled(keeper, (k) => k.state().refusal !== undefined);
     expect(keeper.study('s1')?.aim).toBe('fastest');
     expect(keeper.state().refusal?.message).toBe('No.');
+  });
+
+  it('shows what another phone tapped, when told and when a revision betrays it', async () => {
+    const server = pretendServer();
+    const { keeper } = opened(emptyShelf(), server);
+    const ids = () =>
+      keeper
+        .study('s1')
+        ?.events.map(({ id }) => id)
+        .sort();
+    keeper.make({ kind: 'start', studyId: 's1', study }, tap('e1'));
+    await settled(keeper, (k) => k.state().waiting === 0);
+    keeper.noticed('s1', server.otherTaps(eventOf(tap('p1'))));
+    await settled(keeper, () => ids()?.join() === 'e1,p1');
+
+    server.otherTaps(eventOf(tap('p2'))); // and nobody tells
+    keeper.make(tap('e2'));
+    await settled(keeper, () => ids()?.join() === 'e1,e2,p1,p2');
+  });
+
+  it('lets no overtaken reply take a tap away', async () => {
+    const server = pretendServer();
+    const late: ((value: Fetched) => void)[] = [];
+    const keeper = openKeeper({
+      shelf: emptyShelf(),
+      now: () => 1_000,
+      send: server.send,
+      fetchStudy: () =>
+        new Promise((resolve) => late.push((value) => resolve({ ok: true, value }))),
+      later: () => undefined,
+    });
+    keeper.make({ kind: 'start', studyId: 's1', study }, tap('e1'));
+    await settled(keeper, (k) => k.state().waiting === 0);
+    const old = server.copy();
+    const loading = keeper.load('s1');
+    keeper.make(tap('e2'));
+    await settled(keeper, (k) => k.state().waiting === 0);
+    for (const answer of late) answer(old);
+    await loading;
+    expect(keeper.study('s1')?.events.map(({ id }) => id)).toEqual(['e1', 'e2']);
+  });
+
+  it('forgets a study that is gone', async () => {
+    const server = pretendServer();
+    const { keeper } = opened(emptyShelf(), server);
+    keeper.make({ kind: 'start', studyId: 's1', study });
+    await settled(keeper, (k) => k.state().waiting === 0);
+    keeper.noticed('s1', undefined);
+    expect(keeper.study('s1')).toBeUndefined();
   });
 });

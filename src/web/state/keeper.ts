@@ -3,12 +3,23 @@ import type { CallOutcome, CallProblem } from './call.ts';
 import { applied, type Change } from './change.ts';
 import { nextToSend, openOutbox, type Shelf, type Waiting } from './outbox.ts';
 
+/** The server's copy. Its revision rises with every change, whoever made it. */
+export interface Fetched {
+  readonly study: Study;
+  readonly revision: number;
+}
+
+/** What the server says of a change that it took: the study's revision with it, where it is a change of the study. */
+export interface Sent {
+  readonly revision?: number;
+}
+
 /** What the keeper needs of the world. */
 export interface KeeperPorts {
   readonly shelf: Shelf;
   readonly now: () => number;
-  readonly send: (change: Change) => Promise<CallOutcome<unknown>>;
-  readonly fetchStudy: (id: string) => Promise<CallOutcome<Study>>;
+  readonly send: (change: Change) => Promise<CallOutcome<Sent>>;
+  readonly fetchStudy: (id: string) => Promise<CallOutcome<Fetched>>;
   /** Calls back after so many milliseconds. */
   readonly later: (run: () => void, ms: number) => void;
 }
@@ -35,6 +46,10 @@ export interface Keeper {
   readonly make: (...changes: readonly Change[]) => void;
   /** Gets the server's copy. Resolves to what went wrong, if something did. */
   readonly load: (id: string) => Promise<CallProblem | undefined>;
+  /** Someone changed a study, perhaps this page itself; no revision: it is gone. Only studies opened here are fetched. */
+  readonly noticed: (id: string, revision: number | undefined) => void;
+  /** Fetches every study opened here again, as after a time without news. */
+  readonly catchUp: () => void;
   /** Tries now instead of at the next turn. */
   readonly sendNow: () => void;
   readonly forgetRefusal: () => void;
@@ -46,8 +61,12 @@ const cached = (id: string): string => `throughcut.study.${id}`;
 
 export const openKeeper = (ports: KeeperPorts): Keeper => {
   const outbox = openOutbox(ports.shelf, ports.now);
-  const base = new Map<string, Study>();
+  const base = new Map<string, Fetched>();
+  /** Revisions that were told of while this page was sending: fetched when it is done, unless they were its own. */
+  const stale = new Map<string, number>();
   const shown = new Map<string, Study | undefined>();
+  /** What was shown last of each study, whatever has happened since. */
+  const before = new Map<string, Study | undefined>();
   const listeners = new Set<() => void>();
   let busy = false;
   let waitMs = firstWaitMs;
@@ -60,9 +79,9 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
     state = stateNow(sending, refusal);
     for (const heard of listeners) heard();
   };
-  const setBase = (id: string, study: Study | undefined): void => {
+  const setBase = (id: string, study: Study | undefined, revision: number): void => {
     if (study === undefined) return;
-    base.set(id, study);
+    base.set(id, { study, revision });
     shown.delete(id);
     try {
       ports.shelf.setItem(cached(id), JSON.stringify(study));
@@ -70,19 +89,45 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
       // The server has it: the copy here only saves a wait.
     }
   };
-  const baseOf = (id: string): Study | undefined => {
+  const baseOf = (id: string): Fetched | undefined => {
     if (!base.has(id)) {
       const kept = readKept(ports.shelf.getItem(cached(id)));
-      if (kept !== undefined) base.set(id, kept);
+      if (kept !== undefined) base.set(id, { study: kept, revision: 0 });
     }
     return base.get(id);
   };
   const ownWaiting = (id: string): readonly Change[] =>
     outbox.waiting().flatMap(({ change }) => (change.studyId === id ? [change] : []));
 
-  const confirm = (sent: readonly Waiting[]): void => {
+  /** What was sent is the server's now. A revision that jumped says that someone else changed the study too. */
+  const confirm = (sent: readonly Waiting[], { revision }: Sent): void => {
     outbox.remove(sent.map(({ key }) => key));
-    for (const { change } of sent) setBase(change.studyId, applied(baseOf(change.studyId), change));
+    for (const { change } of sent) {
+      const held = baseOf(change.studyId);
+      const known = held?.revision ?? 0;
+      const now = Math.max(known, revision ?? 0);
+      setBase(change.studyId, applied(held?.study, change), now);
+      if (known > 0 && now > known + 1) stale.set(change.studyId, Infinity);
+    }
+  };
+  const load = async (id: string): Promise<CallProblem | undefined> => {
+    const outcome = await ports.fetchStudy(id);
+    if (!outcome.ok) return outcome.why;
+    const { study, revision } = outcome.value;
+    // A reply that was overtaken by a change of our own would take that change away again.
+    if (revision >= (baseOf(id)?.revision ?? 0)) {
+      setBase(id, study, revision);
+      tell(state.sending);
+    }
+    return undefined;
+  };
+  const loadStale = (): void => {
+    if (busy) return;
+    const told = [...stale];
+    stale.clear();
+    for (const [id, revision] of told) {
+      if (revision > (base.get(id)?.revision ?? 0)) void load(id);
+    }
   };
   const drop = (sent: readonly Waiting[]): void => {
     outbox.remove(sent.map(({ key }) => key));
@@ -97,7 +142,7 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
     const outcome = await ports.send(together(batch));
     busy = false;
     if (outcome.ok) {
-      confirm(batch);
+      confirm(batch, outcome.value);
       waitMs = firstWaitMs;
     } else if (outcome.why.kind === 'refused') {
       drop(batch);
@@ -109,6 +154,7 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
       return;
     }
     tell(outbox.waiting().length > 0 ? 'sending' : 'all-sent');
+    if (outbox.waiting().length === 0) loadStale();
     await pump();
   };
 
@@ -119,7 +165,13 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
     },
     state: () => state,
     study: (id) => {
-      if (!shown.has(id)) shown.set(id, ownWaiting(id).reduce(applied, baseOf(id)));
+      if (!shown.has(id)) {
+        const now = ownWaiting(id).reduce(applied, baseOf(id)?.study);
+        // A confirmation changes nothing that is seen: then the very same study is given, and nothing is reckoned anew.
+        const last = before.get(id);
+        shown.set(id, isSame(last, now) ? last : now);
+        before.set(id, shown.get(id));
+      }
       return shown.get(id);
     },
     make: (...changes) => {
@@ -130,12 +182,22 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
       tell(state.sending);
       void pump();
     },
-    load: async (id) => {
-      const outcome = await ports.fetchStudy(id);
-      if (!outcome.ok) return outcome.why;
-      setBase(id, outcome.value);
-      tell(state.sending);
-      return undefined;
+    load,
+    noticed: (id, revision) => {
+      if (!base.has(id)) return;
+      if (revision === undefined) {
+        base.delete(id);
+        shown.delete(id);
+        ports.shelf.removeItem(cached(id));
+        tell(state.sending);
+      } else if (revision > (base.get(id)?.revision ?? 0)) {
+        stale.set(id, revision);
+        loadStale();
+      }
+    },
+    catchUp: () => {
+      for (const id of base.keys()) stale.set(id, Infinity);
+      loadStale();
     },
     sendNow: () => {
       waitMs = firstWaitMs;
@@ -149,6 +211,9 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
   void pump();
   return keeper;
 };
+
+const isSame = (a: Study | undefined, b: Study | undefined): boolean =>
+  a === b || JSON.stringify(a) === JSON.stringify(b);
 
 /** Readings of one study travel in one envelope; everything else alone. */
 const together = (batch: readonly Waiting[]): Change => {

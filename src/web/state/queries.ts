@@ -20,7 +20,12 @@ export const queryKeys = {
 } as const;
 
 export const useHome = () =>
-  useQuery({ queryKey: queryKeys.home, queryFn: () => callOrThrow(api.home) });
+  useQuery({
+    queryKey: queryKeys.home,
+    queryFn: () => callOrThrow(api.home),
+    // Without the server the first screen works too: it is not kept waiting.
+    retry: false,
+  });
 
 export const useStudies = () =>
   useQuery({ queryKey: queryKeys.studies, queryFn: () => callOrThrow(api.listStudies) });

@@ -1,9 +1,23 @@
 import { api } from '../../wire/api.ts';
 import { call, type CallOutcome } from './call.ts';
+import type { Sent } from './keeper.ts';
 import type { Change } from './change.ts';
 
 /** Sends one change by the route that carries it. Every one of them may be sent again without harm. */
-export const sendChange = (change: Change): Promise<CallOutcome<unknown>> => {
+export const sendChange = async (change: Change): Promise<CallOutcome<Sent>> => {
+  const outcome = await sending(change);
+  return outcome.ok ? { ok: true, value: revisionIn(outcome.value) } : outcome;
+};
+
+const revisionIn = (reply: unknown): Sent =>
+  typeof reply === 'object' &&
+  reply !== null &&
+  'revision' in reply &&
+  typeof reply.revision === 'number'
+    ? { revision: reply.revision }
+    : {};
+
+const sending = (change: Change): Promise<CallOutcome<unknown>> => {
   const params = { id: change.studyId };
   switch (change.kind) {
     case 'start': {

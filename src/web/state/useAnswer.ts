@@ -21,7 +21,7 @@ export const saysSomething = (study: CutStudy): boolean =>
 /** The study's answer, reckoned off the page's thread after each change. */
 export const useAnswer = (study: Study): Answering<FitAnswer> => {
   const { model } = useWorkshop();
-  const question = useMemo(() => ({ study: toCutStudy(study), aim: study.aim }), [study]);
+  const question = useSame(useMemo(() => ({ study: toCutStudy(study), aim: study.aim }), [study]));
   const ask = useMemo(() => (asked: typeof question) => model.fit(asked.study, asked.aim), [model]);
   return useLatest(question, saysSomething(question.study), ask);
 };
@@ -39,6 +39,16 @@ export const useNextCard = (study: Study, wish: NextCardWish): Answering<NextCar
     [model],
   );
   return useLatest(question, saysSomething(question.study), ask);
+};
+
+/** The value given before, where the new one says the same: so that the same question is not asked twice. */
+const useSame = <Q>(fresh: Q): Q => {
+  const [kept, setKept] = useState(fresh);
+  if (kept !== fresh && JSON.stringify(kept) !== JSON.stringify(fresh)) {
+    setKept(fresh);
+    return fresh;
+  }
+  return kept;
 };
 
 interface Settled<Q, T> {

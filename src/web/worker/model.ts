@@ -1,6 +1,8 @@
 /// <reference lib="webworker" />
 import { answerForAim } from '../../core/cutmodel/answerForAim.ts';
+import { fitStudy } from '../../core/cutmodel/fitStudy.ts';
 import { proposeNextCard } from '../../core/cutmodel/nextCard.ts';
+import { warmStudy } from './warmStudy.ts';
 import type { ModelQuestion, ModelReply } from './messages.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
@@ -21,6 +23,10 @@ const reply = (question: ModelQuestion): ModelReply => {
   }
 };
 
+// The first fit is slow until the engine has seen the code run: that time is spent before anyone taps.
+const warmUp = setTimeout(() => void fitStudy(warmStudy), 50);
+
 self.addEventListener('message', ({ data }: MessageEvent<ModelQuestion>) => {
+  clearTimeout(warmUp);
   self.postMessage(reply(data));
 });

@@ -35,9 +35,11 @@ export const cardText = {
   powerShort: 'Power setting',
   more: 'Shape, size, marks and outline',
   shuffle: 'Draw the order anew',
-  trial:
-    'Some control programs keep only a few colours apart. Open the colour trial in yours (nothing is cut) and count its separate entries.',
-  trialFile: 'Save the colour trial',
+  trial: (strips: number) =>
+    `Some control programs keep only a few colours apart. Load the colour trial in yours, ${String(strips)} strips, without cutting it, and count its separate entries.`,
+  trialTitle: 'Colour trial',
+  trialSvg: 'Colour trial as SVG',
+  trialDxf: 'as DXF',
   entries: 'Separate entries it shows',
   uses: (widthMm: number, heightMm: number) =>
     `${lengthWords(widthMm)} × ${lengthWords(heightMm)} of sheet`,
