@@ -2,6 +2,7 @@ import type { CutStudy, StudyCell } from '../../src/core/cutmodel/cutStudy.ts';
 import { fit } from '../../src/core/cutmodel/fit.ts';
 import { answerFrom } from '../../src/core/cutmodel/fitStudy.ts';
 import { nextCardFrom } from '../../src/core/cutmodel/nextCard.ts';
+import { parseCutStudy } from '../../src/formats/studyFile.ts';
 import { thicknessOf } from '../thickness.ts';
 import { layOut, wantedShare, wantedSurePct, type Method } from './method.ts';
 
@@ -12,6 +13,15 @@ const cards = [
   { cells: 8, settings: 4 },
 ];
 
+/** Earlier batches of this stock, where the workshop has any: a study as the command line takes it. */
+const historyOf = (history: unknown): readonly StudyCell[] => {
+  if (history === undefined) return [];
+  const parsed = parseCutStudy(history);
+  if (!parsed.ok) throw new Error(`the workshop's history is not a study: ${parsed.problem.code}`);
+  const { cells, stock } = parsed.value;
+  return cells.map((cell) => ({ ...cell, thicknessMm: cell.thicknessMm ?? stock.thicknessMm }));
+};
+
 /** What a user of the tool does: the proposed card, three times, then the fastest speed that holds. */
 export const throughcut: Method = {
   name: 'throughcut',
@@ -20,6 +30,7 @@ export const throughcut: Method = {
       machine: shop.machine,
       stock: { material: shop.stock.material, thicknessMm: thicknessOf(shop) },
       cells: [],
+      history: historyOf(shop.history),
       tallies: [],
       promise: {
         outOf100: 100 * wantedShare,

@@ -34,7 +34,7 @@ describe('newtonClimb', () => {
   });
 
   it('leaves a held coordinate where it was', () => {
-    const summit = newtonClimb(minusRosenbrock, Float64Array.of(0.5, 3), { held: 0 });
+    const summit = newtonClimb(minusRosenbrock, Float64Array.of(0.5, 3), { held: [0] });
     expect(summit.point[0]).toBe(0.5);
     expect(summit.point[1]).toBeCloseTo(0.25, 4);
   });

@@ -24,10 +24,10 @@ const differenceStep = 1e-4;
 export const newtonClimb = (
   climb: Climb,
   start: Float64Array,
-  options: { readonly held?: number; readonly mostIterations?: number } = {},
+  options: { readonly held?: readonly number[]; readonly mostIterations?: number } = {},
 ): Summit => {
   const n = start.length;
-  const { held = -1, mostIterations = 40 } = options;
+  const { held = [], mostIterations = 40 } = options;
   let point = Float64Array.from(start);
   let gradient = new Float64Array(n);
   let value = climb(point, gradient);
@@ -37,7 +37,7 @@ export const newtonClimb = (
   let iterations = 0;
   while (iterations < mostIterations) {
     iterations += 1;
-    if (held >= 0) gradient[held] = 0;
+    for (const i of held) gradient[i] = 0;
     const step = choleskySolve(factor, n, gradient);
     let slope = 0;
     for (let i = 0; i < n; i += 1) slope += (step[i] ?? 0) * (gradient[i] ?? 0);
@@ -76,14 +76,14 @@ const minusHessian = (
   climb: Climb,
   point: Float64Array,
   gradient: Float64Array,
-  held: number,
+  held: readonly number[],
 ): Float64Array => {
   const n = point.length;
   const matrix = new Float64Array(n * n);
   const nudged = Float64Array.from(point);
   const there = new Float64Array(n);
   for (let i = 0; i < n; i += 1) {
-    if (i === held) continue;
+    if (held.includes(i)) continue;
     nudged[i] = (point[i] ?? 0) + differenceStep;
     climb(nudged, there);
     nudged[i] = point[i] ?? 0;
@@ -94,17 +94,19 @@ const minusHessian = (
   for (let i = 0; i < n; i += 1) {
     for (let j = 0; j < i; j += 1) {
       const both =
-        i === held || j === held ? 0 : 0.5 * ((matrix[i * n + j] ?? 0) + (matrix[j * n + i] ?? 0));
+        held.includes(i) || held.includes(j)
+          ? 0
+          : 0.5 * ((matrix[i * n + j] ?? 0) + (matrix[j * n + i] ?? 0));
       matrix[i * n + j] = both;
       matrix[j * n + i] = both;
     }
   }
-  if (held >= 0) matrix[held * n + held] = 1;
+  for (const i of held) matrix[i * n + i] = 1;
   return matrix;
 };
 
 /** Factor of the matrix, with just as much added to its diagonal as makes it positive definite. Changes the matrix. */
-const positiveFactor = (matrix: Float64Array, n: number): Float64Array => {
+export const positiveFactor = (matrix: Float64Array, n: number): Float64Array => {
   for (let added = 0, more = 1e-3; ; more *= 4) {
     const factor = cholesky(matrix, n);
     if (factor) return factor;

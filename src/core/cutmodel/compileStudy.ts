@@ -2,7 +2,7 @@ import { airKey, type Air } from '../machine/air.ts';
 import { deliveryOf } from '../machine/deliveredPower.ts';
 import { isFlaw } from '../reading/grade.ts';
 import { referenceLengthMm } from '../reading/promise.ts';
-import type { CutStudy } from './cutStudy.ts';
+import type { CutStudy, StudyCell } from './cutStudy.ts';
 import type { HabitBelief, Model, Observation, ObservedOutcome } from './model.ts';
 import { priorMedianV50MmPerS, priors } from './priors.ts';
 
@@ -35,8 +35,9 @@ interface Cut {
   readonly air: Air | undefined;
   readonly batch: string;
   readonly sheet: string;
-  /** Index of the study's cell; −1 for a tally. */
+  /** Index of the study's cell; −1 for a tally or an earlier sheet's cell. */
   readonly cell: number;
+  readonly earlier: boolean;
 }
 
 /** Weights and scales of `priors.ts`, in the form the model takes them. */
@@ -60,10 +61,12 @@ const fallbackPowerPct = 30;
 export const compileStudy = (study: CutStudy): CompiledStudy => {
   const delivery = deliveryOf(study.machine);
   const cuts = cutsOf(study);
+  const own = cuts.filter((cut) => !cut.earlier);
   const p0Pct =
     study.ask.powerPct ??
-    median(cuts.map((cut) => cut.powerPct)) ??
+    median(own.map((cut) => cut.powerPct)) ??
     study.habit?.powerPct ??
+    median(cuts.map((cut) => cut.powerPct)) ??
     fallbackPowerPct;
   const atP0 = delivery(p0Pct);
   const lnDeliveryAtP0 = Math.log(atP0 !== null && atP0 > 0 ? atP0 : p0Pct / 100);
@@ -73,7 +76,9 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
   };
 
   const airLevels = byFrequency(cuts.map((cut) => airKey(cut.air)));
-  const batches = distinct(cuts.map((cut) => cut.batch));
+  const last = own.at(-1);
+  const present = last?.batch ?? '';
+  const batches = distinct([...cuts.map((cut) => cut.batch), present]);
   const sheets = distinct(cuts.map((cut) => sheetKey(cut)));
   const withBatches = batches.length > 1 || study.promise.for === 'newBatch';
 
@@ -113,7 +118,6 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
     if (cut.cell >= 0) observationOfCell[cut.cell] = index;
   }
 
-  const last = cuts.at(-1);
   const lnV50 = Math.log(
     priorMedianV50MmPerS(study.stock.material, study.stock.thicknessMm, Math.exp(lnDeliveryAtP0)),
   );
@@ -124,7 +128,7 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
       observations,
       ...(habit ? { habit } : {}),
       airLevels: Math.max(0, airLevels.length - 1),
-      batches: withBatches ? Math.max(1, batches.length) : 0,
+      batches: withBatches ? batches.length : 0,
       sheets: sheets.length,
     },
     lnDeliveryAtP0,
@@ -132,7 +136,7 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
     lnPowerOf,
     current: {
       air: last ? airLevels.indexOf(airKey(last.air)) - 1 : -1,
-      batch: withBatches ? Math.max(0, last ? batches.indexOf(last.batch) : 0) : -1,
+      batch: withBatches ? batches.indexOf(present) : -1,
       sheet: last ? sheets.indexOf(sheetKey(last)) : -1,
     },
     observationOfCell,
@@ -143,6 +147,7 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
 
 /** Cells come last, so that "the last cell" is the last cut where there is any. */
 const cutsOf = (study: CutStudy): readonly Cut[] => [
+  ...(study.history ?? []).flatMap((cell) => cutOf(study, cell, -1, true)),
   ...study.tallies.flatMap((tally, i) => {
     const common = {
       ...tally.setting,
@@ -152,6 +157,7 @@ const cutsOf = (study: CutStudy): readonly Cut[] => [
       batch: tally.batch ?? '',
       sheet: tally.sheet ?? `order ${String(i + 1)}`,
       cell: -1,
+      earlier: false,
     };
     const counts: readonly (readonly [ObservedOutcome, number])[] = [
       ['out', tally.out],
@@ -163,27 +169,36 @@ const cutsOf = (study: CutStudy): readonly Cut[] => [
       .filter(([, count]) => count > 0)
       .map(([outcome, count]): Cut => ({ ...common, outcome, count }));
   }),
-  ...study.cells.flatMap((cell, i): readonly Cut[] => {
-    const outcome =
-      cell.spoilt === undefined ? cell.grade : isFlaw(cell.spoilt) ? ('flaw' as const) : undefined;
-    if (outcome === undefined) return [];
-    return [
-      {
-        outcome,
-        count: 1,
-        powerPct: cell.powerPct,
-        speedMmPerS: cell.speedMmPerS,
-        passes: cell.passes,
-        thicknessMm: cell.thicknessMm ?? study.stock.thicknessMm,
-        lengthMm: cell.shapeLengthMm ?? referenceLengthMm,
-        air: cell.air,
-        batch: cell.batch ?? '',
-        sheet: cell.sheet ?? '',
-        cell: i,
-      },
-    ];
-  }),
+  ...study.cells.flatMap((cell, i) => cutOf(study, cell, i, false)),
 ];
+
+const cutOf = (
+  study: CutStudy,
+  cell: StudyCell,
+  index: number,
+  earlier: boolean,
+): readonly Cut[] => {
+  const outcome =
+    cell.spoilt === undefined ? cell.grade : isFlaw(cell.spoilt) ? ('flaw' as const) : undefined;
+  if (outcome === undefined) return [];
+  return [
+    {
+      outcome,
+      count: 1,
+      powerPct: cell.powerPct,
+      speedMmPerS: cell.speedMmPerS,
+      passes: cell.passes,
+      thicknessMm: cell.thicknessMm ?? study.stock.thicknessMm,
+      lengthMm: cell.shapeLengthMm ?? referenceLengthMm,
+      air: cell.air,
+      // An earlier sheet's batch is never taken for the present one, whatever it is called.
+      batch: earlier ? `earlier ${cell.batch ?? ''}` : (cell.batch ?? ''),
+      sheet: cell.sheet ?? '',
+      cell: index,
+      earlier,
+    },
+  ];
+};
 
 const habitBelief = (
   { habit }: CutStudy,

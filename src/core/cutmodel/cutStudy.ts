@@ -32,6 +32,12 @@ export interface CutStudy {
   readonly machine: Machine;
   readonly stock: { readonly material: string; readonly thicknessMm: number };
   readonly cells: readonly StudyCell[];
+  /**
+   * Cells of earlier sheets of the same material, each naming its batch: they teach scatter, hanging band, flaws and how
+   * speed goes with power and thickness, and say through the batch term where the changeover may lie. They are no evidence
+   * about this sheet: none of them stands in for a cell that came out.
+   */
+  readonly history?: readonly StudyCell[];
   readonly tallies: readonly (Tally & { readonly thicknessMm?: number })[];
   readonly habit?: Habit;
   readonly promise: PromiseWish;

@@ -1,4 +1,4 @@
-import type { CutStudy } from './cutStudy.ts';
+import type { CutStudy, StudyCell } from './cutStudy.ts';
 
 /** What was cut, in the plainest terms: what bounds an answer before any model is asked. */
 export interface Evidence {
@@ -13,9 +13,17 @@ export interface Evidence {
   readonly hasHabit: boolean;
 }
 
+/** A cell of another thickness bounds nothing here: the model carries it over, with its doubt. */
+const mostThicknessOff = 0.08;
+
+const isOfThisThickness = (study: CutStudy, cell: StudyCell): boolean =>
+  Math.abs((cell.thicknessMm ?? study.stock.thicknessMm) / study.stock.thicknessMm - 1) <=
+  mostThicknessOff;
+
 export const evidenceIn = (study: CutStudy): Evidence => {
   const graded = study.cells.filter(
-    (cell) => cell.grade !== undefined && cell.spoilt === undefined,
+    (cell) =>
+      cell.grade !== undefined && cell.spoilt === undefined && isOfThisThickness(study, cell),
   );
   const { habit } = study;
   const speeds = [

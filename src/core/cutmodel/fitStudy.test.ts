@@ -176,3 +176,30 @@ describe('fitStudy', () => {
     );
   });
 });
+
+describe('earlier sheets of the same material', () => {
+  const rung = (speedMmPerS: number, grades: readonly Grade[], sheet: string) =>
+    grades.map((grade) => ({ powerPct: 30, speedMmPerS, passes: 1, grade, batch: 'old', sheet }));
+  const history = ['1', '2', '3', '4'].flatMap((sheet) => [
+    ...rung(13, ['out', 'out', 'out', 'out'], sheet),
+    ...rung(15, ['out', 'out', 'out', 'hangs'], sheet),
+    ...rung(17, ['out', 'hangs', 'stays', 'hangs'], sheet),
+    ...rung(20, ['stays', 'stays', 'stays', 'stays'], sheet),
+  ]);
+
+  it('teach scatter and where the changeover may lie, without being evidence of this sheet', () => {
+    const alone = fitStudy(plainStudy(at30));
+    const withHistory = fitStudy(plainStudy({ history, ...at30 }));
+    expect(withHistory.recommended).toBeNull();
+    expect(withHistory.reason?.code).toBe('nothing-read-yet');
+    expect(withHistory.posterior.sigma.sd).toBeLessThan(0.6 * alone.posterior.sigma.sd);
+    expect(withHistory.posterior.lnV50At.sd).toBeLessThan(0.5 * alone.posterior.lnV50At.sd);
+  });
+
+  it('make the same card of the new batch worth more', () => {
+    const few = mixed.filter((_, i) => i % 2 === 0);
+    const bare = fitStudy(plainStudy({ cells: few, ...at30 }));
+    const backed = fitStudy(plainStudy({ cells: few, history, ...at30 }));
+    expect(backed.recommended?.speedMmPerS).toBeGreaterThan(bare.recommended?.speedMmPerS ?? 0);
+  });
+});

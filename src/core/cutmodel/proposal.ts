@@ -1,17 +1,19 @@
 import { solveLower } from '../../num/cholesky.ts';
 import { newtonClimb, type Summit } from '../../num/newton.ts';
 import { normalQuantile } from '../../num/normal.ts';
+import { conditionalShape, type ShapeNode } from './conditionalShape.ts';
 import type { Target } from './likelihood.ts';
+import { marginalFrom } from './scatterMarginal.ts';
 
 /**
- * A density from which points are drawn in place of the posterior, close to it and never thinner in the tails:
- * the marginal of z(ln σ) from Laplace's approximation at a few of its values, and, given it, a two-piece normal about
- * the conditional mode along the columns of the inverse curvature's root.
- * Geweke (1989), Econometrica 57:1317 (two-piece scales); Rue, Martino & Chopin (2009), JRSS B 71:319 (the nodes).
+ * A density from which points are drawn in place of the posterior, close to it and never thinner in the tails.
+ * First ln σ, from its marginal by Laplace's approximation at a few values; then the scales of sheet and batch scatter,
+ * half from their priors and half about the mode; then all the rest, given these, from a two-piece normal about the
+ * conditional mode. Rue, Martino & Chopin (2009), JRSS B 71:319 (the nodes); Geweke (1989), Econometrica 57:1317 (the
+ * two-piece scales).
  */
 export interface Proposal {
-  readonly size: number;
-  /** Turns a point of the unit cube of one dimension more than `size` into a draw, and returns the log of the density there (normalised). */
+  /** Turns a point of the unit cube of one dimension more than z into a draw, and returns the log density there (normalised). */
   readonly draw: (cube: (dimension: number) => number, into: Float64Array) => number;
   /** Newton steps spent. */
   readonly iterations: number;
@@ -19,52 +21,42 @@ export interface Proposal {
 
 /** Where the marginal's nodes stand about the mode, in its own standard deviations. */
 const nodeOffsets = [-3, -2, -1, 0, 1, 2, 3, 4];
-/** How much wider than the local scale the draws are made. */
-const widening = 1.08;
+const middle = nodeOffsets.indexOf(0);
+
 /**
  * A share of the draws does not follow the conditional density below the mode's own ln σ: there the posterior breaks up
  * into several hills (each doubtful cell either a slip or not), which lie where the mode's own spread reaches.
  */
 const steadyShare = 0.3;
 const steadyScale = 1.3;
-/** How far along a direction, in local standard deviations, the drop of the log density is looked at. */
-const lookAhead = 1.6;
-const leastScale = 0.6;
-const mostScale = 3;
 
-interface Node {
-  readonly position: number;
-  readonly logMarginal: number;
-  readonly mode: Float64Array;
-  /** Root of the conditional covariance, row-major; the row and column of ln σ are those of the unit matrix. */
-  readonly root: Float64Array;
-  /** Two-piece scales by direction: below and above. */
-  readonly below: Float64Array;
-  readonly above: Float64Array;
-}
+/** Where the scales of sheet and batch scatter are held while the nodes are found: their prior medians. */
+const heldScale = 0;
 
 export const proposalFor = (target: Target): Proposal => {
-  const { size } = target.layout;
-  const axis = target.layout.lnSigma;
+  const { size, lnSigma } = target.layout;
   const summit = highestSummit(target);
-  const marginalSd = Math.min(1.2, Math.max(0.15, marginalSdOf(summit, axis, size)));
+  const scales = scaleMarginals(target, summit);
+  const held = [lnSigma, ...scales.map(({ axis }) => axis)];
+  const marginalSd = Math.min(1.2, Math.max(0.15, marginalSdOf(summit, lnSigma, size)));
   let iterations = summit.iterations;
-  const middle = nodeOffsets.indexOf(0);
-  const nodes: Node[] = [];
+  const nodes: ShapeNode[] = [];
   const build = (index: number, start: Float64Array): Float64Array => {
-    const position = (summit.point[axis] ?? 0) + (nodeOffsets[index] ?? 0) * marginalSd;
+    const position = (summit.point[lnSigma] ?? 0) + (nodeOffsets[index] ?? 0) * marginalSd;
     const from = Float64Array.from(start);
-    from[axis] = position;
-    const conditional = newtonClimb(target.climb, from, { held: axis, mostIterations: 12 });
+    from[lnSigma] = position;
+    const conditional = newtonClimb(target.climb, from, { held, mostIterations: 12 });
     iterations += conditional.iterations;
-    nodes[index] = nodeAt(target, conditional, axis, position);
+    nodes[index] = nodeAt(target, conditional, held, position);
     return conditional.point;
   };
-  let from = build(middle, summit.point);
+  const start = Float64Array.from(summit.point);
+  for (const { axis } of scales) start[axis] = heldScale;
+  let from = build(middle, start);
   for (let index = middle - 1; index >= 0; index -= 1) from = build(index, from);
-  from = nodes[middle]?.mode ?? summit.point;
+  from = nodes[middle]?.mode ?? start;
   for (let index = middle + 1; index < nodeOffsets.length; index += 1) from = build(index, from);
-  return drawFrom(nodes, axis, size, iterations);
+  return { draw: drawFrom(target, nodes, scales, held), iterations };
 };
 
 /** Starts of ln v50 and ln σ, in prior standard deviations: the hills of a surprising card lie far from the prior. */
@@ -99,71 +91,116 @@ const marginalSdOf = (summit: Summit, axis: number, size: number): number => {
   return Math.hypot(...solveLower(summit.factor, size, unit));
 };
 
-const nodeAt = (target: Target, summit: Summit, axis: number, position: number): Node => {
+/** How one scale of scatter is drawn. */
+interface ScaleMarginal {
+  readonly axis: number;
+  readonly mean: number;
+  readonly sd: number;
+}
+
+const scaleMarginals = (target: Target, summit: Summit): readonly ScaleMarginal[] => {
+  const { size, sheetSd, batchSd } = target.layout;
+  return [sheetSd, batchSd]
+    .filter((axis) => axis >= 0)
+    .map((axis) => ({
+      axis,
+      mean: Math.min(2.5, Math.max(-2, summit.point[axis] ?? 0)),
+      sd: 1.3 * Math.min(1, Math.max(0.3, marginalSdOf(summit, axis, size))),
+    }));
+};
+
+const halfLog = Math.log(0.5);
+const logRootTwoPi = 0.5 * Math.log(2 * Math.PI);
+
+const normalLog = (x: number, mean: number, sd: number): number =>
+  -0.5 * ((x - mean) / sd) ** 2 - Math.log(sd) - logRootTwoPi;
+
+const logSum = (a: number, b: number): number =>
+  Math.max(a, b) + Math.log1p(Math.exp(-Math.abs(a - b)));
+
+/** How far along a direction, in local standard deviations, the drop of the log density is looked at. */
+const lookAhead = 1.6;
+/** How much wider than the local scale the draws are made. */
+const widening = 1.08;
+const leastScale = 0.6;
+const mostScale = 3;
+
+const nodeAt = (
+  target: Target,
+  summit: Summit,
+  held: readonly number[],
+  position: number,
+): ShapeNode => {
   const size = summit.point.length;
-  const root = inverseTransposed(summit.factor, size);
-  let logDeterminant = 0;
-  for (let i = 0; i < size; i += 1) logDeterminant += Math.log(summit.factor[i * size + i] ?? 1);
   const below = new Float64Array(size).fill(1);
   const above = new Float64Array(size).fill(1);
   const there = new Float64Array(size);
-  const scaleAlong = (direction: number, sign: 1 | -1): number => {
-    for (let i = 0; i < size; i += 1) {
-      there[i] = (summit.point[i] ?? 0) + sign * lookAhead * (root[i * size + direction] ?? 0);
-    }
-    const drop = summit.value - target.value(there);
-    if (!(drop > 0)) return mostScale;
-    return Math.min(mostScale, Math.max(leastScale, lookAhead / Math.sqrt(2 * drop)));
-  };
-  let logScales = 0;
+  let logMarginal = summit.value;
   for (let direction = 0; direction < size; direction += 1) {
-    if (direction === axis) continue;
-    const low = scaleAlong(direction, -1);
-    const high = scaleAlong(direction, 1);
+    logMarginal -= Math.log(summit.factor[direction * size + direction] ?? 1);
+    if (held.includes(direction)) continue;
+    // A column of L⁻ᵀ: covariance = L⁻ᵀL⁻¹.
+    const along = columnOfInverseTransposed(summit.factor, size, direction);
+    const scaleAlong = (sign: 1 | -1): number => {
+      for (let i = 0; i < size; i += 1) {
+        there[i] = (summit.point[i] ?? 0) + sign * lookAhead * (along[i] ?? 0);
+      }
+      const drop = summit.value - target.value(there);
+      if (!(drop > 0)) return mostScale;
+      return Math.min(mostScale, Math.max(leastScale, lookAhead / Math.sqrt(2 * drop)));
+    };
+    const low = scaleAlong(-1);
+    const high = scaleAlong(1);
     below[direction] = low * widening;
     above[direction] = high * widening;
-    logScales += Math.log(0.5 * (low + high));
+    logMarginal += Math.log(0.5 * (low + high));
   }
-  return {
-    position,
-    logMarginal: summit.value - logDeterminant + logScales,
-    mode: summit.point,
-    root,
-    below,
-    above,
-  };
+  return { position, logMarginal, mode: summit.point, curvature: summit.curvature, below, above };
 };
 
-/** L⁻ᵀ, whose columns e are the directions in which the curvature is one: covariance = L⁻ᵀL⁻¹. Upper triangular. */
-const inverseTransposed = (lower: Float64Array, n: number): Float64Array => {
-  const result = new Float64Array(n * n);
-  for (let column = 0; column < n; column += 1) {
-    const unit = new Float64Array(n);
-    unit[column] = 1;
-    const x = solveLower(lower, n, unit);
-    for (let i = 0; i < n; i += 1) result[column * n + i] = x[i] ?? 0;
+/** Solves Lᵀx = e. */
+const columnOfInverseTransposed = (
+  lower: Float64Array,
+  n: number,
+  column: number,
+): Float64Array => {
+  const x = new Float64Array(n);
+  for (let i = column; i >= 0; i -= 1) {
+    let sum = i === column ? 1 : 0;
+    for (let k = i + 1; k <= column; k += 1) sum -= (lower[k * n + i] ?? 0) * (x[k] ?? 0);
+    x[i] = sum / (lower[i * n + i] ?? 1);
   }
-  return result;
+  return x;
 };
 
 const drawFrom = (
-  nodes: readonly Node[],
-  axis: number,
-  size: number,
-  iterations: number,
-): Proposal => {
+  target: Target,
+  nodes: readonly ShapeNode[],
+  scales: readonly ScaleMarginal[],
+  held: readonly number[],
+): Proposal['draw'] => {
+  const { layout } = target;
+  const { size, lnSigma } = layout;
   const marginal = marginalFrom(nodes);
-  const summitPosition = nodes[nodeOffsets.indexOf(0)]?.position ?? 0;
+  const summitPosition = nodes[middle]?.position ?? 0;
+  const local = conditionalShape(nodes, layout, held, heldScale);
+  const steady = conditionalShape(nodes, layout, held, heldScale);
   const steps = new Float64Array(size);
-  const local = shapeOf(nodes, axis, size);
-  const steady = shapeOf(nodes, axis, size);
-  const draw: Proposal['draw'] = (cube, into) => {
-    const { position, logDensity } = marginal(cube(axis));
-    local.moveTo(position, 1);
-    steady.moveTo(Math.max(position, summitPosition), steadyScale);
+  return (cube, into) => {
+    const { position, logDensity } = marginal(cube(lnSigma));
+    let log = logDensity;
+    into[lnSigma] = position;
+    for (const { axis, mean, sd } of scales) {
+      const u = cube(axis);
+      const z = u < 0.5 ? normalQuantile(2 * u) : mean + sd * normalQuantile(2 * u - 1);
+      into[axis] = z;
+      log += halfLog + logSum(normalLog(z, 0, 1), normalLog(z, mean, sd));
+    }
+    local.moveTo(position, into, 1);
+    steady.moveTo(Math.max(position, summitPosition), into, steadyScale);
     const drawn = cube(size) < steadyShare ? steady : local;
     for (let j = 0; j < size; j += 1) {
-      if (j === axis) continue;
+      if (held.includes(j)) continue;
       const low = drawn.below[j] ?? 1;
       const high = drawn.above[j] ?? 1;
       const share = low / (low + high);
@@ -175,181 +212,12 @@ const drawFrom = (
           : high * normalQuantile(0.5 + (0.5 * (u - share)) / (1 - share));
     }
     drawn.place(steps, into);
-    into[axis] = position;
-    const a = Math.log(1 - steadyShare) + local.logDensity(into);
-    const b = Math.log(steadyShare) + steady.logDensity(into);
-    return logDensity + Math.max(a, b) + Math.log1p(Math.exp(-Math.abs(a - b)));
-  };
-  return { size, draw, iterations };
-};
-
-/** The two-piece normal of all parameters but ln σ, between the nodes; moved from draw to draw, so nothing is allocated. */
-interface Shape {
-  readonly below: Float64Array;
-  readonly above: Float64Array;
-  readonly moveTo: (position: number, scale: number) => void;
-  /** mode + root·steps */
-  readonly place: (steps: Float64Array, into: Float64Array) => void;
-  readonly logDensity: (at: Float64Array) => number;
-}
-
-const logTwoOverRootTwoPi = Math.log(2 / Math.sqrt(2 * Math.PI));
-
-const shapeOf = (nodes: readonly Node[], axis: number, size: number): Shape => {
-  const mode = new Float64Array(size);
-  const root = new Float64Array(size * size);
-  const below = new Float64Array(size);
-  const above = new Float64Array(size);
-  const back = new Float64Array(size);
-  let logScale = 0;
-  const moveTo = (position: number, scale: number): void => {
-    const { left, right, part } = between(nodes, position);
-    logScale = 0;
-    for (let i = 0; i < size; i += 1) {
-      mode[i] = mix(left.mode, right.mode, i, part);
-      if (i === axis) continue;
-      below[i] = scale * mix(left.below, right.below, i, part);
-      above[i] = scale * mix(left.above, right.above, i, part);
-      for (let j = i; j < size; j += 1) {
-        root[i * size + j] = j === axis ? 0 : mix(left.root, right.root, i * size + j, part);
-      }
-      logScale +=
-        logTwoOverRootTwoPi -
-        Math.log((below[i] ?? 1) + (above[i] ?? 1)) -
-        Math.log(root[i * size + i] ?? 1);
-    }
-  };
-  const place = (steps: Float64Array, into: Float64Array): void => {
-    for (let i = 0; i < size; i += 1) {
-      if (i === axis) continue;
-      let sum = mode[i] ?? 0;
-      for (let j = i; j < size; j += 1) {
-        if (j !== axis) sum += (root[i * size + j] ?? 0) * (steps[j] ?? 0);
-      }
-      into[i] = sum;
-    }
-  };
-  const logDensity = (at: Float64Array): number => {
-    let log = logScale;
-    for (let i = size - 1; i >= 0; i -= 1) {
-      if (i === axis) continue;
-      let rest = (at[i] ?? 0) - (mode[i] ?? 0);
-      for (let j = i + 1; j < size; j += 1) {
-        if (j !== axis) rest -= (root[i * size + j] ?? 0) * (back[j] ?? 0);
-      }
-      const step = rest / (root[i * size + i] ?? 1);
-      back[i] = step;
-      const standard = step / ((step < 0 ? below[i] : above[i]) ?? 1);
-      log -= 0.5 * standard * standard;
-    }
-    return log;
-  };
-  return { below, above, moveTo, place, logDensity };
-};
-
-const mix = (left: Float64Array, right: Float64Array, i: number, part: number): number =>
-  (left[i] ?? 0) + part * ((right[i] ?? 0) - (left[i] ?? 0));
-
-const between = (
-  nodes: readonly Node[],
-  position: number,
-): { readonly left: Node; readonly right: Node; readonly part: number } => {
-  let index = 0;
-  while (index < nodes.length - 2 && position > (nodes[index + 1]?.position ?? Infinity))
-    index += 1;
-  const left = nodes[index];
-  const right = nodes[index + 1];
-  if (!left || !right) throw new Error('a proposal has at least two nodes');
-  const part = (position - left.position) / (right.position - left.position);
-  return { left, right, part: Math.min(1, Math.max(0, part)) };
-};
-
-const gridSteps = 240;
-/** Share of the draws that come from a wide normal instead, so that no tail is missed. */
-const safeguard = 0.04;
-
-/**
- * The marginal of z(ln σ): log density interpolated through the nodes (parabolas through three neighbours, blended),
- * tabulated as piecewise linear density, drawn by inverting its integral exactly.
- */
-const marginalFrom = (
-  nodes: readonly Node[],
-): ((u: number) => { position: number; logDensity: number }) => {
-  const first = nodes[0];
-  const last = nodes.at(-1);
-  if (!first || !last) throw new Error('a proposal has at least two nodes');
-  const width = last.position - first.position;
-  const low = first.position - 0.35 * width;
-  const high = last.position + 0.35 * width;
-  const step = (high - low) / gridSteps;
-  const best = Math.max(...nodes.map((node) => node.logMarginal));
-  const density = Float64Array.from({ length: gridSteps + 1 }, (_, i) => {
-    const at = low + i * step;
-    return Math.exp(Math.max(-60, logThrough(nodes, at) - best));
-  });
-  const centre = 0.5 * (low + high);
-  const spread = width / 4;
-  const trapezoid = (values: Float64Array): number => {
-    let sum = 0;
-    for (let i = 0; i < gridSteps; i += 1)
-      sum += 0.5 * step * ((values[i] ?? 0) + (values[i + 1] ?? 0));
-    return sum;
-  };
-  const total = trapezoid(density);
-  const wide = Float64Array.from(density, (_, i) =>
-    Math.exp(-0.5 * ((low + i * step - centre) / spread) ** 2),
-  );
-  const wideTotal = trapezoid(wide);
-  const mixed = Float64Array.from(
-    density,
-    (value, i) => ((1 - safeguard) * value) / total + (safeguard * (wide[i] ?? 0)) / wideTotal,
-  );
-  const cumulative = new Float64Array(gridSteps + 1);
-  for (let i = 0; i < gridSteps; i += 1) {
-    cumulative[i + 1] = (cumulative[i] ?? 0) + 0.5 * step * ((mixed[i] ?? 0) + (mixed[i + 1] ?? 0));
-  }
-  const whole = cumulative[gridSteps] ?? 1;
-  return (u) => {
-    const wanted = u * whole;
-    let from = 0;
-    let to = gridSteps;
-    while (to - from > 1) {
-      const middle = (from + to) >> 1;
-      if ((cumulative[middle] ?? 0) <= wanted) from = middle;
-      else to = middle;
-    }
-    const d0 = mixed[from] ?? 0;
-    const slope = ((mixed[from + 1] ?? 0) - d0) / step;
-    const rest = wanted - (cumulative[from] ?? 0);
-    // rest = d0·x + slope·x²/2, solved without cancellation.
-    const x = (2 * rest) / (d0 + Math.sqrt(Math.max(0, d0 * d0 + 2 * slope * rest)));
-    return { position: low + from * step + x, logDensity: Math.log((d0 + slope * x) / whole) };
-  };
-};
-
-/** Cubic through the nodes' log marginals (Catmull–Rom on even spacing), straight on beyond them at the last slope. */
-const logThrough = (nodes: readonly Node[], at: number): number => {
-  const spacing = (nodes[1]?.position ?? 1) - (nodes[0]?.position ?? 0);
-  const place = (at - (nodes[0]?.position ?? 0)) / spacing;
-  const value = (i: number): number => nodes[i]?.logMarginal ?? 0;
-  const lastIndex = nodes.length - 1;
-  if (place <= 0) return value(0) + Math.max(0.2, value(1) - value(0)) * place;
-  if (place >= lastIndex) {
     return (
-      value(lastIndex) +
-      Math.min(-0.2, value(lastIndex) - value(lastIndex - 1)) * (place - lastIndex)
+      log +
+      logSum(
+        Math.log(1 - steadyShare) + local.logDensity(into),
+        Math.log(steadyShare) + steady.logDensity(into),
+      )
     );
-  }
-  const i = Math.min(lastIndex - 1, Math.floor(place));
-  const t = place - i;
-  const before = i > 0 ? value(i - 1) : 2 * value(0) - value(1);
-  const after = i + 2 <= lastIndex ? value(i + 2) : 2 * value(lastIndex) - value(lastIndex - 1);
-  const m0 = 0.5 * (value(i + 1) - before);
-  const m1 = 0.5 * (after - value(i));
-  return (
-    (2 * t ** 3 - 3 * t ** 2 + 1) * value(i) +
-    (t ** 3 - 2 * t ** 2 + t) * m0 +
-    (-2 * t ** 3 + 3 * t ** 2) * value(i + 1) +
-    (t ** 3 - t ** 2) * m1
-  );
+  };
 };

@@ -3,7 +3,7 @@ import type { AreaWords } from '../sentence.ts';
 /** What an answer and the next card have to say. */
 export const cutmodelWords: AreaWords = {
   'nothing-read-yet': {
-    message: () => 'No cell has been read yet.',
+    message: () => 'No cell of this sheet has been read yet.',
     remedy: () => 'Lift the card level, tap it once, push lightly, and say what fell out.',
   },
   'all-came-out': {

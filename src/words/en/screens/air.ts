@@ -1,0 +1,13 @@
+/** Air assist. */
+export const airText = {
+  air: 'Air',
+  kinds: {
+    unsaid: 'as usual',
+    off: 'off',
+    pump: 'a pump, no gauge',
+    gauge: 'pressure at the gauge',
+  },
+  pressure: 'Pressure at the regulator’s gauge',
+  offCare:
+    'Air off lets flames stand and soots the lens: only small cells, someone watching every second, extinguisher in hand.',
+};
