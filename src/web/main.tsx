@@ -1,4 +1,6 @@
 import { QueryClient } from '@tanstack/react-query';
+import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
+import '@fontsource-variable/besley/wght.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { api } from '../wire/api.ts';

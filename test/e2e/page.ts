@@ -1,6 +1,6 @@
-import { mkdirSync, readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
+import axe from 'axe-core';
 import type { Browser, Page } from 'playwright-core';
 
 export const phone = { width: 390, height: 844 };
@@ -66,16 +66,11 @@ export const picture = async (page: Page, name: string): Promise<void> => {
   await page.screenshot({ path: join(screens, `${name}.png`), fullPage: true });
 };
 
-const axeSource = readFileSync(
-  createRequire(import.meta.url).resolve('axe-core/axe.min.js'),
-  'utf8',
-);
-
 /** What axe finds against WCAG 2.2 A and AA, as short lines. */
 export const axeFindings = async (page: Page): Promise<string[]> => {
-  await page.evaluate(axeSource);
+  await page.evaluate(axe.source);
   return page.evaluate(async () => {
-    const { axe } = globalThis as unknown as {
+    const { axe: inPage } = globalThis as unknown as {
       axe: {
         run: (
           context: unknown,
@@ -86,7 +81,7 @@ export const axeFindings = async (page: Page): Promise<string[]> => {
       };
     };
     const tags = ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa', 'best-practice'];
-    const { violations } = await axe.run(document, { runOnly: { type: 'tag', values: tags } });
+    const { violations } = await inPage.run(document, { runOnly: { type: 'tag', values: tags } });
     return violations.flatMap(({ id, nodes }) =>
       nodes.map(({ target, failureSummary }) => `${id}: ${target.join(' ')} ${failureSummary}`),
     );

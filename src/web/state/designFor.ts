@@ -3,6 +3,7 @@ import { designCard, type DesignedCard } from '../../core/card/designCard.ts';
 import type { TestShape } from '../../core/card/testShapes.ts';
 import type { FitAnswer } from '../../core/cutmodel/fitAnswer.ts';
 import { powerLimit } from '../../core/machine/deliveredPower.ts';
+import type { Air } from '../../core/machine/air.ts';
 import type { Setting } from '../../core/machine/setting.ts';
 import type { Outcome } from '../../core/problem.ts';
 import { believedChangeover } from '../../core/study/believedChangeover.ts';
@@ -23,6 +24,7 @@ export interface CardWish {
   readonly shape: TestShape;
   readonly sizeMm: number;
   readonly sheetMm: readonly [widthMm: number, heightMm: number];
+  readonly air?: Air;
   readonly scoring?: Setting;
   readonly trusted?: Setting;
   readonly outline?: 'last' | 'none';

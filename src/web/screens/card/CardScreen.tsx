@@ -95,12 +95,14 @@ const Design = ({ study }: { readonly study: Study }) => {
 const firstWish = (study: Study, asksNext: boolean): CardWish => {
   const powerPct = study.ask.powerPct ?? study.habit?.powerPct ?? commonPowerPct;
   const last = study.cards.findLast(({ origin }) => origin === 'designed');
+  const air = last?.rungs[0]?.setting.air;
   const entries = entriesAtMost();
   const wish: CardWish = {
     ...usualWish(newCode(), powerPct),
     ...(entries === undefined ? {} : { entriesAtMost: entries }),
     ...(last === undefined ? {} : { shape: last.shape, sizeMm: last.sizeMm }),
     ...(last?.scoring === undefined ? {} : { scoring: last.scoring }),
+    ...(air === undefined ? {} : { air }),
     ...(last?.trusted === undefined ? {} : { trusted: last.trusted }),
   };
   const rungs = asksNext ? nextRungs(study.id) : undefined;

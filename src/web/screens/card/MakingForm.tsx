@@ -1,5 +1,6 @@
 import { lengthWords } from '../../../words/en/figures.ts';
 import { cardText as words } from '../../../words/en/screens/card.ts';
+import { AirField } from '../../parts/quantity/AirField.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readLength } from '../../parts/quantity/readers.ts';
 import { SettingField } from '../../parts/quantity/SettingField.tsx';
@@ -48,6 +49,7 @@ export const MakingForm = ({ wish, onChange }: MakingFormProps) => {
           onChange(withOptional(wish, 'entriesAtMost', entries));
         }}
       />
+      <AirField air={wish.air} onChange={(air) => onChange(withOptional(wish, 'air', air))} />
       <SettingField
         label={words.scoring}
         setting={wish.scoring}

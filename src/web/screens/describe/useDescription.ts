@@ -1,6 +1,7 @@
 import { useMemo, useState } from 'react';
 import type { Card } from '../../../core/card/card.ts';
 import type { TestShape } from '../../../core/card/testShapes.ts';
+import type { Air } from '../../../core/machine/air.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import { newCode } from '../../state/newId.ts';
 import { crossed, describedCard, oneByOne } from './describedCard.ts';
@@ -12,6 +13,8 @@ export interface Description {
   readonly powersPct: readonly number[];
   readonly settings: readonly Setting[];
   readonly each: number;
+  /** Of the whole card. */
+  readonly air: Air | undefined;
   readonly shape: TestShape | 'other';
   readonly sizeMm: number;
   readonly otherLengthMm: number;
@@ -25,6 +28,7 @@ const start: Description = {
   powersPct: [30],
   settings: [],
   each: 1,
+  air: undefined,
   shape: 'circle',
   sizeMm: 15,
   otherLengthMm: 80,
@@ -52,20 +56,20 @@ export const useDescription = (batch: string | undefined): Described => {
       layout === 'crossed' ? crossed(powersPct, speedsMmPerS, each) : oneByOne(settings, each),
     [layout, speedsMmPerS, powersPct, settings, each],
   );
-  const { shape, sizeMm, otherLengthMm, missing } = description;
+  const { shape, sizeMm, otherLengthMm, missing, air } = description;
   const card = useMemo(
     () =>
       describedCard({
         code,
         rows: rows.map((row, r) =>
-          row.map((setting, c) => (missing.has(placeOf(r, c)) ? null : setting)),
+          row.map((setting, c) => (missing.has(placeOf(r, c)) ? null : withAir(setting, air))),
         ),
         shape: shape === 'other' ? 'circle' : shape,
         sizeMm,
         ...(shape === 'other' ? { shapeLengthMm: otherLengthMm } : {}),
         ...(batch === undefined ? {} : { batch }),
       }),
-    [code, rows, missing, shape, sizeMm, otherLengthMm, batch],
+    [code, rows, missing, shape, sizeMm, otherLengthMm, batch, air],
   );
   return {
     description,
@@ -87,3 +91,6 @@ export const useDescription = (batch: string | undefined): Described => {
     },
   };
 };
+
+const withAir = (setting: Setting, air: Air | undefined): Setting =>
+  air === undefined ? setting : { ...setting, air };
