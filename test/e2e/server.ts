@@ -16,7 +16,8 @@ export interface RunningServer {
 
 const program = join(import.meta.dirname, '../../build/src/cli/main.js');
 
-export const runServer = async (): Promise<RunningServer> => {
+/** `args`: more of the command line, such as `--lan`. */
+export const runServer = async (args: readonly string[] = []): Promise<RunningServer> => {
   const port = await freePort();
   const data = mkdtempSync(join(tmpdir(), 'throughcut-e2e-'));
   const base = `http://127.0.0.1:${String(port)}`;
@@ -32,7 +33,7 @@ export const runServer = async (): Promise<RunningServer> => {
       running = undefined;
     });
   const start = async (): Promise<void> => {
-    running = spawn(process.execPath, [program, 'serve'], {
+    running = spawn(process.execPath, [program, 'serve', ...args], {
       env: { ...process.env, THROUGHCUT_PORT: String(port), THROUGHCUT_DATA: data },
       stdio: ['ignore', 'ignore', 'inherit'],
     });
