@@ -5,12 +5,13 @@ import { shellText } from '../../../words/en/screens/shell.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { CodePicture } from '../../parts/code/CodePicture.tsx';
 import { Page } from '../../parts/page/Page.tsx';
-import { useBookEntry } from '../../state/queries.ts';
+import { useBookEntry, usePairing } from '../../state/queries.ts';
 import './label.css';
 
 /** A label for the shelf: the setting, what it holds for, and a code that opens the entry. */
 export const LabelScreen = ({ id }: { readonly id: string }) => {
   const { data } = useBookEntry(id);
+  const { data: pairing } = usePairing();
   if (data === undefined) return <p className="page-wait">{shellText.loading}</p>;
   const { entry } = data;
   const { material, nominalThicknessMm, measuredThicknessMm, batch } = entry.holdsFor;
@@ -18,7 +19,7 @@ export const LabelScreen = ({ id }: { readonly id: string }) => {
     <Page title={words.label} lead={words.labelLead}>
       <div className="label">
         <CodePicture
-          matrix={encode(`${location.origin}/book/${entry.code}`).data}
+          matrix={encode(`${addressFor(pairing?.invitation?.addresses)}/book/${entry.code}`).data}
           label={words.labelCode(entry.code)}
         />
         <div className="label-words">
@@ -41,3 +42,7 @@ export const LabelScreen = ({ id }: { readonly id: string }) => {
     </Page>
   );
 };
+
+/** Where a phone finds the entry: by the workshop's own network if phones are let in, else as this page was found. */
+const addressFor = (addresses: readonly string[] | undefined): string =>
+  (addresses?.[0] ?? location.origin).replace(/\/$/, '');
