@@ -22,6 +22,15 @@ const shape = fc.double({ min: 0.5, max: 200, noNaN: true });
 
 describe('the distributions', () => {
   // mpmath 1.3.0 at 50 digits.
+  it('gives Student’s quantile with any number of degrees: the normal’s in the limit', () => {
+    // t(0.975, 1000) as in the reference values; beyond 1e8 the limit 1.959963984540054.
+    expect(tQuantile(0.975, 1000)).toBeCloseTo(1.962339080826408, 12);
+    expect(tQuantile(0.975, 0.99e8)).toBeCloseTo(tQuantile(0.975, 1.01e8), 8);
+    for (const degrees of [1e12, 1e17, 1e20, Infinity]) {
+      expect(tQuantile(0.975, degrees)).toBeCloseTo(1.959963984540054, 10);
+    }
+  });
+
   it('keep their digits in the far tails', () => {
     closeTo(tCdf(-50, 3), 8.808576020635988e-6);
     closeTo(betaCdf(1e-5, 2, 5), 1.4999600004499979e-9);

@@ -31,6 +31,14 @@ describe('the thickness of a sheet', () => {
     expect(summariseThickness(stock(3, [3.01]))?.uncertaintyMm).toBeCloseTo(0.0339, 4);
   });
 
+  it('of readings that all but agree is as sure as the caliper, never surer', () => {
+    // 1.96·0.03/√3, as for one reading: a spread of micrometres adds nothing.
+    expect(summariseThickness(stock(4, [3.999997, 3.999994]))?.uncertaintyMm).toBeCloseTo(
+      0.0339,
+      4,
+    );
+  });
+
   it('says that the label lies when it is off by more than its uncertainty and 3 %', () => {
     expect(codes(3, [3.21, 3.2, 3.22, 3.21])).toEqual(['label-lies']);
     expect(codes(3, [3.05, 3.06, 3.04])).toEqual([]);

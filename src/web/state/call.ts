@@ -9,6 +9,7 @@ import {
   type ReplyOf,
 } from '../../wire/api.ts';
 import type { Route } from '../../wire/route.ts';
+import type { WebCode } from '../codes.ts';
 
 /** What the server refused, in the server's own words; or that it was not reached. */
 export type CallProblem =
@@ -68,7 +69,7 @@ export class CallFailed extends Error {
   }
 }
 
-const away: Problem = { code: 'server-away', params: {} };
+const away: Problem & { readonly code: WebCode } = { code: 'server-away', params: {} };
 
 interface Received {
   readonly status: number;

@@ -1,0 +1,11 @@
+/** What can go wrong on the page, or between it and the server. */
+export const webCodes = [
+  'server-away',
+  'reply-not-understood',
+  'list-does-not-step',
+  'list-too-long',
+  'line-not-a-setting',
+  'line-not-a-reading',
+] as const;
+
+export type WebCode = (typeof webCodes)[number];
