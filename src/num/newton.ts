@@ -105,13 +105,22 @@ const minusHessian = (
   return matrix;
 };
 
-/** Factor of the matrix, with just as much added to its diagonal as makes it positive definite. Changes the matrix. */
-export const positiveFactor = (matrix: Float64Array, n: number): Float64Array => {
-  for (let added = 0, more = 1e-3; ; more *= 4) {
+/**
+ * Lower Cholesky factor of the matrix, with as much added to its diagonal (in doubling steps) as keeps every squared pivot
+ * at `leastPivot` or more: a bound on how wide a normal with this curvature gets. Changes the matrix.
+ */
+export const positiveFactor = (matrix: Float64Array, n: number, leastPivot = 0): Float64Array => {
+  for (let added = 0, more = 1e-3; ; more *= 2) {
     const factor = cholesky(matrix, n);
-    if (factor) return factor;
+    if (factor && smallestPivot(factor, n) >= leastPivot) return factor;
     for (let i = 0; i < n; i += 1) matrix[i * n + i] = (matrix[i * n + i] ?? 0) + more;
     added += more;
-    if (added > 1e12) throw new Error('no positive definite matrix near a non-finite one');
+    if (added > 1e15) throw new Error('no positive definite matrix near a non-finite one');
   }
+};
+
+const smallestPivot = (factor: Float64Array, n: number): number => {
+  let least = Infinity;
+  for (let i = 0; i < n; i += 1) least = Math.min(least, (factor[i * n + i] ?? 0) ** 2);
+  return least;
 };

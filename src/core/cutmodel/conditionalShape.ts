@@ -25,6 +25,9 @@ export interface ConditionalShape {
   readonly logDensity: (at: Float64Array) => number;
 }
 
+/** The prior's curvature is 1; where the likelihood curves the other way the draws may get twice as wide, no wider. */
+const leastCurvature = 0.25;
+
 const logTwoOverRootTwoPi = Math.log(2 / Math.sqrt(2 * Math.PI));
 
 /**
@@ -76,7 +79,7 @@ export const conditionalShape = (
       }
       work[a] = (stretch[a] ?? 1) * pull;
     }
-    factor = positiveFactor(matrix, n);
+    factor = positiveFactor(matrix, n, leastCurvature);
     solveInto(factor, n, work, mode);
     logScale = 0;
     for (let a = 0; a < n; a += 1) {

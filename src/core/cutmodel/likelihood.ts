@@ -45,7 +45,8 @@ export const target = (model: Model, layout: Layout, link: Link): Target => {
       const margin = marginOf(o, z, layout, parameters, priors.airSd);
       sum += o.count * Math.log(probabilityOf(o, margin, parameters, cdf, priors.misreading));
     }
-    return sum;
+    // So far out that a parameter overflows: no posterior there.
+    return Number.isNaN(sum) ? -Infinity : sum;
   };
 
   const climb = (z: Float64Array, gradient: Float64Array): number => {
