@@ -13,6 +13,7 @@ import type {
   SettingForecast,
 } from './fitAnswer.ts';
 import { meanSdOf, type Posterior } from './posterior.ts';
+import { presentLnV50 } from './presentLevel.ts';
 import { gradeOdds, remarksOn } from './remarks.ts';
 import { answerSpeed, oneStepFaster, oneStepSurer } from './answerSpeed.ts';
 import { warningsOn } from './warnings.ts';
@@ -34,8 +35,7 @@ export const answerFrom = (found: Fit): FitAnswer => {
   const remarks = remarksOn(found, odds);
   const atPct = ask.powerPct ?? compiled.p0Pct;
   const lnPower = compiled.lnPowerOf(atPct) ?? 0;
-  const airEffect = posterior.air[compiled.current.air];
-  const batchEffect = posterior.batch[compiled.current.batch];
+  const present = presentLnV50(compiled, posterior);
   const column = (values: Float64Array) => meanSdOf(posterior, (i) => values[i] ?? 0);
   return {
     version: 1,
@@ -44,11 +44,7 @@ export const answerFrom = (found: Fit): FitAnswer => {
         powerPct: atPct,
         ...meanSdOf(
           posterior,
-          (i) =>
-            (posterior.lnV50[i] ?? 0) +
-            (posterior.powerExponent[i] ?? 0) * lnPower +
-            (airEffect?.[i] ?? 0) +
-            (batchEffect?.[i] ?? 0),
+          (i) => (present[i] ?? 0) + (posterior.powerExponent[i] ?? 0) * lnPower,
         ),
       },
       powerExponent: column(posterior.powerExponent),

@@ -3,6 +3,7 @@ import { normalQuantile } from '../../num/normal.ts';
 import { decisionOn } from './decision.ts';
 import type { Fit } from './fit.ts';
 import { links } from './links.ts';
+import { presentLnV50 } from './presentLevel.ts';
 
 /** A setting that a card may try, with how many cells. */
 export interface TrialRung {
@@ -39,13 +40,12 @@ export const foresightOf = (found: Fit, powersOfInterestPct: readonly number[]):
   const batchLevel = decisionOn(compiled, posterior, { ...study.promise, for: 'batch' });
   const chosen = resample(posterior.weight, batchLevel.lnFastestAtP0);
   const cube = kronecker(2);
-  const airEffect = posterior.air[compiled.current.air];
-  const batchEffect = posterior.batch[compiled.current.batch];
+  const present = presentLnV50(compiled, posterior);
   const misreading = compiled.model.priors.misreading;
   const points = Array.from(chosen, (i, k): Point => {
     const sheet = (posterior.sheetSd[i] ?? 0) * normalQuantile(cube.at(k, 0));
     return {
-      lnV50: (posterior.lnV50[i] ?? 0) + (airEffect?.[i] ?? 0) + (batchEffect?.[i] ?? 0) + sheet,
+      lnV50: (present[i] ?? 0) + sheet,
       powerExponent: posterior.powerExponent[i] ?? 0,
       sigma: posterior.sigma[i] ?? 1,
       hangBand: posterior.hangBand[i] ?? 0,

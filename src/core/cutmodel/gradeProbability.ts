@@ -1,8 +1,7 @@
 import type { Grade } from '../reading/grade.ts';
 import type { CompiledStudy } from './compileStudy.ts';
-import type { CutStudy, StudyCell } from './cutStudy.ts';
 import { links } from './links.ts';
-import type { Posterior } from './posterior.ts';
+import { marginAt, type Posterior } from './posterior.ts';
 
 /** Points below this weight move no probability that is shown. */
 const negligible = 1e-7;
@@ -12,14 +11,12 @@ const negligible = 1e-7;
  * on the sheet it was cut from, misreading left out. Null where its power setting says nothing.
  */
 export const gradeProbabilities = (
-  study: CutStudy,
   compiled: CompiledStudy,
   posterior: Posterior,
   cellIndex: number,
 ): Readonly<Record<Grade, number>> | null => {
   const observation = compiled.model.observations[compiled.observationOfCell[cellIndex] ?? -1];
-  const cell: StudyCell | undefined = study.cells[cellIndex];
-  if (!observation || !cell) return null;
+  if (!observation) return null;
   const { lengths, lengthM } = observation;
   const whole = (share: number): number => (lengths === 1 ? share : share ** lengths);
   let out = 0;
@@ -29,15 +26,7 @@ export const gradeProbabilities = (
     const weight = posterior.weight[i] ?? 0;
     const link = links[posterior.link[i] ?? 0];
     if (weight < negligible || !link) continue;
-    const margin =
-      (posterior.lnV50[i] ?? 0) +
-      (posterior.powerExponent[i] ?? 0) * observation.lnPower -
-      (posterior.thicknessExponent[i] ?? 0) * observation.lnThickness +
-      (posterior.passesExponent[i] ?? 0) * observation.lnPasses +
-      (posterior.air[observation.air]?.[i] ?? 0) +
-      (posterior.batch[observation.batch]?.[i] ?? 0) +
-      (posterior.sheet[observation.sheet]?.[i] ?? 0) -
-      observation.lnSpeed;
+    const margin = marginAt(posterior, i, observation);
     const sigma = posterior.sigma[i] ?? 1;
     const clear = Math.exp(-(posterior.flawsPerMetre[i] ?? 0) * lengthM);
     out += weight * clear * whole(link.quickCdf(margin / sigma));

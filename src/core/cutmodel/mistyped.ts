@@ -1,6 +1,7 @@
 import type { CutStudy, StudyCell } from './cutStudy.ts';
 import type { Fit } from './fit.ts';
 import { links } from './links.ts';
+import { marginAt } from './posterior.ts';
 import type { GradeOdds } from './remarks.ts';
 
 /** The cells of one setting that behave as if another setting had been typed. */
@@ -80,6 +81,8 @@ const probabilityAt = (
 ): number => {
   const lnPower = compiled.lnPowerOf(setting.powerPct);
   if (lnPower === null) return 0;
+  const lnPasses = Math.log(setting.passes);
+  const lnSpeed = Math.log(setting.speedMmPerS);
   const { misreading } = compiled.model.priors;
   let sum = 0;
   for (let i = 0; i < posterior.count; i += 1) {
@@ -90,15 +93,7 @@ const probabilityAt = (
     for (const index of cells) {
       const observation = compiled.model.observations[compiled.observationOfCell[index] ?? -1];
       if (!observation) continue;
-      const margin =
-        (posterior.lnV50[i] ?? 0) +
-        (posterior.powerExponent[i] ?? 0) * lnPower -
-        (posterior.thicknessExponent[i] ?? 0) * observation.lnThickness +
-        (posterior.passesExponent[i] ?? 0) * Math.log(setting.passes) +
-        (posterior.air[observation.air]?.[i] ?? 0) +
-        (posterior.batch[observation.batch]?.[i] ?? 0) +
-        (posterior.sheet[observation.sheet]?.[i] ?? 0) -
-        Math.log(setting.speedMmPerS);
+      const margin = marginAt(posterior, i, { ...observation, lnPower, lnPasses, lnSpeed });
       const sigma = posterior.sigma[i] ?? 1;
       const out = link.quickCdf(margin / sigma);
       const through = link.quickCdf((margin + (posterior.hangBand[i] ?? 0)) / sigma);

@@ -1,3 +1,5 @@
+import { energyCeiling } from '../card/ceiling.ts';
+import { rungLetter } from '../card/rungLetter.ts';
 import { powerLimit } from '../machine/deliveredPower.ts';
 import type { Problem } from '../problem.ts';
 import type { CutStudy } from './cutStudy.ts';
@@ -6,6 +8,7 @@ import { fit, type Fit } from './fit.ts';
 import type { NextCardAnswer } from './fitAnswer.ts';
 import { foresightOf, type Foresight, type TrialRung } from './foresight.ts';
 import { meanSdOf } from './posterior.ts';
+import { presentLnV50 } from './presentLevel.ts';
 import { nearestStep } from '../machine/speedSteps.ts';
 
 export interface NextCardWish {
@@ -18,8 +21,6 @@ export interface NextCardWish {
 const worthFromPct = 2;
 /** Cards within this of the best count as equal; the one with fewer settings is taken. */
 const nearTie = 0.002;
-/** Cells never get more than this many times the line energy of the believed changeover. */
-const mostLineEnergy = 3;
 
 const firstTrials = 12;
 const lastTrials = 60;
@@ -42,7 +43,7 @@ export const nextCardFrom = (found: Fit, wish: NextCardWish): NextCardAnswer => 
         powerPct: rung.powerPct,
         speedMmPerS: rung.speedMmPerS,
         passes: 1,
-        rung: letter(r),
+        rung: rungLetter(r),
       })),
     ),
     settings: best.card.length,
@@ -50,11 +51,6 @@ export const nextCardFrom = (found: Fit, wish: NextCardWish): NextCardAnswer => 
     worthCutting: reason.code !== 'not-worth-another-sheet',
     reason,
   };
-};
-
-const letter = (index: number): string => {
-  const here = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? here : `${letter(Math.floor(index / 26) - 1)}${here}`;
 };
 
 const reasonFor = (
@@ -178,15 +174,10 @@ interface Belief {
 
 const beliefAt = ({ study, posterior, compiled, decision }: Fit, powerPct: number): Belief => {
   const lnPower = compiled.lnPowerOf(powerPct) ?? 0;
-  const airEffect = posterior.air[compiled.current.air];
-  const batchEffect = posterior.batch[compiled.current.batch];
+  const present = presentLnV50(compiled, posterior);
   const level = meanSdOf(
     posterior,
-    (i) =>
-      (posterior.lnV50[i] ?? 0) +
-      (posterior.powerExponent[i] ?? 0) * lnPower +
-      (airEffect?.[i] ?? 0) +
-      (batchEffect?.[i] ?? 0),
+    (i) => (present[i] ?? 0) + (posterior.powerExponent[i] ?? 0) * lnPower,
   );
   const sigma = meanSdOf(posterior, (i) => posterior.sigma[i] ?? 0).mean;
   const believed = decision.v50Quantile(powerPct, 0.5) ?? Math.exp(level.mean);
@@ -194,7 +185,7 @@ const beliefAt = ({ study, posterior, compiled, decision }: Fit, powerPct: numbe
     powerPct,
     lnV50: level.mean,
     spread: Math.hypot(level.sd, sigma),
-    slowestMmPerS: Math.max(study.machine.speedRangeMmPerS[0], believed / mostLineEnergy),
+    slowestMmPerS: Math.max(study.machine.speedRangeMmPerS[0], believed / energyCeiling),
   };
 };
 

@@ -1,7 +1,7 @@
 import { kronecker } from '../../num/kronecker.ts';
 import { target } from './likelihood.ts';
 import { links as allLinks, type Link } from './links.ts';
-import { layOut, type Layout, type Model } from './model.ts';
+import { layOut, type Layout, type Model, type Observation } from './model.ts';
 import { blankParameters, readParameters } from './parameters.ts';
 import { proposalFor } from './proposal.ts';
 
@@ -140,6 +140,17 @@ const decoded = (model: Model, layout: Layout, draws: Float64Array, count: numbe
   }
   return { ...columns, air, batch, sheet };
 };
+
+/** The margin of one observation at one point: how far below the changeover of its own sheet it was cut, in ln speed. */
+export const marginAt = (posterior: Posterior, point: number, cut: Observation): number =>
+  (posterior.lnV50[point] ?? 0) +
+  (posterior.powerExponent[point] ?? 0) * cut.lnPower -
+  (posterior.thicknessExponent[point] ?? 0) * cut.lnThickness +
+  (posterior.passesExponent[point] ?? 0) * cut.lnPasses +
+  (posterior.air[cut.air]?.[point] ?? 0) +
+  (posterior.batch[cut.batch]?.[point] ?? 0) +
+  (posterior.sheet[cut.sheet]?.[point] ?? 0) -
+  cut.lnSpeed;
 
 /** Weighted mean and standard deviation of one column. */
 export const meanSdOf = (

@@ -15,8 +15,6 @@ import { marginalFrom } from './scatterMarginal.ts';
 export interface Proposal {
   /** Turns a point of the unit cube of one dimension more than z into a draw, and returns the log density there (normalised). */
   readonly draw: (cube: (dimension: number) => number, into: Float64Array) => number;
-  /** Newton steps spent. */
-  readonly iterations: number;
 }
 
 /** Where the marginal's nodes stand about the mode, in its own standard deviations. */
@@ -39,14 +37,12 @@ export const proposalFor = (target: Target): Proposal => {
   const scales = scaleMarginals(target, summit);
   const held = [lnSigma, ...scales.map(({ axis }) => axis)];
   const marginalSd = Math.min(1.2, Math.max(0.15, marginalSdOf(summit, lnSigma, size)));
-  let iterations = summit.iterations;
   const nodes: ShapeNode[] = [];
   const build = (index: number, start: Float64Array): Float64Array => {
     const position = (summit.point[lnSigma] ?? 0) + (nodeOffsets[index] ?? 0) * marginalSd;
     const from = Float64Array.from(start);
     from[lnSigma] = position;
     const conditional = newtonClimb(target.climb, from, { held, mostIterations: 12 });
-    iterations += conditional.iterations;
     nodes[index] = nodeAt(target, conditional, held, position);
     return conditional.point;
   };
@@ -56,7 +52,7 @@ export const proposalFor = (target: Target): Proposal => {
   for (let index = middle - 1; index >= 0; index -= 1) from = build(index, from);
   from = nodes[middle]?.mode ?? start;
   for (let index = middle + 1; index < nodeOffsets.length; index += 1) from = build(index, from);
-  return { draw: drawFrom(target, nodes, scales, held), iterations };
+  return { draw: drawFrom(target, nodes, scales, held) };
 };
 
 /** Starts of ln v50 and ln σ, in prior standard deviations: the hills of a surprising card lie far from the prior. */

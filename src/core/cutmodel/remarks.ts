@@ -21,7 +21,7 @@ export const gradeOdds = ({ study, compiled, posterior }: Fit): GradeOdds => {
     const key = JSON.stringify({ ...observation, outcome: '', count: 0 });
     let probabilities = known.get(key);
     if (probabilities === undefined) {
-      probabilities = gradeProbabilities(study, compiled, posterior, cellIndex);
+      probabilities = gradeProbabilities(compiled, posterior, cellIndex);
       known.set(key, probabilities);
     }
     return probabilities;

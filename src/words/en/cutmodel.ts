@@ -88,7 +88,7 @@ export const cutmodelWords: AreaWords = {
   },
   'disagreement-is-noise': {
     message: (p) =>
-      `At ${p('speeds')} mm/s a stronger setting ended worse than a weaker one. That is ordinary scatter, not a contradiction.`,
+      `At ${p('speeds')} mm/s a cell ended worse than one cut no stronger and no slower. That is ordinary scatter, not a contradiction.`,
     remedy: () => 'Nothing needs to be done; no single cell is taken at its word.',
   },
   'scatter-rests-on-prior': {
