@@ -128,7 +128,8 @@ export const filecheckWords = {
   },
   'check-power-scale-unknown': {
     message: () => 'The program does not say what S means full power, so powers were not checked.',
-    remedy: () => 'Give the machine with its sAtFullPower.',
+    remedy: () =>
+      'Say the S value at full power: on the command line it is sAtFullPower in the machine file.',
   },
   'check-power-above-scale': {
     message: (p) =>
