@@ -6,6 +6,7 @@ import type { CutStudy } from '../src/core/cutmodel/cutStudy.ts';
 import { seededRandom } from '../src/num/seededRandom.ts';
 import { ordinaryTraits, virtualWorkshop } from '../src/core/virtual/virtualWorkshop.ts';
 import { cardToSvg } from './cardToSvg.ts';
+import { planLongLine } from './motion/planLongLine.ts';
 import { startToHealthMs } from './startToHealth.ts';
 
 /** Medians of repeated runs in one process; every line names what it timed and how often. */
@@ -66,6 +67,7 @@ const rows: readonly (readonly [string, number, number])[] = [
     400,
   ],
   ['card to SVG', medianMs(21, cardToSvg), 30],
+  ['plan of a line of 100 000 segments', medianMs(11, planLongLine), 150],
   ['process start to the first 200 on /api/health', await startToHealthMs(5), 1500],
 ];
 

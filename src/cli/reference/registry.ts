@@ -12,9 +12,10 @@ import { t09 } from './t09.ts';
 import { t10 } from './t10.ts';
 import { t11 } from './t11.ts';
 import { t12 } from './t12.ts';
-import { t16 } from './t16.ts';
 import { t13 } from './t13.ts';
 import { t14, t14Tolerance } from './t14.ts';
+import { t15 } from './t15.ts';
+import { t16 } from './t16.ts';
 import { t18 } from './t18.ts';
 import { t19 } from './t19.ts';
 
@@ -39,9 +40,10 @@ export const topics: Readonly<Record<string, Topic>> = {
   t10_caustic: { answer: t10 },
   t11_gum: { answer: t11 },
   t12_control_charts: { answer: t12 },
-  t16_rs274_ngc: { answer: t16 },
   t13_colour: { answer: t13 },
   t14_homography: { answer: t14, tolerance: t14Tolerance },
+  t15_motion: { answer: t15 },
+  t16_rs274_ngc: { answer: t16 },
   t18_quasirandom: { answer: t18 },
   t19_distributions: { answer: t19 },
 };

@@ -1,0 +1,97 @@
+import { gaussLegendre } from '../../num/gaussLegendre.ts';
+import { deliveryOf } from '../machine/deliveredPower.ts';
+import type { Machine } from '../machine/machine.ts';
+import type { Setting } from '../machine/setting.ts';
+import type { PathPlan } from './planPath.ts';
+import { rampedPowerPct } from './powerRamp.ts';
+import { pieceAt, speedAlong, speedAt, type SpeedAlong } from './speedAlong.ts';
+
+/** What the beam does along one line. Places are in mm from its start. */
+export interface BeamAlong {
+  readonly speeds: SpeedAlong;
+  /** The fraction of rated power that is delivered at a place: see `deliveryOf`. */
+  readonly deliveredAt: (atMm: number) => number;
+  /**
+   * Delivered power over speed at a place, as a multiple of the same at full power and the set speed. Infinity where the
+   * head stands with the beam on.
+   */
+  readonly energyRatioAt: (atMm: number) => number;
+  /** The same over a stretch: the energy that falls on it over its length. Finite at rest too. */
+  readonly energyRatioBetween: (fromMm: number, toMm: number) => number;
+}
+
+/**
+ * Delivered power and line energy along a planned line with the controller's power ramp, or null where the tube's
+ * readings do not tell what a power between corners and full speed delivers, or where full power delivers nothing.
+ */
+export const beamAlong = (plan: PathPlan, machine: Machine, setting: Setting): BeamAlong | null => {
+  const delivery = deliveryOf(machine);
+  const rampStart = machine.powerRampStartMmPerS ?? 0;
+  const full = delivery(setting.powerPct);
+  if (full === null || full <= 0 || delivery(setting.minPowerPct ?? setting.powerPct) === null) {
+    return null;
+  }
+  const atSpeed = (speed: number): number =>
+    delivery(rampedPowerPct(setting, speed, rampStart)) ?? full;
+  const speeds = speedAlong(plan);
+  const fullEnergy = full / setting.speedMmPerS;
+  const kinks = [rampStart, setting.speedMmPerS];
+  return {
+    speeds,
+    deliveredAt: (atMm) => atSpeed(speedAt(speeds, atMm)),
+    energyRatioAt: (atMm) => {
+      const speed = speedAt(speeds, atMm);
+      const delivered = atSpeed(speed);
+      return delivered === 0 ? 0 : delivered / speed / fullEnergy;
+    },
+    energyRatioBetween: (fromMm, toMm) =>
+      energyOver(speeds, [fromMm, toMm], atSpeed, kinks) / ((toMm - fromMm) * fullEnergy),
+  };
+};
+
+const nodes = gaussLegendre(5, 0, 1);
+
+/** ∫ power dt over a stretch. Within a piece speed is linear in time; each piece is parted where the ramp has its kinks. */
+const energyOver = (
+  { atMm, atS, speedMmPerS }: SpeedAlong,
+  [fromMm, toMm]: readonly [number, number],
+  powerAt: (speed: number) => number,
+  kinks: readonly number[],
+): number => {
+  let energy = 0;
+  for (let i = pieceAt(atMm, fromMm); i + 1 < atMm.length && (atMm[i] ?? 0) < toMm; i += 1) {
+    const [startMm, endMm] = [atMm[i] ?? 0, atMm[i + 1] ?? 0];
+    if (!(endMm > startMm)) continue;
+    const [v0, v1] = [speedMmPerS[i] ?? 0, speedMmPerS[i + 1] ?? 0];
+    const shareAt = (mm: number): number =>
+      Math.min(1, Math.max(0, (mm - startMm) / (endMm - startMm)));
+    const speedOf = (mm: number): number => Math.sqrt(v0 * v0 + shareAt(mm) * (v1 * v1 - v0 * v0));
+    const [from, to] = [speedOf(fromMm), speedOf(toMm)];
+    const pieceS = (atS[i + 1] ?? 0) - (atS[i] ?? 0);
+    const seconds =
+      v0 === v1 ? pieceS * (shareAt(toMm) - shareAt(fromMm)) : (pieceS * (to - from)) / (v1 - v0);
+    energy += seconds * meanPower(from, to, powerAt, kinks);
+  }
+  return energy;
+};
+
+/** Mean over a stretch of time in which the speed runs evenly from one figure to another. */
+const meanPower = (
+  from: number,
+  to: number,
+  powerAt: (speed: number) => number,
+  kinks: readonly number[],
+): number => {
+  if (from === to) return powerAt(from);
+  const within = kinks.filter((kink) => (kink - from) * (kink - to) < 0);
+  const marks = [from, ...within, to].sort((a, b) => (to > from ? a - b : b - a));
+  return marks.reduce((sum, mark, i) => {
+    const before = marks[i - 1] ?? mark;
+    const part = (mark - before) / (to - from);
+    const mean = nodes.x.reduce(
+      (total, x, k) => total + (nodes.weights[k] ?? 0) * powerAt(before + x * (mark - before)),
+      0,
+    );
+    return sum + part * mean;
+  }, 0);
+};
