@@ -19,10 +19,13 @@ export interface ConditionalShape {
   readonly below: Float64Array;
   readonly above: Float64Array;
   /** To a value of z(ln σ), and to the scales of scatter that stand in `z`. */
-  readonly moveTo: (position: number, z: Float64Array, scale: number) => void;
+  readonly moveTo: (position: number, z: Float64Array) => void;
   /** mode + root·steps */
   readonly place: (steps: Float64Array, into: Float64Array) => void;
-  readonly logDensity: (at: Float64Array) => number;
+  /** The steps that lead to a point: for {@link logDensity}. */
+  readonly stepsTo: (at: Float64Array, steps: Float64Array) => void;
+  /** Log density of the draw with these steps, the whole shape being `scale` times as wide. */
+  readonly logDensity: (steps: Float64Array, scale: number) => number;
 }
 
 /** The prior's curvature is 1; where the likelihood curves the other way the draws may get twice as wide, no wider. */
@@ -58,14 +61,14 @@ export const conditionalShape = (
   const isBatch = (i: number): boolean =>
     layout.batch >= 0 && i >= layout.batch && (layout.sheet < 0 || i < layout.sheet);
 
-  const moveTo = (position: number, z: Float64Array, scale: number): void => {
+  const moveTo = (position: number, z: Float64Array): void => {
     const { left, right, part } = between(nodes, position);
     const sheets = layout.sheetSd < 0 ? 1 : halfNormal(z[layout.sheetSd] ?? 0) / heldHalfNormal;
     const batches = layout.batchSd < 0 ? 1 : halfNormal(z[layout.batchSd] ?? 0) / heldHalfNormal;
     free.forEach((i, a) => {
       stretch[a] = isSheet(i) ? sheets : isBatch(i) ? batches : 1;
-      below[i] = scale * mix(left.below, right.below, i, part);
-      above[i] = scale * mix(left.above, right.above, i, part);
+      below[i] = mix(left.below, right.below, i, part);
+      above[i] = mix(left.above, right.above, i, part);
     });
     for (let a = 0; a < n; a += 1) {
       const row = (free[a] ?? 0) * layout.size;
@@ -102,20 +105,27 @@ export const conditionalShape = (
   };
 
   /** steps = Lᵀ·(z − mode). */
-  const logDensity = (at: Float64Array): number => {
+  const stepsTo = (at: Float64Array, steps: Float64Array): void => {
     for (let a = 0; a < n; a += 1) away[a] = (at[free[a] ?? 0] ?? 0) - (mode[a] ?? 0);
-    let log = logScale;
     for (let a = 0; a < n; a += 1) {
       let step = 0;
       for (let b = a; b < n; b += 1) step += (factor[b * n + a] ?? 0) * (away[b] ?? 0);
-      const i = free[a] ?? 0;
-      const standard = step / ((step < 0 ? below[i] : above[i]) ?? 1);
-      log -= 0.5 * standard * standard;
+      steps[free[a] ?? 0] = step;
     }
-    return log;
   };
 
-  return { below, above, moveTo, place, logDensity };
+  const logDensity = (steps: Float64Array, scale: number): number => {
+    let squares = 0;
+    for (let a = 0; a < n; a += 1) {
+      const i = free[a] ?? 0;
+      const step = steps[i] ?? 0;
+      const standard = step / ((step < 0 ? below[i] : above[i]) ?? 1);
+      squares += standard * standard;
+    }
+    return logScale - n * Math.log(scale) - (0.5 * squares) / (scale * scale);
+  };
+
+  return { below, above, moveTo, place, stepsTo, logDensity };
 };
 
 const solveInto = (lower: Float64Array, n: number, b: Float64Array, into: Float64Array): void => {

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { plainStudy } from '../../../test/plainStudy.ts';
 import type { Grade } from '../reading/grade.ts';
 import { compileStudy } from './compileStudy.ts';
-import { meanSdOf, posteriorOf } from './posterior.ts';
+import { meanSdOf, posteriorOf, thinned } from './posterior.ts';
 import { priors } from './priors.ts';
 
 describe('the posterior', () => {
@@ -35,6 +35,26 @@ describe('the posterior', () => {
         expect(posterior.sigma.every((sigma) => sigma > 0)).toBe(true);
       }),
       { numRuns: 40 },
+    );
+  });
+
+  it('keeps its means and spreads when carried by fewer points', () => {
+    const cells = [10, 12, 14, 16, 18, 20].map((speedMmPerS, i) => ({
+      powerPct: 30,
+      speedMmPerS,
+      grade: i < 3 ? ('out' as const) : ('stays' as const),
+    }));
+    const { model } = compileStudy(plainStudy({ cells, ask: { powerPct: 30 } }));
+    const whole = posteriorOf(model, priors.links);
+    const fewer = thinned(whole, 600);
+    expect(fewer.count).toBe(600);
+    const lnSigma = [whole, fewer].map((p) => meanSdOf(p, (i) => Math.log(p.sigma[i] ?? 1)));
+    const lnV50 = [whole, fewer].map((p) => meanSdOf(p, (i) => p.lnV50[i] ?? 0));
+    // Resampled in the order of σ, so σ is kept best.
+    expect(Math.abs((lnSigma[0]?.mean ?? 1) - (lnSigma[1]?.mean ?? 0))).toBeLessThan(0.005);
+    expect((lnSigma[1]?.sd ?? 0) / (lnSigma[0]?.sd ?? 1)).toBeCloseTo(1, 2);
+    expect(Math.abs((lnV50[0]?.mean ?? 1) - (lnV50[1]?.mean ?? 0))).toBeLessThan(
+      0.15 * (lnV50[0]?.sd ?? 0),
     );
   });
 

@@ -152,6 +152,48 @@ export const marginAt = (posterior: Posterior, point: number, cut: Observation):
   (posterior.sheet[cut.sheet]?.[point] ?? 0) -
   cut.lnSpeed;
 
+/**
+ * The posterior carried by fewer points of equal weight, by systematic resampling in rising order of σ (Kitagawa 1996,
+ * J. Comput. Graph. Stat. 5:1): for probabilities of which two digits are shown. O(points).
+ */
+export const thinned = (posterior: Posterior, count: number): Posterior => {
+  const { sigma, weight } = posterior;
+  const order = Uint32Array.from(sigma, (_, i) => i).sort(
+    (i, j) => (sigma[i] ?? 0) - (sigma[j] ?? 0),
+  );
+  const chosen = new Uint32Array(count);
+  let reached = 0;
+  let next = 0;
+  for (const i of order) {
+    reached += weight[i] ?? 0;
+    while (next < count && (next + 0.5) / count <= reached) {
+      chosen[next] = i;
+      next += 1;
+    }
+  }
+  chosen.fill(order.at(-1) ?? 0, next);
+  const kept = (values: Float64Array): Float64Array =>
+    Float64Array.from(chosen, (i) => values[i] ?? 0);
+  return {
+    ...posterior,
+    count,
+    weight: new Float64Array(count).fill(1 / count),
+    link: Uint8Array.from(chosen, (i) => posterior.link[i] ?? 0),
+    lnV50: kept(posterior.lnV50),
+    powerExponent: kept(posterior.powerExponent),
+    sigma: kept(posterior.sigma),
+    hangBand: kept(posterior.hangBand),
+    flawsPerMetre: kept(posterior.flawsPerMetre),
+    sheetSd: kept(posterior.sheetSd),
+    batchSd: kept(posterior.batchSd),
+    thicknessExponent: kept(posterior.thicknessExponent),
+    passesExponent: kept(posterior.passesExponent),
+    air: posterior.air.map(kept),
+    batch: posterior.batch.map(kept),
+    sheet: posterior.sheet.map(kept),
+  };
+};
+
 /** Weighted mean and standard deviation of one column. */
 export const meanSdOf = (
   posterior: Posterior,

@@ -182,6 +182,7 @@ const drawFrom = (
   const local = conditionalShape(nodes, layout, held, heldScale);
   const steady = conditionalShape(nodes, layout, held, heldScale);
   const steps = new Float64Array(size);
+  const otherSteps = new Float64Array(size);
   return (cube, into) => {
     const { position, logDensity } = marginal(cube(lnSigma));
     let log = logDensity;
@@ -192,13 +193,18 @@ const drawFrom = (
       into[axis] = z;
       log += halfLog + logSum(normalLog(z, 0, 1), normalLog(z, mean, sd));
     }
-    local.moveTo(position, into, 1);
-    steady.moveTo(Math.max(position, summitPosition), into, steadyScale);
-    const drawn = cube(size) < steadyShare ? steady : local;
+    local.moveTo(position, into);
+    // From the mode's own ln σ upwards the steady shape is the local one, only wider.
+    const apart = position < summitPosition;
+    if (apart) steady.moveTo(summitPosition, into);
+    const wide = apart ? steady : local;
+    const fromWide = cube(size) < steadyShare;
+    const [drawn, other] = fromWide ? [wide, local] : [local, wide];
+    const scale = fromWide ? steadyScale : 1;
     for (let j = 0; j < size; j += 1) {
       if (held.includes(j)) continue;
-      const low = drawn.below[j] ?? 1;
-      const high = drawn.above[j] ?? 1;
+      const low = scale * (drawn.below[j] ?? 1);
+      const high = scale * (drawn.above[j] ?? 1);
       const share = low / (low + high);
       const u = cube(j);
       // Two-piece normal: mass in proportion to the scales, so that the density is one curve.
@@ -208,12 +214,18 @@ const drawFrom = (
           : high * normalQuantile(0.5 + (0.5 * (u - share)) / (1 - share));
     }
     drawn.place(steps, into);
+    if (apart) other.stepsTo(into, otherSteps);
+    const localSteps = apart && fromWide ? otherSteps : steps;
+    const wideSteps = apart && !fromWide ? otherSteps : steps;
     return (
       log +
       logSum(
-        Math.log(1 - steadyShare) + local.logDensity(into),
-        Math.log(steadyShare) + steady.logDensity(into),
+        logLocalShare + local.logDensity(localSteps, 1),
+        logSteadyShare + wide.logDensity(wideSteps, steadyScale),
       )
     );
   };
 };
+
+const logLocalShare = Math.log(1 - steadyShare);
+const logSteadyShare = Math.log(steadyShare);

@@ -3,6 +3,7 @@ import type { Grade } from '../reading/grade.ts';
 import type { CellRemark } from './fitAnswer.ts';
 import type { Fit } from './fit.ts';
 import { gradeProbabilities } from './gradeProbability.ts';
+import { thinned } from './posterior.ts';
 
 /** A grade less probable than this asks for a second look. */
 const lookAgainBelow = 0.02;
@@ -12,8 +13,12 @@ const toldNothingAbove = 0.95;
 /** How probable each grade of each graded cell was, by everything known. */
 export type GradeOdds = readonly (Readonly<Record<Grade, number>> | null)[];
 
-/** Null where a cell was not graded, or its power says nothing. O(distinct cells · points). */
-export const gradeOdds = ({ study, compiled, posterior }: Fit): GradeOdds => {
+/** Enough for a probability of 0.02 good to about 0.005. */
+const pointsForOdds = 600;
+
+/** Null where a cell was not graded, or its power says nothing. O(distinct cells · {@link pointsForOdds}). */
+export const gradeOdds = ({ study, compiled, posterior: whole }: Fit): GradeOdds => {
+  const posterior = thinned(whole, pointsForOdds);
   const known = new Map<string, Readonly<Record<Grade, number>> | null>();
   return study.cells.map((cell, cellIndex) => {
     if (cell.grade === undefined || cell.spoilt !== undefined) return null;
