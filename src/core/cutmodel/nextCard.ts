@@ -145,12 +145,19 @@ const candidateCards = (
     (n) => n <= most,
   );
   const beliefs = powers.map((powerPct) => beliefAt(found, powerPct));
+  const mostSpeed = found.study.machine.speedRangeMmPerS[1];
+  const doubling = doublingCard(found, beliefs, most, cellsWanted);
+  if (doubling) return [doubling];
   const seen = new Set<string>();
   const cards: (readonly TrialRung[])[] = [];
   for (const low of lowEnds) {
     for (const high of found.evidence.graded > 0 ? highEnds : highEndsAtFirst) {
       for (const count of counts) {
-        const card = ladder(found, beliefs, low, high, count, cellsWanted);
+        const card = ladder(beliefs, count, cellsWanted, (belief, part) => {
+          const at = low + (high - low) * part;
+          const wanted = Math.exp(belief.lnV50 + at * belief.spread);
+          return Math.min(mostSpeed, Math.max(belief.slowestMmPerS, wanted));
+        });
         const key = JSON.stringify(card);
         if (card.length > 0 && !seen.has(key)) {
           seen.add(key);
@@ -189,25 +196,52 @@ const beliefAt = ({ study, posterior, compiled, decision }: Fit, powerPct: numbe
   };
 };
 
-const ladder = (
-  found: Fit,
+/** Where a card came out whole, or not at all, the next reaches at least this many times as far. */
+const reach = 2;
+
+/**
+ * The card after one that was all out, or not out at all: the believed changeover is then the believer's own, not the
+ * sheet's, so the ladder goes on from the last speed cut, at least {@link reach} times as far. Null otherwise.
+ */
+const doublingCard = (
+  { study, evidence }: Fit,
   beliefs: readonly Belief[],
-  low: number,
-  high: number,
   rungs: number,
   cellsWanted: number,
+): readonly TrialRung[] | null => {
+  const { graded, outCells, notOutCells, fastestMmPerS, slowestMmPerS, hasHabit, hasTally } =
+    evidence;
+  if (graded === 0 || hasHabit || hasTally || (outCells > 0 && notOutCells > 0)) return null;
+  const [least, most] = study.machine.speedRangeMmPerS;
+  const allOut = notOutCells === 0;
+  const from = (allOut ? fastestMmPerS : slowestMmPerS) ?? least;
+  return ladder(beliefs, rungs, cellsWanted, (belief, part) => {
+    const believed = Math.exp(belief.lnV50 + (allOut ? 0.8 : -1.9) * belief.spread);
+    const to = allOut ? Math.max(believed, reach * from) : Math.min(believed, from / reach);
+    // The last speed cut is known: the first rung stands one step beyond it.
+    const beyond = (part + 0.5) / 1.5;
+    return Math.min(most, Math.max(least, from * (to / from) ** beyond));
+  });
+};
+
+/**
+ * Rungs that go to the powers in turn, each power with a ladder of its own over the whole range. `speedAt` gives the speed
+ * wanted at a part of the way, 0 to 1.
+ */
+const ladder = (
+  beliefs: readonly Belief[],
+  rungs: number,
+  cellsWanted: number,
+  speedAt: (belief: Belief, part: number) => number,
 ): readonly TrialRung[] => {
-  const mostSpeed = found.study.machine.speedRangeMmPerS[1];
   const typed = new Map<string, { powerPct: number; speedMmPerS: number }>();
   for (let r = 0; r < rungs; r += 1) {
     const belief = beliefs[r % beliefs.length];
     if (!belief) continue;
-    const { powerPct, lnV50, spread, slowestMmPerS } = belief;
-    // Each power gets a ladder of its own over the whole range.
     const own = Math.floor((rungs - 1 - (r % beliefs.length)) / beliefs.length);
     const step = Math.floor(r / beliefs.length);
-    const at = own === 0 ? 0.5 * (low + high) : low + ((high - low) * step) / own;
-    const wanted = Math.min(mostSpeed, Math.max(slowestMmPerS, Math.exp(lnV50 + at * spread)));
+    const { powerPct } = belief;
+    const wanted = speedAt(belief, own === 0 ? 0.5 : step / own);
     const speedMmPerS = nearestStep(wanted);
     typed.set(`${String(powerPct)}/${String(speedMmPerS)}`, { powerPct, speedMmPerS });
   }
