@@ -219,7 +219,7 @@ describe('limits', () => {
   });
 
   it('of energy: no cell above three times what was believed, no mark that would cut', () => {
-    const slowed = write.gcode(card).replaceAll(/F690 S340/g, 'F200 S340');
+    const slowed = write.gcode(card).replaceAll(/F600 S340/g, 'F200 S340');
     expect(faults(check(slowed, { card }))).toContain('check-above-energy-ceiling E1');
     const hotMarks = write.gcode(card).replaceAll('F5400 S140', 'F1200 S340');
     expect(faults(check(hotMarks, { card }))).toContain('check-marks-would-cut');

@@ -4,14 +4,22 @@ import { rungsLeft } from './checkRequest.ts';
 import type { CardRequest } from './cardRequest.ts';
 import { nearestStep, nextStep, stepNotFaster, stepNotSlower } from '../machine/speedSteps.ts';
 
-/** As many factors, evenly spaced in ln from 1/e^h to e^h; one alone is 1. */
-const factors = (count: number, halfRangeLn: number): readonly number[] =>
+/** As many factors, evenly spaced in ln from 1/e^below to e^above; one alone is 1. */
+const factors = (count: number, belowLn: number, aboveLn: number): readonly number[] =>
   count === 1
     ? [1]
-    : Array.from({ length: count }, (_, i) => Math.exp(halfRangeLn * ((2 * i) / (count - 1) - 1)));
+    : Array.from({ length: count }, (_, i) =>
+        Math.exp(-belowLn + ((belowLn + aboveLn) * i) / (count - 1)),
+      );
 
 /** How far a ladder reaches in ln speed either way: 1.3 sd of what is believed, at least 0.2 (18 %), at most 0.6. */
 const reachOf = (lnSd: number): number => Math.min(0.6, Math.max(0.2, 1.3 * lnSd));
+
+/**
+ * The side on which everything comes out reaches further: the setting that will be promised lies there, well below the
+ * changeover, and must not be a guess beyond the last cell.
+ */
+const surerSide = 4 / 3;
 
 /** The usual gain of a second pass in speed, 2^0.8 (the middle of the cut model's prior on passes). */
 const passExponent = 0.8;
@@ -73,8 +81,9 @@ const speedLadder = (
     Math.max(leastMmPerS, slowestAllowed(powerPct, passes, request.believed)),
   );
   const most = stepNotFaster(mostMmPerS);
+  const reach = reachOf(lnSd);
   const speeds: number[] = [];
-  for (const factor of factors(count, reachOf(lnSd))) {
+  for (const factor of factors(count, surerSide * reach, reach)) {
     const wanted = nearestStep(Math.min(most, Math.max(least, centre * factor)));
     const last = speeds.at(-1);
     const speed = last !== undefined && wanted <= last ? nextStep(last) : wanted;
@@ -85,7 +94,7 @@ const speedLadder = (
 
 const powersAround = (request: CardRequest, count: number): readonly number[] => {
   const most = Math.min(request.machine.maxPowerPct, request.ratedPowerPct ?? 100);
-  const powers = factors(count, 0.25).map((factor) =>
+  const powers = factors(count, 0.25, 0.25).map((factor) =>
     Math.max(1, Math.min(Math.floor(most), Math.round(request.powerPct * factor))),
   );
   return [...new Set(powers)];
@@ -99,8 +108,9 @@ const powerLadder = (request: CardRequest, count: number): readonly Setting[] =>
     Math.min(mostMmPerS, Math.max(leastMmPerS, request.speedMmPerS ?? v50MmPerS)),
   );
   const most = Math.floor(Math.min(request.machine.maxPowerPct, request.ratedPowerPct ?? 100));
+  const reach = reachOf(lnSd);
   const powers = new Set<number>();
-  for (const factor of factors(count, reachOf(lnSd))) {
+  for (const factor of factors(count, reach, surerSide * reach)) {
     const wanted = Math.round(request.powerPct * factor);
     const power = Math.min(most, Math.max(1, wanted, ...[...powers].map((taken) => taken + 1)));
     if (speed >= slowestAllowed(power, 1, request.believed)) powers.add(power);
