@@ -6,8 +6,15 @@ import type { CutStudy } from '../src/core/cutmodel/cutStudy.ts';
 import { seededRandom } from '../src/num/seededRandom.ts';
 import { ordinaryTraits, virtualWorkshop } from '../src/core/virtual/virtualWorkshop.ts';
 import { cardToSvg } from './cardToSvg.ts';
+import { motionReport } from './motion/motionReport.ts';
 import { planLongLine } from './motion/planLongLine.ts';
 import { startToHealthMs } from './startToHealth.ts';
+
+// How near motion comes, rather than how fast: minutes, so only when asked for with `npm run -s bench -- motion`.
+if (process.argv[2] === 'motion') {
+  for (const line of motionReport()) process.stdout.write(`${line}\n`);
+  process.exit(0);
+}
 
 /** Medians of repeated runs in one process; every line names what it timed and how often. */
 const medianMs = (runs: number, act: () => unknown): number => {

@@ -58,6 +58,24 @@ describe('leastSquares', () => {
     );
   });
 
+  it('ends at the best place between bounds: there no free parameter has a slope, and no other lies lower', () => {
+    const data = [20, 60, 120, 200, 400].map((x) => [80 * (1 - Math.exp(-0.01 * x)), x] as const);
+    const bound = fc.double({ min: 60, max: 78, noNaN: true });
+    fc.assert(
+      fc.property(bound, fc.double({ min: 0.001, max: 0.05, noNaN: true }), (most, b) => {
+        const bounds = { least: [1, 0.0005], most: [most, 0.1] };
+        const fit = leastSquares(growth(data), [10, 0.003], bounds);
+        expect(fit.ok).toBe(true);
+        if (!fit.ok) return;
+        // What made the data lies beyond the bound: so the fit rests on it.
+        expect(fit.parameters[0]).toBe(most);
+        expect(fit.unscaledCovariance[0]).toEqual([0, 0]);
+        const there = growth(data)([most, b]).values;
+        expect(fit.rss).toBeLessThanOrEqual(there.reduce((sum, r) => sum + r * r, 0) + 1e-9);
+      }),
+    );
+  });
+
   it('says when parameters cannot be told apart', () => {
     const sum = ([a = NaN, b = NaN]: readonly number[]): Residuals => ({
       values: [a + b - 1, 2 * (a + b) - 2.1],

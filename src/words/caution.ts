@@ -8,6 +8,7 @@ export const cautionActs = [
   'focus',
   'airComparison',
   'photo',
+  'timedJobs',
 ] as const;
 
 export type CautionAct = (typeof cautionActs)[number];

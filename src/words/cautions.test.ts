@@ -35,6 +35,7 @@ describe('cautions', () => {
     expect(said('card')).toMatch(/CO2 extinguisher/);
     expect(said('newMaterial')).toMatch(/0\.75 ppm.*0\.016 ppm/);
     expect(said('current')).toMatch(/Danger of death.*licensed electrician/);
+    expect(said('timedJobs')).toMatch(/[Dd]isarm the beam/);
   });
 
   it('keep a source, or the lack of one, beside each', () => {

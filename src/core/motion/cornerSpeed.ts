@@ -20,11 +20,12 @@ export const cornerSpeed = (
   outY: number,
 ): number => {
   const [turnX, turnY] = [outX - inX, outY - inY];
-  const turn = Math.hypot(turnX, turnY);
+  const turn = Math.sqrt(turnX * turnX + turnY * turnY);
   if (turn < straightOn) return Infinity;
   switch (rule.rule) {
     case 'junction-deviation': {
-      const s = Math.hypot(inX + outX, inY + outY) / 2;
+      const [sumX, sumY] = [inX + outX, inY + outY];
+      const s = Math.sqrt(sumX * sumX + sumY * sumY) / 2;
       if (s === 0 || rule.deviationMm === 0) return 0;
       const c = turn / 2;
       return Math.sqrt(accelerationMmPerS2 * rule.deviationMm * s * (1 + s)) / c;

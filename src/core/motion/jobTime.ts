@@ -74,7 +74,7 @@ export const jobTime = (
         cornersS += move.passes * (plan.seconds - unhindered);
         delaysS += move.passes * (motion.lineDelayS ?? 0);
         cutMm += move.passes * plan.lengthMm;
-        at = endOf(move.points, move.passes) ?? at;
+        at = endOfLine(move.points, move.passes) ?? at;
       }
     }
   }
@@ -93,10 +93,11 @@ export const wholeJobTime = (
   return { ...found, seconds: found.seconds + once, delaysS: found.delaysS + once };
 };
 
-const travelSeconds = (
+/** From rest to rest, straight; with a speed of its own where a program feeds without the beam. */
+export const travelSeconds = (
   lengthMm: number,
   motion: MotionValues,
-  speedMmPerS: number | undefined,
+  speedMmPerS?: number,
 ): number => {
   const rapid = speedMmPerS === undefined;
   const move = trapezoid({
@@ -112,5 +113,5 @@ const travelSeconds = (
 };
 
 /** Where a line in so many passes leaves the head. */
-const endOf = (points: Polyline, passes: number): Point | undefined =>
+export const endOfLine = (points: Polyline, passes: number): Point | undefined =>
   passes % 2 === 1 || isClosed(points) ? points.at(-1) : points[0];

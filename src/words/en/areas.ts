@@ -8,6 +8,7 @@ import { formatWords } from './formats.ts';
 import { httpWords } from './http.ts';
 import { programWords } from './program.ts';
 import { machineWords } from './machine.ts';
+import { motionWords } from './motion.ts';
 import { readingWords } from './reading.ts';
 import { referenceWords } from './reference.ts';
 import { stockWords } from './stock.ts';
@@ -31,6 +32,7 @@ export const areas: readonly AreaWords[] = [
   storeWords,
   referenceWords,
   machineWords,
+  motionWords,
   unitWords,
   webWords,
 ];

@@ -192,6 +192,24 @@ const photo: readonly Caution[] = [
   line('photo-may-be-wrong', 'Reading by photo may be wrong. Check by hand which pieces fell out.'),
 ];
 
+const timedJobs: readonly Caution[] = [
+  // safety rule of this tool: timed jobs run with the beam disarmed
+  essential(
+    'beam-disarmed',
+    'Disarm the beam as the maker’s manual says, and see that it is off, before a job is run for its time. Do not only set the power to 0 %: some tubes fire at 0.',
+  ),
+  // common practice, no source
+  essential(
+    'head-runs-free',
+    'Lid shut, bed empty, clips off. The head moves fast over the whole bed: stay beside it, a hand at the emergency stop.',
+  ),
+  // common practice, no source
+  line(
+    'arm-it-again',
+    'The beam is still a beam when it is armed again: treat the machine as live.',
+  ),
+];
+
 /** The cautions in English, by act. What each rests on stands above it; "seen" means that the page was read. */
 export const cautionsInEnglish: Readonly<Record<CautionAct, readonly Caution[]>> = {
   always,
@@ -202,4 +220,5 @@ export const cautionsInEnglish: Readonly<Record<CautionAct, readonly Caution[]>>
   focus,
   airComparison,
   photo,
+  timedJobs,
 };
