@@ -22,10 +22,18 @@ const study: CutStudy = {
 };
 
 describe('the answer that suits an aim', () => {
-  it('is the plain answer where the fastest is wanted, or the power is said', () => {
-    expect(answerForAim(study, 'fastest')).toEqual(fitStudy(study));
+  it('is the plain answer where the power is said', () => {
     const asked = { ...study, ask: { powerPct: 30 } };
     expect(answerForAim(asked, 'gentlest')).toEqual(fitStudy(asked));
+  });
+
+  it.each([40, 41])('sends nobody to a power beyond the highest that cut, here %d', (highest) => {
+    const tried = cells.map((cell) =>
+      cell.powerPct === 40 ? { ...cell, powerPct: highest } : cell,
+    );
+    const { recommended, line } = answerForAim({ ...study, cells: tried }, 'fastest');
+    expect(recommended?.powerPct).toBe(highest);
+    expect(line.at(-1)?.powerPct).toBe(100);
   });
 
   it('takes less power for a gentle tube, and still holds', () => {

@@ -95,7 +95,7 @@ const forecast = (decision: Decision, powerPct: number, speedMmPerS: number): Se
 /** Most points of the line. */
 const mostPowers = 45;
 
-/** Whole per cents from the least power at which something came out up to the limit, and the asked power among them. */
+/** Whole per cents from the least power at which something came out up to the limit; the asked power and those tried among them. */
 const powersOfLine = ({ evidence, study }: Fit, limitPct: number): readonly number[] => {
   const least = Math.ceil(Math.min(...evidence.out.map((cell) => cell.powerPct)) - 1e-9);
   const most = Math.floor(limitPct + 1e-9);
@@ -104,7 +104,11 @@ const powersOfLine = ({ evidence, study }: Fit, limitPct: number): readonly numb
   const powers = new Set<number>([most]);
   for (let power = least; power <= most; power += step) powers.add(power);
   const asked = study.ask.powerPct;
-  if (asked !== undefined && asked >= least && asked <= limitPct) powers.add(asked);
+  const named = [
+    ...evidence.out.map((spot) => spot.powerPct),
+    ...(asked === undefined ? [] : [asked]),
+  ];
+  for (const power of named) if (power >= least && power <= limitPct) powers.add(power);
   return [...powers].sort((a, b) => a - b);
 };
 
