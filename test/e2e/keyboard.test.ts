@@ -1,24 +1,13 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launchBrowser } from './browser.ts';
-import { answerText, cellsOn, desk, visit } from './page.ts';
-import { runServer, type RunningServer } from './server.ts';
+import { describe, expect, it } from 'vitest';
+import { answerText, cellsOn, desk } from './page.ts';
+import { openWorkshop } from './workshop.ts';
 
-let browser: Browser;
-let server: RunningServer;
-beforeAll(async () => {
-  browser = await launchBrowser();
-  server = await runServer();
-});
-afterAll(async () => {
-  await browser.close();
-  await server.remove();
-});
+const workshop = openWorkshop();
 
 describe('with the keyboard alone', () => {
   it('a card is read, corrected, undone, and its setting kept', async () => {
-    const { page, complaints, close } = await visit(browser, { viewport: desk });
-    await page.goto(server.base);
+    const { page, complaints, close } = await workshop.visit({ viewport: desk });
+    await page.goto(workshop.base);
     const cells = await cellsOn(page);
     const speedOf = new Map(cells.map(({ id, speed }) => [id, speed]));
     const median = [...speedOf.values()].sort((a, b) => a - b)[6] ?? 0;

@@ -1,19 +1,9 @@
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launchBrowser } from './browser.ts';
-import { cellsOn, desk, phone, visit } from './page.ts';
-import { runServer, type RunningServer } from './server.ts';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { cellsOn, desk, phone } from './page.ts';
+import { openWorkshop } from './workshop.ts';
 
-let browser: Browser;
-let server: RunningServer;
-beforeAll(async () => {
-  browser = await launchBrowser();
-  server = await runServer();
-});
-afterAll(async () => {
-  await browser.close();
-  await server.remove();
-});
+const workshop = openWorkshop();
 
 const allSaved = (page: Page) => page.getByText('All saved').waitFor({ state: 'attached' });
 
@@ -32,18 +22,18 @@ interface StoredStudy {
 }
 
 const storedStudy = async (): Promise<StoredStudy> => {
-  const home = (await fetch(`${server.base}/api/home`).then((r) => r.json())) as {
+  const home = (await fetch(`${workshop.base}/api/home`).then((r) => r.json())) as {
     latest: { study: { id: string } };
   };
-  return (await fetch(`${server.base}/api/studies/${home.latest.study.id}`).then((r) =>
+  return (await fetch(`${workshop.base}/api/studies/${home.latest.study.id}`).then((r) =>
     r.json(),
   )) as StoredStudy;
 };
 
 describe('nothing that was tapped is lost', () => {
   it('through a reload in the middle of a card', async () => {
-    const { page, close } = await visit(browser, { viewport: phone });
-    await page.goto(server.base);
+    const { page, close } = await workshop.visit({ viewport: phone });
+    await page.goto(workshop.base);
     const [first, second, third] = await cellsOn(page);
     for (const cell of [first, second, third]) await page.click(`[data-cell="${cell?.id ?? ''}"]`);
     await page.reload(); // at once: whether the last tap had reached the server does not matter
@@ -57,8 +47,8 @@ describe('nothing that was tapped is lost', () => {
   });
 
   it('through the death of the server between two taps', async () => {
-    const { page, close } = await visit(browser, { viewport: phone });
-    await page.goto(server.base);
+    const { page, close } = await workshop.visit({ viewport: phone });
+    await page.goto(workshop.base);
     await page.getByRole('link', { name: 'Go on reading' }).click();
     const unread = Object.entries(
       await states(page).then(async () => {
@@ -70,13 +60,13 @@ describe('nothing that was tapped is lost', () => {
     await page.click(`[data-cell="${a ?? ''}"]`);
     await allSaved(page);
 
-    await server.kill();
+    await workshop.killServer();
     await page.click(`[data-cell="${b ?? ''}"]`);
     await page.click(`[data-cell="${c ?? ''}"]`);
     await page.getByText(/kept here until the workshop computer answers/).waitFor();
     await page.waitForSelector('.answer-sentence'); // the answer needs no server
 
-    await server.start();
+    await workshop.startServer();
     await allSaved(page);
     const { study } = await storedStudy();
     for (const id of [a, b, c]) {
@@ -86,17 +76,17 @@ describe('nothing that was tapped is lost', () => {
   });
 
   it('through the death of the server and of the page', async () => {
-    const { page, close } = await visit(browser, { viewport: phone });
-    await page.goto(server.base);
+    const { page, close } = await workshop.visit({ viewport: phone });
+    await page.goto(workshop.base);
     await page.getByRole('link', { name: 'Go on reading' }).click();
     await cellsOn(page);
     const [open] = Object.entries(await states(page)).filter(([, state]) => state === 'unread');
-    await server.kill();
+    await workshop.killServer();
     await page.click(`[data-cell="${open?.[0] ?? ''}"]`);
     await page.getByText(/kept here until the workshop computer answers/).waitFor();
     await page.goto('about:blank');
-    await server.start();
-    await page.goto(server.base);
+    await workshop.startServer();
+    await page.goto(workshop.base);
     await allSaved(page);
     const { study } = await storedStudy();
     expect(study.events.filter(({ cell }) => cell === open?.[0])).toHaveLength(1);
@@ -105,12 +95,12 @@ describe('nothing that was tapped is lost', () => {
 
   it('between the phone at the machine and the desk: each sees what the other taps', async () => {
     const [phoneVisit, deskVisit] = [
-      await visit(browser, { viewport: phone }),
-      await visit(browser, { viewport: desk }),
+      await workshop.visit({ viewport: phone }),
+      await workshop.visit({ viewport: desk }),
     ];
     const [atPhone, atDesk] = [phoneVisit.page, deskVisit.page];
     for (const page of [atPhone, atDesk]) {
-      await page.goto(server.base);
+      await page.goto(workshop.base);
       await page.getByRole('link', { name: 'Go on reading' }).click();
       await cellsOn(page);
     }

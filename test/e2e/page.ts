@@ -13,14 +13,13 @@ export interface OpenedPage {
   readonly close: () => Promise<void>;
 }
 
+export interface VisitOptions {
+  readonly viewport: { readonly width: number; readonly height: number };
+  readonly colorScheme?: 'light' | 'dark';
+}
+
 /** A fresh visitor: empty storage, no cookies. */
-export const visit = async (
-  browser: Browser,
-  options: {
-    readonly viewport: { readonly width: number; readonly height: number };
-    readonly colorScheme?: 'light' | 'dark';
-  },
-): Promise<OpenedPage> => {
+export const visit = async (browser: Browser, options: VisitOptions): Promise<OpenedPage> => {
   const context = await browser.newContext({ colorScheme: 'light', ...options });
   const page = await context.newPage();
   const complaints: string[] = [];
@@ -31,20 +30,39 @@ export const visit = async (
   return { page, complaints, close: () => context.close() };
 };
 
-/** Every cell of the card on the bench: its name and its speed as its own words say it. */
-export const cellsOn = async (page: Page): Promise<{ id: string; speed: number }[]> => {
+/** A cell as its own words say it. */
+export interface CellOnBench {
+  readonly id: string;
+  readonly speed: number;
+  readonly power: number;
+  readonly passes: number;
+}
+
+/** Every cell of the card on the bench. */
+export const cellsOn = async (page: Page): Promise<CellOnBench[]> => {
   await page.waitForSelector('[data-cell]');
   return page.$$eval('[data-cell]', (buttons) =>
-    buttons.map((button) => ({
-      id: button.getAttribute('data-cell') ?? '',
-      speed: Number.parseFloat(button.textContent),
-    })),
+    buttons.map((button) => {
+      const [, speed, power, passes] =
+        /^([\d.]+) mm\/s([\d.]+)%(?: x(\d+))?/.exec(button.textContent) ?? [];
+      return {
+        id: button.getAttribute('data-cell') ?? '',
+        speed: Number(speed),
+        power: Number(power),
+        passes: Number(passes ?? '1'),
+      };
+    }),
   );
 };
 
-/** Taps a card as a workshop would find it: slow cells out, a few hang, fast ones stay. Returns the taps it took. */
-export const tapLadder = async (page: Page): Promise<number> => {
-  const cells = (await cellsOn(page)).sort((a, b) => a.speed - b.speed);
+/** How hard a cell is to cut through: faster, weaker, fewer passes. */
+const hardness = ({ speed, power, passes }: CellOnBench): number => speed / power / passes ** 0.8;
+
+/**
+ * Taps a card as a workshop would find it: the easy half out, a few hang, the hard ones stay. Returns the taps it took.
+ */
+export const tapCard = async (page: Page): Promise<number> => {
+  const cells = (await cellsOn(page)).sort((a, b) => hardness(a) - hardness(b));
   let taps = 0;
   for (const [i, { id }] of cells.entries()) {
     const share = i / cells.length;

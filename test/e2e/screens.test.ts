@@ -1,20 +1,10 @@
 import { gzipSync } from 'node:zlib';
-import type { Browser, Page } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launchBrowser } from './browser.ts';
-import { axeFindings, desk, phone, tapLadder, visit } from './page.ts';
-import { runServer, type RunningServer } from './server.ts';
+import type { Page } from 'playwright-core';
+import { beforeAll, describe, expect, it } from 'vitest';
+import { axeFindings, desk, phone, tapCard } from './page.ts';
+import { openWorkshop } from './workshop.ts';
 
-let browser: Browser;
-let server: RunningServer;
-beforeAll(async () => {
-  browser = await launchBrowser();
-  server = await runServer();
-});
-afterAll(async () => {
-  await browser.close();
-  await server.remove();
-});
+const workshop = openWorkshop();
 
 /** Opens every disclosure, so that what is one click below is looked at too. */
 const openAll = (page: Page): Promise<void> =>
@@ -44,13 +34,13 @@ interface Walked {
 
 /** Makes one of everything, so that every screen has something on it. */
 const oneOfEverything = async (): Promise<Walked> => {
-  const { page, close } = await visit(browser, { viewport: desk });
-  await page.goto(`${server.base}/sheets/new`);
+  const { page, close } = await workshop.visit({ viewport: desk });
+  await page.goto(`${workshop.base}/sheets/new`);
   await page.getByLabel('Material').fill('birch plywood');
   await page.getByRole('button', { name: 'Make a card for it' }).click();
   await page.getByRole('button', { name: 'Take it to the machine' }).click();
   await page.getByRole('link', { name: 'It is cut: read it' }).click();
-  await tapLadder(page);
+  await tapCard(page);
   await page.getByRole('button', { name: /^Keep .* in the book$/ }).click();
   await page.getByRole('link', { name: 'Open it' }).click();
   await page.getByText('Came from').waitFor();
@@ -63,13 +53,13 @@ const oneOfEverything = async (): Promise<Walked> => {
 
 describe('the first view', () => {
   it('brings at most 250 kB of script, gzipped', async () => {
-    const { page, close } = await visit(browser, { viewport: phone });
+    const { page, close } = await workshop.visit({ viewport: phone });
     const sizes: Promise<number>[] = [];
     page.on('response', (response) => {
       if (/\.js(\?|$)/.test(response.url()))
         sizes.push(response.body().then((body) => gzipSync(body).length));
     });
-    await page.goto(server.base);
+    await page.goto(workshop.base);
     await page.waitForSelector('[data-cell]');
     await page.waitForTimeout(1500); // whatever else the first view fetches
     const bytes = (await Promise.all(sizes)).reduce((sum, size) => sum + size, 0);
@@ -82,15 +72,15 @@ describe('the first view', () => {
 describe('the first screen', () => {
   it('is clean by axe, before a tap and after', async () => {
     for (const colorScheme of ['light', 'dark'] as const) {
-      const { page, close } = await visit(browser, { viewport: phone, colorScheme });
-      await page.goto(server.base);
+      const { page, close } = await workshop.visit({ viewport: phone, colorScheme });
+      await page.goto(workshop.base);
       await page.waitForSelector('[data-cell]');
       expect(await axeFindings(page), colorScheme).toEqual([]);
       await close();
     }
-    const { page, close } = await visit(browser, { viewport: phone });
-    await page.goto(server.base);
-    await tapLadder(page);
+    const { page, close } = await workshop.visit({ viewport: phone });
+    await page.goto(workshop.base);
+    await tapCard(page);
     await page.waitForSelector('.answer-cut');
     await openAll(page);
     expect(await axeFindings(page)).toEqual([]);
@@ -125,9 +115,9 @@ describe('every screen', () => {
     'is clean by axe in %s, on phone and desk',
     async (colorScheme) => {
       for (const viewport of [phone, desk]) {
-        const { page, complaints, close } = await visit(browser, { viewport, colorScheme });
+        const { page, complaints, close } = await workshop.visit({ viewport, colorScheme });
         for (const [name, address] of screens()) {
-          await page.goto(server.base + address);
+          await page.goto(workshop.base + address);
           await page.waitForLoadState('networkidle');
           await page.locator('h1').waitFor();
           await openAll(page);
@@ -144,9 +134,9 @@ describe('every screen', () => {
 
   it('fits from 360 px to 4k without scrolling sideways', async () => {
     for (const viewport of [small, huge]) {
-      const { page, close } = await visit(browser, { viewport });
+      const { page, close } = await workshop.visit({ viewport });
       for (const [name, address] of screens()) {
-        await page.goto(server.base + address);
+        await page.goto(workshop.base + address);
         await settled(page);
         await openAll(page);
         expect(await overflow(page), `${name} at ${String(viewport.width)}`).toBeLessThanOrEqual(0);
@@ -158,8 +148,8 @@ describe('every screen', () => {
 
 describe('a tap', () => {
   it('is painted at once, and answered before the thumb has moved on', async () => {
-    const { page, close } = await visit(browser, { viewport: phone });
-    await page.goto(server.base + '/cards/describe');
+    const { page, close } = await workshop.visit({ viewport: phone });
+    await page.goto(workshop.base + '/cards/describe');
     await page.getByLabel('Speeds', { exact: true }).fill('8 to 30 by 1 mm/s');
     await page.getByRole('button', { name: 'Read it' }).click();
     await page.waitForSelector('[data-cell]');

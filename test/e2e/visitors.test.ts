@@ -1,26 +1,14 @@
 import { networkInterfaces } from 'node:os';
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launchBrowser } from './browser.ts';
-import { axeFindings, cellsOn, desk, phone, picture, visit } from './page.ts';
-import { runServer, type RunningServer } from './server.ts';
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
+import { describe, expect, it } from 'vitest';
+import { axeFindings, cellsOn, desk, phone, picture } from './page.ts';
+import { openWorkshop } from './workshop.ts';
 
 describe('the example workshop', () => {
-  let server: RunningServer;
-  beforeAll(async () => {
-    server = await runServer();
-  });
-  afterAll(() => server.remove());
+  const workshop = openWorkshop();
 
   it('is one click away, says that it is invented, and is one click gone', async () => {
-    const { page, complaints, close } = await visit(browser, { viewport: phone });
-    await page.goto(server.base);
+    const { page, complaints, close } = await workshop.visit({ viewport: phone });
+    await page.goto(workshop.base);
     await cellsOn(page);
     await page.getByRole('button', { name: 'Look around an example workshop' }).click();
     await page.getByText(/invented, every figure of it/).waitFor();
@@ -30,7 +18,7 @@ describe('the example workshop', () => {
     await picture(page, 'a phone example book');
     await page.getByRole('button', { name: 'Remove the example' }).click();
     await page.getByRole('heading', { level: 1, name: 'What fell out?' }).waitFor();
-    const left: unknown = await fetch(`${server.base}/api/home`).then((reply) => reply.json());
+    const left: unknown = await fetch(`${workshop.base}/api/home`).then((reply) => reply.json());
     expect(left).toEqual({ hasWork: false, exampleOpen: false });
     expect(complaints).toEqual([]);
     await close();
@@ -43,21 +31,17 @@ const ownAddress = Object.values(networkInterfaces())
   .find((each) => each !== undefined && !each.internal && each.family === 'IPv4')?.address;
 
 describe.skipIf(ownAddress === undefined)('a phone in the same network', () => {
-  let server: RunningServer;
-  beforeAll(async () => {
-    server = await runServer(['--lan']);
-  });
-  afterAll(() => server.remove());
+  const workshop = openWorkshop(['--lan']);
 
   it('gets in by the code that only the desk shows, without a secure context', async () => {
-    const fromAfar = server.base.replace('127.0.0.1', ownAddress ?? '');
-    const deskVisit = await visit(browser, { viewport: desk });
-    await deskVisit.page.goto(`${server.base}/machine`);
+    const fromAfar = workshop.base.replace('127.0.0.1', ownAddress ?? '');
+    const deskVisit = await workshop.visit({ viewport: desk });
+    await deskVisit.page.goto(`${workshop.base}/machine`);
     const code = await deskVisit.page.locator('.pair-code').innerText();
     await picture(deskVisit.page, 'a desk invitation');
     expect(await axeFindings(deskVisit.page)).toEqual([]);
 
-    const { page, close } = await visit(browser, { viewport: phone });
+    const { page, close } = await workshop.visit({ viewport: phone });
     await page.goto(fromAfar);
     await page.getByRole('heading', { name: 'Let this phone in' }).waitFor();
     expect(await axeFindings(page)).toEqual([]);
@@ -73,7 +57,7 @@ describe.skipIf(ownAddress === undefined)('a phone in the same network', () => {
     const [first] = await cellsOn(page);
     await page.click(`[data-cell="${first?.id ?? ''}"]`);
     await page.getByText('1 of 12 cells read').waitFor();
-    await deskVisit.page.goto(server.base);
+    await deskVisit.page.goto(workshop.base);
     await deskVisit.page.getByText('1 of 12 cells read').waitFor();
     await close();
     await deskVisit.close();

@@ -1,14 +1,6 @@
-import type { Browser } from 'playwright-core';
-import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { launchBrowser } from './browser.ts';
-import { answerText, cellsOn, desk, phone, picture, tapLadder, visit } from './page.ts';
-import { runServer, type RunningServer } from './server.ts';
-
-let browser: Browser;
-beforeAll(async () => {
-  browser = await launchBrowser();
-});
-afterAll(() => browser.close());
+import { describe, expect, it } from 'vitest';
+import { answerText, cellsOn, desk, phone, picture, tapCard } from './page.ts';
+import { openWorkshop } from './workshop.ts';
 
 const cut = /^Cut at [\d.]+\u202fmm\/s, [\d.]+\u202f%\.$/;
 
@@ -16,21 +8,17 @@ describe.each([
   ['a phone', phone],
   ['a desk', desk],
 ])('the main job as a new user on %s', (where, viewport) => {
-  let server: RunningServer;
-  beforeAll(async () => {
-    server = await runServer();
-  });
-  afterAll(() => server.remove());
+  const workshop = openWorkshop();
 
   it('answers on the first screen by tapping alone', async () => {
-    const { page, complaints, close } = await visit(browser, { viewport });
-    await page.goto(server.base);
+    const { page, complaints, close } = await workshop.visit({ viewport });
+    await page.goto(workshop.base);
     expect(await page.locator('h1').innerText()).toBe('What fell out?');
-    const shown: unknown = await fetch(`${server.base}/api/home`).then((reply) => reply.json());
+    const shown: unknown = await fetch(`${workshop.base}/api/home`).then((reply) => reply.json());
     expect(shown).toMatchObject({ hasWork: false }); // nothing is saved until it is tapped
     await picture(page, `${where} first`);
 
-    await tapLadder(page);
+    await tapCard(page);
     await page.waitForSelector('.answer-cut');
     expect(await answerText(page)).toMatch(cut);
     expect(await page.locator('.answer-promise').innerText()).toBe(
@@ -42,8 +30,8 @@ describe.each([
   });
 
   it('opens on the sheet on the bed from then on', async () => {
-    const { page, close } = await visit(browser, { viewport });
-    await page.goto(server.base);
+    const { page, close } = await workshop.visit({ viewport });
+    await page.goto(workshop.base);
     await page.getByRole('heading', { level: 1, name: 'On the bed' }).waitFor();
     await page.waitForSelector('.answer-cut');
     await page.getByText('12 of 12 cells read').waitFor();
@@ -52,8 +40,8 @@ describe.each([
   });
 
   it('reads a card from the drawer: one row, odd steps, one cell missing', async () => {
-    const { page, complaints, close } = await visit(browser, { viewport });
-    await page.goto(server.base);
+    const { page, complaints, close } = await workshop.visit({ viewport });
+    await page.goto(workshop.base);
     await page.getByRole('link', { name: 'I have a cut card here' }).click();
     await page.getByLabel('Speeds', { exact: true }).fill('10, 11.5, 13, 14, 17, 22 mm/s');
     await page.getByLabel('Power settings').fill('40');
@@ -62,20 +50,20 @@ describe.each([
     await page.getByRole('button', { name: 'Read it' }).click();
     const cells = await cellsOn(page);
     expect(cells.map(({ speed }) => speed)).toEqual([10, 11.5, 14, 17, 22]);
-    await tapLadder(page);
+    await tapCard(page);
     await page.waitForSelector('.answer-cut, .answer-none');
     expect(complaints).toEqual([]);
     await close();
   });
 
   it('walks from a new sheet to the book', async () => {
-    const { page, complaints, close } = await visit(browser, { viewport });
+    const { page, complaints, close } = await workshop.visit({ viewport });
     let clicks = 0;
     const press = async (role: 'button' | 'link', name: RegExp | string): Promise<void> => {
       await page.getByRole(role, { name }).first().click();
       clicks += 1;
     };
-    await page.goto(`${server.base}/`);
+    await page.goto(`${workshop.base}/`);
     await press('link', 'I have a new sheet');
     await page.getByLabel('Material').fill('birch plywood');
     await page.getByLabel('Speed', { exact: true }).fill('14');
@@ -100,7 +88,7 @@ describe.each([
     await picture(page, `${where} take`);
     await press('link', 'It is cut: read it');
 
-    const taps = await tapLadder(page);
+    const taps = await tapCard(page);
     await page.waitForSelector('.answer-cut');
     await picture(page, `${where} study`);
     await press('button', /^Keep .* in the book$/);
@@ -122,7 +110,7 @@ describe.each([
     // From the first screen to a kept setting and a counted order: the clicks beside the taps on the card itself.
     expect(clicks).toBeLessThanOrEqual(10);
     expect(taps).toBeLessThanOrEqual(24);
-    await page.goto(server.base);
+    await page.goto(workshop.base);
     await page.getByText('197 of 200 parts out').waitFor();
     await picture(page, `${where} bed`);
     expect(complaints).toEqual([]);
@@ -130,8 +118,8 @@ describe.each([
   });
 
   it('stops at a refused material with reason and source', async () => {
-    const { page, close } = await visit(browser, { viewport });
-    await page.goto(`${server.base}/sheets/new`);
+    const { page, close } = await workshop.visit({ viewport });
+    await page.goto(`${workshop.base}/sheets/new`);
     await page.getByLabel('Material').fill('PVC foam board');
     await page
       .getByRole('alert')

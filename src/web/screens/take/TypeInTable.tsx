@@ -7,8 +7,11 @@ import { takeText } from '../../../words/en/screens/machine.ts';
 export const TypeInTable = ({ list }: { readonly list: TypeInList }) => {
   const rungs = list.groups.flatMap(({ entries }) => entries);
   const setting = rungs[0]?.setting;
-  const varies = list.varies.length === 0 ? (['speedMmPerS'] as const) : list.varies;
-  const same = list.same.filter((figure) => figure !== 'minPowerPct' || hasCorners(setting));
+  const corners = rungs.some((rung) => hasCorners(rung.setting));
+  const shown = (figures: readonly TypedFigure[]) =>
+    figures.filter((figure) => figure !== 'minPowerPct' || corners);
+  const varies = list.varies.length === 0 ? (['speedMmPerS'] as const) : shown(list.varies);
+  const same = shown(list.same);
   const unchanged = rungs.filter((entry) => entry.unchanged).length;
   return (
     <div className="stack">
@@ -16,6 +19,7 @@ export const TypeInTable = ({ list }: { readonly list: TypeInList }) => {
       {setting === undefined || same.length === 0 ? null : (
         <p className="take-same">{words.everywhere(words.same(same, setting))}</p>
       )}
+      {corners ? null : <p className="small soft">{takeText.corners}</p>}
       <table className="take-table figure-text">
         <thead>
           <tr>

@@ -14,6 +14,7 @@ export const takeText = {
     'One layer for each letter; its name spells the setting. The colours only keep the layers apart.',
   saving: 'The files are ready as soon as the workshop computer has the card.',
   letter: 'Letter',
+  corners: 'Where yours asks for a power in corners (or a least power) too: the power again.',
   first: 'first',
   last: 'last',
   zeroPicture: 'The card on the bed; zero is its lower left corner.',

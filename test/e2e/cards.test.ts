@@ -1,0 +1,118 @@
+import { readFile } from 'node:fs/promises';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { answerText, cellsOn, desk, phone, picture, tapCard } from './page.ts';
+import { openWorkshop } from './workshop.ts';
+
+const workshop = openWorkshop();
+
+/** From a new sheet to its card at the machine: what is not known is said in the card's own question. */
+const makeCard = async (page: Page, unknown: string): Promise<void> => {
+  await page.goto(`${workshop.base}/sheets/new`);
+  await page.getByLabel('Material').fill('birch plywood');
+  await page.getByRole('button', { name: 'Make a card for it' }).click();
+  await page.getByText(unknown, { exact: true }).click();
+  await page.getByRole('img', { name: /as it will be cut/ }).waitFor();
+  await picture(page, `card, ${unknown}`);
+  await page.getByRole('button', { name: 'Take it to the machine' }).click();
+  await page.getByRole('table').waitFor();
+};
+
+/** The list to type in: its columns, and a line a letter. */
+const typeInList = async (page: Page) => ({
+  columns: await page.getByRole('columnheader').allInnerTexts(),
+  letters: await page.getByRole('rowheader').allInnerTexts(),
+});
+
+/** The settings that the cells on the bench name, each once. */
+const settingsOn = async (page: Page): Promise<Set<string>> =>
+  new Set(
+    (await cellsOn(page)).map(({ speed, power, passes }) => [speed, power, passes].join(' ')),
+  );
+
+describe('a card that varies speed and power', () => {
+  it('is made, typed in by both, read, and answered within the powers that were cut', async () => {
+    const { page, complaints, close } = await workshop.visit({ viewport: phone });
+    await makeCard(page, 'my speed and my power');
+    const { columns, letters } = await typeInList(page);
+    expect(columns).toEqual(['Letter', 'Speed', 'Power']);
+    expect(letters).toHaveLength(9);
+
+    await page.getByRole('link', { name: 'It is cut: read it' }).click();
+    const cells = await cellsOn(page);
+    expect(cells).toHaveLength(18);
+    expect((await settingsOn(page)).size).toBe(letters.length);
+    const powers = [...new Set(cells.map(({ power }) => power))].sort((a, b) => a - b);
+    expect(powers.length).toBeGreaterThanOrEqual(2);
+
+    await tapCard(page);
+    await page.getByText('18 of 18 cells read').waitFor();
+    await page.waitForSelector('.answer-sentence[aria-busy="false"] .answer-cut');
+    const power = Number(/([\d.]+)\u202f%/.exec(await answerText(page))?.[1]);
+    expect(power).toBeGreaterThanOrEqual(powers[0] ?? Infinity);
+    expect(power).toBeLessThanOrEqual(powers.at(-1) ?? 0);
+    await picture(page, 'a phone two-way card read');
+    expect(complaints).toEqual([]);
+    await close();
+  });
+});
+
+describe('a card of one and two passes', () => {
+  it('says the passes in the list and beside each cell, and is read', async () => {
+    const { page, complaints, close } = await workshop.visit({ viewport: desk });
+    await makeCard(page, 'whether two passes pay');
+    const { columns, letters } = await typeInList(page);
+    expect(columns).toEqual(['Letter', 'Speed', 'Passes']);
+
+    await page.getByRole('link', { name: 'It is cut: read it' }).click();
+    const cells = await cellsOn(page);
+    expect(new Set(cells.map(({ passes }) => passes))).toEqual(new Set([1, 2]));
+    expect((await settingsOn(page)).size).toBe(letters.length);
+    await tapCard(page);
+    await page.getByText(`${String(cells.length)} of ${String(cells.length)} cells read`).waitFor();
+    await page.waitForSelector('.answer-cut, .answer-none');
+    await picture(page, 'a desk passes card read');
+    expect(complaints).toEqual([]);
+    await close();
+  });
+});
+
+describe('a file held against its card', () => {
+  it('has no fault as it was written, and is stopped where a label lies about a cell', async () => {
+    const { page, complaints, close } = await workshop.visit({ viewport: phone });
+    await makeCard(page, 'my speed');
+    const [download] = await Promise.all([
+      page.waitForEvent('download'),
+      page.getByRole('link', { name: 'SVG' }).click(),
+    ]);
+    const drawing = await readFile(await download.path(), 'utf8');
+    const check = async (name: string, text: string): Promise<void> => {
+      const file = { name, mimeType: 'image/svg+xml', buffer: Buffer.from(text) };
+      await page.getByLabel('SVG, DXF or G-code').setInputFiles(file);
+      await page.getByRole('heading', { name }).waitFor();
+    };
+
+    await page.getByRole('link', { name: 'Check a file against this card' }).click();
+    await check('as-written.svg', drawing);
+    await page.getByText('No fault found.').waitFor();
+    expect(await page.getByRole('alert').count()).toBe(0);
+    await picture(page, 'a phone file without fault');
+
+    // Someone types one layer's speed anew: its two cells are no longer what is written beside them.
+    const speed = /<title>A ([\d.]+)mmps/.exec(drawing)?.[1] ?? '';
+    const mislabelled = drawing.replaceAll(`A ${speed}mmps`, 'A 99.0mmps');
+    expect(mislabelled).not.toBe(drawing);
+    await check('mislabelled.svg', mislabelled);
+    await page.getByText(/faults? found/).waitFor();
+    for (const cell of ['A1', 'A2']) {
+      await page
+        .getByRole('alert')
+        .getByText(`Cell ${cell} says ${String(Number(speed))} mm/s`)
+        .waitFor();
+    }
+    expect(await page.getByText(/^Cell B/).count()).toBe(0);
+    await picture(page, 'a phone mislabelled file');
+    expect(complaints).toEqual([]);
+    await close();
+  });
+});
