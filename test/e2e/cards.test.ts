@@ -100,7 +100,9 @@ describe('a file held against its card', () => {
 
     // Someone types one layer's speed anew: its two cells are no longer what is written beside them.
     const speed = /<title>A ([\d.]+)mmps/.exec(drawing)?.[1] ?? '';
-    const mislabelled = drawing.replaceAll(`A ${speed}mmps`, 'A 99.0mmps');
+    const mislabelled = drawing
+      .replaceAll(`A ${speed}mmps`, 'A 99.0mmps')
+      .replaceAll(`A_${speed}mmps`, 'A_99.0mmps');
     expect(mislabelled).not.toBe(drawing);
     await check('mislabelled.svg', mislabelled);
     await page.getByText(/faults? found/).waitFor();

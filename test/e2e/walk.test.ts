@@ -117,6 +117,22 @@ describe.each([
     await close();
   });
 
+  it('takes a setting out of the book when told so twice', async () => {
+    const { page, complaints, close } = await workshop.visit({ viewport });
+    await page.goto(`${workshop.base}/book`);
+    await page.getByRole('link', { name: /birch plywood/ }).click();
+    const takeOut = page.getByRole('button', { name: 'Take it out of the book' });
+    await takeOut.click();
+    await page.getByRole('button', { name: 'Keep it' }).click();
+    await takeOut.click();
+    await page.getByText('goes with 1 counted order').waitFor();
+    await page.getByRole('button', { name: 'Yes, remove it' }).click();
+    await page.getByText('Nothing is kept yet').waitFor();
+    await picture(page, `${where} empty book`);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
   it('stops at a refused material with reason and source', async () => {
     const { page, close } = await workshop.visit({ viewport });
     await page.goto(`${workshop.base}/sheets/new`);

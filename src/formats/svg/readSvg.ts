@@ -38,7 +38,10 @@ export const readSvg = (text: string): Outcome<Toolpath> => {
     if (problem === undefined) parser.close();
   } catch (error) {
     const detail = error instanceof Error ? error.message : 'no reason given';
-    problem ??= refuseDrawing('drawing-unreadable', { kind: 'SVG', detail: detail.slice(0, 200) });
+    problem ??= refuseDrawing('drawing-unreadable', {
+      kind: 'SVG',
+      detail: detail.slice(0, 200).replace(/\.$/, ''),
+    });
   }
   return problem ?? reader.toolpath();
 };

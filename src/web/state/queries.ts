@@ -17,6 +17,7 @@ export const queryKeys = {
   home: ['home'],
   studies: ['studies'],
   book: ['book'],
+  bookEntry: (id: string) => ['book', 'entry', id] as const,
 } as const;
 
 export const useHome = () =>
@@ -38,7 +39,7 @@ export const useBook = (text: string) =>
 
 export const useBookEntry = (id: string) =>
   useQuery({
-    queryKey: [...queryKeys.book, 'entry', id],
+    queryKey: queryKeys.bookEntry(id),
     queryFn: () => callOrThrow(api.getEntry, { params: { id } }),
   });
 

@@ -5,6 +5,7 @@ import { shapeBoxMm } from '../../../core/card/testShapes.ts';
 import { settingKey } from '../../../core/machine/setting.ts';
 import type { CellAsRead } from '../../../core/reading/readingEvent.ts';
 import { readingText as words } from '../../../words/en/screens/reading.ts';
+import { CellSpeed } from './CellSpeed.tsx';
 
 export interface CellButtonProps {
   readonly card: Card;
@@ -25,7 +26,7 @@ const leastWidthMm = 17;
 
 const Button = ({ card, cell, asRead, isStop, isChosen }: CellButtonProps) => {
   if (asRead === undefined) return null;
-  const [speed, power] = cellWordLines(asRead.setting);
+  const [, power] = cellWordLines(asRead.setting);
   const { reading } = asRead;
   const box = shapeBoxMm(card.shape, card.sizeMm);
   const share = (mm: number, ofMm: number): string => `${String((mm / ofMm) * 100)}%`;
@@ -44,7 +45,7 @@ const Button = ({ card, cell, asRead, isStop, isChosen }: CellButtonProps) => {
       }}
     >
       <span className="cell-words">
-        {speed}
+        <CellSpeed setting={asRead.setting} />
         <br />
         {power} <b>{cell.id}</b>
         {asRead.corrected ? <i title={words.corrected}> *</i> : null}

@@ -11,23 +11,17 @@ export const ReadingTools = ({ reading }: { readonly reading: Reading }) => {
       <p className="figure-text" role="status">
         {words.progress(read, cells)}
       </p>
-      <div className="actions">
-        {reading.redo === undefined ? null : (
-          <Action kind="quiet" onPress={reading.redo}>
-            {words.redo}
-          </Action>
-        )}
-        <Action
-          kind="quiet"
-          onPress={() => reading.undo?.()}
-          isDisabled={reading.undo === undefined}
-        >
-          {words.undo}
+      {reading.redo === undefined ? null : (
+        <Action kind="quiet" onPress={reading.redo}>
+          {words.redo}
         </Action>
-        {read > 0 && unread > 0 ? (
-          <Action onPress={reading.restStayed}>{words.rest(unread)}</Action>
-        ) : null}
-      </div>
+      )}
+      <Action kind="quiet" onPress={() => reading.undo?.()} isDisabled={reading.undo === undefined}>
+        {words.undo}
+      </Action>
+      {read > 0 && unread > 0 ? (
+        <Action onPress={reading.restStayed}>{words.rest(unread)}</Action>
+      ) : null}
     </div>
   );
 };

@@ -17,8 +17,12 @@ export const Shell = ({ children }: { readonly children: ReactNode }) => (
         {words.name}
       </Link>
       <nav aria-label={words.nav} className="shell-nav">
-        <Place href="/bed">{words.bed}</Place>
-        <Place href="/book">{words.book}</Place>
+        <Place href="/bed" also="/">
+          {words.bed}
+        </Place>
+        <Place href="/book" also="/book/:id">
+          {words.book}
+        </Place>
         <Place href="/machine">{words.machine}</Place>
       </nav>
       <SendingSign />
@@ -30,10 +34,18 @@ export const Shell = ({ children }: { readonly children: ReactNode }) => (
   </div>
 );
 
-const Place = ({ href, children }: { readonly href: string; readonly children: ReactNode }) => {
+interface PlaceProps {
+  readonly href: string;
+  /** Where the same screen stands too. */
+  readonly also?: string;
+  readonly children: ReactNode;
+}
+
+const Place = ({ href, also = href, children }: PlaceProps) => {
   const [here] = useRoute(href);
+  const [alsoHere] = useRoute(also);
   return (
-    <Link href={href} className="shell-place" aria-current={here ? 'page' : undefined}>
+    <Link href={href} className="shell-place" aria-current={here || alsoHere ? 'page' : undefined}>
       {children}
     </Link>
   );

@@ -67,7 +67,7 @@ export const TallyForm = ({ promise, setting, onSave }: TallyFormProps) => {
       ) : (
         <p>{words.at(setting)}.</p>
       )}
-      <div className="tally-counts">
+      <div className="field-row">
         {count('cut', words.cut)}
         {count('hangs', words.knife)}
         {count('stays', words.stays)}

@@ -3,6 +3,7 @@ import { Link } from 'wouter';
 import { answerText } from '../../../words/en/screens/answer.ts';
 import { bookText as words } from '../../../words/en/screens/book.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
+import { ActionLink } from '../../parts/action/Action.tsx';
 import { ExampleBanner } from '../../parts/example/ExampleBanner.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
@@ -17,18 +18,21 @@ export const BookScreen = () => {
   const [text, setText] = useState('');
   const { data, isPending, isError } = useBook(text.trim());
   const entries = data?.entries ?? [];
+  const isEmpty = data !== undefined && entries.length === 0 && text.trim() === '';
   return (
     <Page title={words.title} lead={words.lead}>
       <ExampleBanner />
-      <TextLine label={words.search} value={text} onChange={setText} />
+      {isEmpty ? null : <TextLine label={words.search} value={text} onChange={setText} />}
       {isPending ? <p>{shellText.loading}</p> : null}
       {isError ? (
         <Notice tone="care">
           <p>{shellText.sending.away(0)}.</p>
         </Notice>
       ) : null}
-      {data !== undefined && entries.length === 0 ? (
-        <p role="status">{text.trim() === '' ? words.empty : words.noneFound}</p>
+      {isEmpty ? (
+        <EmptyBook />
+      ) : data !== undefined && entries.length === 0 ? (
+        <p role="status">{words.noneFound}</p>
       ) : (
         <ul className="book">
           {entries.map((found) => (
@@ -44,6 +48,17 @@ export const BookScreen = () => {
     </Page>
   );
 };
+
+const EmptyBook = () => (
+  <div className="stack">
+    <p role="status">{words.empty}</p>
+    <div className="actions">
+      <ActionLink kind="strong" href="/">
+        {words.start}
+      </ActionLink>
+    </div>
+  </div>
+);
 
 const EntryLine = ({ found }: { readonly found: BookEntry }) => {
   const { entry, check } = found;

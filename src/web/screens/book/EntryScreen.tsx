@@ -7,6 +7,7 @@ import { bookText as words } from '../../../words/en/screens/book.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { tallyText } from '../../../words/en/screens/tally.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
+import { SureAction } from '../../parts/action/SureAction.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
@@ -60,6 +61,8 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
   const remove = useMutation({
     mutationFn: () => callOrThrow(api.removeEntry, { params: { id: entry.id } }),
     onSuccess: () => {
+      // Forgotten, not asked for once more: it is gone.
+      cache.removeQueries({ queryKey: queryKeys.bookEntry(entry.id) });
       forget();
       goTo('/book');
     },
@@ -100,9 +103,9 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
         <ActionLink href={`/study/${entry.cameFrom.studyId}`}>{words.openStudy}</ActionLink>
         <ActionLink href={`/book/${entry.id}/label`}>{words.printLabel}</ActionLink>
         <ActionLink href="/book">{words.back}</ActionLink>
-        <Action kind="quiet" onPress={() => remove.mutate()}>
+        <SureAction ask={words.removeAsk(tallies.length)} onPress={() => remove.mutate()}>
           {words.remove}
-        </Action>
+        </SureAction>
       </div>
     </Page>
   );

@@ -35,12 +35,8 @@ export const MakingForm = ({ wish, onChange }: MakingFormProps) => {
       <ShapeChoice shape={wish.shape} onChange={(shape) => change({ shape })} />
       <div className="field-row">
         {length(words.size, wish.sizeMm, (sizeMm) => change({ sizeMm }))}
-        {length(`${words.offcut}: ${words.offcutWide.toLowerCase()}`, wide, (value) =>
-          change({ sheetMm: [value, high] }),
-        )}
-        {length(`${words.offcut}: ${words.offcutHigh.toLowerCase()}`, high, (value) =>
-          change({ sheetMm: [wide, value] }),
-        )}
+        {length(words.offcutWide, wide, (value) => change({ sheetMm: [value, high] }))}
+        {length(words.offcutHigh, high, (value) => change({ sheetMm: [wide, value] }))}
       </div>
       <EntriesForm
         entries={wish.entriesAtMost}

@@ -4,6 +4,7 @@ import type { Setting } from '../../../core/machine/setting.ts';
 import { lengthWords, powerWords, speedWords } from '../../../words/en/figures.ts';
 import { describeText as words } from '../../../words/en/screens/describe.ts';
 import { Choice } from '../../parts/choice/Choice.tsx';
+import { More } from '../../parts/more/More.tsx';
 import { AirField } from '../../parts/quantity/AirField.tsx';
 import { CountField } from '../../parts/quantity/CountField.tsx';
 import { LinesField } from '../../parts/quantity/LinesField.tsx';
@@ -58,7 +59,11 @@ export const CellsForm = ({ described }: { readonly described: Described }) => {
         onChange={(each) => change({ each })}
       />
       <ShapeForm described={described} />
-      <AirField air={description.air} onChange={(air) => change({ air })} />
+      <div>
+        <More title={words.air}>
+          <AirField air={description.air} onChange={(air) => change({ air })} />
+        </More>
+      </div>
     </div>
   );
 };

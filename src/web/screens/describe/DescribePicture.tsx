@@ -1,6 +1,7 @@
 import type { Card } from '../../../core/card/card.ts';
-import { cellWords } from '../../../core/card/settingWords.ts';
+import { cellWordLines } from '../../../core/card/settingWords.ts';
 import { describeText as words } from '../../../words/en/screens/describe.ts';
+import { CellSpeed } from '../../parts/reader/CellSpeed.tsx';
 import { SheetPicture } from '../../parts/sheet/SheetPicture.tsx';
 import { describedCard } from './describedCard.ts';
 import { placeOf, type Described } from './useDescription.ts';
@@ -22,7 +23,7 @@ export const DescribePicture = ({ described }: { readonly described: Described }
           const cell = whole.full.cells[i];
           if (cell === undefined) return null;
           const missing = description.missing.has(place);
-          const [speed, power] = cellWords(setting).split(' mm/s ');
+          const [, power] = cellWordLines(setting);
           return (
             <button
               key={place}
@@ -38,7 +39,7 @@ export const DescribePicture = ({ described }: { readonly described: Described }
               onClick={() => toggle(place)}
             >
               <span className="cell-words">
-                {speed} mm/s
+                <CellSpeed setting={setting} />
                 <br />
                 {power}
               </span>{' '}

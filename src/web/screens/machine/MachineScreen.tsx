@@ -4,6 +4,7 @@ import { inchUnits, metricUnits } from '../../../core/units/unitPreference.ts';
 import { unitsShown } from '../../../words/en/figures.ts';
 import { machineText as words } from '../../../words/en/screens/machine.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
+import { ActionLink } from '../../parts/action/Action.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { useHome } from '../../state/queries.ts';
@@ -22,6 +23,12 @@ export const MachineScreen = () => {
     <Page title={words.title} lead={words.lead}>
       {study === undefined ? <OfThisBrowser /> : <OfTheBed studyId={study.id} />}
       <PhoneInvitation />
+      <Section title={words.file}>
+        <p>{words.fileMore}</p>
+        <div className="actions">
+          <ActionLink href="/check">{words.fileCheck}</ActionLink>
+        </div>
+      </Section>
       <Section title={words.units}>
         <Choice
           label={words.units}

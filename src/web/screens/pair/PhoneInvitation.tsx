@@ -12,7 +12,9 @@ export const PhoneInvitation = () => {
   return (
     <Section title={words.phone}>
       {invitation === undefined ? (
-        <p>{words.notOpen}</p>
+        <p>
+          {words.notOpen} <code>{words.startsWith}</code>
+        </p>
       ) : (
         <div className="stack">
           <p>{words.invite}</p>

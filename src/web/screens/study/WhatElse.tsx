@@ -4,6 +4,7 @@ import type { Study } from '../../../core/study/study.ts';
 import { studyText as words } from '../../../words/en/screens/study.ts';
 import { tallyText } from '../../../words/en/screens/tally.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
+import { SureAction } from '../../parts/action/SureAction.tsx';
 import { HabitForm } from '../../parts/habit/HabitForm.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { Section } from '../../parts/page/Page.tsx';
@@ -55,15 +56,15 @@ export const WhatElse = ({ study, card }: WhatElseProps) => {
               <ActionLink href={`/study/${studyId}/card/${card.code}/machine`}>
                 {words.take}
               </ActionLink>
-              <Action
-                kind="quiet"
+              <SureAction
+                ask={words.removeCardAsk}
                 onPress={() => {
                   keeper.make({ kind: 'remove-card', studyId, code: card.code });
                   goTo(`/study/${studyId}`);
                 }}
               >
                 {words.removeCard(card.code)}
-              </Action>
+              </SureAction>
             </div>
           )}
         </More>

@@ -61,9 +61,11 @@ const AtMachine = ({ study, card }: { readonly study: Study; readonly card: Card
         {hottest === undefined ? null : <p>{job.hottest(hottest.rung)}</p>}
       </Section>
       <Cautions acts={runActs} />
-      <Section title={job.notesTitle}>
-        <NotePlaces fields={sheet.noteFields} />
-      </Section>
+      <div className="take-paper-only">
+        <Section title={job.notesTitle}>
+          <NotePlaces fields={sheet.noteFields} />
+        </Section>
+      </div>
       <div className="actions take-screen-only">
         <ActionLink kind="strong" href={`/study/${study.id}/card/${card.code}`}>
           {words.read}

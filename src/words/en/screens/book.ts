@@ -5,7 +5,8 @@ export const bookText = {
   title: 'The book',
   lead: 'Settings that were kept, with what they hold for and where they came from. Those for the sheet on the bed come first.',
   search: 'Search: material, thickness, or the code on a label',
-  empty: 'Nothing is kept yet. Read a card; the answer has a button.',
+  empty: 'Nothing is kept yet. Read a card: its answer has a button that keeps the setting here.',
+  start: 'Read a card',
   noneFound: 'Nothing in the book fits these words.',
   promise: (outOf100: number, surePct: number) =>
     `${inHundred(outOf100)} in 100 come out; ${sureWords(surePct)} sure`,
@@ -46,6 +47,10 @@ export const bookText = {
   worseDo: 'Cut a check strip or a small card before the next order, one step slower until then.',
   openStudy: 'Cards and answer',
   remove: 'Take it out of the book',
+  removeAsk: (orders: number) =>
+    orders === 0
+      ? 'The setting goes; the sheet and its cards stay.'
+      : `The setting goes with ${counted(orders, 'counted order')}; the sheet and its cards stay.`,
   back: 'The whole book',
   label: 'Shelf label',
   labelLead: 'Print it, cut it out, and put it where the sheets stand. The code opens this entry.',
@@ -61,7 +66,7 @@ export const bookText = {
     `Brought in: ${counted(sheets, 'sheet')} and ${counted(settings, 'setting')} that were not here yet.`,
   exportAll: 'Everything in one file',
   exportTable: 'The book as a table (CSV)',
-  out: 'Take it elsewhere',
+  out: 'Save everything elsewhere, or bring it in',
   saving: 'This entry is still on its way to the workshop computer.',
   from_example: 'from the example workshop',
 };

@@ -1,2 +1,2 @@
 /** Around the cautions. */
-export const cautionsText = { title: 'Mind this', more: 'And this' };
+export const cautionsText = { title: 'Mind this', more: 'More to mind' };

@@ -33,6 +33,7 @@ export const describeText = {
   size: 'Its longer side',
   cutLength: 'Length of cut of one shape',
   cutLengthHint: 'A square of 20 mm has 80 mm. It need not be exact.',
+  air: 'The air, if you noted it',
   circles: 'Circles flatter the machine: the head never slows as it must in corners.',
   picture: 'Your card',
   tapAway: 'Tap a cell that is missing on your card.',

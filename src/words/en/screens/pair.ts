@@ -6,7 +6,8 @@ export const pairText = {
   letIn: 'Let me in',
   phone: 'A phone beside the machine',
   notOpen:
-    'Only this computer is let in. Start Throughcut with --lan to read cards on a phone in the same network.',
+    'Only this computer is let in. To read cards on a phone in the same network, start Throughcut with:',
+  startsWith: 'npm start -- --lan',
   invite: 'On the phone, in the same network, open:',
   picture: (address: string) => `The address ${address} for the phone’s camera`,
   type: 'and type the code',
