@@ -12,7 +12,8 @@ export const reasonCodes = [
 
 /** What an answer has to say beside its setting. */
 export const warningCodes = [
-  'corner-power-not-modelled',
+  'corners-rest-on-prior',
+  'cut-on-corner-power',
   'power-says-nothing',
   'guess-below-slowest-cell',
   'held-to-fastest-out',

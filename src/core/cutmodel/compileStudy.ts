@@ -20,6 +20,8 @@ export interface CompiledStudy {
   readonly observationOfCell: readonly number[];
   /** Cells whose power setting says nothing: below firing, or beyond the tube's readings. */
   readonly unusableCells: readonly number[];
+  /** Cells that ran wholly on the power in corners, being no faster than the machine's start speed. */
+  readonly slowCells: readonly number[];
   /** Air levels in the order of their effects, the commonest (which has none) first. */
   readonly airLevels: readonly string[];
 }
@@ -28,6 +30,7 @@ interface Cut {
   readonly outcome: ObservedOutcome;
   readonly count: number;
   readonly powerPct: number;
+  readonly minPowerPct: number;
   readonly speedMmPerS: number;
   readonly passes: number;
   readonly thicknessMm: number;
@@ -48,6 +51,7 @@ const modelPriors = (lnV50: number): Model['priors'] => ({
   lnHangBand: priors.lnHangBand,
   thicknessExponent: priors.thicknessExponent,
   passesExponent: priors.passesExponent,
+  cornersExponent: priors.cornersExponent,
   airSd: priors.airSd,
   flawsPerMetreMean: priors.flawsPerMetreMean,
   sheetSdScale: priors.sheetSdScale,
@@ -86,12 +90,17 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
   const seen = new Map<string, number>();
   const observationOfCell = study.cells.map(() => -1);
   const unusableCells: number[] = [];
+  const slowCells: number[] = [];
+  const rampStart = study.machine.powerRampStartMmPerS ?? 0;
   for (const cut of cuts) {
-    const lnPower = lnPowerOf(cut.powerPct);
-    if (lnPower === null) {
+    const slow = cut.minPowerPct < cut.powerPct && cut.speedMmPerS <= rampStart;
+    const lnPower = lnPowerOf(slow ? cut.minPowerPct : cut.powerPct);
+    const lnLeast = lnPowerOf(cut.minPowerPct);
+    if (lnPower === null || lnLeast === null) {
       if (cut.cell >= 0) unusableCells.push(cut.cell);
       continue;
     }
+    if (slow && cut.cell >= 0) slowCells.push(cut.cell);
     const observation: Observation = {
       outcome: cut.outcome,
       count: cut.count,
@@ -99,6 +108,7 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
       lnPower,
       lnThickness: Math.log(cut.thicknessMm / study.stock.thicknessMm),
       lnPasses: Math.log(cut.passes),
+      lnCorners: Math.max(0, lnPower - lnLeast),
       lengths: Math.max(1, cut.lengthMm / referenceLengthMm),
       lengthM: cut.lengthMm / 1000,
       air: airLevels.indexOf(airKey(cut.air)) - 1,
@@ -141,6 +151,7 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
     },
     observationOfCell,
     unusableCells,
+    slowCells,
     airLevels,
   };
 };
@@ -151,6 +162,7 @@ const cutsOf = (study: CutStudy): readonly Cut[] => [
   ...study.tallies.flatMap((tally, i) => {
     const common = {
       ...tally.setting,
+      minPowerPct: leastPower(tally.setting),
       air: tally.setting.air,
       thicknessMm: tally.thicknessMm ?? study.stock.thicknessMm,
       lengthMm: tally.partLengthMm,
@@ -186,6 +198,7 @@ const cutOf = (
       outcome,
       count: 1,
       powerPct: cell.powerPct,
+      minPowerPct: leastPower(cell),
       speedMmPerS: cell.speedMmPerS,
       passes: cell.passes,
       thicknessMm: cell.thicknessMm ?? study.stock.thicknessMm,
@@ -199,6 +212,13 @@ const cutOf = (
     },
   ];
 };
+
+/** Power in corners; a controller takes none above the power at full speed. */
+const leastPower = ({
+  powerPct,
+  minPowerPct,
+}: Pick<StudyCell, 'powerPct' | 'minPowerPct'>): number =>
+  Math.min(powerPct, minPowerPct ?? powerPct);
 
 const habitBelief = (
   { habit }: CutStudy,

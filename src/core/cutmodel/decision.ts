@@ -9,8 +9,8 @@ import { marginKeeping, shareOut } from './share.ts';
 export interface Decision {
   /** The fastest speed, mm/s, at which the promise holds with the wanted certainty; null where the tube is dark. */
   readonly fastestHolding: (powerPct: number, surePct?: number) => number | null;
-  /** How sure the promise is at a setting, 0–1. */
-  readonly sureAt: (powerPct: number, speedMmPerS: number) => number;
+  /** How sure the promise is at a setting, 0–1; `minPowerPct` is the power in corners, absent where it is the same. */
+  readonly sureAt: (powerPct: number, speedMmPerS: number, minPowerPct?: number) => number;
   /** The expected share of sound parts that come out at a setting, 0–1. */
   readonly shareAt: (powerPct: number, speedMmPerS: number) => number;
   /** Quantile of v50 at a power, mm/s, for what the promise is of. */
@@ -56,13 +56,18 @@ export const decisionOn = (
         roughWeightedQuantile(along(lnFastestAtP0, lnPower), weight, 1 - surePct / 100),
       );
     },
-    sureAt: (powerPct, speedMmPerS) => {
+    sureAt: (powerPct, speedMmPerS, minPowerPct = powerPct) => {
       const lnPower = compiled.lnPowerOf(powerPct);
-      if (lnPower === null) return 0;
+      const lnLeast = compiled.lnPowerOf(minPowerPct);
+      if (lnPower === null || lnLeast === null) return 0;
       const lnSpeed = Math.log(speedMmPerS);
+      const lnCorners = Math.max(0, lnPower - lnLeast);
       const fastest = along(lnFastestAtP0, lnPower);
       let sure = 0;
-      for (let i = 0; i < count; i += 1) if ((fastest[i] ?? 0) >= lnSpeed) sure += weight[i] ?? 0;
+      for (let i = 0; i < count; i += 1) {
+        const slowed = (posterior.cornersExponent[i] ?? 0) * lnCorners;
+        if ((fastest[i] ?? 0) - slowed >= lnSpeed) sure += weight[i] ?? 0;
+      }
       return sure;
     },
     shareAt: (powerPct, speedMmPerS) => {

@@ -62,6 +62,8 @@ export interface FitAnswer {
     readonly hangBand: MeanSd;
     readonly flawsPerMetre: MeanSd;
     readonly sheetSd: MeanSd;
+    /** Only where cells with less power in corners were cut. */
+    readonly cornersExponent?: MeanSd;
   };
   readonly recommended: Recommendation | null;
   /** Why there is no recommendation. */
@@ -72,6 +74,8 @@ export interface FitAnswer {
   /** What would do if an even chance of the promise were enough: how much of the setting is thin evidence. */
   readonly evenOdds?: { readonly powerPct: number; readonly speedMmPerS: number };
   readonly asked?: SettingForecast;
+  /** The least power in corners that keeps the promise one step surer than recommended; only where cells tell of corners. */
+  readonly corners?: { readonly speedMmPerS: number; readonly leastMinPowerPct: number };
   readonly line: readonly LinePoint[];
   readonly changeover: readonly ChangeoverPoint[];
   readonly powerLimit: { readonly powerPct: number; readonly because: 'machine' | 'rated-current' };

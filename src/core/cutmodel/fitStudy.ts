@@ -52,6 +52,9 @@ export const answerFrom = (found: Fit): FitAnswer => {
       hangBand: column(posterior.hangBand),
       flawsPerMetre: column(posterior.flawsPerMetre),
       sheetSd: column(posterior.sheetSd),
+      ...(posterior.layout.cornersExponent < 0
+        ? {}
+        : { cornersExponent: column(posterior.cornersExponent) }),
     },
     ...('reason' in choice
       ? { recommended: null, reason: choice.reason }
@@ -60,6 +63,7 @@ export const answerFrom = (found: Fit): FitAnswer => {
           oneStepSurer: forecast(decision, choice.powerPct, oneStepSurer(choice.speedMmPerS)),
           oneStepFaster: forecast(decision, choice.powerPct, oneStepFaster(choice.speedMmPerS)),
           ...evenOddsBeside(found, choice),
+          ...cornersBeside(found, choice),
         }),
     ...(ask.powerPct !== undefined && ask.speedMmPerS !== undefined
       ? { asked: forecast(decision, ask.powerPct, ask.speedMmPerS) }
@@ -248,6 +252,24 @@ const evenOddsBeside = (found: Fit, choice: Recommendation): Pick<FitAnswer, 'ev
   return speed === null
     ? {}
     : { evenOdds: { powerPct: choice.powerPct, speedMmPerS: answerSpeed(speed) } };
+};
+
+/** By halving: more power in corners never cuts less. */
+const cornersBeside = (
+  { posterior, decision, study }: Fit,
+  { powerPct, speedMmPerS: recommended }: Recommendation,
+): Pick<FitAnswer, 'corners'> => {
+  if (posterior.layout.cornersExponent < 0) return {};
+  const speedMmPerS = oneStepSurer(recommended);
+  let low = 0;
+  let high = powerPct;
+  while (high - low > 1) {
+    const middle = Math.ceil((low + high) / 2);
+    if (100 * decision.sureAt(powerPct, speedMmPerS, middle) >= study.promise.surePct)
+      high = middle;
+    else low = middle;
+  }
+  return { corners: { speedMmPerS, leastMinPowerPct: high } };
 };
 
 const changeoverOf = (found: Fit, limitPct: number): readonly ChangeoverPoint[] => {

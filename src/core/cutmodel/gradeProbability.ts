@@ -1,7 +1,7 @@
 import type { Grade } from '../reading/grade.ts';
 import type { CompiledStudy } from './compileStudy.ts';
 import { links } from './links.ts';
-import { marginAt, type Posterior } from './posterior.ts';
+import { cornerLossAt, marginAt, type Posterior } from './posterior.ts';
 
 /** Points below this weight move no probability that is shown. */
 const negligible = 1e-7;
@@ -30,8 +30,8 @@ export const gradeProbabilities = (
     const sigma = posterior.sigma[i] ?? 1;
     const clear = Math.exp(-(posterior.flawsPerMetre[i] ?? 0) * lengthM);
     out += weight * clear * whole(link.quickCdf(margin / sigma));
-    outOrHangs +=
-      weight * clear * whole(link.quickCdf((margin + (posterior.hangBand[i] ?? 0)) / sigma));
+    const through = margin + cornerLossAt(posterior, i, observation) + (posterior.hangBand[i] ?? 0);
+    outOrHangs += weight * clear * whole(link.quickCdf(through / sigma));
     flawed += weight * (1 - clear);
   }
   return {

@@ -8,6 +8,8 @@ import { plainStudy } from '../../../test/plainStudy.ts';
 
 const study = plainStudy({
   cells: [
+    { powerPct: 30, minPowerPct: 15, speedMmPerS: 14, grade: 'hangs', sheet: '2' },
+    { powerPct: 30, minPowerPct: 20, speedMmPerS: 12, grade: 'out', sheet: '2' },
     { powerPct: 30, speedMmPerS: 12, grade: 'out', sheet: '1', air: 'pump' },
     { powerPct: 30, speedMmPerS: 16, grade: 'hangs', sheet: '1', air: 'pump' },
     { powerPct: 35, speedMmPerS: 20, grade: 'stays', sheet: '2', air: 'off', passes: 2 },
@@ -34,9 +36,10 @@ describe('the likelihood', () => {
 
   it('has a place for each parameter that something depends on', () => {
     expect(layout.passesExponent).toBeGreaterThanOrEqual(0);
+    expect(layout.cornersExponent).toBeGreaterThanOrEqual(0);
     expect(layout.thicknessExponent).toBeGreaterThanOrEqual(0);
     expect(layout.batchSd).toBeGreaterThanOrEqual(0);
-    expect(layout.size).toBe(9 + model.airLevels + model.batches + model.sheets);
+    expect(layout.size).toBe(10 + model.airLevels + model.batches + model.sheets);
   });
 
   it.each(links)('has the gradient that differences give, $name', (link) => {

@@ -15,6 +15,8 @@ export interface Target {
 /** Derivatives of one observation's log probability. */
 interface Slopes {
   margin: number;
+  /** What of `margin` comes through P(out) alone: corners act on no more. */
+  outMargin: number;
   lnSigma: number;
   lnHangBand: number;
   flaws: number;
@@ -27,7 +29,7 @@ interface Slopes {
 export const target = (model: Model, layout: Layout, link: Link): Target => {
   const { priors, observations, habit } = model;
   const parameters = blankParameters();
-  const slopes: Slopes = { margin: 0, lnSigma: 0, lnHangBand: 0, flaws: 0 };
+  const slopes: Slopes = { margin: 0, outMargin: 0, lnSigma: 0, lnHangBand: 0, flaws: 0 };
   const bounded = priors.powerExponentMayBeNegative !== true;
   const quick = priors.misreading > 0;
   const cdf = quick ? link.quickCdf : link.cdf;
@@ -87,6 +89,10 @@ export const target = (model: Model, layout: Layout, link: Link): Target => {
       add(layout.flaws, o.count * slopes.flaws * p.flawsSlope);
       add(layout.thicknessExponent, -dm * o.lnThickness * priors.thicknessExponent.sd);
       add(layout.passesExponent, dm * o.lnPasses * priors.passesExponent.sd);
+      add(
+        layout.cornersExponent,
+        -o.count * slopes.outMargin * o.lnCorners * priors.cornersExponent.sd,
+      );
       if (layout.air >= 0 && o.air >= 0) add(layout.air + o.air, dm * priors.airSd);
       if (layout.batch >= 0 && o.batch >= 0) {
         add(layout.batch + o.batch, dm * p.batchSd);
@@ -116,6 +122,7 @@ const marginOf = (
     p.powerExponent * o.lnPower -
     p.thicknessExponent * o.lnThickness +
     p.passesExponent * o.lnPasses -
+    p.cornersExponent * o.lnCorners -
     o.lnSpeed;
   if (layout.air >= 0 && o.air >= 0) margin += airSd * (z[layout.air + o.air] ?? 0);
   if (layout.batch >= 0 && o.batch >= 0) margin += p.batchSd * (z[layout.batch + o.batch] ?? 0);
@@ -135,22 +142,23 @@ const probabilityOf = (
 ): number => {
   const flaw = 1 - Math.exp(-p.flawsPerMetre * o.lengthM);
   if (o.outcome === 'flaw') return Math.max(leastProbability, flaw);
-  const true_ = trueProbability(o.outcome, margin, p, o.lengths, flaw, cdf);
+  const true_ = trueProbability(o, o.outcome, margin, p, flaw, cdf);
   return Math.max(leastProbability, 0.5 * misreading + (1 - 1.5 * misreading) * true_);
 };
 
 /** Probability of a grade before misreading. Complements are taken on the side where they lose no digits. */
 const trueProbability = (
+  o: Observation,
   outcome: Exclude<Observation['outcome'], 'flaw'>,
   margin: number,
   p: Parameters,
-  lengths: number,
   flaw: number,
   cdf: Sigmoid,
 ): number => {
+  const { lengths } = o;
   const sound = 1 - flaw;
   const x = margin / p.sigma;
-  const y = (margin + p.hangBand) / p.sigma;
+  const y = (margin + p.cornersExponent * o.lnCorners + p.hangBand) / p.sigma;
   switch (outcome) {
     case 'out':
       return sound * share(cdf, x, lengths);
@@ -197,13 +205,14 @@ const logProbabilityAndSlopes = (
   const flawSlope = o.lengthM * clear;
   if (o.outcome === 'flaw') {
     slopes.margin = 0;
+    slopes.outMargin = 0;
     slopes.lnSigma = 0;
     slopes.lnHangBand = 0;
     slopes.flaws = flawSlope / Math.max(leastProbability, flaw);
     return Math.log(Math.max(leastProbability, flaw));
   }
   const x = margin / p.sigma;
-  const y = (margin + p.hangBand) / p.sigma;
+  const y = (margin + p.cornersExponent * o.lnCorners + p.hangBand) / p.sigma;
   const outShare = share(cdf, x, o.lengths);
   const hangShare = share(cdf, y, o.lengths);
   const outSlope = slopeOfShare(cdf, pdf, x, o.lengths);
@@ -231,10 +240,11 @@ const logProbabilityAndSlopes = (
       ofFlaw = 0.5 - (1 - hangShare);
       break;
   }
-  const true_ = trueProbability(o.outcome, margin, p, o.lengths, flaw, cdf);
+  const true_ = trueProbability(o, o.outcome, margin, p, flaw, cdf);
   const read = Math.max(leastProbability, 0.5 * misreading + (1 - 1.5 * misreading) * true_);
   const scale = (1 - 1.5 * misreading) / read;
-  slopes.margin = (scale * (ofOut * outSlope + ofHang * hangSlope)) / p.sigma;
+  slopes.outMargin = (scale * ofOut * outSlope) / p.sigma;
+  slopes.margin = slopes.outMargin + (scale * ofHang * hangSlope) / p.sigma;
   slopes.lnSigma = -scale * (ofOut * outSlope * x + ofHang * hangSlope * y);
   slopes.lnHangBand = (scale * ofHang * hangSlope * p.hangBand) / p.sigma;
   slopes.flaws = scale * ofFlaw * flawSlope;

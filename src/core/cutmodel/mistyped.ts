@@ -1,7 +1,7 @@
 import type { CutStudy, StudyCell } from './cutStudy.ts';
 import type { Fit } from './fit.ts';
 import { links } from './links.ts';
-import { marginAt } from './posterior.ts';
+import { cornerLossAt, marginAt } from './posterior.ts';
 import type { GradeOdds } from './remarks.ts';
 
 /** The cells of one setting that behave as if another setting had been typed. */
@@ -59,9 +59,9 @@ const settingsOf = ({ cells }: CutStudy): readonly SettingGroup[] => {
   const groups = new Map<string, SettingGroup>();
   cells.forEach((cell, i) => {
     if (cell.grade === undefined || cell.spoilt !== undefined) return;
-    const { powerPct, speedMmPerS, passes } = cell;
+    const { powerPct, speedMmPerS, passes, minPowerPct = powerPct } = cell;
     const sheet = `${cell.batch ?? ''}/${cell.sheet ?? ''}`;
-    const key = [sheet, powerPct, speedMmPerS, passes].join('|');
+    const key = [sheet, powerPct, minPowerPct, speedMmPerS, passes].join('|');
     const group = groups.get(key);
     groups.set(
       key,
@@ -96,7 +96,8 @@ const probabilityAt = (
       const margin = marginAt(posterior, i, { ...observation, lnPower, lnPasses, lnSpeed });
       const sigma = posterior.sigma[i] ?? 1;
       const out = link.quickCdf(margin / sigma);
-      const through = link.quickCdf((margin + (posterior.hangBand[i] ?? 0)) / sigma);
+      const slack = cornerLossAt(posterior, i, observation) + (posterior.hangBand[i] ?? 0);
+      const through = link.quickCdf((margin + slack) / sigma);
       const grade = study.cells[index]?.grade;
       const true_ = grade === 'out' ? out : grade === 'hangs' ? through - out : 1 - through;
       product *= 0.5 * misreading + (1 - 1.5 * misreading) * Math.max(0, true_);

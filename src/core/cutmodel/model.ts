@@ -1,11 +1,12 @@
 /**
  * The through-cut model as numbers: what its parameters are and what was observed.
  *
- *     m = a + b·x − d·t + q·ln n + α(air) + u(batch) + w(sheet) − ln v      the margin
- *     P(out) = F(m/σ)ᴸ    P(out or hangs) = F((m+g)/σ)ᴸ                     L = length over the reference length, ≥ 1
+ *     m = a + b·x − d·t + q·ln n − κ·c + α(air) + u(batch) + w(sheet) − ln v      the margin
+ *     P(out) = F(m/σ)ᴸ    P(out or hangs) = F((m+κ·c+g)/σ)ᴸ                L = length over the reference length, ≥ 1
  *     a flaw (λ per metre) makes it hang or stay, half each; a grade is misread with probability ε
  *
- * x = ln(P/P0), t = ln(h/h0). Each parameter is written as a function of a standard normal z, so that the prior of the
+ * Where only the corners are not through the shape hangs, however little power they had: so κ·c does not enter the
+ * second line. x = ln(P/P0), t = ln(h/h0), c = ln(P/power in corners) ≥ 0. Each parameter is written as a function of a standard normal z, so that the prior of the
  * whole vector is N(0, I).
  */
 export interface ModelPriors {
@@ -16,6 +17,7 @@ export interface ModelPriors {
   readonly lnHangBand: NormalPrior | { readonly known: number };
   readonly thicknessExponent: NormalPrior;
   readonly passesExponent: NormalPrior;
+  readonly cornersExponent: NormalPrior;
   readonly airSd: number;
   /** Exponential mean per metre; null: no flaws. */
   readonly flawsPerMetreMean: number | null;
@@ -45,6 +47,8 @@ export interface Observation {
   /** ln(h/h0) */
   readonly lnThickness: number;
   readonly lnPasses: number;
+  /** ln(P/power in corners), 0 where they are equal. */
+  readonly lnCorners: number;
   /** Length of cut over the reference length, never below 1. */
   readonly lengths: number;
   readonly lengthM: number;
@@ -80,6 +84,7 @@ export interface Layout {
   readonly batchSd: number;
   readonly thicknessExponent: number;
   readonly passesExponent: number;
+  readonly cornersExponent: number;
   /** First of `airLevels` places, and so on. */
   readonly air: number;
   readonly batch: number;
@@ -104,6 +109,7 @@ export const layOut = (model: Model): Layout => {
   const flaws = place(priors.flawsPerMetreMean !== null);
   const thicknessExponent = place(observations.some((o) => o.lnThickness !== 0));
   const passesExponent = place(observations.some((o) => o.lnPasses !== 0));
+  const cornersExponent = place(observations.some((o) => o.lnCorners !== 0));
   const batchSd = place(priors.batchSdScale !== null && model.batches > 0);
   const air = place(model.airLevels > 0, model.airLevels);
   const batch = place(batchSd >= 0, model.batches);
@@ -119,6 +125,7 @@ export const layOut = (model: Model): Layout => {
     batchSd,
     thicknessExponent,
     passesExponent,
+    cornersExponent,
     air,
     batch,
     sheet,

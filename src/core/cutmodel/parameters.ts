@@ -15,6 +15,7 @@ export interface Parameters {
   batchSdSlope: number;
   thicknessExponent: number;
   passesExponent: number;
+  cornersExponent: number;
 }
 
 export const blankParameters = (): Parameters => ({
@@ -30,6 +31,7 @@ export const blankParameters = (): Parameters => ({
   batchSdSlope: 0,
   thicknessExponent: 0,
   passesExponent: 0,
+  cornersExponent: 0,
 });
 
 /**
@@ -59,6 +61,10 @@ export const readParameters = (
     layout.passesExponent < 0
       ? priors.passesExponent.mean
       : priors.passesExponent.mean + priors.passesExponent.sd * at(layout.passesExponent);
+  into.cornersExponent =
+    layout.cornersExponent < 0
+      ? priors.cornersExponent.mean
+      : priors.cornersExponent.mean + priors.cornersExponent.sd * at(layout.cornersExponent);
   if (layout.flaws >= 0 && priors.flawsPerMetreMean !== null) {
     const z0 = at(layout.flaws);
     const above = Math.max(1e-300, normalCdf(-z0));

@@ -25,6 +25,7 @@ export interface Posterior {
   readonly batchSd: Float64Array;
   readonly thicknessExponent: Float64Array;
   readonly passesExponent: Float64Array;
+  readonly cornersExponent: Float64Array;
   /** Effects in ln speed by air level, batch and sheet: `[level][point]`. */
   readonly air: readonly Float64Array[];
   readonly batch: readonly Float64Array[];
@@ -115,6 +116,7 @@ const decoded = (model: Model, layout: Layout, draws: Float64Array, count: numbe
     batchSd: new Float64Array(count),
     thicknessExponent: new Float64Array(count),
     passesExponent: new Float64Array(count),
+    cornersExponent: new Float64Array(count),
   };
   const effects = (levels: number, first: number): Float64Array[] =>
     first < 0 ? [] : Array.from({ length: levels }, () => new Float64Array(count));
@@ -134,6 +136,7 @@ const decoded = (model: Model, layout: Layout, draws: Float64Array, count: numbe
     columns.batchSd[i] = p.batchSd;
     columns.thicknessExponent[i] = p.thicknessExponent;
     columns.passesExponent[i] = p.passesExponent;
+    columns.cornersExponent[i] = p.cornersExponent;
     air.forEach((column, k) => (column[i] = model.priors.airSd * (z[layout.air + k] ?? 0)));
     batch.forEach((column, k) => (column[i] = p.batchSd * (z[layout.batch + k] ?? 0)));
     sheet.forEach((column, k) => (column[i] = p.sheetSd * (z[layout.sheet + k] ?? 0)));
@@ -146,7 +149,8 @@ export const marginAt = (posterior: Posterior, point: number, cut: Observation):
   (posterior.lnV50[point] ?? 0) +
   (posterior.powerExponent[point] ?? 0) * cut.lnPower -
   (posterior.thicknessExponent[point] ?? 0) * cut.lnThickness +
-  (posterior.passesExponent[point] ?? 0) * cut.lnPasses +
+  (posterior.passesExponent[point] ?? 0) * cut.lnPasses -
+  cornerLossAt(posterior, point, cut) +
   (posterior.air[cut.air]?.[point] ?? 0) +
   (posterior.batch[cut.batch]?.[point] ?? 0) +
   (posterior.sheet[cut.sheet]?.[point] ?? 0) -
@@ -188,11 +192,16 @@ export const thinned = (posterior: Posterior, count: number): Posterior => {
     batchSd: kept(posterior.batchSd),
     thicknessExponent: kept(posterior.thicknessExponent),
     passesExponent: kept(posterior.passesExponent),
+    cornersExponent: kept(posterior.cornersExponent),
     air: posterior.air.map(kept),
     batch: posterior.batch.map(kept),
     sheet: posterior.sheet.map(kept),
   };
 };
+
+/** What less power in corners takes from the margin of coming out, in ln speed; it takes nothing from that of hanging. */
+export const cornerLossAt = (posterior: Posterior, point: number, cut: Observation): number =>
+  (posterior.cornersExponent[point] ?? 0) * cut.lnCorners;
 
 /** Weighted mean and standard deviation of one column. */
 export const meanSdOf = (

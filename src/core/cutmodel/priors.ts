@@ -11,6 +11,11 @@ export const priors = {
   thicknessExponent: { mean: 1.2, sd: 0.3, least: 0.6, most: 2.2 },
   /** How fast it rises with ln(passes). */
   passesExponent: { mean: 0.8, sd: 0.15 },
+  /**
+   * How fast it falls with ln(power at full speed / power in corners): 0 where the corners are never the weak places, the
+   * power exponent where the whole path is like a corner.
+   */
+  cornersExponent: { mean: 0.35, sd: 0.2 },
   /** One effect for each air level against the study's commonest. */
   airSd: 0.15,
   /** Scatter of shapes about the changeover. */

@@ -56,12 +56,16 @@ const overdrives = ({ study }: Fit, limit: PowerLimit): readonly Problem[] => {
 };
 
 const aboutInput = ({ study, compiled, evidence }: Fit): readonly Problem[] => {
-  const cornered = study.cells.filter(
-    (cell) => cell.minPowerPct !== undefined && cell.minPowerPct < cell.powerPct,
-  );
   const standsIn = evidence.outCells === 0 || evidence.notOutCells === 0;
   return [
-    ...(cornered.length > 0 ? [say('corner-power-not-modelled', { cells: cornered.length })] : []),
+    ...(compiled.slowCells.length > 0
+      ? [
+          say('cut-on-corner-power', {
+            cells: compiled.slowCells.length,
+            startMmPerS: study.machine.powerRampStartMmPerS ?? 0,
+          }),
+        ]
+      : []),
     ...(compiled.unusableCells.length > 0
       ? [
           say('power-says-nothing', {
@@ -216,13 +220,14 @@ const settingsThatDisagree = ({ study }: Fit): readonly number[] => {
   return [...new Set(speeds)].sort((a, b) => a - b);
 };
 
-/** σ is said to rest on its prior where its spread is still more than this share of the prior's. */
+/** σ, and what corners cost, are said to rest on their priors where the spread is still more than this share of the prior's. */
 const restsOnPrior = 0.7;
 
 const aboutLearning = ({ posterior, evidence }: Fit): readonly Problem[] => {
   if (evidence.graded === 0 && !evidence.hasTally) return [];
   const lnSigma = meanSdOf(posterior, (i) => Math.log(posterior.sigma[i] ?? 1));
   const flaws = meanSdOf(posterior, (i) => posterior.flawsPerMetre[i] ?? 0);
+  const corners = meanSdOf(posterior, (i) => posterior.cornersExponent[i] ?? 0);
   const learnt = flaws.sd < 0.5 * priors.flawsPerMetreMean;
   return [
     ...(lnSigma.sd > restsOnPrior * priors.lnSigma.sd
@@ -231,6 +236,10 @@ const aboutLearning = ({ posterior, evidence }: Fit): readonly Problem[] => {
     ...(learnt
       ? [say('flaws-beside-the-promise', { flawsPerMetre: Math.round(flaws.mean * 100) / 100 })]
       : [say('flaws-not-learnt')]),
+    ...(posterior.layout.cornersExponent >= 0 &&
+    corners.sd > restsOnPrior * priors.cornersExponent.sd
+      ? [say('corners-rest-on-prior')]
+      : []),
   ];
 };
 

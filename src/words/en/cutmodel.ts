@@ -42,10 +42,16 @@ export const cutmodelWords: AreaWords = {
     remedy: () =>
       'Look again at the cells that stand out; one that was read or typed wrongly is the usual cause.',
   },
-  'corner-power-not-modelled': {
+  'corners-rest-on-prior': {
+    message: () =>
+      'Some cells ran on less power in corners; what that costs is still more belief than measurement.',
+    remedy: () =>
+      'The answer holds for equal power in corners. Cut a card that varies power in corners to learn the rest.',
+  },
+  'cut-on-corner-power': {
     message: (p) =>
-      `${p('cells')} cells ran on less power in corners; they were taken as cut at full power throughout.`,
-    remedy: () => 'Take the answer as that for equal power in corners.',
+      `${p('cells')} cells were no faster than the start speed of ${p('startMmPerS')} mm/s, so they were taken as cut on the power in corners throughout.`,
+    remedy: () => 'At such speeds type the same figure for both powers.',
   },
   'power-says-nothing': {
     message: (p) =>
