@@ -19,6 +19,7 @@ export const fitReply = z.object({
     hangBand: meanSd,
     flawsPerMetre: meanSd,
     sheetSd: meanSd,
+    cornersExponent: meanSd.exactOptional(),
   }),
   recommended: z
     .object({
@@ -37,6 +38,7 @@ export const fitReply = z.object({
   oneStepFaster: forecast.exactOptional(),
   evenOdds: z.object({ powerPct: z.number(), speedMmPerS: z.number() }).exactOptional(),
   asked: forecast.exactOptional(),
+  corners: z.object({ speedMmPerS: z.number(), leastMinPowerPct: z.number() }).exactOptional(),
   line: z.array(
     z.object({
       powerPct: z.number(),
