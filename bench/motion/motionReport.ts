@@ -1,4 +1,5 @@
 import { fitTrials, measureFit } from './fitAccuracy.ts';
+import { measureSlips, slipTrials } from './slipDetection.ts';
 
 /** Machines in each trial. */
 const machines = 120;
@@ -21,5 +22,14 @@ export function* motionReport(): Generator<string> {
       pct(found.inBandPct),
       String(found.refused).padStart(6),
     ].join(' ');
+  }
+  yield '';
+  yield `What the time of a card tells of a speed typed wrong, on ${String(machines)} machines fitted from six jobs.`;
+  yield `${''.padEnd(44)} cards  shows  named  of those  first  figure  wrong  unclear`;
+  for (const trial of slipTrials) {
+    const found = measureSlips(trial, machines);
+    const counts = [found.cards, found.showing, found.named, found.namedOfShowing];
+    const rest = [found.first, found.figure, found.wrong, found.unclear];
+    yield `${found.name.padEnd(44)}${[...counts, ...rest].map((count) => String(count).padStart(7)).join('')}`;
   }
 }

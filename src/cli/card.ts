@@ -49,7 +49,10 @@ const makeCard = async (requestFile: string, folder: string): Promise<Outcome<Ca
   });
   const designed = designCard(wish);
   if (!designed.ok) return designed;
-  const sheet = jobSheet(designed.value.card, { remarks: designed.value.remarks });
+  const sheet = jobSheet(designed.value.card, {
+    remarks: designed.value.remarks,
+    machine: request.value.study.machine,
+  });
   const files = await cardFiles(designed.value, sheet, request.value);
   if (!files.ok) return files;
   const written = await writeFiles(folder, files.value);

@@ -43,8 +43,11 @@ const jobSheetFor = async (study: Study, card: Card): Promise<Uint8Array> => {
   const { jobSheet } = await import('../core/card/jobSheet.ts');
   const { jobSheetPdf } = await import('../print/jobSheetPdf.ts');
   const before = study.cards[study.cards.findIndex(({ code }) => code === card.code) - 1];
-  return jobSheetPdf(jobSheet(card, before === undefined ? {} : { before }), {
-    stock: `${String(study.stock.nominalThicknessMm)} mm ${study.stock.material}`,
-    madeAt: systemClock.now(),
-  });
+  return jobSheetPdf(
+    jobSheet(card, { ...(before === undefined ? {} : { before }), machine: study.machine }),
+    {
+      stock: `${String(study.stock.nominalThicknessMm)} mm ${study.stock.material}`,
+      madeAt: systemClock.now(),
+    },
+  );
 };

@@ -42,7 +42,7 @@ describe('the job sheet as PDF', () => {
     const sheet = jobSheet(outcome.value.card);
     const wanted = [
       jobSheetText.title('K7WM'),
-      jobSheetText.time(sheet.time.seconds, sheet.time.lowSeconds, sheet.time.highSeconds),
+      jobSheetText.time(sheet.time),
       jobSheetText.zeroHere,
       ...sheet.card.rungs.map(({ setting }) => jobSheetText.figure('speedMmPerS', setting)),
       ...sheet.steps.map((step) => jobSheetText.step(step)),

@@ -80,13 +80,7 @@ const drawTop = (pdf: PDFKit.PDFDocument, sheet: JobSheet, stock: string | undef
     jobSheetText.size(...usedMm),
   ].filter((part) => part !== undefined);
   const below = write(pdf, about.join(' · '), page.margin, y, { size: 10.5 });
-  return write(
-    pdf,
-    jobSheetText.time(time.seconds, time.lowSeconds, time.highSeconds),
-    page.margin,
-    below,
-    { size: 10.5 },
-  );
+  return write(pdf, jobSheetText.time(time), page.margin, below, { size: 10.5 });
 };
 
 /** The cautions that stand even where there is little room, in a frame above everything that is to be done. */

@@ -41,6 +41,30 @@ describe('the time of a card', () => {
     expect(time.layers.reduce((sum, { seconds }) => sum + seconds, 0)).toBeCloseTo(time.seconds, 9);
   });
 
+  it('of a machine whose motion is known keeps to a narrow band, and goes where it says', () => {
+    const card = cardOf();
+    const motion = {
+      accelerationMmPerS2: 1000,
+      corner: { rule: 'junction-deviation', deviationMm: 0.02 },
+      travelSpeedMmPerS: 250,
+      lineDelayS: 0.05,
+      jobDelayS: 4,
+      timeErrorPct: 2,
+    } as const;
+    const time = cardTime(card, motion);
+    expect(time.motion).toBe('known');
+    expect(time.highSeconds / time.seconds).toBeCloseTo(1.04, 9);
+    const { cuttingS, cornersS, travelS, delaysS } = time.goes;
+    expect(cuttingS + cornersS + travelS + delaysS).toBeCloseTo(time.seconds, 9);
+    // A quicker machine of the same rules.
+    const quicker = cardTime(card, { ...motion, accelerationMmPerS2: 3000 });
+    expect(quicker.seconds).toBeLessThan(time.seconds);
+    expect(quicker.goes.cuttingS).toBeCloseTo(cuttingS, 9);
+    const layers = time.layers.reduce((sum, { seconds }) => sum + seconds, 0);
+    expect(layers + 4).toBeCloseTo(time.seconds, 9);
+    expect(time.layers.filter(({ rung }) => rung !== undefined)).toHaveLength(card.rungs.length);
+  });
+
   it('grows with more passes and with slower rungs', () => {
     const at = (speedMmPerS: number, passes: number): number =>
       cardTime(cardOf({ rungs: [{ powerPct: 34, speedMmPerS, passes }] })).seconds;

@@ -1,93 +1,72 @@
-import { distanceMm, type Point } from '../path/point.ts';
-import { segmentsOf, type Polyline } from '../path/polyline.ts';
+import type { MotionValues } from '../machine/motionValues.ts';
+import { jobTime, type TimeGoes } from '../motion/jobTime.ts';
+import { assumedMotion, timeBand } from '../motion/timeBand.ts';
+import type { Point } from '../path/point.ts';
 import type { Card } from './card.ts';
 import { cardDrawing, type DrawnLayer } from './cardDrawing.ts';
-
-/**
- * What is assumed of a machine whose motion nobody has measured: it stops at every corner sharper than 30°, starts and
- * stops at this acceleration, and travels at this speed. Common practice, no source; the band says how far it may be off.
- */
-const assumed = {
-  likely: { accelerationMmPerS2: 800, travelMmPerS: 200, startS: 0.02 },
-  quick: { accelerationMmPerS2: 4000, travelMmPerS: 400, startS: 0 },
-  slow: { accelerationMmPerS2: 200, travelMmPerS: 80, startS: 0.12 },
-} as const;
-
-interface Motion {
-  readonly accelerationMmPerS2: number;
-  readonly travelMmPerS: number;
-  /** Lost at each start of a line: beam on, air, the controller's pause. */
-  readonly startS: number;
-}
+import { layerMoves } from './cardMoves.ts';
 
 export interface TimeEstimate {
   readonly seconds: number;
-  /** A quick and a slow machine: the time lies between them as good as always. */
+  /** The time lies between these as good as always. */
   readonly lowSeconds: number;
   readonly highSeconds: number;
+  /** Whether the machine's own motion is known, or a common one stands for it: then the band is wide. */
+  readonly motion: 'known' | 'assumed';
+  /** Together `seconds`. */
+  readonly goes: TimeGoes;
 }
 
 export interface CardTime extends TimeEstimate {
-  /** By layer, in the order of cutting, travel to it included. */
-  readonly layers: readonly { readonly name: string; readonly seconds: number }[];
+  /** By layer, in the order of cutting, travel to it included; what a job costs once is in none of them. */
+  readonly layers: readonly {
+    readonly name: string;
+    readonly rung?: string;
+    readonly seconds: number;
+  }[];
 }
 
 /**
- * How long a card takes, from lengths, speeds, corners and travel. A layer without a setting counts as travel.
- * O(points), ~1 ms for 24 cells.
+ * How long a card takes: planned with the machine's motion where that is known, with a slow, a common and a quick machine
+ * where it is not. O(points), ~10 ms for 24 cells.
  */
-export const cardTime = (card: Card): CardTime => {
+export const cardTime = (card: Card, motion?: MotionValues): CardTime => {
   const { layers } = cardDrawing(card);
-  const likely = layerTimes(layers, assumed.likely);
+  const used = motion ?? assumedMotion.likely;
+  const likely = layerTimes(layers, used);
+  const sum = (part: keyof TimeGoes): number =>
+    likely.reduce((total, time) => total + time[part], 0);
+  const goes = {
+    cuttingS: sum('cuttingS'),
+    cornersS: sum('cornersS'),
+    travelS: sum('travelS'),
+    delaysS: sum('delaysS') + (used.jobDelayS ?? 0),
+  };
   return {
-    seconds: sum(likely),
-    lowSeconds: sum(layerTimes(layers, assumed.quick)),
-    highSeconds: sum(layerTimes(layers, assumed.slow)),
-    layers: layers.map(({ name }, i) => ({ name, seconds: likely[i] ?? 0 })),
+    ...timeBand(motion, (values) =>
+      layerTimes(layers, values).reduce(
+        (total, { seconds }) => total + seconds,
+        values.jobDelayS ?? 0,
+      ),
+    ),
+    goes,
+    layers: layers.map(({ name, rung }, i) => ({
+      name,
+      ...(rung === undefined ? {} : { rung }),
+      seconds: likely[i]?.seconds ?? 0,
+    })),
   };
 };
 
-const sum = (values: readonly number[]): number =>
-  values.reduce((total, value) => total + value, 0);
-
-const layerTimes = (layers: readonly DrawnLayer[], motion: Motion): readonly number[] => {
+/** Layer after layer, the head going on from where the one before left it. */
+const layerTimes = (
+  layers: readonly DrawnLayer[],
+  motion: MotionValues,
+): readonly (TimeGoes & { readonly seconds: number })[] => {
   let head: Point = [0, 0];
-  return layers.map(({ polylines, setting }) =>
-    sum(
-      polylines.map((line) => {
-        const start = line[0] ?? head;
-        const travel = moveTime(distanceMm(head, start), motion.travelMmPerS, motion);
-        head = line.at(-1) ?? start;
-        const speed = setting?.speedMmPerS ?? motion.travelMmPerS;
-        const once = sum(runs(line).map((length) => moveTime(length, speed, motion)));
-        return travel + motion.startS + (setting?.passes ?? 1) * once;
-      }),
-    ),
-  );
-};
-
-/** From rest to rest over a length: a trapezoid of speed, or a triangle where the length is too short for the speed. */
-const moveTime = (lengthMm: number, speedMmPerS: number, motion: Motion): number => {
-  const a = motion.accelerationMmPerS2;
-  return lengthMm >= speedMmPerS ** 2 / a
-    ? lengthMm / speedMmPerS + speedMmPerS / a
-    : 2 * Math.sqrt(lengthMm / a);
-};
-
-const sharpTurn = Math.cos(Math.PI / 6);
-
-/** Lengths between corners where the head stops. */
-const runs = (line: Polyline): readonly number[] => {
-  const lengths: number[] = [];
-  let [dx, dy] = [0, 0];
-  for (const [from, to] of segmentsOf(line)) {
-    const length = distanceMm(from, to);
-    if (length === 0) continue;
-    const [nx, ny] = [(to[0] - from[0]) / length, (to[1] - from[1]) / length];
-    const last = lengths.at(-1);
-    if (last === undefined || nx * dx + ny * dy < sharpTurn) lengths.push(length);
-    else lengths[lengths.length - 1] = last + length;
-    [dx, dy] = [nx, ny];
-  }
-  return lengths;
+  return layers.map((layer) => {
+    const time = jobTime(layerMoves(layer, motion), motion, head);
+    head = time.at;
+    return time;
+  });
 };

@@ -1,3 +1,4 @@
+import type { Machine } from '../machine/machine.ts';
 import type { Setting } from '../machine/setting.ts';
 import type { Problem } from '../problem.ts';
 import type { Card } from './card.ts';
@@ -46,18 +47,23 @@ export interface JobSheet {
   readonly hottest?: { readonly rung: string; readonly setting: Setting };
 }
 
-/** The job sheet of a card; `before` is the card cut before it on the same machine. */
-export const jobSheet = (
-  card: Card,
-  { before, remarks = [] }: { readonly before?: Card; readonly remarks?: readonly Problem[] } = {},
-): JobSheet => {
+interface Around {
+  /** The card cut before it on the same machine. */
+  readonly before?: Card;
+  readonly remarks?: readonly Problem[];
+  /** With its motion, where that is known, the time is told closely. */
+  readonly machine?: Machine;
+}
+
+/** The job sheet of a card. */
+export const jobSheet = (card: Card, { before, remarks = [], machine }: Around = {}): JobSheet => {
   const hottest = hottestRung(card);
   return {
     card,
     drawing: cardDrawing(card),
     typeIn: typeInList(card, before),
     steps: jobSteps,
-    time: cardTime(card),
+    time: cardTime(card, machine?.motion),
     usedMm: [card.widthMm, card.heightMm],
     noteFields,
     cautions: ['unattended', 'card', 'newMaterial', 'always'],

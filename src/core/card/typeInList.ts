@@ -41,9 +41,7 @@ export interface TypeInList {
 /** What is typed for a card, grouped by what changes, and by what changed since the card before on the same machine. */
 export const typeInList = (card: Card, before?: Card): TypeInList => {
   const known = new Map(
-    before === undefined
-      ? []
-      : entriesOf(before, new Map()).map(({ label, setting }) => [label, setting]),
+    before === undefined ? [] : entriesOf(before).map(({ label, setting }) => [label, setting]),
   );
   const entries = entriesOf(card, known);
   const rungs = entries.filter(({ kind }) => kind === 'rung');
@@ -60,9 +58,9 @@ export const typeInList = (card: Card, before?: Card): TypeInList => {
 };
 
 /** One entry a colour: the window and the outline are typed together. */
-const entriesOf = (
+export const entriesOf = (
   card: Card,
-  known: ReadonlyMap<string, Setting | undefined>,
+  known: ReadonlyMap<string, Setting | undefined> = new Map(),
 ): readonly TypeInEntry[] => {
   const layers = cardDrawing(card).layers;
   return layers

@@ -1,3 +1,5 @@
+import type { MotionValues } from './motionValues.ts';
+
 /** One reading of the milliammeter at one power setting. */
 export interface TubePoint {
   readonly powerPct: number;
@@ -14,6 +16,8 @@ export interface Machine {
   readonly speedRangeMmPerS: readonly [least: number, most: number];
   /** At or below this speed many controllers run wholly on the power in corners. */
   readonly powerRampStartMmPerS?: number;
+  /** How it moves, told from timed jobs or from the controller's own settings. */
+  readonly motion?: MotionValues;
   readonly bed?: Bed;
 }
 

@@ -201,7 +201,7 @@ const describe = (
   return {
     motion: {
       ...motionFrom(rule, fit.parameters),
-      timeErrorPct: Math.hypot(offPct, 100 * Math.hypot(runSd, ruleSd, doubt)),
+      timeErrorPct: Math.hypot(offPct, 100 * Math.hypot(ruleSd, doubt)),
     },
     jobs: compared,
     offPct,

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Machine } from '../../core/machine/machine.ts';
+import type { MotionValues } from '../../core/machine/motionValues.ts';
 import { currentMa, label, lengthMm, pct, speedMmPerS } from './bounds.ts';
 
 const tubePoints = z
@@ -8,6 +9,25 @@ const tubePoints = z
   .refine((points) => points.every((p, i) => p.powerPct > (points[i - 1]?.powerPct ?? -1)), {
     message: 'power must rise from point to point',
   });
+
+/** What one axis may jump by at a corner; a controller that stops dead at corners has 0. */
+const jumpMmPerS = z.number().min(0).max(5000);
+
+const motion = z.strictObject({
+  accelerationMmPerS2: z.number().min(1).max(1_000_000),
+  corner: z.discriminatedUnion('rule', [
+    z.strictObject({
+      rule: z.literal('junction-deviation'),
+      deviationMm: z.number().min(0).max(50),
+    }),
+    z.strictObject({ rule: z.literal('speed-jump'), xMmPerS: jumpMmPerS, yMmPerS: jumpMmPerS }),
+  ]),
+  travelSpeedMmPerS: speedMmPerS,
+  travelAccelerationMmPerS2: z.number().min(1).max(1_000_000).exactOptional(),
+  lineDelayS: z.number().min(0).max(60).exactOptional(),
+  jobDelayS: z.number().min(0).max(3600).exactOptional(),
+  timeErrorPct: z.number().min(0).max(100).exactOptional(),
+}) satisfies z.ZodType<MotionValues>;
 
 /** A machine as saved and sent. */
 export const machineShape = z.strictObject({
@@ -19,6 +39,7 @@ export const machineShape = z.strictObject({
     .tuple([speedMmPerS, speedMmPerS])
     .refine(([least, most]) => least < most, { message: 'the least speed must be below the most' }),
   powerRampStartMmPerS: z.number().min(0).max(5000).exactOptional(),
+  motion: motion.exactOptional(),
   bed: z
     .strictObject({
       widthMm: lengthMm,

@@ -1,3 +1,4 @@
+import type { TimeEstimate } from '../../core/card/cardTime.ts';
 import type { JobStep, NoteField } from '../../core/card/jobSheet.ts';
 import type { TypedFigure } from '../../core/card/typeInList.ts';
 import type { Air } from '../../core/machine/air.ts';
@@ -83,8 +84,8 @@ export const jobSheetText = {
   settingUnsaid: 'your own setting for scoring a line',
   size: (widthMm: number, heightMm: number) =>
     `${String(widthMm)} × ${String(heightMm)}${gap}mm of sheet`,
-  time: (seconds: number, lowSeconds: number, highSeconds: number) =>
-    `It should take about ${durationWords(seconds)} (between ${durationWords(lowSeconds)} and ${durationWords(highSeconds)}, as machines differ).`,
+  time: ({ seconds, lowSeconds, highSeconds, motion }: TimeEstimate) =>
+    `It should take about ${durationWords(seconds)} (between ${durationWords(lowSeconds)} and ${durationWords(highSeconds)}${motion === 'assumed' ? ', as machines differ' : ''}).`,
   trial: (strips: number) =>
     `Load it in your control program; there is nothing to cut. It has ${String(strips)} strips: how many separate entries do you see? That is entriesAtMost.`,
   hottest: (rung: string) => `Rung ${rung} burns most. Watch it.`,

@@ -69,7 +69,7 @@ const Design = ({ study }: { readonly study: Study }) => {
               words="as-cut"
               label={words.picture(designed.value.card.code)}
             />
-            <CardFacts card={designed.value.card} />
+            <CardFacts card={designed.value.card} machine={study.machine} />
           </div>
         ) : null}
       </div>

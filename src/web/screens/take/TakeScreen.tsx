@@ -38,7 +38,10 @@ export const TakeScreen = ({ studyId, code }: TakeScreenProps) => {
 const AtMachine = ({ study, card }: { readonly study: Study; readonly card: Card }) => {
   const at = study.cards.findIndex(({ code }) => code === card.code);
   const before = study.cards.slice(0, at).findLast(({ origin }) => origin === 'designed');
-  const sheet = jobSheet(card, before === undefined ? {} : { before });
+  const sheet = jobSheet(card, {
+    ...(before === undefined ? {} : { before }),
+    machine: study.machine,
+  });
   const { time, hottest } = sheet;
   return (
     <Page title={words.title(card.code)} lead={words.lead}>
@@ -57,7 +60,7 @@ const AtMachine = ({ study, card }: { readonly study: Study; readonly card: Card
           </ol>
           <ZeroPicture card={card} />
         </div>
-        <p>{job.time(time.seconds, time.lowSeconds, time.highSeconds)}</p>
+        <p>{job.time(time)}</p>
         {hottest === undefined ? null : <p>{job.hottest(hottest.rung)}</p>}
       </Section>
       <Cautions acts={runActs} />
