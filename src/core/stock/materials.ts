@@ -1,5 +1,5 @@
 import { mentionsOf } from './mentions.ts';
-import { wordList, type Term } from './wordList.ts';
+import { bareWords, wordList, type Term } from './wordList.ts';
 
 /** A class of sheet material that is cut, with the name that screens show. */
 export interface MaterialClass {
@@ -82,6 +82,28 @@ export const materialClasses: readonly MaterialClass[] = listed.map(({ id, name 
 
 /** The class that a person's text names: "birch ply 3 mm" is plywood. Nothing when it names none that is listed. */
 export const findMaterial = (text: string): MaterialClass | undefined => {
-  const found = listed.find(({ words }) => mentionsOf(text, words).length > 0);
+  const found = findListed(text);
   return found === undefined ? undefined : { id: found.id, name: found.name };
+};
+
+const findListed = (text: string): ListedClass | undefined =>
+  listed.find(({ words }) => mentionsOf(text, words).length > 0);
+
+/** Words that say nothing of the material: units, and what any sheet is called. */
+const saysNothing: ReadonlySet<string> = new Set(
+  'mm cm in inch inches thick thickness sheet sheets board boards panel panels of the a and'.split(
+    ' ',
+  ),
+);
+
+/** What a text says beside its class, figures left out: of "3 mm birch ply" it is `birch`. */
+export const besidesMaterial = (text: string): ReadonlySet<string> => {
+  const mentions = mentionsOf(text, findListed(text)?.words ?? []);
+  const said = bareWords(text).filter(
+    (word, at) =>
+      !mentions.some(({ from, to }) => from <= at && at < to) &&
+      !saysNothing.has(word) &&
+      !/^\d/.test(word),
+  );
+  return new Set(said);
 };
