@@ -1,9 +1,10 @@
 import type { CardRequest } from '../card/cardRequest.ts';
 import type { CutStudy } from '../cutmodel/cutStudy.ts';
 import type { FitAnswer } from '../cutmodel/fitAnswer.ts';
-import { fitStudy } from '../cutmodel/fitStudy.ts';
 import { powerLimit } from '../machine/deliveredPower.ts';
+import { answerWithEarlier } from './answerWithEarlier.ts';
 import { believedChangeover } from './believedChangeover.ts';
+import type { EarlierSheet } from './earlierSheet.ts';
 
 /** What a person wishes of a card; whatever is left out is taken from the study or from common practice. */
 export type CardWish = Partial<
@@ -16,13 +17,12 @@ export const usualOffcutMm = [300, 200] as const;
 
 /**
  * The request for a card that a study and a wish amount to: by default a ladder of about six speeds at the power that
- * the workshop runs, two stars each. Runs the fit where the study holds an observation (~20 ms) unless the answer is
- * given.
+ * the workshop runs, two stars each. `answer`: what is known so far; absent: what {@link answerToDesignBy} says.
  */
 export const cardRequestFor = (
   study: CutStudy,
   wish: CardWish,
-  answer: FitAnswer | undefined = observed(study) ? fitStudy(study) : undefined,
+  answer: FitAnswer | undefined = answerToDesignBy(study),
 ): CardRequest => {
   const limit = powerLimit(study.machine);
   return {
@@ -40,6 +40,13 @@ export const cardRequestFor = (
     believed: believedChangeover(study, answer),
   };
 };
+
+/** What is known before a card is designed; nothing where neither this sheet nor an earlier one was read. ~0.1 s. */
+export const answerToDesignBy = (
+  study: CutStudy,
+  earlier: readonly EarlierSheet[] = [],
+): FitAnswer | undefined =>
+  observed(study) || earlier.length > 0 ? answerWithEarlier(study, 'fastest', earlier) : undefined;
 
 const observed = ({ cells, tallies, habit }: CutStudy): boolean =>
   cells.length > 0 || tallies.length > 0 || habit !== undefined;

@@ -1,0 +1,59 @@
+import { answerForAim } from '../cutmodel/answerForAim.ts';
+import type { CutStudy } from '../cutmodel/cutStudy.ts';
+import { fit, type Fit } from '../cutmodel/fit.ts';
+import type { FitAnswer, NextCardAnswer } from '../cutmodel/fitAnswer.ts';
+import { nextCardFrom, type NextCardWish } from '../cutmodel/nextCard.ts';
+import type { EarlierSheet } from './earlierSheet.ts';
+import { countEarlier, historyOf, type EarlierCount } from './historyOf.ts';
+import type { Aim } from './study.ts';
+
+/** An answer, and how much of earlier sheets stands behind it. */
+export interface StudyAnswer extends FitAnswer {
+  readonly leansOn: EarlierCount;
+}
+
+/**
+ * The answer to a study with what earlier sheets taught, the one function by which page and server answer. Where the
+ * reckoning does not settle with them, it is made with the newest batch alone, and then without: an earlier sheet never
+ * costs an answer. Give the sheets newest first, as `pickEarlier` does. ~0.1 s.
+ */
+export const answerWithEarlier = (
+  study: CutStudy,
+  aim: Aim,
+  earlier: readonly EarlierSheet[],
+): StudyAnswer => {
+  const answered = (sheets: readonly EarlierSheet[]): StudyAnswer => ({
+    ...answerForAim(withHistory(study, sheets), aim),
+    leansOn: countEarlier(sheets),
+  });
+  return firstThatSettles(earlier, answered, ({ convergence }) => convergence.ok);
+};
+
+/** The card that would teach most, with what earlier sheets taught in the same way. */
+export const nextCardWithEarlier = (
+  study: CutStudy,
+  wish: NextCardWish,
+  earlier: readonly EarlierSheet[],
+): NextCardAnswer => {
+  const fitted = (sheets: readonly EarlierSheet[]): Fit => fit(withHistory(study, sheets));
+  return nextCardFrom(firstThatSettles(earlier, fitted, settled), wish);
+};
+
+const settled = ({ posterior }: Fit): boolean => posterior.converged;
+
+const withHistory = (study: CutStudy, sheets: readonly EarlierSheet[]): CutStudy =>
+  sheets.length === 0 ? study : { ...study, history: historyOf(sheets) };
+
+const firstThatSettles = <T>(
+  earlier: readonly EarlierSheet[],
+  reckon: (sheets: readonly EarlierSheet[]) => T,
+  settles: (reckoned: T) => boolean,
+): T => {
+  const newest = earlier.filter(({ batch }) => batch === earlier[0]?.batch);
+  const tries = newest.length < earlier.length ? [earlier, newest] : [earlier];
+  for (const sheets of tries.filter(({ length }) => length > 0)) {
+    const reckoned = reckon(sheets);
+    if (settles(reckoned)) return reckoned;
+  }
+  return reckon([]);
+};
