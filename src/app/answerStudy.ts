@@ -1,15 +1,22 @@
-import type { FitAnswer } from '../core/cutmodel/fitAnswer.ts';
 import { done, type Outcome } from '../core/problem.ts';
+import { answerWithEarlier, type StudyAnswer } from '../core/study/answerWithEarlier.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
-import { answerCutStudy } from './answerCutStudy.ts';
+import { withQuestions } from './answerCutStudy.ts';
+import { readWithHistory, type EarlierSheetsWish } from './gatherHistory.ts';
 import type { Ports } from './ports.ts';
-import { readStudy } from './readStudy.ts';
 
-/** What a study says: the setting with its promise, or why there is none yet. Refuses: `study-not-found`. */
+/**
+ * What a study says, by its aim and with what earlier sheets taught: the setting with its promise, or why there is none
+ * yet. Refuses: `study-not-found`.
+ */
 export const answerStudy = async (
   ports: Pick<Ports, 'store'>,
   studyId: string,
-): Promise<Outcome<FitAnswer>> => {
-  const found = await readStudy(ports, studyId);
-  return found.ok ? done(answerCutStudy(toCutStudy(found.value.study))) : found;
+  wish: EarlierSheetsWish = {},
+): Promise<Outcome<StudyAnswer>> => {
+  const found = await readWithHistory(ports, studyId, wish);
+  if (!found.ok) return found;
+  const { study, earlier } = found.value;
+  const cut = toCutStudy(study);
+  return done(withQuestions(cut, answerWithEarlier(cut, study.aim, earlier)));
 };

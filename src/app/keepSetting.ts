@@ -1,5 +1,4 @@
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
-import { fitStudy } from '../core/cutmodel/fitStudy.ts';
 import { powerLimit } from '../core/machine/deliveredPower.ts';
 import type { Machine } from '../core/machine/machine.ts';
 import type { Setting } from '../core/machine/setting.ts';
@@ -8,16 +7,19 @@ import { readCard } from '../core/reading/readCard.ts';
 import type { PromiseWish } from '../core/reading/promise.ts';
 import { stockThicknessMm } from '../core/stock/stockThickness.ts';
 import type { Aim, Study } from '../core/study/study.ts';
+import { answerWithEarlier } from '../core/study/answerWithEarlier.ts';
+import type { EarlierSheet } from '../core/study/earlierSheet.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { acceptMaterial } from './acceptMaterial.ts';
 import { withTallies, type EntryWithTallies } from './entryWithTallies.ts';
 import { freeCode } from './freeCode.ts';
+import { historyFor, type EarlierSheetsWish } from './gatherHistory.ts';
 import type { Ports } from './ports.ts';
 import { findStudy } from './readStudy.ts';
 import { refuse } from './refuse.ts';
 import { sameValue } from './sameValue.ts';
 
-export interface KeepSetting {
+export interface KeepSetting extends EarlierSheetsWish {
   readonly id?: string;
   readonly studyId: string;
   readonly setting: Setting;
@@ -32,7 +34,7 @@ export interface KeepSetting {
 
 /**
  * Keeps a setting in the book with all that it holds for and where it came from. What the model says of it is computed
- * here, from the study as it stands: nobody can write a promise into the book. The same setting sent twice under one id
+ * here, from the study as it stands and what earlier sheets taught: nobody can write a promise into the book. The same setting sent twice under one id
  * is kept once. Refuses: `study-not-found`, a refused material, `power-above-machine`, `overdrive-needs-reason`,
  * `no-forecast-to-keep`, `entry-id-taken`.
  */
@@ -54,7 +56,7 @@ export const keepSetting = (
     const { study } = found.value;
     const allowed = mayKeep(study, asked);
     if (!allowed.ok) return allowed;
-    const told = forecastOf(study, asked);
+    const told = forecastOf(study, asked, await historyFor(session, study, asked));
     if (!told.ok) return told;
     const entry: ProvenSetting = {
       version: 1,
@@ -98,13 +100,15 @@ const ratedLimitPct = (machine: Machine): number | undefined => {
 const forecastOf = (
   study: Study,
   { setting, promise }: KeepSetting,
+  earlier: readonly EarlierSheet[],
 ): Outcome<Pick<ProvenSetting, 'outOf100Mean' | 'surePct'>> => {
   const { powerPct, speedMmPerS } = setting;
-  const { asked } = fitStudy({
+  const cut = {
     ...toCutStudy(study),
     promise: promise ?? study.promise,
     ask: { powerPct, speedMmPerS },
-  });
+  };
+  const { asked } = answerWithEarlier(cut, study.aim, earlier);
   if (asked === undefined || !Number.isFinite(asked.outOf100Mean))
     return refuse('no-forecast-to-keep');
   return done({ outOf100Mean: asked.outOf100Mean, surePct: asked.sureOfPromisePct });

@@ -1,10 +1,11 @@
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import type { NextCardAnswer } from '../core/cutmodel/fitAnswer.ts';
-import { proposeNextCard as propose } from '../core/cutmodel/nextCard.ts';
 import { done, type Outcome } from '../core/problem.ts';
+import { nextCardWithEarlier } from '../core/study/answerWithEarlier.ts';
+import type { EarlierSheet } from '../core/study/earlierSheet.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
+import { readWithHistory, type EarlierSheetsWish } from './gatherHistory.ts';
 import type { Ports } from './ports.ts';
-import { readStudy } from './readStudy.ts';
 
 export interface NextCardWish {
   /** Absent: 12. */
@@ -17,14 +18,20 @@ export interface NextCardWish {
 export const nextCardFor = (
   study: CutStudy,
   { cellsWanted = 12, settingsAtMost = 6 }: NextCardWish,
-): NextCardAnswer => propose(study, { cellsWanted, settingsAtMost });
+  earlier: readonly EarlierSheet[] = [],
+): NextCardAnswer => nextCardWithEarlier(study, { cellsWanted, settingsAtMost }, earlier);
 
-/** The card that would teach most about a study, or that no card is worth it. Refuses: `study-not-found`. */
+/**
+ * The card that would teach most about a study, with what earlier sheets taught, or that no card is worth it.
+ * Refuses: `study-not-found`.
+ */
 export const proposeNextCard = async (
   ports: Pick<Ports, 'store'>,
   studyId: string,
-  wish: NextCardWish,
+  wish: NextCardWish & EarlierSheetsWish,
 ): Promise<Outcome<NextCardAnswer>> => {
-  const found = await readStudy(ports, studyId);
-  return found.ok ? done(nextCardFor(toCutStudy(found.value.study), wish)) : found;
+  const found = await readWithHistory(ports, studyId, wish);
+  if (!found.ok) return found;
+  const { study, earlier } = found.value;
+  return done(nextCardFor(toCutStudy(study), wish, earlier));
 };

@@ -18,6 +18,8 @@ export interface StudySummary {
   readonly touchedAt: string;
   readonly revision: number;
   readonly stock: Stock;
+  /** The machine's name, where it has one. */
+  readonly machine?: string;
   readonly cardCodes: readonly string[];
   readonly tallyCount: number;
 }

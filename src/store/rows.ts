@@ -40,6 +40,9 @@ export const headColumns = (head: StudyHead) => ({
 export const stockOf = ({ stock, id }: Pick<StudyRow, 'stock' | 'id'>) =>
   parsed(stockShape, stock, 'study', id);
 
+export const machineOf = ({ machine, id }: Pick<StudyRow, 'machine' | 'id'>) =>
+  parsed(machineShape, machine, 'study', id);
+
 /** A study row put together with what hangs on it. */
 export const studyOf = (
   row: StudyRow,
@@ -51,7 +54,7 @@ export const studyOf = (
     isExample: row.is_example === 1,
     createdAt: row.created_at,
     stock: stockOf(row),
-    machine: parsed(machineShape, row.machine, 'study', row.id),
+    machine: machineOf(row),
     promise: parsed(promiseShape, row.promise, 'study', row.id),
     aim: parsed(aimShape, JSON.stringify(row.aim), 'study', row.id),
     ask: parsed(askShape, row.ask, 'study', row.id),

@@ -1,13 +1,14 @@
 import type { Kysely } from 'kysely';
 import type { StudySummary } from '../app/stored.ts';
-import { stockOf } from './rows.ts';
+import type { Machine } from '../core/machine/machine.ts';
+import { machineOf, stockOf } from './rows.ts';
 import type { Tables } from './tables.ts';
 
 /** One line a study, the last touched first. Three queries, however many studies there are. */
 export const readSummaries = async (db: Kysely<Tables>): Promise<readonly StudySummary[]> => {
   const studies = await db
     .selectFrom('study')
-    .select(['id', 'is_example', 'created_at', 'touched_at', 'revision', 'stock'])
+    .select(['id', 'is_example', 'created_at', 'touched_at', 'revision', 'stock', 'machine'])
     .orderBy('touched_at', 'desc')
     .orderBy('id')
     .execute();
@@ -20,6 +21,7 @@ export const readSummaries = async (db: Kysely<Tables>): Promise<readonly StudyS
   const cardsOf = byStudy(cards);
   const talliesOf = byStudy(tallies);
   return studies.map((row) => ({
+    ...namedMachine(machineOf(row)),
     id: row.id,
     isExample: row.is_example === 1,
     createdAt: row.created_at,
@@ -30,6 +32,9 @@ export const readSummaries = async (db: Kysely<Tables>): Promise<readonly StudyS
     tallyCount: talliesOf.get(row.id)?.length ?? 0,
   }));
 };
+
+const namedMachine = ({ name }: Machine): Pick<StudySummary, 'machine'> =>
+  name === undefined ? {} : { machine: name };
 
 const byStudy = <R extends { readonly study_id: string | null }>(
   rows: readonly R[],

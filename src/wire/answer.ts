@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { earlierCount, earlierSheetsWish } from './history.ts';
 import { saidProblem } from './problem.ts';
 
 const meanSd = z.object({ mean: z.number(), sd: z.number() });
@@ -75,6 +76,11 @@ export const fitReply = z.object({
   }),
 });
 
+/** The answer of a stored study: what earlier sheets of the same material taught is in it. */
+export const studyAnswerReply = fitReply.extend({ leansOn: earlierCount });
+
+export const studyAnswerQuery = z.strictObject(earlierSheetsWish);
+
 /** The next card as `calc nextcard` prints it. */
 export const nextCardReply = z.object({
   cells: z.array(
@@ -93,6 +99,7 @@ export const nextCardReply = z.object({
 });
 
 export const nextCardQuery = z.strictObject({
+  ...earlierSheetsWish,
   cellsWanted: z.coerce.number().int().min(1).max(200).exactOptional(),
   settingsAtMost: z.coerce.number().int().min(1).max(60).exactOptional(),
 });

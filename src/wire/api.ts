@@ -2,9 +2,17 @@ import { z } from 'zod';
 import { exportFileShape } from '../formats/exportFile.ts';
 import { id } from '../formats/saved/bounds.ts';
 import { recordedTallyShape } from '../formats/saved/tally.ts';
-import { fitReply, nextCardQuery, nextCardReply, studyFileBody } from './answer.ts';
+import {
+  fitReply,
+  nextCardQuery,
+  nextCardReply,
+  studyAnswerQuery,
+  studyAnswerReply,
+  studyFileBody,
+} from './answer.ts';
 import { bookEntry, byEntry, keepSettingBody, searchBookQuery, tallyEntryBody } from './book.ts';
 import { addCardBody, byCard, cardReply, replaceCardBody } from './card.ts';
+import { historyQuery, historyReply } from './history.ts';
 import { healthReply, homeReply } from './home.ts';
 import { judgeMaterialQuery, materialJudged } from './material.ts';
 import { pairBody, pairingReply, pairReply } from './pairing.ts';
@@ -148,7 +156,15 @@ export const api = {
     path: '/api/studies/:id/answer',
     summary: 'What the study says: the setting with its promise',
     params: byStudy,
-    reply: fitReply,
+    query: studyAnswerQuery,
+    reply: studyAnswerReply,
+  }),
+  gatherHistory: route({
+    method: 'GET',
+    path: '/api/history',
+    summary: 'What other sheets of the same material on the same machine taught: cells and orders',
+    query: historyQuery,
+    reply: historyReply,
   }),
   proposeNextCard: route({
     method: 'GET',

@@ -9,6 +9,7 @@ import {
   countsSomething,
   recordedTallyShape,
 } from '../formats/saved/tally.ts';
+import { earlierSheetsWish } from './history.ts';
 
 export const byEntry = z.strictObject({
   /** The entry's id, or the four characters of its shelf label. */
@@ -55,6 +56,7 @@ export const keepSettingBody = z.strictObject({
   /** Absent: the study's. */
   aim: aimShape.exactOptional(),
   promise: promiseShape.exactOptional(),
+  ...earlierSheetsWish,
   /** Needed for a setting that draws more than the tube's rated current. */
   personsChoice: note.exactOptional(),
   note: note.exactOptional(),

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { id, isoTime } from '../formats/saved/bounds.ts';
+import { machineShape } from '../formats/saved/machine.ts';
 import { readingEventShape } from '../formats/saved/readingEvent.ts';
 import { stockShape } from '../formats/saved/stock.ts';
 import { studyHead, studyShape } from '../formats/saved/study.ts';
@@ -24,6 +25,7 @@ export const studySummary = z.strictObject({
   touchedAt: isoTime,
   revision: z.number().int(),
   stock: stockShape,
+  machine: machineShape.shape.name,
   cardCodes: z.array(z.string()),
   tallyCount: z.number().int(),
 });

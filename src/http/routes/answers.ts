@@ -9,10 +9,16 @@ import { on } from '../on.ts';
 
 /** What a study says, stored or sent along. The cut model is loaded when it is first asked: the server starts without. */
 export const answerRoutes = (app: FastifyInstance, ports: Ports): void => {
-  on(app, api.answerStudy, async ({ params }) => {
+  on(app, api.answerStudy, async ({ params, query }) => {
     const { answerStudy } = await import('../../app/answerStudy.ts');
-    const answer = await answerStudy(ports, params.id);
-    return answer.ok ? done(fitAnswerFile(answer.value, problemInWords)) : answer;
+    const answer = await answerStudy(ports, params.id, query);
+    if (!answer.ok) return answer;
+    const { leansOn, ...said } = answer.value;
+    return done({ ...fitAnswerFile(said, problemInWords), leansOn });
+  });
+  on(app, api.gatherHistory, async ({ query: { of, ...wish } }) => {
+    const { gatherHistory } = await import('../../app/gatherHistory.ts');
+    return done({ sheets: await gatherHistory(ports, { ...wish, isExample: of === 'example' }) });
   });
   on(app, api.proposeNextCard, async ({ params, query }) => {
     const { proposeNextCard } = await import('../../app/proposeNextCard.ts');

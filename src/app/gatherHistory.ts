@@ -1,0 +1,77 @@
+import { done, type Outcome } from '../core/problem.ts';
+import { sameMachine } from '../core/machine/sameMachine.ts';
+import { sameMaterialAs } from '../core/stock/sameMaterial.ts';
+import { stockThicknessMm } from '../core/stock/stockThickness.ts';
+import { earlierSheetsOf, type EarlierSheet } from '../core/study/earlierSheet.ts';
+import { historyWishOf, type HistoryWish } from '../core/study/historyWish.ts';
+import { mostTimesThicker, pickEarlier } from '../core/study/pickEarlier.ts';
+import type { Study } from '../core/study/study.ts';
+import type { Ports, ReadSession } from './ports.ts';
+import { findStudy } from './readStudy.ts';
+import type { StudySummary } from './stored.ts';
+
+/** Studies that are opened to look for sheets, the last touched first: each is read whole. */
+const mostStudies = 30;
+
+/**
+ * What the workshop's other studies of the same material on the same machine know of their sheets: read cells and
+ * counts of orders, the newest first, no more than an answer can lean on (`pickEarlier`). ~10 ms.
+ */
+export const gatherHistory = (
+  { store }: Pick<Ports, 'store'>,
+  wish: HistoryWish,
+): Promise<readonly EarlierSheet[]> => store.read((session) => historyIn(session, wish));
+
+/** The same inside a session. */
+export const historyIn = async (
+  session: ReadSession,
+  wish: HistoryWish,
+): Promise<readonly EarlierSheet[]> => {
+  const own = (await session.summaries()).filter(({ isExample }) => isExample === wish.isExample);
+  const isSame = sameMaterialAs(wish.material);
+  const ofOneKind = own.filter(
+    (one) =>
+      one.id !== wish.except &&
+      isSame(one.stock.material) &&
+      isNear(stockThicknessMm(one.stock), wish.thicknessMm) &&
+      sameMachine(machineOf(one), machineOf(wish), own.map(machineOf)),
+  );
+  const sheets: EarlierSheet[] = [];
+  for (const { id } of ofOneKind.slice(0, mostStudies)) {
+    const found = await session.study(id);
+    if (found !== undefined) sheets.push(...earlierSheetsOf(found.study));
+  }
+  return pickEarlier(sheets);
+};
+
+const isNear = (oneMm: number, otherMm: number): boolean =>
+  Math.max(oneMm, otherMm) <= mostTimesThicker * Math.min(oneMm, otherMm);
+
+const machineOf = ({ machine }: Pick<StudySummary, 'machine'>) =>
+  machine === undefined ? {} : { name: machine };
+
+/** Whether an answer is to lean on earlier sheets. Absent: it is. */
+export interface EarlierSheetsWish {
+  readonly earlierSheets?: 'with' | 'without';
+}
+
+/** What earlier sheets taught for a study, or nothing where it is wished so. */
+export const historyFor = async (
+  session: ReadSession,
+  study: Study,
+  { earlierSheets = 'with' }: EarlierSheetsWish = {},
+): Promise<readonly EarlierSheet[]> =>
+  earlierSheets === 'with' ? historyIn(session, historyWishOf(study)) : [];
+
+/** A study and its history, of one moment. Refuses: `study-not-found`. */
+export const readWithHistory = (
+  { store }: Pick<Ports, 'store'>,
+  studyId: string,
+  wish: EarlierSheetsWish,
+): Promise<Outcome<{ readonly study: Study; readonly earlier: readonly EarlierSheet[] }>> =>
+  store.read(async (session) => {
+    const found = await findStudy(session, studyId);
+    if (!found.ok) return found;
+    const { study } = found.value;
+    return done({ study, earlier: await historyFor(session, study, wish) });
+  });
