@@ -33,7 +33,10 @@ document.addEventListener('visibilitychange', () => {
   if (document.visibilityState === 'visible') keeper.sendNow();
 });
 
-const cache = new QueryClient({ defaultOptions: { queries: { retry: 1, staleTime: 5_000 } } });
+// The server is this computer's own or the workshop's: it is asked whatever the browser thinks of the internet.
+const cache = new QueryClient({
+  defaultOptions: { queries: { retry: 1, staleTime: 5_000, networkMode: 'always' } },
+});
 listenLive(keeper, cache);
 
 const page = document.getElementById('page');

@@ -38,6 +38,8 @@ export type Change = { readonly studyId: string } & (
       readonly setting: Setting;
       readonly keptAt: string;
       readonly personsChoice?: string;
+      /** As the answer was shown from which it is kept. */
+      readonly earlierSheets?: 'with' | 'without';
     }
 );
 

@@ -1,6 +1,10 @@
 import type { QueryClient } from '@tanstack/react-query';
 import { api, liveEvent } from '../../wire/api.ts';
 import type { Keeper } from './keeper.ts';
+import { queryKeys } from './queries.ts';
+
+/** What earlier sheets taught is asked once for each screen, not at every tap on this one. */
+const isHistory = ([name]: readonly unknown[]): boolean => name === queryKeys.history[0];
 
 /** How long news is gathered before lists are asked for again. */
 const gatherMs = 400;
@@ -15,7 +19,7 @@ export const listenLive = (keeper: Keeper, cache: QueryClient): void => {
     gathering = true;
     setTimeout(() => {
       gathering = false;
-      void cache.invalidateQueries();
+      void cache.invalidateQueries({ predicate: ({ queryKey }) => !isHistory(queryKey) });
     }, gatherMs);
   };
   source.onmessage = ({ data }: MessageEvent<string>) => {

@@ -1,18 +1,32 @@
 import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
+import type { NextCardAnswer } from '../../core/cutmodel/fitAnswer.ts';
+import type { StudyAnswer } from '../../core/study/answerWithEarlier.ts';
+import type { EarlierSheet } from '../../core/study/earlierSheet.ts';
 import type { Aim } from '../../core/study/study.ts';
-import type { FitAnswer, NextCardAnswer } from '../../core/cutmodel/fitAnswer.ts';
 import type { ModelQuestion, ModelReply } from '../worker/messages.ts';
 
 /** The model on its own thread, asked in promises. */
 export interface Model {
-  readonly fit: (study: CutStudy, aim: Aim) => Promise<FitAnswer>;
-  readonly nextCard: (study: CutStudy, wish: NextCardWish) => Promise<NextCardAnswer>;
+  readonly fit: (asked: FitAsked) => Promise<StudyAnswer>;
+  readonly nextCard: (asked: NextCardAsked) => Promise<NextCardAnswer>;
+}
+
+/** A study with what earlier sheets taught. */
+interface Asked {
+  readonly study: CutStudy;
+  readonly earlier: readonly EarlierSheet[];
+}
+
+export interface FitAsked extends Asked {
+  readonly aim: Aim;
 }
 
 export interface NextCardWish {
   readonly cellsWanted: number;
   readonly settingsAtMost: number;
 }
+
+export interface NextCardAsked extends Asked, NextCardWish {}
 
 /** The part of a worker that is used here. */
 export interface Thread {
@@ -28,14 +42,14 @@ export const startModel = (first: Thread, another: () => Thread): Model => {
   const askFit = asking(first);
   let askNext: ReturnType<typeof asking> | undefined;
   return {
-    fit: async (study, aim) => {
-      const reply = await askFit((id) => ({ id, kind: 'fit', study, aim }));
+    fit: async (asked) => {
+      const reply = await askFit((id) => ({ id, kind: 'fit', ...asked }));
       if (reply.kind === 'fit') return reply.answer;
       throw new Error(reply.kind === 'broke' ? reply.message : 'another question was answered');
     },
-    nextCard: async (study, wish) => {
+    nextCard: async (asked) => {
       askNext ??= asking(another());
-      const reply = await askNext((id) => ({ id, kind: 'next-card', study, ...wish }));
+      const reply = await askNext((id) => ({ id, kind: 'next-card', ...asked }));
       if (reply.kind === 'next-card') return reply.answer;
       throw new Error(reply.kind === 'broke' ? reply.message : 'another question was answered');
     },

@@ -1,6 +1,7 @@
 import type { PromiseCheck } from '../../core/book/promiseCheck.ts';
 import type { ProvenSetting } from '../../core/book/provenSetting.ts';
 import type { RecordedTally } from '../../core/study/study.ts';
+import type { HistoryWish } from '../../core/study/historyWish.ts';
 import { useQuery } from '@tanstack/react-query';
 import { api } from '../../wire/api.ts';
 import { callOrThrow } from './call.ts';
@@ -18,6 +19,7 @@ export const queryKeys = {
   studies: ['studies'],
   book: ['book'],
   bookEntry: (id: string) => ['book', 'entry', id] as const,
+  history: ['history'],
 } as const;
 
 export const useHome = () =>
@@ -27,6 +29,22 @@ export const useHome = () =>
     // Without the server the first screen works too: it is not kept waiting.
     retry: false,
   });
+
+/**
+ * What earlier sheets of the same material taught, asked once as long as a screen shows the study: an answer does not move
+ * because someone reads another card meanwhile. Where the server is away nothing is waited for.
+ */
+export const useHistory = (wish: HistoryWish) => {
+  const { isExample, ...rest } = wish;
+  const query = { ...rest, of: isExample ? ('example' as const) : ('workshop' as const) };
+  return useQuery({
+    queryKey: [...queryKeys.history, query],
+    queryFn: () => callOrThrow(api.gatherHistory, { query }),
+    staleTime: Infinity,
+    gcTime: 0,
+    retry: false,
+  });
+};
 
 export const useStudies = () =>
   useQuery({ queryKey: queryKeys.studies, queryFn: () => callOrThrow(api.listStudies) });

@@ -43,10 +43,14 @@ const sending = (change: Change): Promise<CallOutcome<unknown>> => {
     case 'remove-tally':
       return call(api.removeTally, { params: { ...params, tallyId: change.tallyId } });
     case 'keep': {
-      const { entryId, studyId, setting, keptAt, personsChoice } = change;
+      const { entryId, studyId, setting, keptAt, personsChoice, earlierSheets } = change;
       const body = { id: entryId, studyId, setting, keptAt };
       return call(api.keepSetting, {
-        body: { ...body, ...(personsChoice === undefined ? {} : { personsChoice }) },
+        body: {
+          ...body,
+          ...(personsChoice === undefined ? {} : { personsChoice }),
+          ...(earlierSheets === undefined ? {} : { earlierSheets }),
+        },
       });
     }
   }

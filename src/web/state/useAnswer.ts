@@ -1,9 +1,11 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
-import type { FitAnswer, NextCardAnswer } from '../../core/cutmodel/fitAnswer.ts';
+import type { NextCardAnswer } from '../../core/cutmodel/fitAnswer.ts';
+import type { StudyAnswer } from '../../core/study/answerWithEarlier.ts';
 import type { Study } from '../../core/study/study.ts';
 import { toCutStudy } from '../../core/study/toCutStudy.ts';
 import type { NextCardWish } from './model.ts';
+import { useEarlier, type Earlier } from './useEarlier.ts';
 import { useWorkshop } from './workshop.tsx';
 
 export interface Answering<T> {
@@ -18,27 +20,39 @@ export interface Answering<T> {
 export const saysSomething = (study: CutStudy): boolean =>
   study.cells.length > 0 || study.tallies.length > 0 || study.habit !== undefined;
 
-/** The study's answer, reckoned off the page's thread after each change. */
-export const useAnswer = (study: Study): Answering<FitAnswer> => {
+export interface Answered extends Answering<StudyAnswer> {
+  readonly earlier: Earlier;
+}
+
+/**
+ * The study's answer with what earlier sheets taught, reckoned off the page's thread after each change. Nothing is
+ * reckoned until something of this sheet was said, or with `from: 'any-sheet'` of an earlier one.
+ */
+export const useAnswer = (
+  study: Study,
+  { from = 'this-sheet' }: { readonly from?: 'this-sheet' | 'any-sheet' } = {},
+): Answered => {
   const { model } = useWorkshop();
-  const question = useSame(useMemo(() => ({ study: toCutStudy(study), aim: study.aim }), [study]));
-  const ask = useMemo(() => (asked: typeof question) => model.fit(asked.study, asked.aim), [model]);
-  return useLatest(question, saysSomething(question.study), ask);
+  const earlier = useEarlier(study);
+  const { sheets, state } = earlier;
+  const question = useSame(
+    useMemo(() => ({ study: toCutStudy(study), aim: study.aim, earlier: sheets }), [study, sheets]),
+  );
+  const worthAsking =
+    saysSomething(question.study) || (from === 'any-sheet' && question.earlier.length > 0);
+  return { ...useLatest(question, worthAsking, state !== 'asking', model.fit), earlier };
 };
 
 /** The card that would teach most. */
 export const useNextCard = (study: Study, wish: NextCardWish): Answering<NextCardAnswer> => {
   const { model } = useWorkshop();
+  const { sheets, state } = useEarlier(study);
   const { cellsWanted, settingsAtMost } = wish;
   const question = useMemo(
-    () => ({ study: toCutStudy(study), wish: { cellsWanted, settingsAtMost } }),
-    [study, cellsWanted, settingsAtMost],
+    () => ({ study: toCutStudy(study), earlier: sheets, cellsWanted, settingsAtMost }),
+    [study, sheets, cellsWanted, settingsAtMost],
   );
-  const ask = useMemo(
-    () => (asked: typeof question) => model.nextCard(asked.study, asked.wish),
-    [model],
-  );
-  return useLatest(question, saysSomething(question.study), ask);
+  return useLatest(question, saysSomething(question.study), state !== 'asking', model.nextCard);
 };
 
 /** The value given before, where the new one says the same: so that the same question is not asked twice. */
@@ -61,14 +75,16 @@ interface Settled<Q, T> {
 const useLatest = <Q, T>(
   question: Q,
   worthAsking: boolean,
+  /** False while something that belongs to the question is still on its way. */
+  isWhole: boolean,
   ask: (question: Q) => Promise<T>,
 ): Answering<T> => {
   const [settled, setSettled] = useState<Settled<Q, T>>();
   const newest = useRef<Q>(undefined);
   const busy = useRef(false);
   useEffect(() => {
-    newest.current = worthAsking ? question : undefined;
-    if (!worthAsking || busy.current) return;
+    newest.current = worthAsking && isWhole ? question : undefined;
+    if (newest.current === undefined || busy.current) return;
     const run = async (asked: Q): Promise<void> => {
       busy.current = true;
       const outcome = await ask(asked).then(
@@ -85,7 +101,7 @@ const useLatest = <Q, T>(
       if (next !== asked) await run(next);
     };
     void run(question);
-  }, [question, worthAsking, ask]);
+  }, [question, worthAsking, isWhole, ask]);
   if (!worthAsking) return { answer: undefined, behind: false, broke: undefined };
   return {
     answer: settled?.answer,

@@ -1,14 +1,23 @@
 import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
+import type { NextCardAnswer } from '../../core/cutmodel/fitAnswer.ts';
+import type { StudyAnswer } from '../../core/study/answerWithEarlier.ts';
+import type { EarlierSheet } from '../../core/study/earlierSheet.ts';
 import type { Aim } from '../../core/study/study.ts';
-import type { FitAnswer, NextCardAnswer } from '../../core/cutmodel/fitAnswer.ts';
 
 /** What the page asks of the model's thread. */
 export type ModelQuestion =
-  | { readonly id: number; readonly kind: 'fit'; readonly study: CutStudy; readonly aim: Aim }
+  | {
+      readonly id: number;
+      readonly kind: 'fit';
+      readonly study: CutStudy;
+      readonly aim: Aim;
+      readonly earlier: readonly EarlierSheet[];
+    }
   | {
       readonly id: number;
       readonly kind: 'next-card';
       readonly study: CutStudy;
+      readonly earlier: readonly EarlierSheet[];
       readonly cellsWanted: number;
       readonly settingsAtMost: number;
     };
@@ -18,7 +27,7 @@ export type ModelReply =
   | {
       readonly id: number;
       readonly kind: 'fit';
-      readonly answer: FitAnswer;
+      readonly answer: StudyAnswer;
       readonly tookMs: number;
     }
   | {

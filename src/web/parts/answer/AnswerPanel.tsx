@@ -16,7 +16,7 @@ export interface AnswerPanelProps {
 
 /** The answer to a study, live: the sentence first, then what to do with it. */
 export const AnswerPanel = ({ study }: AnswerPanelProps) => {
-  const { answer, behind, broke } = useAnswer(study);
+  const { answer, behind, broke, earlier } = useAnswer(study);
   return (
     <section className="answer" aria-labelledby="answer-title">
       <h2 id="answer-title" className="unseen">
@@ -32,7 +32,7 @@ export const AnswerPanel = ({ study }: AnswerPanelProps) => {
       <Questioned study={study} />
       {answer === undefined ? null : (
         <Suspense>
-          <Answered study={study} answer={answer} behind={behind} />
+          <Answered study={study} answer={answer} behind={behind} earlier={earlier} />
         </Suspense>
       )}
     </section>

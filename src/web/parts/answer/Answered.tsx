@@ -1,8 +1,9 @@
 import { lazy, Suspense, useState } from 'react';
-import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
+import type { StudyAnswer } from '../../../core/study/answerWithEarlier.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
 import type { HeadChange } from '../../state/change.ts';
+import type { Earlier } from '../../state/useEarlier.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
 import { More } from '../more/More.tsx';
 import { AimChoice } from './AimChoice.tsx';
@@ -17,12 +18,13 @@ const CutPicture = lazy(() => import('./CutPicture.tsx'));
 
 interface AnsweredProps {
   readonly study: Study;
-  readonly answer: FitAnswer;
+  readonly answer: StudyAnswer;
   readonly behind: boolean;
+  readonly earlier: Earlier;
 }
 
 /** What stands below the sentence once there is an answer: what to run, what it could not tell, and the rest one click below. */
-const Answered = ({ study, answer, behind }: AnsweredProps) => {
+const Answered = ({ study, answer, behind, earlier }: AnsweredProps) => {
   const { keeper } = useWorkshop();
   const [step, setStep] = useState<Step>('surer');
   const [roomy] = useState(() => matchMedia('(min-width: 62rem)').matches);
@@ -50,7 +52,7 @@ const Answered = ({ study, answer, behind }: AnsweredProps) => {
           <AimChoice study={study} onChange={changeHead} />
         </More>
         <More title={words.model}>
-          <ModelDetails study={study} answer={answer} />
+          <ModelDetails study={study} answer={answer} earlier={earlier} />
         </More>
       </div>
     </>

@@ -4,6 +4,7 @@ import { settingKey, type Setting } from '../../../core/machine/setting.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
 import { newId } from '../../state/newId.ts';
+import { earlierSheetsFor } from '../../state/useEarlier.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
 import { Action, ActionLink } from '../action/Action.tsx';
 import type { Step } from './SpeedSteps.tsx';
@@ -33,7 +34,15 @@ export const KeepInBook = ({ study, answer, behind, step }: KeepInBookProps) => 
     if (kept === undefined) return;
     const { id: entryId, setting: chosen } = kept;
     const keptAt = new Date().toISOString();
-    keeper.make({ kind: 'keep', studyId: study.id, entryId, setting: chosen, keptAt });
+    const earlierSheets = earlierSheetsFor(study.id);
+    keeper.make({
+      kind: 'keep',
+      studyId: study.id,
+      entryId,
+      setting: chosen,
+      keptAt,
+      earlierSheets,
+    });
     // Each new `kept` is kept once; the id makes a second sending harmless.
   }, [kept, keeper, study.id]);
   if (setting === undefined && kept === undefined) return null;

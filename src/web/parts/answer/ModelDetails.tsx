@@ -1,16 +1,20 @@
-import type { FitAnswer, MeanSd } from '../../../core/cutmodel/fitAnswer.ts';
-import { saysSomething } from '../../state/useAnswer.ts';
+import type { MeanSd } from '../../../core/cutmodel/fitAnswer.ts';
+import type { StudyAnswer } from '../../../core/study/answerWithEarlier.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { modelText as words } from '../../../words/en/screens/model.ts';
+import { saysSomething } from '../../state/useAnswer.ts';
+import type { Earlier } from '../../state/useEarlier.ts';
+import { EarlierSheets } from './EarlierSheets.tsx';
 
 export interface ModelDetailsProps {
   readonly study: Study;
-  readonly answer: FitAnswer;
+  readonly answer: StudyAnswer;
+  readonly earlier: Earlier;
 }
 
 /** The model's own words, one click below: what was learnt, from what, and how well the reckoning converged. */
-export const ModelDetails = ({ study, answer }: ModelDetailsProps) => {
+export const ModelDetails = ({ study, answer, earlier }: ModelDetailsProps) => {
   const cut = toCutStudy(study);
   const { posterior: p, convergence } = answer;
   const { linkProbabilities: links } = convergence;
@@ -19,6 +23,7 @@ export const ModelDetails = ({ study, answer }: ModelDetailsProps) => {
       <p className="small">
         {words.basis(cut.cells.length, talliedParts(study), cut.habit !== undefined)}
       </p>
+      <EarlierSheets studyId={study.id} leansOn={answer.leansOn} earlier={earlier} />
       <p className="small soft">{words.law}</p>
       <dl className="answer-facts">
         <Fact name={words.changeover(p.lnV50At.powerPct)} value={words.speedRange(p.lnV50At)} />

@@ -41,7 +41,7 @@ const Design = ({ study }: { readonly study: Study }) => {
   const [, goTo] = useLocation();
   const asksNext = useSearch().split('&').includes('next');
   const [wish, setWish] = useState<CardWish>(() => firstWish(study, asksNext));
-  const { answer } = useAnswer(study);
+  const { answer } = useAnswer(study, { from: 'any-sheet' });
   const designed = useMemo(() => designFor(study, wish, answer), [study, wish, answer]);
 
   const take = ({ card }: DesignedCard): void => {

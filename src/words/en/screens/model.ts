@@ -2,6 +2,24 @@ import { counted, powerWords, speedWords } from '../figures.ts';
 
 const share = (probability: number): string => `${Math.round(100 * probability).toString()}\u202f%`;
 
+interface EarlierWords {
+  readonly cells: number;
+  readonly sheets: number;
+  readonly parts: number;
+  readonly orders: number;
+}
+
+/** `48 earlier cells from 4 other sheets and 200 parts of an earlier order`. */
+const earlierWords = ({ cells, sheets, parts, orders }: EarlierWords): string =>
+  [
+    ...(cells > 0
+      ? [`${counted(cells, 'earlier cell')} from ${counted(sheets, 'other sheet')}`]
+      : []),
+    ...(parts > 0 ? [`${counted(parts, 'part')} of ${counted(orders, 'earlier order')}`] : []),
+  ].join(' and ');
+
+const sentence = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
 /** The model's own words, shown one click below the answer. */
 export const modelText = {
   basis: (cells: number, parts: number, habit: boolean) =>
@@ -10,6 +28,18 @@ export const modelText = {
       ...(parts > 0 ? [counted(parts, 'tallied part')] : []),
       ...(habit ? ['what you run now'] : []),
     ].join(', ')}.`,
+  earlier: 'What earlier sheets taught',
+  earlierOptions: { with: 'lean on it', without: 'do without' },
+  earlierUsed: (count: EarlierWords) =>
+    `It leans on ${earlierWords(count)}, of this material, cut on this machine.`,
+  earlierTeach:
+    'They teach how widely shapes scatter, how wide the hanging band is, how often flaws come, and how speed goes with power. None of them stands in for a shape of this sheet.',
+  earlierLeftOut: (count: EarlierWords) => `${sentence(earlierWords(count))} are left out.`,
+  earlierUnsettled: (count: EarlierWords) =>
+    `With ${earlierWords(count)} the reckoning does not settle: they are left out.`,
+  earlierNone: 'No other sheet of this material was read on this machine.',
+  earlierAway:
+    'The workshop’s computer has not said what earlier sheets taught: the answer does without.',
   law: 'Speed at the changeover rises with power and falls with thickness; shapes scatter about it. Everything is reckoned on the logarithm of speed, so a scatter of 8 % means 8 % of the speed.',
   changeover: (powerPct: number) => `Half come out, at ${powerWords(powerPct)}`,
   speedRange: ({ mean, sd }: { readonly mean: number; readonly sd: number }) =>
