@@ -1,14 +1,16 @@
-import { lazy, Suspense } from 'react';
+import { lazy, Suspense, useEffect } from 'react';
 import type { Study } from '../../../core/study/study.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
+import { patiently } from '../../state/patiently.ts';
 import { useAnswer } from '../../state/useAnswer.ts';
 import { Notice } from '../notice/Notice.tsx';
 import { AnswerBar } from './AnswerBar.tsx';
 import { AnswerSentence } from './AnswerSentence.tsx';
 import { Questioned } from './Questioned.tsx';
 
-/** Fetched with the first answer: the first screen needs none of it to be tapped. */
-const Answered = lazy(() => import('./Answered.tsx'));
+/** Fetched once the first screen stands, which needs none of it to be tapped; before the first answer, since the server may go away. */
+const answered = () => patiently(() => import('./Answered.tsx'));
+const Answered = lazy(answered);
 
 export interface AnswerPanelProps {
   readonly study: Study;
@@ -17,6 +19,7 @@ export interface AnswerPanelProps {
 /** The answer to a study, live: the sentence first, then what to do with it. */
 export const AnswerPanel = ({ study }: AnswerPanelProps) => {
   const { answer, behind, broke, earlier } = useAnswer(study);
+  useEffect(() => void answered(), []);
   return (
     <section className="answer" aria-labelledby="answer-title">
       <h2 id="answer-title" className="unseen">

@@ -3,6 +3,7 @@ import type { StudyAnswer } from '../../../core/study/answerWithEarlier.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
 import type { HeadChange } from '../../state/change.ts';
+import { patiently } from '../../state/patiently.ts';
 import type { Earlier } from '../../state/useEarlier.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
 import { More } from '../more/More.tsx';
@@ -14,7 +15,9 @@ import { SpeedSteps, type Step } from './SpeedSteps.tsx';
 import { TubeLine } from './TubeLine.tsx';
 import { Untold } from './Untold.tsx';
 
-const CutPicture = lazy(() => import('./CutPicture.tsx'));
+/** Under way as soon as this part is there, not with the first answer only. */
+const pictureOnItsWay = patiently(() => import('./CutPicture.tsx'));
+const CutPicture = lazy(() => pictureOnItsWay);
 
 interface AnsweredProps {
   readonly study: Study;
