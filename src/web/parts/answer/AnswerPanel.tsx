@@ -8,7 +8,7 @@ import { AnswerBar } from './AnswerBar.tsx';
 import { AnswerSentence } from './AnswerSentence.tsx';
 import { Questioned } from './Questioned.tsx';
 
-/** Fetched once the first screen stands, which needs none of it to be tapped; before the first answer, since the server may go away. */
+/** Fetched with the first tap: the first screen needs none of it to be tapped. */
 const answered = () => patiently(() => import('./Answered.tsx'));
 const Answered = lazy(answered);
 
@@ -19,7 +19,9 @@ export interface AnswerPanelProps {
 /** The answer to a study, live: the sentence first, then what to do with it. */
 export const AnswerPanel = ({ study }: AnswerPanelProps) => {
   const { answer, behind, broke, earlier } = useAnswer(study);
-  useEffect(() => void answered(), []);
+  useEffect(() => {
+    if (behind) void answered();
+  }, [behind]);
   return (
     <section className="answer" aria-labelledby="answer-title">
       <h2 id="answer-title" className="unseen">

@@ -15,9 +15,7 @@ import { SpeedSteps, type Step } from './SpeedSteps.tsx';
 import { TubeLine } from './TubeLine.tsx';
 import { Untold } from './Untold.tsx';
 
-/** Under way as soon as this part is there, not with the first answer only. */
-const pictureOnItsWay = patiently(() => import('./CutPicture.tsx'));
-const CutPicture = lazy(() => pictureOnItsWay);
+const CutPicture = lazy(() => patiently(() => import('./CutPicture.tsx')));
 
 interface AnsweredProps {
   readonly study: Study;
