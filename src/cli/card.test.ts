@@ -96,7 +96,7 @@ describe('card --request --out', () => {
     const pvc = { ...request.study, stock: { material: 'PVC foam board', thicknessMm: 3 } };
     for (const [change, code] of [
       [{ study: pvc }, 'material-refused'],
-      [{ vary: 'corners' }, 'card-corners-not-yet'],
+      [{ vary: 'corners', shape: 'circle' }, 'card-corners-need-corners'],
       [{ sheetMm: [40, 30] }, 'card-bigger-than-sheet'],
       [{ powerPct: 95 }, 'card-power-above-machine'],
       [{ sede: 1 }, 'file-key-unknown'],

@@ -122,8 +122,8 @@ describe('a card', () => {
   it('is not designed when the wish cannot be met', async () => {
     const tooSmall = { params, body: { request: { sheetMm: [20, 20], sizeMm: 60 } } };
     expect(await server.refusal(api.addCard, tooSmall)).toEqual([422, 'card-bigger-than-sheet']);
-    const corners = { params, body: { request: { vary: 'corners' } } };
-    expect(await server.refusal(api.addCard, corners)).toEqual([422, 'card-corners-not-yet']);
+    const corners = { params, body: { request: { vary: 'corners', shape: 'circle' } } };
+    expect(await server.refusal(api.addCard, corners)).toEqual([422, 'card-corners-need-corners']);
     expect((await whole()).cards).toEqual([]);
   });
 

@@ -21,7 +21,10 @@ export interface CardRequest {
   /** What the card is to find out. Without meaning where `rungs` says the settings outright. */
   readonly vary: Vary;
   readonly powerPct: number;
-  /** With `vary: 'power'`: the speed to hold. Absent: the believed changeover at `powerPct`. */
+  /**
+   * With `vary: 'power'` or `'corners'`: the speed to hold. Absent: the believed changeover at `powerPct`; for corners well
+   * below it.
+   */
   readonly speedMmPerS?: number;
   /** The settings outright. */
   readonly rungs?: readonly Setting[];

@@ -1,5 +1,6 @@
 import type { CardRequest } from './cardRequest.ts';
 import type { CardProblem } from './codes.ts';
+import { cornersSpeed } from './cornersLadder.ts';
 import { shapeBoxMm } from './testShapes.ts';
 
 /** The most cells that one card may hold. */
@@ -10,7 +11,7 @@ const mostRungs = 60;
 /** The first thing in a request that no card can be made of; undefined where there is none. */
 export const checkRequest = (request: CardRequest): CardProblem | undefined =>
   outOfRange(request) ??
-  asksForCorners(request) ??
+  cornersWithoutCorners(request) ??
   tooMany(request) ??
   belowGap(request) ??
   aboveMachine(request);
@@ -42,10 +43,16 @@ const outOfRange = (request: CardRequest): CardProblem | undefined => {
   return { code: 'card-request-out-of-range', params: { what, value, least, most } };
 };
 
-const asksForCorners = (request: CardRequest): CardProblem | undefined =>
-  request.vary === 'corners' && request.rungs === undefined
-    ? { code: 'card-corners-not-yet', params: {} }
+/** A circle has no corners, and at or below the start speed every place is like a corner. */
+const cornersWithoutCorners = (request: CardRequest): CardProblem | undefined => {
+  if (request.vary !== 'corners' || request.rungs !== undefined) return undefined;
+  if (request.shape === 'circle') return { code: 'card-corners-need-corners', params: {} };
+  const startMmPerS = request.machine.powerRampStartMmPerS ?? 0;
+  const speedMmPerS = cornersSpeed(request);
+  return speedMmPerS <= startMmPerS
+    ? { code: 'card-corners-below-start', params: { speedMmPerS, startMmPerS } }
     : undefined;
+};
 
 /** Entries that are not rungs: the marks, and the window with the outline. */
 const otherEntries = (request: CardRequest): number => (request.trusted === undefined ? 1 : 2);

@@ -3,7 +3,8 @@ import type { Problem } from '../problem.ts';
 /** Why a card cannot be designed, or what is to be said of one that was. */
 export const cardCodes = [
   'card-request-out-of-range',
-  'card-corners-not-yet',
+  'card-corners-need-corners',
+  'card-corners-below-start',
   'card-too-many-entries',
   'card-cell-below-bed-gap',
   'card-bigger-than-sheet',

@@ -201,7 +201,9 @@ describe('what the user wishes', () => {
   });
 
   it('is refused with a code where no card can be made of it', () => {
-    expect(problemOf({ vary: 'corners' })).toBe('card-corners-not-yet');
+    expect(problemOf({ vary: 'corners', shape: 'circle' })).toBe('card-corners-need-corners');
+    const slow = { ...demoRequest.machine, powerRampStartMmPerS: 40 };
+    expect(problemOf({ vary: 'corners', machine: slow })).toBe('card-corners-below-start');
     expect(problemOf({ sheetMm: [60, 40] })).toBe('card-bigger-than-sheet');
     expect(problemOf({ sizeMm: Number.NaN })).toBe('card-request-out-of-range');
     expect(problemOf({ cellsEach: 24, settingsAtMost: 50 })).toBe('card-request-out-of-range');

@@ -2,6 +2,7 @@ import type { Setting } from '../machine/setting.ts';
 import { slowestAllowed } from './ceiling.ts';
 import { rungsLeft } from './checkRequest.ts';
 import type { CardRequest } from './cardRequest.ts';
+import { cornersLadder } from './cornersLadder.ts';
 import { nearestStep, nextStep, stepNotFaster, stepNotSlower } from '../machine/speedSteps.ts';
 
 /** As many factors, evenly spaced in ln from 1/e^below to e^above; one alone is 1. */
@@ -40,6 +41,7 @@ export const settingsFor = (request: CardRequest): readonly Setting[] => {
   const twoWay = vary === 'speed-and-power';
   const count = settingsWanted(request);
   if (vary === 'power') return powerLadder(request, count);
+  if (vary === 'corners') return cornersLadder(request, count);
   if (twoWay) {
     const powers = powersAround(request, count >= 6 ? 3 : Math.min(count, 2));
     const speedsEach = Math.floor(count / powers.length);

@@ -6,6 +6,7 @@ import { correlation } from './correlation.ts';
 export const factorsOf = (settings: readonly Setting[]): readonly (readonly number[])[] => [
   settings.map((setting) => Math.log(setting.speedMmPerS)),
   settings.map((setting) => Math.log(setting.powerPct)),
+  settings.map((setting) => Math.log(Math.max(1, setting.minPowerPct ?? setting.powerPct))),
   settings.map((setting) => Math.log(setting.passes)),
 ];
 
@@ -24,7 +25,7 @@ export const risesSteadily = (settings: readonly Setting[]): boolean =>
 const acceptedTrend = 0.3;
 
 /**
- * Settings in an order drawn at random, such that neither speed nor power nor passes goes with the order: a warm-up or a
+ * Settings in an order drawn at random, such that neither speed nor either power nor passes goes with the order: a warm-up or a
  * drift then does not pose as a setting. Where chance gives no such order in 200 draws (two or three rungs never do), the
  * least trended that does not rise steadily in speed.
  */

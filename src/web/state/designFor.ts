@@ -14,7 +14,7 @@ import { toCutStudy } from '../../core/study/toCutStudy.ts';
 export interface CardWish {
   readonly code: string;
   readonly seed: number;
-  readonly vary: Exclude<Vary, 'corners'>;
+  readonly vary: Vary;
   readonly powerPct: number;
   readonly speedMmPerS?: number;
   readonly rungs?: readonly Setting[];

@@ -6,10 +6,15 @@ export const cardWords = {
     message: (p) => `The card asks for ${p('what')} = ${p('value')}.`,
     remedy: (p) => `Choose a figure from ${p('least')} to ${p('most')}.`,
   },
-  'card-corners-not-yet': {
-    message: () => 'A card that varies the power in corners cannot be designed yet.',
+  'card-corners-need-corners': {
+    message: () => 'A circle has no corners, so it cannot tell what less power in corners does.',
+    remedy: () => 'Choose a star, a key, a comb or a hook.',
+  },
+  'card-corners-below-start': {
+    message: (p) =>
+      `At ${p('speedMmPerS')} mm/s the machine runs wholly on the power in corners: its start speed is ${p('startMmPerS')} mm/s.`,
     remedy: () =>
-      'It needs the machine’s motion, which comes later. Ask for your speed, your power or passes.',
+      'Type the same figure for both powers at such speeds, or ask for more power so that the card may run faster.',
   },
   'card-too-many-entries': {
     message: (p) =>

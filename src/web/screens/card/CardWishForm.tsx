@@ -30,7 +30,7 @@ export const CardWishForm = ({ wish, onChange }: CardWishFormProps) => {
         value={wish.rungs === undefined ? wish.vary : 'said'}
         options={[
           ...(wish.rungs === undefined ? [] : [{ value: 'said' as const, label: words.nextCard }]),
-          ...(['speed', 'power', 'speed-and-power', 'passes'] as const).map((value) => ({
+          ...(['speed', 'power', 'speed-and-power', 'passes', 'corners'] as const).map((value) => ({
             value,
             label: words.vary[value],
             more: words.varyMore[value],
@@ -52,7 +52,7 @@ export const CardWishForm = ({ wish, onChange }: CardWishFormProps) => {
               if (powerPct !== undefined) change({ powerPct });
             }}
           />
-          {wish.vary === 'power' ? (
+          {wish.vary === 'power' || wish.vary === 'corners' ? (
             <QuantityField
               label={words.atSpeed}
               value={wish.speedMmPerS}
