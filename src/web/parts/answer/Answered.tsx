@@ -8,6 +8,7 @@ import type { Earlier } from '../../state/useEarlier.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
 import { More } from '../more/More.tsx';
 import { AimChoice } from './AimChoice.tsx';
+import { CornersLine } from './CornersLine.tsx';
 import { KeepInBook } from './KeepInBook.tsx';
 import { ModelDetails } from './ModelDetails.tsx';
 import { PromiseQuestion } from './PromiseQuestion.tsx';
@@ -37,6 +38,7 @@ const Answered = ({ study, answer, behind, earlier }: AnsweredProps) => {
       {answer.recommended === null ? null : (
         <TubeLine machine={study.machine} powerPct={answer.recommended.powerPct} />
       )}
+      <CornersLine corners={answer.corners} />
       <KeepInBook study={study} answer={answer} behind={behind} step={step} />
       <Untold study={study} answer={answer} />
       <div className="answer-below">

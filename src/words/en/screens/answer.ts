@@ -81,6 +81,8 @@ export const answerText = {
   overdriven: (cells: string) => `${cells} ran above the tube’s rated current.`,
   draws: (powerPct: number, currentMa: number, ratedPct: number) =>
     `${powerWords(powerPct)} setting: about ${currentWords(currentMa)}, ${powerWords(Math.round(ratedPct))} of rated.`,
+  corners: (minPowerPct: number, speedMmPerS: number) =>
+    `Power in corners: ${powerWords(minPowerPct)} or more keeps the promise at ${speedWords(speedMmPerS)}.`,
   overdrive: 'Overdrive: above its rated current the tube lives shorter.',
   missing: {
     tell: 'Tell it',
