@@ -1,4 +1,5 @@
 import { done, type Outcome } from '../core/problem.ts';
+import { mergeEvents } from '../core/reading/mergeEvents.ts';
 import type { RecordedTally, Study } from '../core/study/study.ts';
 import type { ExportFile } from '../formats/exportFile.ts';
 import { acceptMaterial } from './acceptMaterial.ts';
@@ -8,8 +9,8 @@ import { refuse } from './refuse.ts';
 import { sameValue } from './sameValue.ts';
 
 /**
- * Adds what a file holds that is not here yet, all of it or nothing; what is here stays as it is. Importing the same
- * file twice adds nothing. Refuses: a refused material, `import-names-unknown-setting`, `card-code-taken` where the
+ * Adds what a file holds that is not here yet, all of it or nothing; what is here stays as it is. Readings fall into the
+ * order in which they were said (`mergeEvents`). Importing the same file twice adds nothing. Refuses: a refused material, `import-names-unknown-setting`, `card-code-taken` where the
  * file has another card under the code of one that is here in the same study.
  */
 export const importAll = ({ store, clock }: Ports, file: ExportFile): Promise<Outcome<Imported>> =>
@@ -70,7 +71,8 @@ const addParts = async (
       ![...study.cards, ...(known?.cards ?? [])].some(({ code }) => code === cardCode),
   );
   if (misfit !== undefined) return refuse('card-not-found', { card: misfit.cardCode });
-  const stored = await session.appendEvents(study.id, study.events);
+  const events = mergeEvents(known?.events ?? [], study.events);
+  const stored = await session.arrangeEvents(study.id, events);
   note('events', true, stored);
   note('events', false, study.events.length - stored);
   for (const tally of study.tallies) {

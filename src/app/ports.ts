@@ -72,6 +72,11 @@ export interface Session extends ReadSession {
   readonly deleteCard: (studyId: string, code: string) => Promise<void>;
   /** In this order, behind those that are there. Gives how many were new; known ids are passed over. */
   readonly appendEvents: (studyId: string, events: readonly ReadingEvent[]) => Promise<number>;
+  /**
+   * Puts a study's events in this order. All that are there must be among them (else it throws: nothing said is lost);
+   * those that are not there yet are added. Gives how many were new.
+   */
+  readonly arrangeEvents: (studyId: string, events: readonly ReadingEvent[]) => Promise<number>;
   readonly insertTally: (studyId: string | undefined, tally: RecordedTally) => Promise<void>;
   readonly deleteTally: (id: string) => Promise<void>;
   readonly insertEntry: (entry: ProvenSetting) => Promise<void>;

@@ -8,6 +8,7 @@ import {
   sampleTally,
   sampleTime,
 } from '../../test/samples/studies.ts';
+import { readCard } from '../core/reading/readCard.ts';
 import { api } from '../wire/api.ts';
 
 let server: TestServer;
@@ -68,6 +69,53 @@ describe('export and import', () => {
     const { study } = await server.ask(api.getStudy, { params: { id: 's1' } });
     expect(study.aim).toBe('cleanest');
     expect(study.cards.map(({ code }) => code)).toEqual(['K7QX', 'B2B2', 'C3C3']);
+  });
+
+  it('let the later word stand, though it is not the one that came last', async () => {
+    await server.ask(api.importAll, { body: file });
+    const params = { id: 's1' };
+    const at = (hour: string) => `2031-05-06T${hour}:00:00.000Z`;
+    const said = { kind: 'graded', cardCode: 'K7QX' } as const;
+    const atDesk = [
+      { ...said, id: 'noon', at: at('12'), cell: 'A1', grade: 'out' },
+      { ...said, id: 'slip', at: at('14'), cell: 'B1', grade: 'out' },
+      { id: 'taken-back', cardCode: 'K7QX', at: at('15'), kind: 'undone', eventId: 'slip' },
+    ] as const;
+    await server.ask(api.recordReadings, { params, body: { events: atDesk } });
+    const elsewhere = [
+      ...(file.studies[0]?.events ?? []),
+      { ...said, id: 'morning', at: at('09'), cell: 'A1', grade: 'stays' } as const,
+      { ...said, id: 'two', at: at('13'), cell: 'B1', grade: 'hangs' } as const,
+      { ...said, id: 'evening', at: at('19'), cell: 'A2', grade: 'hangs' } as const,
+    ];
+    const [first] = file.studies;
+    const copy = { ...file, studies: [{ ...first, events: elsewhere }] };
+    const { added } = await server.ask(api.importAll, { body: copy });
+    expect(added).toEqual({ ...none, events: 3 });
+    const { study, revision } = await server.ask(api.getStudy, { params });
+    expect(study.events.map(({ id }) => id)).toEqual([
+      'e1',
+      'e2',
+      'morning',
+      'noon',
+      'two',
+      'slip',
+      'taken-back',
+      'evening',
+    ]);
+    const cells = readCard(sampleCard(), study.events).cells;
+    const ends = cells.map(({ id, reading }) => [id, reading.kind === 'graded' && reading.grade]);
+    expect(ends).toEqual([
+      ['A1', 'out'],
+      ['B1', 'hangs'],
+      ['A2', 'hangs'],
+      ['B2', false],
+    ]);
+    // Brought in again it changes nothing.
+    await server.ask(api.importAll, { body: copy });
+    const again = await server.ask(api.getStudy, { params });
+    expect(again.study).toEqual(study);
+    expect(again.revision).toBe(revision);
   });
 
   it.each([

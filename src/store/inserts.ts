@@ -51,7 +51,17 @@ export const appendEvents = async (
   const seen = new Set(there.map(({ id }) => id));
   const first = there.reduce((last, { position }) => Math.max(last, position), 0) + 1;
   const fresh = events.filter(({ id }) => !seen.has(id) && seen.add(id));
-  const rows = fresh.map((event, i) => ({
+  await insertEvents(db, studyId, fresh, first);
+  return fresh.length;
+};
+
+const insertEvents = async (
+  db: Kysely<Tables>,
+  studyId: string,
+  events: readonly ReadingEvent[],
+  first: number,
+): Promise<void> => {
+  const rows = events.map((event, i) => ({
     study_id: studyId,
     id: event.id,
     position: first + i,
@@ -61,7 +71,38 @@ export const appendEvents = async (
   await inParts(rows, async (part) => {
     await db.insertInto('reading_event').values(part).execute();
   });
-  return rows.length;
+};
+
+/**
+ * Puts a study's events in this order, with those that are not there yet. What stands behind the first that is out of
+ * place is written anew, in the session's transaction. Throws where one that is there is missing: it would be lost.
+ */
+export const arrangeEvents = async (
+  db: Kysely<Tables>,
+  studyId: string,
+  events: readonly ReadingEvent[],
+): Promise<number> => {
+  const there = await db
+    .selectFrom('reading_event')
+    .select(['id', 'position'])
+    .where('study_id', '=', studyId)
+    .orderBy('position')
+    .execute();
+  const wanted = new Set(events.map(({ id }) => id));
+  const missing = there.find(({ id }) => !wanted.has(id));
+  if (missing !== undefined) throw new Error(`event ${missing.id} would be lost`);
+  const outOfPlace = there.findIndex(({ id }, i) => events[i]?.id !== id);
+  const inPlace = outOfPlace < 0 ? there.length : outOfPlace;
+  const firstOut = there[inPlace];
+  if (firstOut !== undefined) {
+    await db
+      .deleteFrom('reading_event')
+      .where('study_id', '=', studyId)
+      .where('position', '>=', firstOut.position)
+      .execute();
+  }
+  await insertEvents(db, studyId, events.slice(inPlace), (there[inPlace - 1]?.position ?? 0) + 1);
+  return events.length - there.length;
 };
 
 /** Adds tallies behind those that are there; known ids are passed over. */

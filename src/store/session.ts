@@ -1,6 +1,6 @@
 import type { Kysely } from 'kysely';
 import type { Session } from '../app/ports.ts';
-import { appendEvents, insertCards, insertTallies } from './inserts.ts';
+import { appendEvents, arrangeEvents, insertCards, insertTallies } from './inserts.ts';
 import { readSession } from './readSession.ts';
 import { headColumns } from './rows.ts';
 import { StoreError } from './storeError.ts';
@@ -62,6 +62,7 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
     await db.deleteFrom('card').where('study_id', '=', studyId).where('code', '=', code).execute();
   },
   appendEvents: (studyId, events) => appendEvents(db, studyId, events),
+  arrangeEvents: (studyId, events) => arrangeEvents(db, studyId, events),
 
   insertTally: (studyId, tally) => insertTallies(db, studyId, [tally]),
   deleteTally: async (id) => {

@@ -118,6 +118,39 @@ export const storeConformance = (engine: string, make: () => Promise<EngineUnder
       expect((await study('s1'))?.study.events).toEqual(events);
     });
 
+    it('puts events in the order that it is told, new ones among those that are there', async () => {
+      await insert('s1');
+      await insert('s2', [sampleCard('B2B2')]);
+      const arrange = (...ids: string[]) =>
+        store.change(async (session) =>
+          done(
+            await session.arrangeEvents(
+              's1',
+              ids.map((id) => sampleEvent(id)),
+            ),
+          ),
+        );
+      const stored = async () => (await study('s1'))?.study.events.map(({ id }) => id);
+      await keep((session) => session.appendEvents('s2', [sampleEvent('x', { cardCode: 'B2B2' })]));
+      expect(await arrange('a', 'c')).toEqual(done(2));
+      expect(await arrange('a', 'b', 'c', 'd')).toEqual(done(2));
+      expect(await stored()).toEqual(['a', 'b', 'c', 'd']);
+      expect(await arrange('d', 'c', 'b', 'a')).toEqual(done(0));
+      expect(await stored()).toEqual(['d', 'c', 'b', 'a']);
+      await keep((session) => session.appendEvents('s1', [sampleEvent('e')]));
+      expect(await stored()).toEqual(['d', 'c', 'b', 'a', 'e']);
+      expect((await study('s2'))?.study.events.map(({ id }) => id)).toEqual(['x']);
+    });
+
+    it('loses no event by putting them in order', async () => {
+      await insert('s1');
+      await keep((session) => session.appendEvents('s1', [sampleEvent('a'), sampleEvent('b')]));
+      await expect(
+        keep((session) => session.arrangeEvents('s1', [sampleEvent('b'), sampleEvent('c')])),
+      ).rejects.toThrow('event a would be lost');
+      expect((await study('s1'))?.study.events.map(({ id }) => id)).toEqual(['a', 'b']);
+    });
+
     it('counts the revision up with every touch', async () => {
       await insert('s1');
       await keep((session) => session.touch('s1', '2031-05-07T00:00:00.000Z'));

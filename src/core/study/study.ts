@@ -37,6 +37,6 @@ export interface Study {
   readonly habit?: Habit;
   readonly tallies: readonly RecordedTally[];
   readonly cards: readonly Card[];
-  /** In the order in which they were stored. */
+  /** In the order in which they were stored; copies that were put together, in the order in which things were said. */
   readonly events: readonly ReadingEvent[];
 }
