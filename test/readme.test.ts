@@ -1,4 +1,4 @@
-import { existsSync, readFileSync } from 'node:fs';
+import { existsSync, readFileSync, readdirSync, statSync } from 'node:fs';
 import { dirname, join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
@@ -30,6 +30,15 @@ describe('the README', () => {
       expect(gone).toEqual([]);
     },
   );
+
+  it('shows every picture that is kept for it, none of them heavy', () => {
+    const pictures = readdirSync(join(root, 'docs/pictures'));
+    expect(pictures.length).toBeGreaterThan(0);
+    for (const picture of pictures) {
+      expect(readme).toContain(`docs/pictures/${picture}`);
+      expect(statSync(join(root, 'docs/pictures', picture)).size, picture).toBeLessThan(150_000);
+    }
+  });
 
   it('names the port and the folder that the program uses', () => {
     expect(readme).toContain('127.0.0.1:4870');

@@ -16,6 +16,8 @@ export interface OpenedPage {
 export interface VisitOptions {
   readonly viewport: { readonly width: number; readonly height: number };
   readonly colorScheme?: 'light' | 'dark';
+  /** Pixels of the picture to one of the page. */
+  readonly deviceScaleFactor?: number;
 }
 
 /** A fresh visitor: empty storage, no cookies. */
@@ -59,14 +61,15 @@ export const cellsOn = async (page: Page): Promise<CellOnBench[]> => {
 const hardness = ({ speed, power, passes }: CellOnBench): number => speed / power / passes ** 0.8;
 
 /**
- * Taps a card as a workshop would find it: the easy half out, a few hang, the hard ones stay. Returns the taps it took.
+ * Taps a card as a workshop would find it: the easy ones out, a few hang, the hard ones stay. `out` and `through`: which
+ * share of the cells came out, and came out or hung. Returns the taps it took.
  */
-export const tapCard = async (page: Page): Promise<number> => {
+export const tapCard = async (page: Page, { out = 0.5, through = 0.7 } = {}): Promise<number> => {
   const cells = (await cellsOn(page)).sort((a, b) => hardness(a) - hardness(b));
   let taps = 0;
   for (const [i, { id }] of cells.entries()) {
     const share = i / cells.length;
-    const needed = share < 0.5 ? 1 : share < 0.7 ? 2 : 3;
+    const needed = share < out ? 1 : share < through ? 2 : 3;
     for (let n = 0; n < needed; n += 1) await page.click(`[data-cell="${id}"]`);
     taps += needed;
   }

@@ -21,6 +21,8 @@ export const shellText = {
   refused: 'Not taken',
   understood: 'Understood',
   exampleOpen: 'You are looking at the example workshop: invented, every figure of it.',
+  exampleBeside:
+    'The example workshop is open beside your own: what is marked as example is invented.',
   exampleGone: 'Remove the example',
   exampleShow: 'Look around an example workshop',
   notFound: 'There is nothing here.',
