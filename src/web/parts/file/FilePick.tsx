@@ -1,4 +1,4 @@
-import { useId } from 'react';
+import { Field } from '../quantity/Field.tsx';
 import './file.css';
 
 export interface FilePickProps {
@@ -9,23 +9,19 @@ export interface FilePickProps {
 }
 
 /** A file from this computer, read as text on this page. */
-export const FilePick = ({ label, accept, onText }: FilePickProps) => {
-  const id = useId();
-  return (
-    <div className="quantity">
-      <label htmlFor={id} className="field-label">
-        {label}
-      </label>
+export const FilePick = ({ label, accept, onText }: FilePickProps) => (
+  <Field label={label}>
+    {(box) => (
       <input
-        id={id}
+        {...box}
         type="file"
         className="file-pick"
         accept={accept}
-        onChange={(event) => {
-          const file = event.target.files?.[0];
+        onChange={({ target }) => {
+          const file = target.files?.[0];
           if (file !== undefined) void file.text().then((text) => onText(file.name, text));
         }}
       />
-    </div>
-  );
-};
+    )}
+  </Field>
+);

@@ -1,5 +1,5 @@
-import { useId, useState, type KeyboardEvent } from 'react';
-import './quantity.css';
+import { useState, type KeyboardEvent } from 'react';
+import { Field } from './Field.tsx';
 
 export interface CountFieldProps {
   readonly label: string;
@@ -11,7 +11,6 @@ export interface CountFieldProps {
 
 /** A whole number, stepped by a thumb, by arrow keys, or typed; it counts as it is typed. */
 export const CountField = ({ label, value, least, most, onChange }: CountFieldProps) => {
-  const id = useId();
   const [typed, setTyped] = useState<string | undefined>(undefined);
   const step = (by: number): void => {
     setTyped(undefined);
@@ -29,48 +28,47 @@ export const CountField = ({ label, value, least, most, onChange }: CountFieldPr
     step(event.key === 'ArrowUp' ? 1 : -1);
   };
   return (
-    <div className="quantity">
-      <label htmlFor={id} className="field-label">
-        {label}
-      </label>
-      <div className="count-group">
-        <button
-          type="button"
-          className="count-step"
-          tabIndex={-1}
-          aria-hidden="true"
-          disabled={value <= least}
-          onClick={() => step(-1)}
-        >
-          −
-        </button>
-        <input
-          id={id}
-          className="field-input count-input figure-text"
-          type="text"
-          inputMode="numeric"
-          role="spinbutton"
-          autoComplete="off"
-          aria-valuenow={value}
-          aria-valuemin={least}
-          aria-valuemax={most}
-          value={typed ?? String(value)}
-          onChange={(event) => type(event.target.value)}
-          onFocus={(event) => event.target.select()}
-          onBlur={() => setTyped(undefined)}
-          onKeyDown={press}
-        />
-        <button
-          type="button"
-          className="count-step count-more"
-          tabIndex={-1}
-          aria-hidden="true"
-          disabled={value >= most}
-          onClick={() => step(1)}
-        >
-          +
-        </button>
-      </div>
-    </div>
+    <Field label={label}>
+      {(box) => (
+        <div className="count-group">
+          <button
+            type="button"
+            className="count-step"
+            tabIndex={-1}
+            aria-hidden="true"
+            disabled={value <= least}
+            onClick={() => step(-1)}
+          >
+            −
+          </button>
+          <input
+            {...box}
+            className="field-input count-input figure-text"
+            type="text"
+            inputMode="numeric"
+            role="spinbutton"
+            autoComplete="off"
+            aria-valuenow={value}
+            aria-valuemin={least}
+            aria-valuemax={most}
+            value={typed ?? String(value)}
+            onChange={(event) => type(event.target.value)}
+            onFocus={(event) => event.target.select()}
+            onBlur={() => setTyped(undefined)}
+            onKeyDown={press}
+          />
+          <button
+            type="button"
+            className="count-step count-more"
+            tabIndex={-1}
+            aria-hidden="true"
+            disabled={value >= most}
+            onClick={() => step(1)}
+          >
+            +
+          </button>
+        </div>
+      )}
+    </Field>
   );
 };

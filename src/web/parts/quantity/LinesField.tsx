@@ -1,7 +1,5 @@
-import { useId } from 'react';
 import type { Problem } from '../../../core/problem.ts';
-import { problemInWords } from '../../../words/words.ts';
-import './quantity.css';
+import { Field } from './Field.tsx';
 
 export interface LinesFieldProps {
   readonly label: string;
@@ -12,31 +10,17 @@ export interface LinesFieldProps {
 }
 
 /** Several lines, each read for itself. */
-export const LinesField = ({ label, hint, value, problem, onChange }: LinesFieldProps) => {
-  const id = useId();
-  const said = problem === undefined ? undefined : problemInWords(problem);
-  return (
-    <div className="quantity">
-      <label htmlFor={id} className="field-label">
-        {label}
-      </label>
+export const LinesField = ({ value, onChange, ...field }: LinesFieldProps) => (
+  <Field {...field}>
+    {(box) => (
       <textarea
-        id={id}
+        {...box}
         className="field-input field-lines figure-text"
         rows={5}
         spellCheck={false}
         value={value}
-        aria-invalid={said !== undefined}
-        aria-describedby={`${id}-hint`}
-        onChange={(event) => onChange(event.target.value)}
+        onChange={({ target }) => onChange(target.value)}
       />
-      <p
-        id={`${id}-hint`}
-        className={said === undefined ? 'field-hint' : 'field-problem'}
-        role={said === undefined ? undefined : 'alert'}
-      >
-        {said === undefined ? hint : `${said.message} ${said.remedy}`}
-      </p>
-    </div>
-  );
-};
+    )}
+  </Field>
+);

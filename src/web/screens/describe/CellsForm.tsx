@@ -8,7 +8,7 @@ import { More } from '../../parts/more/More.tsx';
 import { AirField } from '../../parts/quantity/AirField.tsx';
 import { CountField } from '../../parts/quantity/CountField.tsx';
 import { LinesField } from '../../parts/quantity/LinesField.tsx';
-import { ListField } from '../../parts/quantity/ListField.tsx';
+import { TypedField } from '../../parts/quantity/TypedField.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readList } from '../../parts/quantity/listReader.ts';
 import { readLength, readPower, readSpeed } from '../../parts/quantity/readers.ts';
@@ -31,18 +31,18 @@ export const CellsForm = ({ described }: { readonly described: Described }) => {
       />
       {description.layout === 'crossed' ? (
         <div className="stack">
-          <ListField
+          <TypedField
             label={words.speeds}
             hint={words.speedsHint}
-            values={description.speedsMmPerS}
+            value={description.speedsMmPerS}
             show={(values) => listWords(values, speedWords)}
             parse={readSpeeds}
             onChange={(speedsMmPerS) => change({ speedsMmPerS })}
           />
-          <ListField
+          <TypedField
             label={words.powers}
             hint={words.powersHint}
-            values={description.powersPct}
+            value={description.powersPct}
             show={(values) => listWords(values, powerWords)}
             parse={readPowers}
             onChange={(powersPct) => change({ powersPct })}

@@ -2,10 +2,10 @@ import type { Stock } from '../../../core/stock/stock.ts';
 import { lengthWords } from '../../../words/en/figures.ts';
 import { sheetText as words } from '../../../words/en/screens/sheet.ts';
 import { MaterialField } from '../../parts/material/MaterialField.tsx';
-import { ListField } from '../../parts/quantity/ListField.tsx';
 import { readList } from '../../parts/quantity/listReader.ts';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readLength } from '../../parts/quantity/readers.ts';
+import { TypedField } from '../../parts/quantity/TypedField.tsx';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { withOptional } from '../../state/withOptional.ts';
 import { ThicknessSaid } from './ThicknessSaid.tsx';
@@ -33,10 +33,10 @@ export const StockForm = ({ stock, onChange }: StockFormProps) => (
         if (value !== undefined && value > 0) onChange({ ...stock, nominalThicknessMm: value });
       }}
     />
-    <ListField
+    <TypedField
       label={words.measured}
       hint={words.measuredHint}
-      values={stock.thicknessReadingsMm}
+      value={stock.thicknessReadingsMm}
       show={(values) => values.map(lengthWords).join(', ')}
       parse={readLengths}
       onChange={(thicknessReadingsMm) => onChange({ ...stock, thicknessReadingsMm })}
