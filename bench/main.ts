@@ -6,13 +6,19 @@ import type { CutStudy } from '../src/core/cutmodel/cutStudy.ts';
 import { seededRandom } from '../src/num/seededRandom.ts';
 import { ordinaryTraits, virtualWorkshop } from '../src/core/virtual/virtualWorkshop.ts';
 import { cardToSvg } from './cardToSvg.ts';
+import { meterBench } from './meter/meterBench.ts';
 import { motionReport } from './motion/motionReport.ts';
 import { planLongLine } from './motion/planLongLine.ts';
 import { startToHealthMs } from './startToHealth.ts';
 
-// How near motion comes, rather than how fast: minutes, so only when asked for with `npm run -s bench -- motion`.
-if (process.argv[2] === 'motion') {
-  for (const line of motionReport()) process.stdout.write(`${line}\n`);
+/** How near things come, rather than how fast: minutes, so only when asked for, as with `npm run -s bench -- motion`. */
+const reports: Readonly<Record<string, () => readonly string[]>> = {
+  motion: () => motionReport(),
+  meter: () => meterBench(2000),
+};
+const report = reports[process.argv[2] ?? ''];
+if (report !== undefined) {
+  for (const line of report()) process.stdout.write(`${line}\n`);
   process.exit(0);
 }
 

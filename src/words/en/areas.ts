@@ -9,6 +9,7 @@ import { httpWords } from './http.ts';
 import { programWords } from './program.ts';
 import { machineWords } from './machine.ts';
 import { motionWords } from './motion.ts';
+import { meterWords } from './meter.ts';
 import { readingWords } from './reading.ts';
 import { referenceWords } from './reference.ts';
 import { stockWords } from './stock.ts';
@@ -33,6 +34,7 @@ export const areas: readonly AreaWords[] = [
   referenceWords,
   machineWords,
   motionWords,
+  meterWords,
   unitWords,
   webWords,
 ];

@@ -1,0 +1,18 @@
+import type { TubePoint } from './machine.ts';
+
+/** One sitting at the milliammeter: what the tube drew at some power settings, on one day. */
+export interface Metering {
+  readonly version: 1;
+  readonly id: string;
+  /** ISO 8601, UTC. */
+  readonly at: string;
+  /** The machine's name; absent where it has none. Meterings of different machines are never compared. */
+  readonly machine?: string;
+  /** What the tube was rated for that day: a new tube may be rated otherwise. */
+  readonly ratedCurrentMa?: number;
+  /** In the order in which they were read; several at one setting are repeats. */
+  readonly readings: readonly TubePoint[];
+  /** Temperature of the cooling water, °C. */
+  readonly waterC?: number;
+  readonly note?: string;
+}
