@@ -6,15 +6,19 @@ import type { CutStudy } from '../src/core/cutmodel/cutStudy.ts';
 import { seededRandom } from '../src/num/seededRandom.ts';
 import { ordinaryTraits, virtualWorkshop } from '../src/core/virtual/virtualWorkshop.ts';
 import { cardToSvg } from './cardToSvg.ts';
+import { compareBench } from './meter/compareBench.ts';
 import { meterBench } from './meter/meterBench.ts';
 import { motionReport } from './motion/motionReport.ts';
 import { planLongLine } from './motion/planLongLine.ts';
 import { startToHealthMs } from './startToHealth.ts';
 
 /** How near things come, rather than how fast: minutes, so only when asked for, as with `npm run -s bench -- motion`. */
-const reports: Readonly<Record<string, () => readonly string[]>> = {
-  motion: () => motionReport(),
-  meter: () => meterBench(2000),
+const reports: Readonly<Record<string, () => Iterable<string>>> = {
+  motion: motionReport,
+  meter: function* () {
+    yield* meterBench(2000);
+    yield* compareBench(2000);
+  },
 };
 const report = reports[process.argv[2] ?? ''];
 if (report !== undefined) {

@@ -74,19 +74,16 @@ const play = (reader: Reader, tests: number) => {
 };
 
 /** Reading the meter, measured: one line a figure. The readers after the first get a fifth of the tests. */
-export const meterBench = (tests: number): readonly string[] => [
-  `reading the meter: meterings by the plan over ${String(tubes.length)} invented tubes in turn, by how the meter reads`,
-  ...tubes.map(
-    (tube) =>
-      `  inverse without noise, ${tube.name}: wrong by ${worstInversePct(tube).toFixed(2)} % of the setting at most (target 0.5 %)`,
-  ),
-  ...readers.map((reader, i) => {
+export const meterBench = function* (tests: number): Generator<string> {
+  yield `reading the meter by the plan, ${String(tubes.length)} invented tubes in turn`;
+  for (const tube of tubes) {
+    const wrong = worstInversePct(tube).toFixed(2);
+    yield `  inverse without noise, ${tube.name}: wrong by ${wrong} % of the setting at most (target 0.5 %)`;
+  }
+  for (const [i, reader] of readers.entries()) {
     const count = i === 0 ? tests : Math.ceil(tests / 5);
     const { current, setting, withinRating, questioned, readings, hardest } = play(reader, count);
-    return (
-      `  ${String(count)} × ${reader.name}: 95 % band holds current ${pctOf(current)}, setting ${pctOf(setting)} (target 93 to 97 %); ` +
-      `the kept setting is within rating ${pctOf(withinRating)}; questioned without cause ${pctOf(questioned)}; ` +
-      `${readings.toFixed(0)} readings, highest ${(100 * hardest).toFixed(0)} % of rated`
-    );
-  }),
-];
+    yield `  ${String(count)} × ${reader.name}: 95 % band holds current ${pctOf(current)}, setting ${pctOf(setting)} (target 93 to 97 %)`;
+    yield `    kept setting within rating ${pctOf(withinRating)}, questioned without cause ${pctOf(questioned)}, ${readings.toFixed(0)} readings, highest ${(100 * hardest).toFixed(0)} % of rated`;
+  }
+};

@@ -40,7 +40,6 @@ export interface Banded {
 
 /** How many curves are drawn from the readings: their 2.5 % quantile then stands within about 2 % of the band. */
 const drawCount = 400;
-const bandEdges = [0.025, 0.975] as const;
 
 /**
  * The curve through the readings of one metering: each setting's mean counts by its readings (weighted isotonic), a
@@ -151,11 +150,14 @@ const settingIn = (drawn: MonotoneCubic, currentMa: number): number => {
   return currentMa < least ? first : (lastXAtOrBelow(drawn, currentMa) ?? last);
 };
 
-/** The 95 % band of some equally likely values. */
-export const band = (values: readonly number[]): readonly [low: number, high: number] => {
+/** The band of some equally likely values that leaves out `outside` of them, half on each side: 95 % of them stay inside. */
+export const band = (
+  values: readonly number[],
+  outside = 0.05,
+): readonly [low: number, high: number] => {
   const sorted = Float64Array.from(values);
   const equal = new Float64Array(values.length).fill(1);
-  const [low = NaN, high = NaN] = weightedQuantiles(sorted, equal, bandEdges);
+  const [low = NaN, high = NaN] = weightedQuantiles(sorted, equal, [outside / 2, 1 - outside / 2]);
   return [low, high];
 };
 

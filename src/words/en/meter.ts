@@ -1,4 +1,5 @@
 import type { MeterCode } from '../../core/machine/meterCodes.ts';
+import type { MeterCompareCode } from '../../core/machine/meterCompareCodes.ts';
 import type { Sentence } from '../sentence.ts';
 
 /** What is asked of meter readings, and what they cannot tell. */
@@ -91,4 +92,29 @@ export const meterWords = {
     remedy: () =>
       'No work with condensation near the high voltage. Let it come to what the maker wants.',
   },
-} satisfies Record<MeterCode, Sentence>;
+  'meterings-of-other-machines': {
+    message: (p) => `One metering is of “${p('before')}”, the other of “${p('now')}”.`,
+    remedy: () => 'Choose two of the same machine.',
+  },
+  'meterings-without-overlap': {
+    message: () => 'The two meterings were read at settings that have nothing in common.',
+    remedy: () => 'Read the meter again over the settings of the earlier one.',
+  },
+  'meterings-too-noisy': {
+    message: (p) =>
+      `The readings scatter so much that a change of ${p('withinPct')} % would not be seen.`,
+    remedy: () =>
+      'Read each setting two or three times more, with the tube warm and the needle at rest, and compare again.',
+  },
+  'meterings-rated-otherwise': {
+    message: (p) =>
+      `The tube was rated ${p('beforeMa')} mA then and is rated ${p('nowMa')} mA now.`,
+    remedy: () =>
+      'If another tube is in the machine, a moved curve is no fault: start anew with it.',
+  },
+  'meterings-water-differs': {
+    message: (p) => `The water was at ${p('beforeC')} °C then and at ${p('nowC')} °C now.`,
+    remedy: () =>
+      'Read the meter again with the water as it was then before you look for another cause.',
+  },
+} satisfies Record<MeterCode | MeterCompareCode, Sentence>;
