@@ -15,6 +15,8 @@ export const appCodes = [
   'overdrive-needs-reason',
   'no-forecast-to-keep',
   'import-names-unknown-setting',
+  'metering-not-found',
+  'metering-id-taken',
 ] as const;
 
 export type AppCode = (typeof appCodes)[number];

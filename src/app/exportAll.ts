@@ -20,11 +20,12 @@ export const exportAll = ({ store, clock }: Pick<Ports, 'store' | 'clock'>): Pro
     const loose = await session.looseTallies();
     return {
       kind: 'throughcut-export',
-      version: 1,
+      version: 2,
       exportedAt: clock.now(),
       studies,
       book,
       tallies: loose.filter(({ provenSettingId }) => exported.has(provenSettingId ?? '')),
+      meterings: (await session.meterings()).toReversed(),
     };
   });
 

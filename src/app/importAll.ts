@@ -45,6 +45,11 @@ export const importAll = ({ store, clock }: Ports, file: ExportFile): Promise<Ou
       const added = await addTally(session, undefined, tally, note);
       if (!added.ok) return added;
     }
+    for (const metering of file.meterings) {
+      const isNew = (await session.metering(metering.id)) === undefined;
+      if (isNew) await session.insertMetering(metering);
+      note('meterings', isNew);
+    }
     return done(imported);
   });
 

@@ -5,6 +5,7 @@ export interface ImportCounts {
   readonly events: number;
   readonly tallies: number;
   readonly provenSettings: number;
+  readonly meterings: number;
 }
 
 export interface Imported {
@@ -18,6 +19,7 @@ export const noneImported: ImportCounts = {
   events: 0,
   tallies: 0,
   provenSettings: 0,
+  meterings: 0,
 };
 
 export const plus = (

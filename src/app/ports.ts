@@ -1,5 +1,6 @@
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import type { Card } from '../core/card/card.ts';
+import type { Metering } from '../core/machine/metering.ts';
 import type { Outcome } from '../core/problem.ts';
 import type { ReadingEvent } from '../core/reading/readingEvent.ts';
 import type { RecordedTally, Study } from '../core/study/study.ts';
@@ -50,6 +51,9 @@ export interface ReadSession {
   readonly talliesOfEntry: (entryId: string) => Promise<readonly RecordedTally[]>;
   /** Tallies of proven settings whose study is gone. */
   readonly looseTallies: () => Promise<readonly RecordedTally[]>;
+  /** The latest first. */
+  readonly meterings: () => Promise<readonly Metering[]>;
+  readonly metering: (id: string) => Promise<Metering | undefined>;
 }
 
 export interface StoredTally {
@@ -82,6 +86,8 @@ export interface Session extends ReadSession {
   readonly insertEntry: (entry: ProvenSetting) => Promise<void>;
   /** Its tallies stay with their studies; those without one go. */
   readonly deleteEntry: (id: string) => Promise<void>;
+  readonly insertMetering: (metering: Metering) => Promise<void>;
+  readonly deleteMetering: (id: string) => Promise<void>;
   /** Every study, proven setting and tally of the example workshop. */
   readonly deleteExample: () => Promise<void>;
 }

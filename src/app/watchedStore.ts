@@ -44,6 +44,14 @@ const noting = (session: Session, changes: Map<string | undefined, StoredChange>
       await session.deleteEntry(id);
       note({});
     },
+    insertMetering: async (metering) => {
+      await session.insertMetering(metering);
+      note({});
+    },
+    deleteMetering: async (id) => {
+      await session.deleteMetering(id);
+      note({});
+    },
     deleteExample: async () => {
       await session.deleteExample();
       note({});

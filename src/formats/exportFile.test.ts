@@ -1,12 +1,13 @@
 import { describe, expect, it } from 'vitest';
 import { aCard, aStudy } from '../../test/builders.ts';
+import { sampleMetering } from '../../test/samples/studies.ts';
 import { problemInWords } from '../words/words.ts';
 import { parseExportFile, type ExportFile } from './exportFile.ts';
 
 const at = '2025-03-01T10:00:00.000Z';
 const file = {
   kind: 'throughcut-export',
-  version: 1,
+  version: 2,
   exportedAt: at,
   studies: [
     aStudy({
@@ -19,6 +20,7 @@ const file = {
   ],
   book: [],
   tallies: [],
+  meterings: [sampleMetering('m1')],
 };
 const problemOf = (json: unknown) => {
   const parsed = parseExportFile(JSON.stringify(json));
@@ -33,10 +35,17 @@ describe('an export', () => {
     expect(value).toEqual(file);
   });
 
+  it('of the first version has no meterings', () => {
+    const { kind, exportedAt, studies, book, tallies } = file;
+    const first = JSON.stringify({ kind, version: 1, exportedAt, studies, book, tallies });
+    const parsed = parseExportFile(first);
+    expect(parsed).toMatchObject({ ok: true, value: { studies, meterings: [] } });
+  });
+
   it('of an unknown version is refused in a sentence', () => {
-    const problem = problemOf({ ...file, version: 2, shelves: [] });
+    const problem = problemOf({ ...file, version: 9, shelves: [] });
     expect(problem.code).toBe('file-version-unknown');
-    expect(problem.message).toBe('The version of this file is 2; known here: 1.');
+    expect(problem.message).toBe('The version of this file is 9; known here: 1, 2.');
     expect(problem.remedy).toMatch(/newer Throughcut/);
   });
 

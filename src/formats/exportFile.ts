@@ -2,8 +2,10 @@ import { z } from 'zod';
 import type { Outcome } from '../core/problem.ts';
 import { parseJsonText, parseWith } from './border.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
+import type { Metering } from '../core/machine/metering.ts';
 import type { RecordedTally, Study } from '../core/study/study.ts';
 import { isoTime } from './saved/bounds.ts';
+import { meteringShape } from './saved/metering.ts';
 import { provenSettingShape } from './saved/provenSetting.ts';
 import { studyShape } from './saved/study.ts';
 import { recordedTallyShape } from './saved/tally.ts';
@@ -11,23 +13,27 @@ import { recordedTallyShape } from './saved/tally.ts';
 /** Everything a workshop has. */
 export interface ExportFile {
   readonly kind: 'throughcut-export';
-  readonly version: 1;
+  /** 1: before meterings were kept; such a file has none. */
+  readonly version: 1 | 2;
   /** ISO 8601, UTC. */
   readonly exportedAt: string;
   readonly studies: readonly Study[];
   readonly book: readonly ProvenSetting[];
   /** Tallies of proven settings whose study is no longer there. */
   readonly tallies: readonly RecordedTally[];
+  /** What the milliammeter said, over time. */
+  readonly meterings: readonly Metering[];
 }
 
-/** Everything a workshop has, in one file: studies with their cards, readings and tallies, and the book. */
+/** Everything a workshop has, in one file: studies with their cards, readings and tallies, the book, and the machine's own tests. */
 export const exportFileShape = z.strictObject({
   kind: z.literal('throughcut-export'),
-  version: z.literal(1),
+  version: z.literal([1, 2]),
   exportedAt: isoTime,
   studies: z.array(studyShape).max(10_000),
   book: z.array(provenSettingShape).max(10_000),
   tallies: z.array(recordedTallyShape).max(100_000),
+  meterings: z.array(meteringShape).max(10_000).default([]),
 }) satisfies z.ZodType<ExportFile>;
 
 /**

@@ -13,6 +13,7 @@ import { answerRoutes } from './routes/answers.ts';
 import { bookRoutes } from './routes/book.ts';
 import { cardRoutes } from './routes/cards.ts';
 import { homeRoutes } from './routes/home.ts';
+import { meteringRoutes } from './routes/meterings.ts';
 import { readingRoutes } from './routes/readings.ts';
 import { studyRoutes } from './routes/studies.ts';
 import { transferRoutes } from './routes/transfer.ts';
@@ -68,6 +69,7 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   readingRoutes(app, ports);
   answerRoutes(app, ports);
   bookRoutes(app, ports);
+  meteringRoutes(app, ports);
   transferRoutes(app, ports, 64 * mebibyte);
   serveLive(app, changes);
   serveDocs(app, version);

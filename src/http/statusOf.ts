@@ -18,6 +18,8 @@ const statuses: Readonly<Record<AppCode | HttpCode, number>> = {
   'overdrive-needs-reason': 422,
   'no-forecast-to-keep': 422,
   'import-names-unknown-setting': 422,
+  'metering-not-found': 404,
+  'metering-id-taken': 409,
   'request-body-not-json': 400,
   'request-body-too-big': 413,
   'request-not-json-type': 415,

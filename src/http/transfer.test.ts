@@ -4,6 +4,7 @@ import {
   sampleCard,
   sampleEntry,
   sampleEvent,
+  sampleMetering,
   sampleStudy,
   sampleTally,
   sampleTime,
@@ -22,7 +23,7 @@ afterEach(async () => {
 
 const file = {
   kind: 'throughcut-export',
-  version: 1,
+  version: 2,
   exportedAt: sampleTime,
   studies: [
     sampleStudy('s1', {
@@ -33,9 +34,17 @@ const file = {
   ],
   book: [sampleEntry('b1')],
   tallies: [sampleTally('t2', { provenSettingId: 'b1' })],
+  meterings: [sampleMetering('m1'), sampleMetering('m2', { at: '2031-06-01T00:00:00.000Z' })],
 };
-const counts = { studies: 1, cards: 2, events: 2, tallies: 2, provenSettings: 1 };
-const none = { studies: 0, cards: 0, events: 0, tallies: 0, provenSettings: 0 };
+const counts = { studies: 1, cards: 2, events: 2, tallies: 2, provenSettings: 1, meterings: 2 };
+const none = {
+  studies: 0,
+  cards: 0,
+  events: 0,
+  tallies: 0,
+  provenSettings: 0,
+  meterings: 0,
+};
 
 describe('export and import', () => {
   it('bring back exactly what was there', async () => {
@@ -45,6 +54,14 @@ describe('export and import', () => {
     });
     const exported = await server.ask(api.exportAll);
     expect({ ...exported, exportedAt: sampleTime }).toEqual(file);
+  });
+
+  it('take a file of the first version, from before meterings were kept', async () => {
+    const { kind, exportedAt, studies, book, tallies } = file;
+    const first = { kind, version: 1, exportedAt, studies, book, tallies };
+    const { added } = await server.ask(api.importAll, { body: first });
+    expect(added).toEqual({ ...counts, meterings: 0 });
+    expect(await server.ask(api.exportAll)).toMatchObject({ version: 2, meterings: [] });
   });
 
   it('add nothing the second time', async () => {

@@ -1,6 +1,7 @@
 import type { Kysely } from 'kysely';
 import type { ReadSession } from '../app/ports.ts';
-import { cardOf, entryOf, eventOf, studyOf, tallyOf } from './rows.ts';
+import { machineTestRows } from './machineTests.ts';
+import { cardOf, entryOf, eventOf, meteringOf, studyOf, tallyOf } from './rows.ts';
 import { readSummaries } from './summaries.ts';
 import type { Tables } from './tables.ts';
 
@@ -46,6 +47,11 @@ export const readSession = (db: Kysely<Tables>): ReadSession => ({
     (await tallyRows(db).where('proven_setting_id', '=', entryId).execute()).map(tallyOf),
   looseTallies: async () =>
     (await tallyRows(db).where('study_id', 'is', null).execute()).map(tallyOf),
+  meterings: async () => (await machineTestRows(db, 'metering').execute()).map(meteringOf),
+  metering: async (id) => {
+    const row = await machineTestRows(db, 'metering').where('id', '=', id).executeTakeFirst();
+    return row === undefined ? undefined : meteringOf(row);
+  },
 });
 
 const bodiesOfCards = (db: Kysely<Tables>, studyId: string) =>

@@ -2,17 +2,19 @@ import type { z } from 'zod';
 import type { StoredStudy, StudyHead } from '../app/stored.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import type { Card } from '../core/card/card.ts';
+import type { Metering } from '../core/machine/metering.ts';
 import type { ReadingEvent } from '../core/reading/readingEvent.ts';
 import type { RecordedTally, Study } from '../core/study/study.ts';
 import { cardShape } from '../formats/saved/card.ts';
 import { machineShape } from '../formats/saved/machine.ts';
+import { meteringShape } from '../formats/saved/metering.ts';
 import { provenSettingShape } from '../formats/saved/provenSetting.ts';
 import { readingEventShape } from '../formats/saved/readingEvent.ts';
 import { stockShape } from '../formats/saved/stock.ts';
 import { aimShape, askShape, promiseShape } from '../formats/saved/study.ts';
 import { habitShape, recordedTallyShape } from '../formats/saved/tally.ts';
 import { StoreError } from './storeError.ts';
-import type { EntryRow, StudyRow, TallyRow } from './tables.ts';
+import type { EntryRow, MachineTestRow, StudyRow, TallyRow } from './tables.ts';
 
 /** Reads a JSON column. Throws `store-row-unreadable`: a row that this program did not write. */
 const parsed = <S extends z.ZodType>(
@@ -73,6 +75,9 @@ export const eventOf = ({ body, id }: { body: string; id: string }): ReadingEven
 
 export const entryOf = ({ body, id }: Pick<EntryRow, 'body' | 'id'>): ProvenSetting =>
   parsed(provenSettingShape, body, 'proven_setting', id);
+
+export const meteringOf = ({ body, id }: Pick<MachineTestRow, 'body' | 'id'>): Metering =>
+  parsed(meteringShape, body, 'machine_test', id);
 
 /** The proven setting stands in a column of its own, so that it can go without the tally being rewritten. */
 export const tallyOf = (

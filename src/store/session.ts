@@ -1,6 +1,7 @@
 import type { Kysely } from 'kysely';
 import type { Session } from '../app/ports.ts';
 import { appendEvents, arrangeEvents, insertCards, insertTallies } from './inserts.ts';
+import { deleteMachineTest, insertMachineTest } from './machineTests.ts';
 import { readSession } from './readSession.ts';
 import { headColumns } from './rows.ts';
 import { StoreError } from './storeError.ts';
@@ -90,6 +91,9 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
       .execute();
     await db.deleteFrom('proven_setting').where('id', '=', id).execute();
   },
+
+  insertMetering: (metering) => insertMachineTest(db, 'metering', metering),
+  deleteMetering: (id) => deleteMachineTest(db, 'metering', id),
 
   deleteExample: async () => {
     const studies = db.selectFrom('study').select('id').where('is_example', '=', 1);

@@ -16,6 +16,7 @@ import {
   sampleCard,
   sampleEntry,
   sampleEvent,
+  sampleMetering,
   sampleStudy,
   sampleTally,
   sampleTime,
@@ -80,6 +81,8 @@ describe('the SQLite store', () => {
       );
       expect(await session.entry('b1')).toEqual(sampleEntry('b1'));
       expect(await session.talliesOfEntry('b1')).toEqual([tally]);
+      const meterings = name === 'version-1.sql' ? [] : [sampleMetering('m1')];
+      expect(await session.meterings()).toEqual(meterings);
     });
     await store.close();
   });
@@ -96,6 +99,28 @@ describe('the SQLite store', () => {
     const db = new Database(file);
     expect(db.prepare('select * from schema_step').all()).toEqual([
       { number: 1, name: 'first', applied_at: sampleTime },
+      { number: 2, name: 'machine-tests', applied_at: sampleTime },
+    ]);
+    db.close();
+  });
+
+  it('runs what is missing on what an earlier program kept, and nothing twice', async () => {
+    const before = new Database(file);
+    before.exec(readFileSync(join(fixtures, 'version-1.sql'), 'utf8'));
+    before.close();
+    const store = await open({ openedAt: '2032-01-01T00:00:00.000Z' });
+    await store.change(async (session) => {
+      await session.insertMetering(sampleMetering('m1'));
+      return done(undefined);
+    });
+    await store.close();
+    const again = await open({ openedAt: '2033-01-01T00:00:00.000Z' });
+    expect(await again.read((session) => session.metering('m1'))).toEqual(sampleMetering('m1'));
+    await again.close();
+    const db = new Database(file);
+    expect(db.prepare('select number, applied_at from schema_step order by number').all()).toEqual([
+      { number: 1, applied_at: sampleTime },
+      { number: 2, applied_at: '2032-01-01T00:00:00.000Z' },
     ]);
     db.close();
   });
@@ -103,14 +128,16 @@ describe('the SQLite store', () => {
   it('leaves the old schema whole when a step fails', async () => {
     await (await open()).close();
     const broken = {
-      number: 2,
+      number: migrations.length + 1,
       name: 'broken',
       statements: ['create table half (id text)', 'create nonsense'],
     };
     await expect(open({ migrations: [...migrations, broken] })).rejects.toThrow();
     const db = new Database(file);
     expect(db.prepare(`select name from sqlite_master where name = 'half'`).all()).toEqual([]);
-    expect(db.prepare('select max(number) as n from schema_step').get()).toEqual({ n: 1 });
+    expect(db.prepare('select max(number) as n from schema_step').get()).toEqual({
+      n: migrations.length,
+    });
     db.close();
     await (await open()).close();
   });

@@ -9,6 +9,7 @@ export interface Tables {
   readonly reading_event: EventRow;
   readonly tally: TallyRow;
   readonly proven_setting: EntryRow;
+  readonly machine_test: MachineTestRow;
 }
 
 /** One migration that has run. */
@@ -62,5 +63,14 @@ export interface EntryRow {
   readonly kept_at: string;
   /** Where it came from; that study may be gone. */
   readonly study_id: string;
+  readonly body: string;
+}
+
+/** Something measured of the machine itself. */
+export interface MachineTestRow {
+  readonly id: string;
+  readonly position: number;
+  readonly kind: string;
+  readonly at: string;
   readonly body: string;
 }

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { exportFileShape } from '../formats/exportFile.ts';
 import { id } from '../formats/saved/bounds.ts';
+import { meteringShape } from '../formats/saved/metering.ts';
 import { recordedTallyShape } from '../formats/saved/tally.ts';
 import {
   fitReply,
@@ -15,6 +16,14 @@ import { addCardBody, byCard, cardReply, replaceCardBody } from './card.ts';
 import { historyQuery, historyReply } from './history.ts';
 import { healthReply, homeReply } from './home.ts';
 import { judgeMaterialQuery, materialJudged } from './material.ts';
+import {
+  byMetering,
+  byTwoMeterings,
+  compareQuery,
+  compareReply,
+  meteringReply,
+  recordMeteringBody,
+} from './metering.ts';
 import { pairBody, pairingReply, pairReply } from './pairing.ts';
 import { route } from './route.ts';
 import {
@@ -38,6 +47,7 @@ const counts = z.strictObject({
   events: z.number().int(),
   tallies: z.number().int(),
   provenSettings: z.number().int(),
+  meterings: z.number().int(),
 });
 
 /** Every route of the server, by the verb that it carries out. */
@@ -224,6 +234,42 @@ export const api = {
     params: byEntry,
     body: tallyEntryBody,
     reply: bookEntry,
+  }),
+
+  listMeterings: route({
+    method: 'GET',
+    path: '/api/meterings',
+    summary: 'What the milliammeter said, the latest metering first',
+    reply: z.strictObject({ meterings: z.array(meteringShape) }),
+  }),
+  recordMetering: route({
+    method: 'POST',
+    path: '/api/meterings',
+    summary: 'Keep a metering with its date; the same one sent again changes nothing',
+    body: recordMeteringBody,
+    reply: meteringReply,
+  }),
+  getMetering: route({
+    method: 'GET',
+    path: '/api/meterings/:id',
+    summary: 'One metering: its curve with bands, where it fires, where rated current is reached',
+    params: byMetering,
+    reply: meteringReply,
+  }),
+  removeMetering: route({
+    method: 'DELETE',
+    path: '/api/meterings/:id',
+    summary: 'Remove a metering',
+    params: byMetering,
+    reply: gone,
+  }),
+  compareMeterings: route({
+    method: 'GET',
+    path: '/api/meterings/:id/against/:before',
+    summary: 'Whether the curve moved since an earlier metering, and where to look',
+    params: byTwoMeterings,
+    query: compareQuery,
+    reply: compareReply,
   }),
 
   judgeMaterial: route({

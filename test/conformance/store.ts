@@ -5,6 +5,7 @@ import {
   sampleCard,
   sampleEntry,
   sampleEvent,
+  sampleMetering,
   sampleStudy,
   sampleTally,
   sampleTime,
@@ -275,6 +276,25 @@ export const storeConformance = (engine: string, make: () => Promise<EngineUnder
         expect(await session.tally('t2')).toBeUndefined();
         expect(await session.codeTaken('EXMP')).toBe(false);
       });
+    });
+
+    it('keeps meterings exactly, the latest first, until they are removed', async () => {
+      const meterings = [
+        sampleMetering('m1'),
+        sampleMetering('m3', { at: '2031-07-01T00:00:00.000Z', machine: 'left', note: 'new lens' }),
+        sampleMetering('m2', { at: '2031-06-01T00:00:00.000Z' }),
+      ];
+      for (const metering of meterings) await keep((session) => session.insertMetering(metering));
+      const stored = () => store.read((session) => session.meterings());
+      expect(await stored()).toEqual([meterings[1], meterings[2], meterings[0]]);
+      expect(await store.read((session) => session.metering('m2'))).toEqual(meterings[2]);
+      await expect(
+        keep((session) => session.insertMetering(sampleMetering('m1'))),
+      ).rejects.toThrow();
+      await keep((session) => session.deleteMetering('m3'));
+      await keep((session) => session.deleteExample());
+      expect((await stored()).map(({ id }) => id)).toEqual(['m2', 'm1']);
+      expect(await store.read((session) => session.metering('m3'))).toBeUndefined();
     });
 
     it('keeps what it acknowledged when it is closed and opened again', async () => {

@@ -2,7 +2,7 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { sampleEntry, sampleStudy, sampleTime } from '../samples/studies.ts';
+import { sampleEntry, sampleMetering, sampleStudy, sampleTime } from '../samples/studies.ts';
 import { runProgram } from './program.ts';
 
 let folder: string;
@@ -110,11 +110,12 @@ describe('commands that are not', () => {
 describe('carrying a workshop about', () => {
   const file = {
     kind: 'throughcut-export',
-    version: 1,
+    version: 2,
     exportedAt: sampleTime,
     studies: [sampleStudy('s1')],
     book: [sampleEntry('b1')],
     tallies: [],
+    meterings: [sampleMetering('m1')],
   };
 
   it('goes in, shows in the book, and comes out the same', async () => {
@@ -140,7 +141,10 @@ describe('carrying a workshop about', () => {
     );
     await json('import --from more.json');
     await json('restore --from safe.sqlite');
-    expect(await json('export')).toMatchObject({ studies: [{ id: 's1' }] });
+    expect(await json('export')).toMatchObject({
+      studies: [{ id: 's1' }],
+      meterings: [{ id: 'm1' }],
+    });
   });
 
   it('refuses files that are not there or not ours', async () => {

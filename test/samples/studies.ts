@@ -1,5 +1,6 @@
 import type { ProvenSetting } from '../../src/core/book/provenSetting.ts';
 import type { Card } from '../../src/core/card/card.ts';
+import type { Metering } from '../../src/core/machine/metering.ts';
 import { undescribedMachine } from '../../src/core/machine/machine.ts';
 import type { Setting } from '../../src/core/machine/setting.ts';
 import type { Grade } from '../../src/core/reading/grade.ts';
@@ -96,5 +97,22 @@ export const sampleEntry = (id: string, over: Partial<ProvenSetting> = {}): Prov
   surePct: 95.4,
   holdsFor: { material: 'birch plywood', nominalThicknessMm: 3 },
   cameFrom: { studyId: 'gone', cardCodes: ['K7QX'], cellCount: 4, partsTallied: 0, habit: false },
+  ...over,
+});
+
+/** Two rounds up to rated current; the second setting below is where it stayed dark. */
+export const sampleMetering = (id: string, over: Partial<Metering> = {}): Metering => ({
+  version: 1,
+  id,
+  at: sampleTime,
+  ratedCurrentMa: 19,
+  readings: [
+    { powerPct: 8, currentMa: 0 },
+    ...[10, 20, 30, 40, 52, 64, 10, 20, 30, 40, 52, 64].map((powerPct, i) => ({
+      powerPct,
+      currentMa: Number((3.2 + 0.29 * (powerPct - 10) + (i % 3) / 10).toFixed(1)),
+    })),
+  ],
+  waterC: 19,
   ...over,
 });

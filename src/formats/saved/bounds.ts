@@ -10,6 +10,7 @@ export const bounds = {
   lengthMm: [0.1, 100_000],
   currentMa: [0, 500],
   airKPa: [0, 2000],
+  waterC: [0, 90],
   passes: [1, 50],
   count: [0, 10_000_000],
 } as const;
@@ -22,6 +23,7 @@ export const speedMmPerS = between(bounds.speedMmPerS);
 export const thicknessMm = between(bounds.thicknessMm);
 export const lengthMm = between(bounds.lengthMm);
 export const currentMa = between(bounds.currentMa);
+export const waterC = between(bounds.waterC);
 export const passes = between(bounds.passes).int();
 export const count = between(bounds.count).int();
 

@@ -1,5 +1,6 @@
 import { first } from './0001-first.ts';
+import { machineTests } from './0002-machine-tests.ts';
 import type { Migration } from './migration.ts';
 
 /** Every step, in order. A new one is one file and one line here. */
-export const migrations: readonly Migration[] = [first];
+export const migrations: readonly Migration[] = [first, machineTests];

@@ -68,4 +68,12 @@ export const appWords = {
       `Tally “${p('tally')}” in the file belongs to a setting “${p('id')}” that is neither in the file nor in the book.`,
     remedy: () => 'Nothing was changed. Export the file again from where it came from.',
   },
+  'metering-not-found': {
+    message: (p) => `There is no metering “${p('id')}”.`,
+    remedy: () => 'It may have been removed. Load the page again.',
+  },
+  'metering-id-taken': {
+    message: (p) => `Another metering already has the id “${p('id')}”.`,
+    remedy: () => 'Send the metering with an id of its own, or with none.',
+  },
 } satisfies AreaWords;

@@ -1,0 +1,46 @@
+import { meterReport, type MeterReport } from '../core/machine/meterReport.ts';
+import type { Metering } from '../core/machine/metering.ts';
+import { done, type Outcome } from '../core/problem.ts';
+import type { Ports } from './ports.ts';
+import { refuse } from './refuse.ts';
+import { sameValue } from './sameValue.ts';
+
+/** A metering whose id and time may be left to the tool. */
+export type MeteringToRecord = Omit<Metering, 'id' | 'at' | 'version'> & {
+  readonly id?: string;
+  readonly at?: string;
+};
+
+/** A stored metering, with what it says. */
+export interface MeteringRead {
+  readonly metering: Metering;
+  readonly report: Outcome<MeterReport>;
+}
+
+/**
+ * Stores a metering with its date. The same one sent twice is stored once. Refuses readings that make no curve, and
+ * `metering-id-taken`.
+ */
+export const recordMetering = (
+  { store, clock, ids }: Ports,
+  asked: MeteringToRecord,
+): Promise<Outcome<MeteringRead>> =>
+  store.change(async (session) => {
+    const metering: Metering = {
+      ...asked,
+      version: 1,
+      id: asked.id ?? ids.newId(),
+      at: asked.at ?? clock.now(),
+    };
+    const report = meterReport(metering);
+    if (!report.ok) return report;
+    const known = await session.metering(metering.id);
+    if (known === undefined) {
+      await session.insertMetering(metering);
+      return done({ metering, report });
+    }
+    const compared = asked.at === undefined ? { ...metering, at: known.at } : metering;
+    return sameValue(known, compared)
+      ? done({ metering: known, report })
+      : refuse('metering-id-taken', { id: metering.id });
+  });

@@ -1,0 +1,50 @@
+import type { Kysely } from 'kysely';
+import type { Tables } from './tables.ts';
+
+/** What stands in the column `kind`. */
+export type MachineTestKind = 'metering';
+
+interface Test {
+  readonly id: string;
+  /** ISO 8601, UTC. */
+  readonly at: string;
+}
+
+/** The rows of one kind, the latest first; of one moment, the last stored first. */
+export const machineTestRows = (db: Kysely<Tables>, kind: MachineTestKind) =>
+  db
+    .selectFrom('machine_test')
+    .select(['id', 'body'])
+    .where('kind', '=', kind)
+    .orderBy('at', 'desc')
+    .orderBy('position', 'desc');
+
+/** Adds one behind those that are there. */
+export const insertMachineTest = async (
+  db: Kysely<Tables>,
+  kind: MachineTestKind,
+  test: Test,
+): Promise<void> => {
+  const behind = await db
+    .selectFrom('machine_test')
+    .select(({ fn }) => fn.max('position').as('last'))
+    .executeTakeFirst();
+  await db
+    .insertInto('machine_test')
+    .values({
+      id: test.id,
+      position: (behind?.last ?? 0) + 1,
+      kind,
+      at: test.at,
+      body: JSON.stringify(test),
+    })
+    .execute();
+};
+
+export const deleteMachineTest = async (
+  db: Kysely<Tables>,
+  kind: MachineTestKind,
+  id: string,
+): Promise<void> => {
+  await db.deleteFrom('machine_test').where('kind', '=', kind).where('id', '=', id).execute();
+};
