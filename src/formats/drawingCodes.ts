@@ -10,6 +10,9 @@ export const drawingCodes = [
   'drawing-unreadable',
   'drawing-declares-entities',
   'drawing-number-absurd',
+  'drawing-too-many-parts',
+  'drawing-copies-itself',
+  'drawing-reading-stopped',
 ] as const;
 
 export type DrawingCode = (typeof drawingCodes)[number];

@@ -40,6 +40,9 @@ export const filecheckCodes = [
   'check-program-unended',
   'check-corner-power-not-carried',
   'check-part-not-read',
+  'check-text-not-lines',
+  'check-unseen-cut',
+  'check-hidden-left-out',
   'check-units-assumed',
 ] as const;
 

@@ -88,19 +88,167 @@ describe('reading SVG', () => {
       cell: { id: 'A1' },
       colour: '#aa0000',
     });
-    expect(toolpath.lines[1]).toMatchObject({ colour: 'blue' });
+    expect(toolpath.lines[1]).toMatchObject({ colour: '#0000ff' });
     expect(toolpath.lines[1]?.spelt).toBeUndefined();
   });
 
   it('says what it did not read', () => {
     const toolpath = inMm(
-      '<text>A</text><text>B</text><defs><path d="M0 0h9"/></defs><path d="M0 0L oops"/>',
+      '<image href="a.png"/><image href="b.png"/><defs><path d="M0 0h9"/></defs><path d="M0 0L oops"/><path d="M0 0h1" clip-path="url(#c)" stroke-dasharray="1 2"/><use href="other.svg#a"/><g transform="turn(3)"><path d="M0 0v1"/></g>',
     );
-    expect(toolpath.lines).toEqual([]);
+    expect(toolpath.lines).toHaveLength(2);
     expect(toolpath.noticed.map(({ code, params }) => [code, params['what']])).toEqual([
-      ['check-part-not-read', 'path'],
-      ['check-part-not-read', 'text'],
+      ['check-part-not-read', 'path at 0 0L oops'],
+      ['check-part-not-read', 'transform turn(3)'],
+      ['check-part-not-read', 'image'],
+      ['check-part-not-read', 'clip-path'],
+      ['check-part-not-read', 'stroke-dasharray'],
+      ['check-part-not-read', 'use other.svg#a'],
     ]);
+  });
+
+  it('refuses text that is still text, with what it says and where it stands', () => {
+    const toolpath = inMm(
+      '<g transform="translate(10 5)"><text x="2" y="3">Open\n <tspan>daily</tspan></text></g><text> </text><text>B</text><path d="M0 0h1"/>',
+    );
+    expect(toolpath.lines).toHaveLength(1);
+    expect(toolpath.noticed).toEqual([
+      {
+        severity: 'fault',
+        code: 'check-text-not-lines',
+        params: { words: 'Open daily', xMm: 12, yMm: 42, count: 2 },
+      },
+    ]);
+  });
+
+  const codes = (toolpath: Toolpath): readonly (readonly unknown[])[] =>
+    toolpath.noticed.map(({ code, params }) => [code, params['count']]);
+  const reaches = (toolpath: Toolpath): readonly number[] =>
+    toolpath.lines.map(({ points }) => Number(lengthMm(points).toFixed(3)));
+
+  it('leaves hidden parts out and says so, whoever hides them: attribute, style or rule', () => {
+    const toolpath = inMm(
+      `<style>.off{display:none} #ghost{visibility:hidden}</style>
+       <g id="layer 2" display="none"><path d="M0 0h1"/><g style="display:inline"><path d="M0 0h2"/></g></g>
+       <g style="display:none"><use href="#a"/><text>gone</text></g>
+       <path class="cut off" d="M0 0h3"/>
+       <g id="ghost"><path d="M0 0h4"/><path visibility="visible" d="M0 0h5"/></g>
+       <path id="a" d="M0 0h6"/>`,
+    );
+    expect(reaches(toolpath)).toEqual([5, 6]);
+    expect(toolpath.noticed).toEqual([
+      {
+        severity: 'remark',
+        code: 'check-hidden-left-out',
+        params: { count: 5, layer: 'layer 2' },
+      },
+    ]);
+  });
+
+  it('cuts what cannot be seen, and says so: opacity 0, neither stroke nor fill', () => {
+    const toolpath = inMm(
+      `<path d="M0 0h1"/><g opacity="0"><path d="M0 0h2"/></g><path style="fill:none" d="M0 0h3"/>
+       <path fill="none" stroke="red" stroke-opacity="0" d="M0 0h4"/><path fill="none" stroke="red" d="M0 0h5"/>`,
+    );
+    expect(reaches(toolpath)).toEqual([1, 2, 3, 4, 5]);
+    expect(codes(toolpath)).toEqual([['check-unseen-cut', 3]]);
+    expect(toolpath.noticed[0]?.params['where']).toBe(2);
+  });
+
+  it('takes the colour of the stroke, else of the fill, from attribute, style or rule', () => {
+    const toolpath = inMm(
+      `<style>.cut{stroke:#F00}</style><g stroke="lime"><path class="cut" d="M0 0h1"/><path d="M0 0h1"/>
+       <path style="stroke:rgb(0,0,255)" d="M0 0h1"/><path stroke="none" fill="#0ff" d="M0 0h1"/></g>
+       <path d="M0 0h1"/><g color="red" stroke="currentColor"><path d="M0 0h1"/></g>`,
+    );
+    expect(toolpath.lines.map(({ colour }) => colour)).toEqual([
+      '#ff0000',
+      '#00ff00',
+      '#0000ff',
+      '#00ffff',
+      '#000000',
+      '#ff0000',
+    ]);
+  });
+
+  it('copies what use names: shapes, groups, symbols and drawings, in their own frames (SVG 2, 5.6)', () => {
+    const toolpath = inMm(
+      `<defs><path id="p" d="M0 0h1"/><g id="g"><use href="#p" transform="scale(2)"/></g></defs>
+       <symbol id="s" viewBox="0 0 10 10"><path d="M0 0h10"/></symbol>
+       <use href="#p" x="20" y="10"/><use xlink:href="#g" transform="scale(3)"/>
+       <use href="#s" width="40" height="20"/><use href="#later"/><path id="later" d="M0 0h7"/>`,
+    );
+    expect(reaches(toolpath)).toEqual([1, 6, 20, 7, 7]);
+    expect(toolpath.lines[0]?.points[0]).toEqual([20, 40]);
+    // The symbol is fitted into 40 by 20 and stands in its middle.
+    expect(toolpath.lines[2]?.points).toEqual([
+      [10, 50],
+      [30, 50],
+    ]);
+    expect(toolpath.noticed).toEqual([]);
+  });
+
+  it('fits nested drawings into their frames, with units and shares of what is around', () => {
+    const toolpath = inMm(
+      `<svg x="10" y="5" width="50%" height="20" viewBox="0 0 100 40" preserveAspectRatio="xMinYMin"><path d="M0 0h100"/><rect width="50%" height="1"/></svg>`,
+    );
+    expect(toolpath.lines[0]?.points).toEqual([
+      [10, 45],
+      [60, 45],
+    ]);
+    expect(reaches(toolpath)[1]).toBe(51);
+    const inch = read('<svg width="3in" height="3in"><path d="M0 0h96"/><line x2="1in"/></svg>');
+    expect(reaches(inch)).toEqual([25.4, 25.4]);
+  });
+
+  it('takes of a switch the first that it can read (SVG 2, 5.8)', () => {
+    const toolpath = inMm(
+      `<switch><foreignObject requiredExtensions="http://example.org/own/"><p/></foreignObject><g systemLanguage="de"><path d="M0 0h1"/></g><g><path d="M0 0h2"/></g><g><path d="M0 0h3"/></g></switch>`,
+    );
+    expect(reaches(toolpath)).toEqual([2]);
+    expect(toolpath.noticed).toEqual([]);
+  });
+
+  it('puts a page whose sides do not match its viewBox as a viewer does (SVG 2, 8.2)', () => {
+    const page = read(
+      '<svg width="100mm" height="50mm" viewBox="0 0 10 10"><path d="M0 0h10"/></svg>',
+    );
+    expect(page.page).toEqual({ widthMm: 100, heightMm: 50 });
+    expect(page.lines[0]?.points).toEqual([
+      [25, 50],
+      [75, 50],
+    ]);
+    const tall = read('<svg width="20mm" viewBox="0 0 10 30"><path d="M0 30h10"/></svg>');
+    expect(tall.page).toEqual({ widthMm: 20, heightMm: 60 });
+    expect(tall.lines[0]?.points[0]?.[1]).toBeCloseTo(0, 12);
+  });
+
+  it('knows the short words that drawing programs declare, and passes over what is not SVG’s own', () => {
+    const toolpath = read(
+      `<!DOCTYPE svg PUBLIC "-//W3C//DTD SVG 1.1//EN" "svg11.dtd" [<!ENTITY ns_own "http://example.org/own/"><!ENTITY s "5mm">]>
+       <svg xmlns:own="&ns_own;" width="&s;" height="5mm" viewBox="0 0 5 5"><own:page><path d="M0 0h9"/></own:page><path own:kind="x" d="M0 0h1"/></svg>`,
+    );
+    expect(reaches(toolpath)).toEqual([1]);
+    const prefixed = read(
+      '<svg:svg width="9mm" height="9mm" viewBox="0 0 9 9"><svg:g><svg:path d="M0 0h2"/></svg:g></svg:svg>',
+    );
+    expect(reaches(prefixed)).toEqual([2]);
+  });
+
+  it('keeps every chord within the tolerance that is asked for', () => {
+    const round =
+      '<svg width="100mm" height="100mm" viewBox="0 0 100 100"><circle cx="50" cy="50" r="40"/></svg>';
+    for (const toleranceMm of [0.5, 0.01, 0.0001]) {
+      const outcome = readSvg(round, { toleranceMm });
+      const [line] = outcome.ok ? outcome.value.lines : [];
+      line?.points.slice(1).forEach(([x, y], i) => {
+        const [ax, ay] = line.points[i] ?? [0, 0];
+        const strays = 40 - Math.hypot((x + ax) / 2 - 50, (y + ay) / 2 - 50);
+        expect(strays).toBeGreaterThan(-1e-9);
+        expect(strays).toBeLessThan(toleranceMm + 1e-9);
+      });
+      expect(line?.points.length).toBeGreaterThan(10);
+    }
   });
 
   it('refuses hostile files in a moment', () => {

@@ -1,52 +1,125 @@
+import { circleArc, type EllipseArc } from '../../core/path/ellipseArc.ts';
+import type { Point } from '../../core/path/point.ts';
+import { readPathData } from './pathData.ts';
+import type { PathSink } from './pathPen.ts';
+import { svgLength } from './svgLength.ts';
+
 type Attributes = Readonly<Record<string, string>>;
 
-const number = (attributes: Attributes, name: string): number => {
-  const value = Number.parseFloat(attributes[name] ?? '0');
-  return Number.isFinite(value) ? value : 0;
-};
+/** Elements that draw lines. */
+export const shapeNames: ReadonlySet<string> = new Set([
+  'path',
+  'line',
+  'polyline',
+  'polygon',
+  'rect',
+  'circle',
+  'ellipse',
+]);
 
-/** What an element draws, as path data; undefined for an element that draws nothing. */
-export const pathDataOf = (name: string, attributes: Attributes): string | undefined => {
-  const of = (key: string): number => number(attributes, key);
+interface View {
+  readonly width: number;
+  readonly height: number;
+}
+
+/**
+ * Draws what a shape draws (SVG 2, 10), in its own units; `view` is what its percentages are of. Gives back what is wrong
+ * with its data, if anything: what comes before is drawn.
+ */
+export const drawShape = (
+  name: string,
+  attributes: Attributes,
+  view: View,
+  sink: PathSink,
+): string | undefined => {
+  const across = (key: string): number => svgLength(attributes[key], view.width) ?? 0;
+  const down = (key: string): number => svgLength(attributes[key], view.height) ?? 0;
+  const radius = (key: string, whole: number): number | undefined => {
+    const value = svgLength(attributes[key], whole);
+    return value === undefined || value < 0 ? undefined : value;
+  };
   switch (name) {
     case 'path':
-      return attributes['d'] ?? '';
+      return readPathData(attributes['d'] ?? '', sink);
     case 'line':
-      return `M${of('x1')} ${of('y1')}L${of('x2')} ${of('y2')}`;
+      sink.moveTo([across('x1'), down('y1')]);
+      sink.lineTo([across('x2'), down('y2')]);
+      return undefined;
     case 'polyline':
-      return pointsPath(attributes['points'] ?? '');
     case 'polygon':
-      return `${pointsPath(attributes['points'] ?? '')}Z`;
-    case 'rect':
-      return rectPath(of('x'), of('y'), of('width'), of('height'), of('rx'), of('ry'));
-    case 'circle':
-      return ellipsePath(of('cx'), of('cy'), of('r'), of('r'));
-    case 'ellipse':
-      return ellipsePath(of('cx'), of('cy'), of('rx'), of('ry'));
+      return drawPoints(attributes['points'] ?? '', name === 'polygon', sink);
+    case 'rect': {
+      const [rx, ry] = [radius('rx', view.width), radius('ry', view.height)];
+      drawRect(
+        [across('x'), down('y')],
+        [across('width'), down('height')],
+        [rx ?? ry ?? 0, ry ?? rx ?? 0],
+        sink,
+      );
+      return undefined;
+    }
+    case 'circle': {
+      const diagonal = Math.hypot(view.width, view.height) / Math.SQRT2;
+      const r = radius('r', diagonal) ?? 0;
+      drawEllipse([across('cx'), down('cy')], [r, r], sink);
+      return undefined;
+    }
+    case 'ellipse': {
+      const [rx, ry] = [radius('rx', view.width), radius('ry', view.height)];
+      drawEllipse([across('cx'), down('cy')], [rx ?? ry ?? 0, ry ?? rx ?? 0], sink);
+      return undefined;
+    }
     default:
       return undefined;
   }
 };
 
-const pointsPath = (points: string): string => {
-  const figures = points.trim();
-  return figures === '' ? '' : `M${figures}`;
+/** Figures two by two; an odd one at the end is a slip, and what comes before is drawn. */
+const drawPoints = (points: string, loops: boolean, sink: PathSink): string | undefined => {
+  const strange = points.search(/[^\d\s,.e+-]/i);
+  const figures = strange < 0 ? points : points.slice(0, strange);
+  const slip = figures.trim() === '' ? undefined : readPathData(`M${figures}`, sink);
+  if (loops) sink.close();
+  return slip ?? (strange < 0 ? undefined : points.slice(strange, strange + 20));
 };
 
-const rectPath = (x: number, y: number, w: number, h: number, rx: number, ry: number): string => {
-  const a = Math.min(rx === 0 ? ry : rx, w / 2);
-  const b = Math.min(ry === 0 ? rx : ry, h / 2);
-  if (a <= 0 || b <= 0) return `M${x} ${y}h${w}v${h}h${-w}Z`;
-  const corner = (dx: number, dy: number): string => `a${a} ${b} 0 0 1 ${dx} ${dy}`;
-  return [
-    `M${x + a} ${y}h${w - 2 * a}${corner(a, b)}`,
-    `v${h - 2 * b}${corner(-a, b)}`,
-    `h${2 * a - w}${corner(-a, -b)}`,
-    `v${2 * b - h}${corner(a, -b)}Z`,
-  ].join('');
+type Pair = readonly [number, number];
+
+const drawRect = ([x, y]: Point, [w, h]: Pair, [rx, ry]: Pair, sink: PathSink): void => {
+  if (!(w > 0) || !(h > 0)) return;
+  const [a, b] = [Math.min(rx, w / 2), Math.min(ry, h / 2)];
+  if (a === 0 || b === 0) {
+    sink.moveTo([x, y]);
+    sink.lineTo([x + w, y]);
+    sink.lineTo([x + w, y + h]);
+    sink.lineTo([x, y + h]);
+    sink.close();
+    return;
+  }
+  const corner = (centre: Point, quarter: number, to: Point): void =>
+    sink.arcTo(quarterArc(centre, [a, b], quarter), to);
+  sink.moveTo([x + a, y]);
+  sink.lineTo([x + w - a, y]);
+  corner([x + w - a, y + b], 3, [x + w, y + b]);
+  sink.lineTo([x + w, y + h - b]);
+  corner([x + w - a, y + h - b], 0, [x + w - a, y + h]);
+  sink.lineTo([x + a, y + h]);
+  corner([x + a, y + h - b], 1, [x, y + h - b]);
+  sink.lineTo([x, y + b]);
+  corner([x + a, y + b], 2, [x + a, y]);
+  sink.close();
 };
 
-const ellipsePath = (cx: number, cy: number, rx: number, ry: number): string =>
-  rx <= 0 || ry <= 0
-    ? ''
-    : `M${cx - rx} ${cy}a${rx} ${ry} 0 1 0 ${2 * rx} 0a${rx} ${ry} 0 1 0 ${-2 * rx} 0Z`;
+const quarterArc = (centre: Point, [a, b]: Pair, quarter: number): EllipseArc => ({
+  ...circleArc(centre, 1, (quarter * Math.PI) / 2, Math.PI / 2),
+  axisA: [a, 0],
+  axisB: [0, b],
+});
+
+const drawEllipse = ([cx, cy]: Point, [rx, ry]: Pair, sink: PathSink): void => {
+  if (!(rx > 0) || !(ry > 0)) return;
+  const start: Point = [cx + rx, cy];
+  sink.moveTo(start);
+  sink.arcTo({ ...circleArc([cx, cy], 1, 0, 2 * Math.PI), axisA: [rx, 0], axisB: [0, ry] }, start);
+  sink.close();
+};

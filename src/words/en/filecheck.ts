@@ -190,6 +190,27 @@ export const filecheckWords = {
     message: (p) => `Not read: ${p('count')} × ${p('what')}.`,
     remedy: () => 'Turn it into plain lines, or look at it in the control program.',
   },
+  'check-text-not-lines': {
+    message: (p) =>
+      p('count') === '1'
+        ? `Text that is still text: “${p('words')}” at ${p('xMm')}, ${p('yMm')} mm.`
+        : `${p('count')} texts are still text, the first “${p('words')}” at ${p('xMm')}, ${p('yMm')} mm.`,
+    remedy: () =>
+      'Turn text into outlines first: how it looks depends on the typeface of each computer, and nothing of it was read.',
+  },
+  'check-unseen-cut': {
+    message: (p) =>
+      `${p('count')} lines cannot be seen in the drawing (opacity 0, or neither stroke nor fill), but are cut ${place(p)}.`,
+    remedy: () => 'Delete them, or make them visible if they are meant.',
+  },
+  'check-hidden-left-out': {
+    message: (p) =>
+      p('layer') === ''
+        ? `${p('count')} hidden parts were left out.`
+        : `${p('count')} hidden parts were left out, the first on layer “${p('layer')}”.`,
+    remedy: () =>
+      'Some control programs cut hidden parts all the same: delete what should not be cut.',
+  },
   'check-units-assumed': {
     message: () => 'The drawing does not say how long its unit is.',
     remedy: () => 'Measure a known length in the control program before cutting.',
@@ -238,5 +259,17 @@ export const drawingWords = {
   'drawing-number-absurd': {
     message: (p) => `Line ${p('where')} of the drawing lies further away than any bed reaches.`,
     remedy: () => 'Check the unit of the drawing.',
+  },
+  'drawing-too-many-parts': {
+    message: (p) => `The drawing has more than ${p('most')} parts, copies included.`,
+    remedy: () => 'Look for copies of copies, and for hatching made of single strokes.',
+  },
+  'drawing-copies-itself': {
+    message: (p) => `In the drawing, ${p('name')} is made of copies of itself, without end.`,
+    remedy: () => 'Save it anew, with copies and blocks turned into plain lines.',
+  },
+  'drawing-reading-stopped': {
+    message: () => 'Reading was stopped before its end.',
+    remedy: () => 'Nothing of the file was taken. Open it again to read it whole.',
   },
 } satisfies Record<string, Sentence>;
