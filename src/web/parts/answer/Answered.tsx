@@ -8,7 +8,9 @@ import type { Earlier } from '../../state/useEarlier.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
 import { More } from '../more/More.tsx';
 import { AimChoice } from './AimChoice.tsx';
+import { costText } from '../../../words/en/screens/cost.ts';
 import { CornersLine } from './CornersLine.tsx';
+import { CostTable } from './CostTable.tsx';
 import { KeepInBook } from './KeepInBook.tsx';
 import { ModelDetails } from './ModelDetails.tsx';
 import { PromiseQuestion } from './PromiseQuestion.tsx';
@@ -54,6 +56,11 @@ const Answered = ({ study, answer, behind, earlier }: AnsweredProps) => {
           />
           <AimChoice study={study} onChange={changeHead} />
         </More>
+        {answer.recommended === null ? null : (
+          <More title={costText.title}>
+            <CostTable study={study} answer={answer} />
+          </More>
+        )}
         <More title={words.model}>
           <ModelDetails study={study} answer={answer} earlier={earlier} />
         </More>

@@ -1,0 +1,111 @@
+import { useState } from 'react';
+import { partCost, perHourWhereEqual, type CostAssumptions } from '../../../core/cost/partCost.ts';
+import { waysToCut, type PricedWay } from '../../../core/cost/waysToCut.ts';
+import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
+import { done, refused, type Outcome } from '../../../core/problem.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { parseNumber } from '../../../core/units/parseNumber.ts';
+import { costText as words } from '../../../words/en/screens/cost.ts';
+import { keepAssumptions, keptAssumptions } from '../../state/costAssumptions.ts';
+import { QuantityField } from '../quantity/QuantityField.tsx';
+import './cost.css';
+
+const readFigure = (text: string): Outcome<number> => {
+  const read = parseNumber(text);
+  if (!read.ok) return read;
+  return read.value.rest.trim() === ''
+    ? done(read.value.value)
+    : refused('quantity-not-a-number', { text });
+};
+
+const fields = [
+  ['perHour', words.perHour],
+  ['tubePrice', words.tubePrice],
+  ['tubeHoursAtRated', words.tubeHours],
+  ['lifeExponent', words.exponent],
+  ['sheetPerPart', words.sheetPerPart],
+  ['knifeSeconds', words.knifeSeconds],
+] as const satisfies readonly (readonly [keyof CostAssumptions, string])[];
+
+/** Gentle-and-slow against hard-and-fast, by figures that the user sees and sets. */
+export const CostTable = ({ study, answer }: { study: Study; answer: FitAnswer }) => {
+  const [assumed, setAssumed] = useState(keptAssumptions);
+  const ways = waysToCut(answer, study.machine, study.promise.partLengthMm);
+  const change = (part: Partial<CostAssumptions>): void => {
+    const next = { ...assumed, ...part };
+    setAssumed(next);
+    keepAssumptions(next);
+  };
+  return (
+    <div className="stack">
+      <div className="cost-scroll">
+        <table className="cost">
+          <thead>
+            <tr>
+              <th scope="col">{words.way}</th>
+              <th scope="col">{words.seconds}</th>
+              <th scope="col">{words.time}</th>
+              <th scope="col">{words.knife}</th>
+              <th scope="col">{words.tube}</th>
+              <th scope="col">{words.sheet}</th>
+              <th scope="col">{words.total}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {ways.map((way) => (
+              <CostRow key={way.kind} way={way} assumed={assumed} />
+            ))}
+          </tbody>
+        </table>
+      </div>
+      <p>{crossing(ways, assumed)}</p>
+      <p className="small soft">
+        {words.timeOnly} {words.assumed}
+        {answer.line.some((point) => point.currentMa !== undefined) ? '' : ` ${words.noCurrent}`}
+      </p>
+      <div className="field-row">
+        {fields.map(([field, label]) => (
+          <QuantityField
+            key={field}
+            label={label}
+            value={assumed[field]}
+            show={String}
+            parse={readFigure}
+            onChange={(value) => {
+              if (value !== undefined && (value > 0 || field !== 'tubeHoursAtRated')) {
+                change({ [field]: value });
+              }
+            }}
+          />
+        ))}
+      </div>
+    </div>
+  );
+};
+
+const CostRow = ({ way, assumed }: { way: PricedWay; assumed: CostAssumptions }) => {
+  const cost = partCost(way, assumed);
+  return (
+    <tr>
+      <th scope="row">
+        {words.ways[way.kind]}
+        <span className="cost-setting">{words.setting(way.speedMmPerS, way.powerPct)}</span>
+      </th>
+      <td>{words.duration(cost.seconds)}</td>
+      <td>{words.money(cost.time)}</td>
+      <td>{words.money(cost.knife)}</td>
+      <td>{words.money(cost.tube)}</td>
+      <td>{words.money(cost.sheet)}</td>
+      <td className="cost-total">{words.money(cost.total)}</td>
+    </tr>
+  );
+};
+
+const crossing = (ways: readonly PricedWay[], assumed: CostAssumptions): string => {
+  const [gentle, hard] = [ways[0], ways.at(-1)];
+  if (gentle === undefined || hard === undefined || gentle === hard) return '';
+  const perHour = perHourWhereEqual(gentle, hard, assumed);
+  return perHour === null
+    ? words.crossNever(partCost(gentle, assumed).total <= partCost(hard, assumed).total)
+    : words.cross(perHour);
+};

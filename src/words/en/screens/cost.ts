@@ -1,0 +1,43 @@
+import type { PricedWay } from '../../../core/cost/waysToCut.ts';
+import { durationWords, powerWords, speedWords } from '../figures.ts';
+
+const money = (value: number): string => {
+  if (value >= 100) return value.toFixed(0);
+  return value.toFixed(value >= 0.995 ? 2 : 3);
+};
+
+/** What a part costs. */
+export const costText = {
+  title: 'What a part costs',
+  ways: {
+    gentle: 'Gentle and slow',
+    chosen: 'As recommended',
+    hard: 'Hard and fast',
+  } satisfies Record<PricedWay['kind'], string>,
+  setting: (speedMmPerS: number, powerPct: number) =>
+    `${speedWords(speedMmPerS)}, ${powerWords(powerPct)}`,
+  way: 'Way to cut',
+  seconds: 'Time',
+  time: 'Hour’s worth',
+  knife: 'Knife',
+  tube: 'Tube',
+  sheet: 'Sheet',
+  total: 'In all',
+  duration: (seconds: number) => durationWords(seconds),
+  money,
+  cross: (perHour: number) =>
+    `Gentle and hard cost the same where an hour is worth ${money(perHour)}: below that spare the tube, above it spare the time.`,
+  crossNever: (gentle: boolean) =>
+    `${gentle ? 'Gentle and slow' : 'Hard and fast'} is cheaper whatever an hour is worth.`,
+  assumed:
+    'Your figures, in your own money; none of them is measured. How a tube’s life falls with its current is common practice, no source: ask the maker of yours.',
+  noCurrent:
+    'Without meter readings the power setting stands for the current, so what the tube costs is a rough guess.',
+  perHour: 'An hour of machine and keeper is worth',
+  tubePrice: 'A new tube costs',
+  tubeHours: 'Hours a tube lives at its rated current',
+  exponent: 'Life falls with current to the power of',
+  sheetPerPart: 'Sheet for one part',
+  knifeSeconds: 'Seconds to free a part with a knife',
+  timeOnly: 'Time of the cut alone.',
+};
