@@ -2,13 +2,13 @@ import type { Card } from '../core/card/card.ts';
 import { checkToolpath, type CheckReport } from '../core/filecheck/checkToolpath.ts';
 import type { Toolpath } from '../core/filecheck/toolpath.ts';
 import { done, type Outcome } from '../core/problem.ts';
-import { parseJsonText } from '../formats/border.ts';
 import { parseCardFile } from '../formats/cardFile.ts';
-import { parseMachineFile, type MachineFile } from '../formats/machineFile.ts';
+import type { MachineFile } from '../formats/machineFile.ts';
 import { readToolpath } from '../formats/readToolpath.ts';
 import { readTextFile } from '../host/files.ts';
 import { problemInWords } from '../words/words.ts';
 import { printJson, printRefusal, type ExitCode } from './output.ts';
+import { readMachine, readNamed } from './readNamed.ts';
 
 interface CheckOptions {
   readonly card?: string;
@@ -31,9 +31,9 @@ const check = async (
   file: string,
   options: CheckOptions,
 ): Promise<Outcome<{ readonly toolpath: Toolpath; readonly report: CheckReport }>> => {
-  const card = await read(options.card, parseCardFile);
+  const card = await readNamed(options.card, parseCardFile);
   if (!card.ok) return card;
-  const machine = await read(options.machine, machineOf);
+  const machine = await readMachine(options.machine);
   if (!machine.ok) return machine;
   const text = await readTextFile(file);
   if (!text.ok) return text;
@@ -46,20 +46,6 @@ const check = async (
     ...(machine.value === undefined ? {} : { machine: machine.value.machine }),
   };
   return done({ toolpath: scaled, report: checkToolpath(scaled, against) });
-};
-
-const read = async <T>(
-  path: string | undefined,
-  parse: (text: string) => Outcome<T>,
-): Promise<Outcome<T | undefined>> => {
-  if (path === undefined) return done(undefined);
-  const text = await readTextFile(path);
-  return text.ok ? parse(text.value) : text;
-};
-
-const machineOf = (text: string): Outcome<MachineFile> => {
-  const json = parseJsonText(text);
-  return json.ok ? parseMachineFile(json.value) : json;
 };
 
 const shown = (file: string, { kind }: Toolpath, report: CheckReport): object => ({

@@ -59,6 +59,24 @@ program
   );
 
 program
+  .command('time')
+  .description('How long a drawing or G-code takes, and where the time goes.')
+  .argument('<file>')
+  .option('--machine <file>', 'the machine that it is for, with its motion')
+  .option('--speed <mm/s>', 'for lines whose file says no speed')
+  .option('--card <file>', 'the card that it is')
+  .option(
+    '--took <time>',
+    'what the machine said it took, as seconds or min:s: was a speed mistyped?',
+  )
+  .action(
+    async (
+      file: string,
+      options: { machine?: string; speed?: string; card?: string; took?: string },
+    ) => ends((await import('./time.ts')).runTime(file, options)),
+  );
+
+program
   .command('reference')
   .description('Answer reference cases with the functions of this project.')
   .argument('<files...>')

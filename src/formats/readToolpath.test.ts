@@ -17,6 +17,29 @@ describe('a file for the machine', () => {
     expect(kindOf('%\nN10 G21\n%')).toBe('gcode');
   });
 
+  it('says of a program in what order the head travels and waits without the beam, and how fast', () => {
+    const program = [
+      'G21 G90',
+      'G0 X10 Y0',
+      'M3 S100',
+      'G1 X20 F600',
+      'M5',
+      'G1 X20 Y30 F1200',
+      'G4 P1.5',
+      'M3 S100',
+      'G1 X0 F600',
+      'M5',
+      'G0 X0 Y0',
+    ];
+    const read = readToolpath(program.join('\n'));
+    expect(read.ok && read.value.unlit).toEqual([
+      { beforeLine: 0, kind: 'travel', to: [10, 0] },
+      { beforeLine: 1, kind: 'travel', to: [20, 30], speedMmPerS: 20 },
+      { beforeLine: 1, kind: 'wait', seconds: 1.5 },
+      { beforeLine: 2, kind: 'travel', to: [0, 0] },
+    ]);
+  });
+
   it('is refused where it is nothing of these', () => {
     for (const text of [
       '',

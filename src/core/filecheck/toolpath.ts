@@ -1,4 +1,5 @@
 import type { Setting } from '../machine/setting.ts';
+import type { Point } from '../path/point.ts';
 import type { Polyline } from '../path/polyline.ts';
 import type { FilecheckCode } from './codes.ts';
 
@@ -28,6 +29,15 @@ export interface PathLine {
   readonly where: number;
 }
 
+/** What a program does with the beam off. */
+export type Unlit = {
+  /** Index of the line that comes after it; the number of lines where none does. */
+  readonly beforeLine: number;
+} & (
+  | { readonly kind: 'travel'; readonly to: Point; readonly speedMmPerS?: number }
+  | { readonly kind: 'wait'; readonly seconds: number }
+);
+
 /** A file as what it makes the machine do, in order. */
 export interface Toolpath {
   readonly kind: 'svg' | 'dxf' | 'gcode';
@@ -38,6 +48,8 @@ export interface Toolpath {
   readonly sAtFullPower?: number;
   /** Ends of travels with the beam off, so that bounds hold for them too. */
   readonly travels: Polyline;
+  /** The same in order, with pauses, where a program says them; a travel without a speed is a rapid move. */
+  readonly unlit?: readonly Unlit[];
   /** What the reader itself noticed: traps of mode, parts that it could not read. */
   readonly noticed: readonly Finding[];
 }

@@ -1,5 +1,5 @@
 import { parseLayerName } from '../../core/card/settingWords.ts';
-import type { PathLine, Toolpath } from '../../core/filecheck/toolpath.ts';
+import type { PathLine, Toolpath, Unlit } from '../../core/filecheck/toolpath.ts';
 import { arcPoints } from '../../core/path/arc.ts';
 import type { Point } from '../../core/path/point.ts';
 import { done, type Outcome } from '../../core/problem.ts';
@@ -28,6 +28,7 @@ export const readGcode = (text: string): Outcome<Toolpath> => {
     kind: 'gcode',
     lines,
     travels: program.moves.filter((move) => !isLit(move)).map(({ end }): Point => [end[0], end[1]]),
+    unlit: unlitOf(program, lines),
     noticed: gcodeTraps(program, lines),
     ...(sAtFullPower === undefined ? {} : { sAtFullPower }),
   });
@@ -36,6 +37,31 @@ export const readGcode = (text: string): Outcome<Toolpath> => {
 /** A beam that is told to be on while the head feeds. In a rapid move it is a trap, not a cut. */
 export const isLit = ({ type, spindle, s }: GcodeMove): boolean =>
   type !== 'rapid' && spindle !== 5 && s > 0;
+
+/** Travels and pauses, each before the line that begins after it. O(moves + lines). */
+const unlitOf = (program: GcodeProgram, lines: readonly PathLine[]): readonly Unlit[] => {
+  const steps = [
+    ...program.moves
+      .filter((move) => !isLit(move))
+      .map((move) => ({ line: move.line, ...travelOf(move) })),
+    ...program.dwells.map(({ line, seconds }) => ({ line, kind: 'wait' as const, seconds })),
+  ].sort((a, b) => a.line - b.line);
+  let beforeLine = 0;
+  return steps.map(({ line, ...step }) => {
+    while ((lines[beforeLine]?.where ?? Infinity) < line) beforeLine += 1;
+    return { beforeLine, ...step };
+  });
+};
+
+const travelOf = (move: GcodeMove) => ({
+  kind: 'travel' as const,
+  to: pointOf(move.end),
+  ...(move.type === 'rapid' ? {} : { speedMmPerS: speedOf(move) }),
+});
+
+/** In mm/s; under inverse time from length and minutes. */
+const speedOf = ({ feedMmPerMin, lengthMm, minutes }: GcodeMove): number =>
+  (feedMmPerMin ?? lengthMm / Math.max(minutes, 1e-9)) / 60;
 
 const scaleOf = ({ comments }: GcodeProgram): number | undefined => {
   const found = comments.map(({ text }) => /^S(\d+(?:\.\d+)?) is 100 pct$/.exec(text)?.[1]);
@@ -68,13 +94,12 @@ const lineOf = (moves: readonly GcodeMove[], names: Names): readonly PathLine[] 
   if (first === undefined) return [];
   const traced = [pointOf(first.start), ...moves.flatMap(pointsOf)];
   const { points, passes } = unfold(traced);
-  const perMinute = first.feedMmPerMin ?? first.lengthMm / Math.max(first.minutes, 1e-9);
   return [
     {
       points,
       passes,
       ...names.at(first.line),
-      told: { speedMmPerS: perMinute / 60, s: first.s, air: first.air },
+      told: { speedMmPerS: speedOf(first), s: first.s, air: first.air },
       where: first.line,
     },
   ];

@@ -37,10 +37,13 @@ export const currentWords = (currentMa: number): string => showCurrent(currentMa
 export const pressureWords = (kPa: number): string => showPressure(kPa, shown.pressure);
 
 /** `3.5 s`, `4 min 10 s`, `1 h 5 min`. */
-export const durationWords = (seconds: number): string => {
-  if (seconds < 60) return `${trimmed(seconds, seconds < 10 ? 1 : 0)}${gap}s`;
+export const durationWords = (exactSeconds: number): string => {
+  if (exactSeconds < 9.95) return `${trimmed(exactSeconds, 1)}${gap}s`;
+  // Rounded before it is parted, so that 119.7 s is not 1 min 60 s.
+  const seconds = Math.round(exactSeconds);
+  if (seconds < 60) return `${String(seconds)}${gap}s`;
   const minutes = Math.floor(seconds / 60);
-  if (minutes < 60) return `${String(minutes)}${gap}min ${String(Math.round(seconds % 60))}${gap}s`;
+  if (minutes < 60) return `${String(minutes)}${gap}min ${String(seconds % 60)}${gap}s`;
   return `${String(Math.floor(minutes / 60))}${gap}h ${String(minutes % 60)}${gap}min`;
 };
 

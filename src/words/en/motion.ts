@@ -1,4 +1,4 @@
-import type { MotionCode } from '../../core/motion/codes.ts';
+import type { MotionCode, TimeCode } from '../../core/motion/codes.ts';
 import type { Sentence } from '../sentence.ts';
 
 export const motionWords = {
@@ -19,4 +19,19 @@ export const motionWords = {
     remedy: (p) =>
       `Time job ${p('job')} again with the beam disarmed. If it takes as long as before, the controller moves by rules that are not known here: estimates then stay wide.`,
   },
-} satisfies Record<MotionCode, Sentence>;
+  'time-nothing-cut': {
+    message: () => 'There is no line in this file that would be cut.',
+    remedy: () =>
+      'Check that it is the right file, and that its lines are paths rather than text or pictures.',
+  },
+  'time-speed-unknown': {
+    message: (p) => `The file says no speed for ${p('lines')} of its lines.`,
+    remedy: () => 'Give the speed with --speed, in mm/s; it stands for every line that has none.',
+  },
+  'time-motion-assumed': {
+    message: () =>
+      'How this machine moves is not known, so the time is that of a common one, and the band that of a slow and a quick one.',
+    remedy: () =>
+      'Give a machine file with motion: from a few jobs timed with the beam disarmed, or from the controller’s own settings.',
+  },
+} satisfies Record<MotionCode | TimeCode, Sentence>;
