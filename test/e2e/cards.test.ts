@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { answerText, cellsOn, desk, phone, picture, tapCard } from './page.ts';
+import { answerText, axeFindings, cellsOn, desk, phone, picture, tapCard } from './page.ts';
 import { openWorkshop } from './workshop.ts';
 
 const workshop = openWorkshop();
@@ -72,6 +72,36 @@ describe('a card of one and two passes', () => {
     await page.getByText(`${String(cells.length)} of ${String(cells.length)} cells read`).waitFor();
     await page.waitForSelector('.answer-cut, .answer-none');
     await picture(page, 'a desk passes card read');
+    expect(complaints).toEqual([]);
+    await close();
+  });
+});
+
+describe('a card that varies the power in corners', () => {
+  it('is made, read, and answered with how little power in corners does; and a part is priced', async () => {
+    const { page, complaints, close } = await workshop.visit({ viewport: desk });
+    await makeCard(page, 'my corners');
+    expect((await typeInList(page)).letters).toHaveLength(6);
+
+    await page.getByRole('link', { name: 'It is cut: read it' }).click();
+    await page.waitForSelector('[data-cell]');
+    const cells = await page.$$eval('[data-cell]', (buttons) =>
+      buttons.map((button) => ({
+        id: button.getAttribute('data-cell') ?? '',
+        least: Number(/min ([\d.]+)%/.exec(button.textContent)?.[1] ?? '99'),
+      })),
+    );
+    expect(cells.some(({ least }) => least < 99)).toBe(true);
+    for (const { id, least } of cells) {
+      await page.click(`[data-cell="${id}"]`);
+      if (least < 16) await page.click(`[data-cell="${id}"]`);
+    }
+    await page.getByText('12 of 12 cells read').waitFor();
+    await page.getByText(/^Power in corners: \d+.% or more keeps the promise/).waitFor();
+    await page.getByText('What a part costs').click();
+    await page.getByRole('rowheader', { name: /As recommended/ }).waitFor();
+    await picture(page, 'a desk corners card read, and its cost');
+    expect(await axeFindings(page)).toEqual([]);
     expect(complaints).toEqual([]);
     await close();
   });

@@ -38,26 +38,24 @@ export const CostTable = ({ study, answer }: { study: Study; answer: FitAnswer }
   };
   return (
     <div className="stack">
-      <div className="cost-scroll">
-        <table className="cost">
-          <thead>
-            <tr>
-              <th scope="col">{words.way}</th>
-              <th scope="col">{words.seconds}</th>
-              <th scope="col">{words.time}</th>
-              <th scope="col">{words.knife}</th>
-              <th scope="col">{words.tube}</th>
-              <th scope="col">{words.sheet}</th>
-              <th scope="col">{words.total}</th>
-            </tr>
-          </thead>
-          <tbody>
-            {ways.map((way) => (
-              <CostRow key={way.kind} way={way} assumed={assumed} />
-            ))}
-          </tbody>
-        </table>
-      </div>
+      <table className="cost">
+        <caption>{words.caption}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{words.way}</th>
+            <th scope="col">{words.seconds}</th>
+            <th scope="col">{words.time}</th>
+            <th scope="col">{words.knife}</th>
+            <th scope="col">{words.tube}</th>
+            <th scope="col">{words.total}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {ways.map((way) => (
+            <CostRow key={way.kind} way={way} assumed={assumed} />
+          ))}
+        </tbody>
+      </table>
       <p>{crossing(ways, assumed)}</p>
       <p className="small soft">
         {words.timeOnly} {words.assumed}
@@ -83,6 +81,9 @@ export const CostTable = ({ study, answer }: { study: Study; answer: FitAnswer }
   );
 };
 
+/** Parts that the money is for: of one alone it is too little to read. */
+const hundred = 100;
+
 const CostRow = ({ way, assumed }: { way: PricedWay; assumed: CostAssumptions }) => {
   const cost = partCost(way, assumed);
   return (
@@ -92,11 +93,10 @@ const CostRow = ({ way, assumed }: { way: PricedWay; assumed: CostAssumptions })
         <span className="cost-setting">{words.setting(way.speedMmPerS, way.powerPct)}</span>
       </th>
       <td>{words.duration(cost.seconds)}</td>
-      <td>{words.money(cost.time)}</td>
-      <td>{words.money(cost.knife)}</td>
-      <td>{words.money(cost.tube)}</td>
-      <td>{words.money(cost.sheet)}</td>
-      <td className="cost-total">{words.money(cost.total)}</td>
+      <td>{words.money(hundred * cost.time)}</td>
+      <td>{words.money(hundred * cost.knife)}</td>
+      <td>{words.money(hundred * cost.tube)}</td>
+      <td className="cost-total">{words.money(hundred * cost.total)}</td>
     </tr>
   );
 };

@@ -2,8 +2,8 @@ import type { PricedWay } from '../../../core/cost/waysToCut.ts';
 import { durationWords, powerWords, speedWords } from '../figures.ts';
 
 const money = (value: number): string => {
-  if (value >= 100) return value.toFixed(0);
-  return value.toFixed(value >= 0.995 ? 2 : 3);
+  if (value >= 99.5) return value.toFixed(0);
+  return value.toFixed(value >= 9.95 ? 1 : 2);
 };
 
 /** What a part costs. */
@@ -16,12 +16,12 @@ export const costText = {
   } satisfies Record<PricedWay['kind'], string>,
   setting: (speedMmPerS: number, powerPct: number) =>
     `${speedWords(speedMmPerS)}, ${powerWords(powerPct)}`,
+  caption: 'Time of one part, and what 100 parts cost, sheet included in all.',
   way: 'Way to cut',
-  seconds: 'Time',
-  time: 'Hour’s worth',
+  seconds: 'A part',
+  time: 'Time',
   knife: 'Knife',
   tube: 'Tube',
-  sheet: 'Sheet',
   total: 'In all',
   duration: (seconds: number) => durationWords(seconds),
   money,
