@@ -24,9 +24,9 @@ export const cardFile = async (
       return done({ contentType: 'image/vnd.dxf', body: writeDxf(cardDrawing(card)) });
     }
     case 'gcode': {
-      const { plainDialect } = await import('../formats/gcode/gcodeDialect.ts');
+      const { plainDialect } = await import('../core/machine/gcodeDialect.ts');
       const { writeGcode } = await import('../formats/gcode/writeGcode.ts');
-      const written = writeGcode(card, plainDialect, cardCautions());
+      const written = writeGcode(card, study.machine.gcode ?? plainDialect, cardCautions());
       return written.ok ? done({ contentType: 'text/x-gcode', body: written.value }) : written;
     }
     case 'json': {

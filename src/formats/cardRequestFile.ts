@@ -1,12 +1,12 @@
 import { z } from 'zod';
 import { testShapeNames } from '../core/card/testShapes.ts';
+import { plainDialect, type GcodeDialect } from '../core/machine/gcodeDialect.ts';
 import type { Outcome } from '../core/problem.ts';
 import type { CardWish } from '../core/study/cardRequestFor.ts';
 import { parseWith } from './border.ts';
-import { plainDialect, type GcodeDialect } from './gcode/gcodeDialect.ts';
 import { code, label, lengthMm, pct, speedMmPerS } from './saved/bounds.ts';
 import { airShape, settingShape } from './saved/setting.ts';
-import { studyFileShape, type StudyFile } from './studyFile.ts';
+import { dialectInFile, studyFileShape, type StudyFile } from './studyFile.ts';
 
 /** What is asked of a card in a file: `docs/formats/card-request.md`. */
 export interface CardRequestFile {
@@ -16,26 +16,6 @@ export interface CardRequestFile {
   readonly wish: Omit<CardWish, 'code'> & { readonly code?: string };
   readonly gcode: GcodeDialect;
 }
-
-/** One line of G-code as the user wrote it; a `%` or a line break would begin something else. */
-const gcodeLine = z
-  .string()
-  .max(256)
-  .regex(/^[^%\p{Cc}]*$/u, 'one line without % and control characters');
-
-const dialectShape = z.strictObject({
-  opening: z
-    .array(gcodeLine)
-    .max(100)
-    .default([...plainDialect.opening]),
-  closing: z
-    .array(gcodeLine)
-    .max(100)
-    .default([...plainDialect.closing]),
-  sAtFullPower: z.number().positive().max(1_000_000).default(plainDialect.sAtFullPower),
-  power: z.enum(['constant', 'speed-following']).default(plainDialect.power),
-  airOn: z.enum(['M7', 'M8']).default(plainDialect.airOn),
-});
 
 /** A setting as people list it: one pass where none is said. */
 const rung = z
@@ -68,13 +48,13 @@ const shape = z
     code: code.exactOptional(),
     batch: label.exactOptional(),
     sheet: label.exactOptional(),
-    gcode: dialectShape.prefault({}),
+    gcode: dialectInFile.exactOptional(),
   })
   .transform(({ version, study, gcode, ...wish }): CardRequestFile => ({
     version,
     study,
     wish,
-    gcode,
+    gcode: gcode ?? study.machine.gcode ?? plainDialect,
   }));
 
 /** Reads a request for a card, strict about keys, types and ranges. Whatever is left out is common practice. */

@@ -2,6 +2,8 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
+import { plainDialect } from '../core/machine/gcodeDialect.ts';
+import { parseCardRequest } from './cardRequestFile.ts';
 import { parseMachineFile } from './machineFile.ts';
 
 describe('a machine file', () => {
@@ -18,6 +20,22 @@ describe('a machine file', () => {
           motion: { accelerationMmPerS2: 800, corner: { rule: 'junction-deviation' } },
         },
       },
+    });
+  });
+
+  it('may say how it wants its G-code: what is left out is plain, and the scale of S is taken from there', () => {
+    const gcode = { sAtFullPower: 255, opening: ['G54'] };
+    expect(parseMachineFile({ gcode })).toMatchObject({
+      ok: true,
+      value: { sAtFullPower: 255, machine: { gcode: { ...plainDialect, ...gcode } } },
+    });
+    expect(parseMachineFile({ gcode, sAtFullPower: 500 })).toMatchObject({
+      ok: true,
+      value: { sAtFullPower: 500 },
+    });
+    expect(parseMachineFile({ gcode: { opening: ['G1 X9 M03 S99'] } })).toMatchObject({
+      ok: false,
+      problem: { code: 'file-value-refused', params: { path: 'gcode.opening[0]' } },
     });
   });
 
@@ -58,5 +76,25 @@ describe('a machine file', () => {
       problem: { code: 'file-key-unknown' },
     });
     expect(parseMachineFile({ sAtFullPower: 0 }).ok).toBe(false);
+  });
+});
+
+describe('a card request', () => {
+  const request = (machine: object, gcode?: object) =>
+    parseCardRequest({
+      version: 1,
+      study: { version: 1, stock: { material: 'plywood', thicknessMm: 3 }, machine },
+      ...(gcode === undefined ? {} : { gcode }),
+    });
+  const dialectOf = (read: ReturnType<typeof request>) => (read.ok ? read.value.gcode : undefined);
+
+  it('takes the G-code of its machine, unless it says its own', () => {
+    const machine = { gcode: { airOn: 'M7' } };
+    expect(dialectOf(request({}))).toEqual(plainDialect);
+    expect(dialectOf(request(machine))).toEqual({ ...plainDialect, airOn: 'M7' });
+    expect(dialectOf(request(machine, { sAtFullPower: 255 }))).toEqual({
+      ...plainDialect,
+      sAtFullPower: 255,
+    });
   });
 });

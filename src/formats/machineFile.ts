@@ -12,7 +12,7 @@ export interface MachineFile {
   readonly sAtFullPower?: number;
 }
 
-/** The keys of a study's `machine`, and `sAtFullPower`; `version` may stand there. */
+/** The keys of a study's `machine`, and `sAtFullPower`, which outranks that of its `gcode`; `version` may stand there. */
 const shape = studyFileShape.shape.machine
   .unwrap()
   .extend({
@@ -22,8 +22,11 @@ const shape = studyFileShape.shape.machine
   .transform(({ version, sAtFullPower, ...machine }): MachineFile => ({
     ...(version === undefined ? {} : { version }),
     machine,
-    ...(sAtFullPower === undefined ? {} : { sAtFullPower }),
+    ...scaleOf(sAtFullPower ?? machine.gcode?.sAtFullPower),
   }));
+
+const scaleOf = (sAtFullPower: number | undefined): Pick<MachineFile, 'sAtFullPower'> =>
+  sAtFullPower === undefined ? {} : { sAtFullPower };
 
 /** Reads a machine file, strict about keys, types and ranges. */
 export const parseMachineFile = (json: unknown): Outcome<MachineFile> => parseWith(shape, json);

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { CutStudy, StudyCell } from '../core/cutmodel/cutStudy.ts';
+import { plainDialect } from '../core/machine/gcodeDialect.ts';
 import { undescribedMachine } from '../core/machine/machine.ts';
 import type { Outcome } from '../core/problem.ts';
 import { defaultPromise, referenceLengthMm } from '../core/reading/promise.ts';
@@ -13,6 +14,7 @@ import {
   speedMmPerS,
   thicknessMm,
 } from './saved/bounds.ts';
+import { gcodeDialectShape } from './saved/gcodeDialect.ts';
 import { machineShape } from './saved/machine.ts';
 import { gradeShape, spoiltShape } from './saved/readingEvent.ts';
 import { settingShape } from './saved/setting.ts';
@@ -77,6 +79,15 @@ const tallyShape = z
     ...counted,
   }));
 
+/** How the machine wants its G-code; what is left out is plain. */
+export const dialectInFile = z.strictObject({
+  opening: gcodeDialectShape.shape.opening.default([...plainDialect.opening]),
+  closing: gcodeDialectShape.shape.closing.default([...plainDialect.closing]),
+  sAtFullPower: gcodeDialectShape.shape.sAtFullPower.default(plainDialect.sAtFullPower),
+  power: gcodeDialectShape.shape.power.default(plainDialect.power),
+  airOn: gcodeDialectShape.shape.airOn.default(plainDialect.airOn),
+});
+
 /** Tube points may stand in any order: a list typed from a notebook often does. */
 const machineInFile = machineShape.extend({
   maxPowerPct: pct.positive().default(undescribedMachine.maxPowerPct),
@@ -88,6 +99,7 @@ const machineInFile = machineShape.extend({
     .max(200)
     .transform((points) => points.toSorted((a, b) => a.powerPct - b.powerPct))
     .exactOptional(),
+  gcode: dialectInFile.exactOptional(),
 });
 
 /** The schema of a study file, for files that hold one. */

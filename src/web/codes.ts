@@ -6,6 +6,8 @@ export const webCodes = [
   'list-too-long',
   'line-not-a-setting',
   'line-not-a-reading',
+  'line-not-own-gcode',
+  'own-gcode-too-long',
 ] as const;
 
 export type WebCode = (typeof webCodes)[number];

@@ -1,3 +1,4 @@
+import type { GcodeDialect } from './gcodeDialect.ts';
 import type { MotionValues } from './motionValues.ts';
 
 /** One reading of the milliammeter at one power setting. */
@@ -19,6 +20,8 @@ export interface Machine {
   /** How it moves, told from timed jobs or from the controller's own settings. */
   readonly motion?: MotionValues;
   readonly bed?: Bed;
+  /** How it wants its G-code, where it takes any. */
+  readonly gcode?: GcodeDialect;
 }
 
 export interface Bed {

@@ -7,11 +7,11 @@ import {
 } from '../../core/card/cardDrawing.ts';
 import { cellWords } from '../../core/card/settingWords.ts';
 import type { Air } from '../../core/machine/air.ts';
+import type { GcodeDialect } from '../../core/machine/gcodeDialect.ts';
 import type { Setting } from '../../core/machine/setting.ts';
 import type { Point } from '../../core/path/point.ts';
 import type { Polyline } from '../../core/path/polyline.ts';
 import { done, type Outcome } from '../../core/problem.ts';
-import type { GcodeDialect } from './gcodeDialect.ts';
 import { refuseDrawing } from '../refuseDrawing.ts';
 
 const figure = (value: number): string => String(Number(value.toFixed(3)));

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Machine } from '../../core/machine/machine.ts';
 import type { MotionValues } from '../../core/machine/motionValues.ts';
 import { currentMa, label, lengthMm, pct, speedMmPerS } from './bounds.ts';
+import { gcodeDialectShape } from './gcodeDialect.ts';
 
 const tubePoints = z
   .array(z.strictObject({ powerPct: pct, currentMa }))
@@ -47,4 +48,5 @@ export const machineShape = z.strictObject({
       gapMm: z.number().min(0).max(1000).exactOptional(),
     })
     .exactOptional(),
+  gcode: gcodeDialectShape.exactOptional(),
 }) satisfies z.ZodType<Machine>;

@@ -28,4 +28,13 @@ export const webWords = {
     message: (p) => `“${p('text')}” is not a power setting and a current.`,
     remedy: () => 'Write a power setting, then a current, such as 20 % 5.3 mA.',
   },
+  'line-not-own-gcode': {
+    message: (p) => `“${p('text')}” cannot stand among your own lines.`,
+    remedy: () =>
+      'Write one command a line, without %, and leave the beam off: no M3 and no M4. What is cut is in the card alone.',
+  },
+  'own-gcode-too-long': {
+    message: (p) => `${p('count')} lines of your own are more than a card’s file takes.`,
+    remedy: () => 'Keep to 100 lines.',
+  },
 } satisfies Record<string, Sentence>;

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { Card } from '../../../core/card/card.ts';
 import { checkToolpath, type CheckReport } from '../../../core/filecheck/checkToolpath.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
-import type { Outcome } from '../../../core/problem.ts';
+import { done, type Outcome } from '../../../core/problem.ts';
 import { readToolpath } from '../../../formats/readToolpath.ts';
 import { checkText as words } from '../../../words/en/screens/check.ts';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
@@ -42,14 +42,14 @@ const Check = ({ card, machine }: { card: Card | undefined; machine: Machine | u
   const [checked, setChecked] = useState<Checked>();
   const read = (name: string, text: string): void => {
     const path = readToolpath(text);
+    const scale = machine?.gcode?.sAtFullPower;
     const against = {
       ...(card === undefined ? {} : { card }),
       ...(machine === undefined ? {} : { machine }),
     };
-    setChecked({
-      name,
-      report: path.ok ? { ok: true, value: checkToolpath(path.value, against) } : path,
-    });
+    const scaled = scale === undefined ? {} : { sAtFullPower: scale };
+    const report = path.ok ? done(checkToolpath({ ...path.value, ...scaled }, against)) : path;
+    setChecked({ name, report });
   };
   return (
     <Page title={words.title} lead={card === undefined ? words.lead : words.leadFor(card.code)}>

@@ -9,6 +9,7 @@ import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readCurrent, readLength, readPower, readSpeed } from '../../parts/quantity/readers.ts';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { withOptional } from '../../state/withOptional.ts';
+import { GcodeForm } from './GcodeForm.tsx';
 import { readTubeLines, tubeLines } from './tubeLines.ts';
 
 export interface MachineFormProps {
@@ -83,6 +84,7 @@ export const MachineForm = ({ machine, onChange }: MachineFormProps) => {
           onChange={(bed) => onChange(withOptional(machine, 'bed', bed))}
         />
       </Section>
+      <GcodeForm dialect={machine.gcode} onChange={(gcode) => change({ gcode })} />
     </>
   );
 };
