@@ -10,6 +10,7 @@ import { compareBench } from './meter/compareBench.ts';
 import { meterBench } from './meter/meterBench.ts';
 import { motionReport } from './motion/motionReport.ts';
 import { planLongLine } from './motion/planLongLine.ts';
+import { proofReport } from './proof/proofReport.ts';
 import { startToHealthMs } from './startToHealth.ts';
 
 /** How near things come, rather than how fast: minutes, so only when asked for, as with `npm run -s bench -- motion`. */
@@ -23,6 +24,12 @@ const reports: Readonly<Record<string, () => Iterable<string>>> = {
 const report = reports[process.argv[2] ?? ''];
 if (report !== undefined) {
   for (const line of report()) process.stdout.write(`${line}\n`);
+  process.exit(0);
+}
+
+// Likewise with `npm run -s bench -- proof`.
+if (process.argv[2] === 'proof') {
+  for (const line of proofReport()) process.stdout.write(`${line}\n`);
   process.exit(0);
 }
 

@@ -10,6 +10,7 @@ import { programWords } from './program.ts';
 import { machineWords } from './machine.ts';
 import { motionWords } from './motion.ts';
 import { meterWords } from './meter.ts';
+import { proofWords } from './proof.ts';
 import { readingWords } from './reading.ts';
 import { referenceWords } from './reference.ts';
 import { stockWords } from './stock.ts';
@@ -28,6 +29,7 @@ export const areas: readonly AreaWords[] = [
   formatWords,
   httpWords,
   programWords,
+  proofWords,
   readingWords,
   stockWords,
   storeWords,

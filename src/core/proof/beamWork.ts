@@ -1,0 +1,58 @@
+import { deliveryOf } from '../machine/deliveredPower.ts';
+import type { Machine } from '../machine/machine.ts';
+import type { Setting } from '../machine/setting.ts';
+import { rampedPowerPct } from '../motion/powerRamp.ts';
+
+/** Delivered power as a share of that at full speed, by the speed of the head; tabulated once for many lines. */
+export interface BeamWork {
+  readonly setMmPerS: number;
+  /** The share at a speed. */
+  readonly shareAt: (speedMmPerS: number) => number;
+  /** Its mean over a stretch of time in which the speed runs evenly from one figure to another. */
+  readonly meanShare: (fromMmPerS: number, toMmPerS: number) => number;
+}
+
+/** Steps of the table. The share is taken as straight between them: off by less than 1e-3 where the ramp has a kink. */
+const steps = 2048;
+
+/**
+ * The controller's ramp and the tube as one table; null where the tube's readings do not tell what a power between corners
+ * and full speed delivers, or where full power delivers nothing.
+ */
+export const beamWork = (machine: Machine, setting: Setting): BeamWork | null => {
+  const delivery = deliveryOf(machine);
+  const full = delivery(setting.powerPct);
+  if (full === null || full <= 0 || delivery(setting.minPowerPct ?? setting.powerPct) === null) {
+    return null;
+  }
+  const { speedMmPerS: set } = setting;
+  const rampStart = machine.powerRampStartMmPerS ?? 0;
+  const share = Float64Array.from({ length: steps + 1 }, (_, i) => {
+    const pct = rampedPowerPct(setting, (set * i) / steps, rampStart);
+    return Math.max(0, (delivery(pct) ?? full) / full);
+  });
+  /** ∫ share over speed, in steps of the table. */
+  const sum = new Float64Array(steps + 1);
+  for (let i = 0; i < steps; i += 1) {
+    sum[i + 1] = (sum[i] ?? 0) + ((share[i] ?? 0) + (share[i + 1] ?? 0)) / 2;
+  }
+  const shareAt = (speed: number): number => {
+    const place = Math.min(steps, (Math.max(0, speed) * steps) / set);
+    const i = Math.min(steps - 1, Math.floor(place));
+    return (share[i] ?? 0) + (place - i) * ((share[i + 1] ?? 0) - (share[i] ?? 0));
+  };
+  const summedTo = (speed: number): number => {
+    const place = Math.min(steps, (Math.max(0, speed) * steps) / set);
+    const i = Math.min(steps - 1, Math.floor(place));
+    return (sum[i] ?? 0) + ((place - i) * ((share[i] ?? 0) + shareAt(speed))) / 2;
+  };
+  const near = set / steps;
+  return {
+    setMmPerS: set,
+    shareAt,
+    meanShare: (from, to) =>
+      Math.abs(to - from) < near
+        ? shareAt((from + to) / 2)
+        : ((summedTo(to) - summedTo(from)) * set) / ((to - from) * steps),
+  };
+};

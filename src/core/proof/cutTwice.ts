@@ -1,0 +1,74 @@
+import type { Point } from '../path/point.ts';
+import type { Polyline } from '../path/polyline.ts';
+import { segmentGrid } from '../path/segmentGrid.ts';
+
+/** Cuts that go over one another, whole or in part, in either direction. */
+export interface CutTwice {
+  /** How much is gone over again: a stretch cut three times counts twice. */
+  readonly lengthMm: number;
+  readonly at: Point;
+}
+
+/** Lines this near to one another are one cut: a fraction of any kerf. */
+export const sameCutMm = 0.02;
+
+/** Shorter overlaps are where lines meet, not cuts made twice. */
+const leastOverlapMm = 0.1;
+
+/** Finds what is cut twice; undefined: nothing. Near linear, by a grid of segments. */
+export const cutTwice = (lines: readonly Polyline[]): CutTwice | undefined => {
+  const grid = segmentGrid(lines, 1);
+  const { ends } = grid;
+  /** By segment the stretches that an earlier one covers. */
+  const covered = new Map<number, [number, number][]>();
+  grid.eachPair(sameCutMm, (i, j) => {
+    const shared = overlapOf(ends, i, j);
+    if (shared === undefined) return;
+    const there = covered.get(i);
+    if (there === undefined) covered.set(i, [shared]);
+    else there.push(shared);
+  });
+  let [lengthMm, longest, at]: [number, number, Point] = [0, 0, [0, 0]];
+  for (const [i, stretches] of covered) {
+    const length = unionOf(stretches);
+    lengthMm += length;
+    if (length > longest) {
+      longest = length;
+      at = [
+        ((ends[4 * i] ?? 0) + (ends[4 * i + 2] ?? 0)) / 2,
+        ((ends[4 * i + 1] ?? 0) + (ends[4 * i + 3] ?? 0)) / 2,
+      ];
+    }
+  }
+  return lengthMm >= leastOverlapMm ? { lengthMm, at } : undefined;
+};
+
+/** The stretch of segment i, in mm from its start, along which segment j runs within {@link sameCutMm} of it. */
+const overlapOf = (ends: Float64Array, i: number, j: number): [number, number] | undefined => {
+  const [x0, y0] = [ends[4 * i] ?? 0, ends[4 * i + 1] ?? 0];
+  const [dx, dy] = [(ends[4 * i + 2] ?? 0) - x0, (ends[4 * i + 3] ?? 0) - y0];
+  const length = Math.hypot(dx, dy);
+  if (length < 1e-6) return undefined;
+  const [ux, uy] = [dx / length, dy / length];
+  const along = (k: number): number => ((ends[k] ?? 0) - x0) * ux + ((ends[k + 1] ?? 0) - y0) * uy;
+  const beside = (k: number): number => ((ends[k + 1] ?? 0) - y0) * ux - ((ends[k] ?? 0) - x0) * uy;
+  const [a, b] = [along(4 * j), along(4 * j + 2)];
+  const [from, to] = [Math.max(0, Math.min(a, b)), Math.min(length, Math.max(a, b))];
+  // A sliver of overlap is a corner, or the next chord of the same curve.
+  if (to - from <= Math.min(2 * sameCutMm, length / 2)) return undefined;
+  const [besideA, besideB] = [beside(4 * j), beside(4 * j + 2)];
+  const besideAt = (t: number): number => besideA + ((t - a) / (b - a)) * (besideB - besideA);
+  return Math.abs(besideAt(from)) <= sameCutMm && Math.abs(besideAt(to)) <= sameCutMm
+    ? [from, to]
+    : undefined;
+};
+
+const unionOf = (stretches: [number, number][]): number => {
+  stretches.sort((a, b) => a[0] - b[0]);
+  let [sum, reached] = [0, -Infinity];
+  for (const [from, to] of stretches) {
+    sum += Math.max(0, to - Math.max(from, reached));
+    reached = Math.max(reached, to);
+  }
+  return sum;
+};
