@@ -1,5 +1,5 @@
 import { readFile } from 'node:fs/promises';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { answerText, axeFindings, cellsOn, desk, phone, picture, tapCard } from './page.ts';
 import { openWorkshop } from './workshop.ts';
@@ -23,6 +23,13 @@ const typeInList = async (page: Page) => ({
   columns: await page.getByRole('columnheader').allInnerTexts(),
   letters: await page.getByRole('rowheader').allInnerTexts(),
 });
+
+/** Whether it is on the screen without scrolling. */
+const inView = async (place: Locator): Promise<boolean> => {
+  const box = await place.boundingBox();
+  const height = place.page().viewportSize()?.height ?? 0;
+  return box !== null && box.y >= 0 && box.y + box.height <= height;
+};
 
 /** The settings that the cells on the bench name, each once. */
 const settingsOn = async (page: Page): Promise<Set<string>> =>
@@ -63,6 +70,11 @@ describe('a card of one and two passes', () => {
     await makeCard(page, 'whether two passes pay');
     const { columns, letters } = await typeInList(page);
     expect(columns).toEqual(['Letter', 'Speed', 'Passes']);
+
+    await page.getByRole('link', { name: 'How a phone gets in' }).click();
+    const phones = page.getByRole('heading', { name: 'A phone beside the machine' });
+    await expect.poll(() => inView(phones)).toBe(true);
+    await page.goBack();
 
     await page.getByRole('link', { name: 'It is cut: read it' }).click();
     const cells = await cellsOn(page);

@@ -41,9 +41,16 @@ export const Section = ({
   /** Where a link may lead straight to. */
   readonly id?: string;
   readonly children: ReactNode;
-}) => (
-  <section className="section" id={id}>
-    <h2>{title}</h2>
-    {children}
-  </section>
-);
+}) => {
+  useEffect(() => {
+    // The section may have come after the page: a link to it still leads there.
+    if (id !== undefined && location.hash === `#${id}`)
+      document.getElementById(id)?.scrollIntoView();
+  }, [id]);
+  return (
+    <section className="section" id={id}>
+      <h2>{title}</h2>
+      {children}
+    </section>
+  );
+};

@@ -6,10 +6,19 @@ export interface TextLineProps {
   readonly onChange: (value: string) => void;
   readonly hint?: string;
   readonly suggestions?: readonly string[];
+  /** Figures alone: a phone shows its number keys. */
+  readonly digits?: boolean;
 }
 
 /** One line of words, with suggestions where there are some. */
-export const TextLine = ({ label, value, onChange, hint, suggestions }: TextLineProps) => (
+export const TextLine = ({
+  label,
+  value,
+  onChange,
+  hint,
+  suggestions,
+  digits = false,
+}: TextLineProps) => (
   <Field label={label} hint={hint}>
     {(box) => (
       <>
@@ -17,6 +26,7 @@ export const TextLine = ({ label, value, onChange, hint, suggestions }: TextLine
           {...box}
           className="field-input"
           type="text"
+          inputMode={digits ? 'numeric' : 'text'}
           autoComplete="off"
           maxLength={120}
           value={value}

@@ -1,5 +1,4 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { useEffect } from 'react';
 import { useLocation } from 'wouter';
 import { api } from '../../../wire/api.ts';
 import { answerText } from '../../../words/en/screens/answer.ts';
@@ -43,7 +42,6 @@ export const EntryScreen = ({ id }: { readonly id: string }) => {
 const Entry = ({ found }: { readonly found: BookEntry }) => {
   const { entry, check, tallies } = found;
   const [, goTo] = useLocation();
-  useEffect(() => document.getElementById(location.hash.slice(1))?.scrollIntoView(), []);
   const cache = useQueryClient();
   const forget = (): void => {
     void cache.invalidateQueries({ queryKey: queryKeys.book });

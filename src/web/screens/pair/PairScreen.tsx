@@ -25,7 +25,7 @@ export const PairScreen = () => {
           pair.mutate();
         }}
       >
-        <TextLine label={words.code} value={code} onChange={setCode} />
+        <TextLine label={words.code} value={code} onChange={setCode} digits />
         {pair.isError ? (
           <Notice tone="stop">
             <p>{pair.error.message}</p>

@@ -10,7 +10,7 @@ export const PhoneInvitation = () => {
   if (data?.desk !== true) return null;
   const { invitation } = data;
   return (
-    <Section title={words.phone}>
+    <Section title={words.phone} id="phone">
       {invitation === undefined ? (
         <p>
           {words.notOpen} <code>{words.startsWith}</code>

@@ -1,13 +1,16 @@
+import { Link } from 'wouter';
 import { jobSheet } from '../../../core/card/jobSheet.ts';
 import type { Card } from '../../../core/card/card.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { takeText as words } from '../../../words/en/screens/machine.ts';
 import { jobSheetText as job } from '../../../words/en/jobSheet.ts';
+import { pairText } from '../../../words/en/screens/pair.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { studyText } from '../../../words/en/screens/study.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
+import { usePairing } from '../../state/queries.ts';
 import { useStudy } from '../../state/workshop.tsx';
 import { CardFiles } from './CardFiles.tsx';
 import { NotePlaces } from './NotePlaces.tsx';
@@ -33,6 +36,16 @@ export const TakeScreen = ({ studyId, code }: TakeScreenProps) => {
       {null}
     </Page>
   );
+};
+
+/** The way to let a phone in; said at the desk alone. */
+const ByPhone = () => {
+  const { data } = usePairing();
+  return data?.desk === true ? (
+    <p className="soft take-screen-only">
+      {pairText.byPhone} <Link href="/machine#phone">{pairText.howIn}</Link>
+    </p>
+  ) : null;
 };
 
 const AtMachine = ({ study, card }: { readonly study: Study; readonly card: Card }) => {
@@ -76,6 +89,7 @@ const AtMachine = ({ study, card }: { readonly study: Study; readonly card: Card
         <ActionLink href={`/study/${study.id}/card/${card.code}/check`}>{words.check}</ActionLink>
         <Action onPress={() => print()}>{words.print}</Action>
       </div>
+      <ByPhone />
     </Page>
   );
 };

@@ -9,6 +9,8 @@ export const pairText = {
     'Only this computer is let in. To read cards on a phone in the same network, start Throughcut with:',
   startsWith: 'npm start -- --lan',
   invite: 'On the phone, in the same network, open:',
+  byPhone: 'Reading by phone?',
+  howIn: 'How a phone gets in',
   picture: (address: string) => `The address ${address} for the phone’s camera`,
   type: 'and type the code',
 };
