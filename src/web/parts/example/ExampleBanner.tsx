@@ -25,9 +25,7 @@ export const ExampleBanner = () => {
   return (
     <Notice tone="say">
       <div className="actions">
-        <p>
-          {home.latest?.study.isExample === false ? words.exampleBeside : words.exampleOpen}
-        </p>
+        <p>{home.latest?.study.isExample === false ? words.exampleBeside : words.exampleOpen}</p>
         <Action onPress={() => remove.mutate()} isDisabled={remove.isPending}>
           {words.exampleGone}
         </Action>
