@@ -43,11 +43,11 @@ export const conditionalShape = (
   nodes: readonly ShapeNode[],
   layout: Layout,
   held: readonly number[],
-  heldScale: number,
+  heldAt: Float64Array,
 ): ConditionalShape => {
   const free = Array.from({ length: layout.size }, (_, i) => i).filter((i) => !held.includes(i));
   const n = free.length;
-  const heldHalfNormal = halfNormal(heldScale);
+  const heldScale = (axis: number): number => halfNormal(heldAt[axis] ?? 0);
   const mode = new Float64Array(n);
   const matrix = new Float64Array(n * n);
   const stretch = new Float64Array(n);
@@ -63,8 +63,10 @@ export const conditionalShape = (
 
   const moveTo = (position: number, z: Float64Array): void => {
     const { left, right, part } = between(nodes, position);
-    const sheets = layout.sheetSd < 0 ? 1 : halfNormal(z[layout.sheetSd] ?? 0) / heldHalfNormal;
-    const batches = layout.batchSd < 0 ? 1 : halfNormal(z[layout.batchSd] ?? 0) / heldHalfNormal;
+    const sheets =
+      layout.sheetSd < 0 ? 1 : halfNormal(z[layout.sheetSd] ?? 0) / heldScale(layout.sheetSd);
+    const batches =
+      layout.batchSd < 0 ? 1 : halfNormal(z[layout.batchSd] ?? 0) / heldScale(layout.batchSd);
     free.forEach((i, a) => {
       stretch[a] = isSheet(i) ? sheets : isBatch(i) ? batches : 1;
       below[i] = mix(left.below, right.below, i, part);

@@ -58,6 +58,31 @@ describe('the posterior', () => {
     );
   });
 
+  it('settles where earlier batches lie far apart', () => {
+    const ladder = (v50: number, batch: string) =>
+      [0.6, 0.7, 0.8, 0.9, 1.1, 1.25, 1.4, 1.6].map((part) => ({
+        powerPct: 30,
+        passes: 1,
+        speedMmPerS: Math.round(2 * v50 * part) / 2,
+        grade: part < 1 ? ('out' as const) : ('stays' as const),
+        batch,
+        sheet: batch,
+      }));
+    const { model } = compileStudy(
+      plainStudy({
+        history: [12, 15, 19, 24, 30].flatMap((v50) => ladder(v50, String(v50))),
+        cells: ladder(17, 'now'),
+        ask: { powerPct: 30 },
+      }),
+    );
+    const posterior = posteriorOf(model, priors.links);
+    expect(posterior.converged).toBe(true);
+    expect(posterior.effectivePoints).toBeGreaterThan(200);
+    // The batches' own spread is sd(ln v50) = 0.33: more than the prior's scale.
+    const batchSd = meanSdOf(posterior, (i) => posterior.batchSd[i] ?? 0);
+    expect(batchSd.mean).toBeGreaterThan(0.15);
+  });
+
   it('stays finite on a card whose likelihood curves the wrong way along its scale of hanging', () => {
     const rung = (speedMmPerS: number, grades: readonly Grade[], sheet: string) =>
       grades.map((grade) => ({ powerPct: 47, speedMmPerS, grade, sheet }));

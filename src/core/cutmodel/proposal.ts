@@ -28,8 +28,12 @@ const middle = nodeOffsets.indexOf(0);
 const steadyShare = 0.3;
 const steadyScale = 1.3;
 
-/** Where the scales of sheet and batch scatter are held while the nodes are found: their prior medians. */
-const heldScale = 0;
+/**
+ * Where the scales of sheet and batch scatter are held while the nodes are found: at their prior medians, or at the mode
+ * where that is wider. Held too narrow, effects that lie far apart would be reached by no draw.
+ */
+const leastHeldScale = 0;
+const mostHeldScale = 3;
 
 export const proposalFor = (target: Target): Proposal => {
   const { size, lnSigma } = target.layout;
@@ -47,12 +51,14 @@ export const proposalFor = (target: Target): Proposal => {
     return conditional.point;
   };
   const start = Float64Array.from(summit.point);
-  for (const { axis } of scales) start[axis] = heldScale;
+  for (const { axis } of scales) {
+    start[axis] = Math.min(mostHeldScale, Math.max(leastHeldScale, summit.point[axis] ?? 0));
+  }
   let from = build(middle, start);
   for (let index = middle - 1; index >= 0; index -= 1) from = build(index, from);
   from = nodes[middle]?.mode ?? start;
   for (let index = middle + 1; index < nodeOffsets.length; index += 1) from = build(index, from);
-  return { draw: drawFrom(target, nodes, scales, held) };
+  return { draw: drawFrom(target, nodes, scales, held, start) };
 };
 
 /** Starts of ln v50 and ln σ, in prior standard deviations: the hills of a surprising card lie far from the prior. */
@@ -174,13 +180,14 @@ const drawFrom = (
   nodes: readonly ShapeNode[],
   scales: readonly ScaleMarginal[],
   held: readonly number[],
+  heldAt: Float64Array,
 ): Proposal['draw'] => {
   const { layout } = target;
   const { size, lnSigma } = layout;
   const marginal = marginalFrom(nodes);
   const summitPosition = nodes[middle]?.position ?? 0;
-  const local = conditionalShape(nodes, layout, held, heldScale);
-  const steady = conditionalShape(nodes, layout, held, heldScale);
+  const local = conditionalShape(nodes, layout, held, heldAt);
+  const steady = conditionalShape(nodes, layout, held, heldAt);
   const steps = new Float64Array(size);
   const otherSteps = new Float64Array(size);
   return (cube, into) => {

@@ -34,7 +34,7 @@ const normalWeights = (at: Float64Array): Float64Array => {
   const sum = raw.reduce((a, b) => a + b, 0);
   return raw.map((w) => w / sum);
 };
-const coarse = nodes(10, 0.45);
+const coarse = nodes(16, 0.3);
 const coarseWeights = normalWeights(coarse);
 const fine = nodes(60, 0.09);
 const fineWeights = normalWeights(fine);
