@@ -114,6 +114,9 @@ const lengthOf = ({ lines }: Toolpath): number =>
 /** What a reader notices that makes a time wrong. */
 const bearsOnTime: ReadonlySet<string> = new Set([
   'check-part-not-read',
+  'check-text-not-lines',
+  'check-unseen-cut',
+  'check-hidden-left-out',
   'check-units-assumed',
   'check-units-unsaid',
 ]);
