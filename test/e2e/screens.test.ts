@@ -107,6 +107,7 @@ describe('every screen', () => {
     ['label', `${made.entry}/label`],
     ['book', '/book'],
     ['machine', '/machine'],
+    ['meter', '/machine/meter'],
     ['trouble', '/trouble'],
     ['nowhere', '/nowhere'],
   ];

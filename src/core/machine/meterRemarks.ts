@@ -1,5 +1,5 @@
 import { tQuantile } from '../../num/distributions.ts';
-import type { Metering } from './metering.ts';
+import type { UnkeptMetering } from './metering.ts';
 import type { MeterProblem } from './meterCodes.ts';
 import {
   assumedNoise,
@@ -21,7 +21,7 @@ const waterC = { coldBelow: 12, warmFrom: 28 } as const;
  * What is to be asked of readings before they are believed. Nothing here refuses them: a person may know better. The
  * first in the list is the one best looked at first.
  */
-export const meterRemarks = (metering: Metering): readonly MeterProblem[] => {
+export const meterRemarks = (metering: UnkeptMetering): readonly MeterProblem[] => {
   const settings = meterSettings(metering.readings);
   const lit = litSettings(settings);
   const noise = meterNoise(settings);
@@ -112,7 +112,7 @@ const aboutFiring = (
 };
 
 const aboutReach = (
-  { ratedCurrentMa }: Metering,
+  { ratedCurrentMa }: UnkeptMetering,
   lit: readonly MeterSetting[],
 ): readonly MeterProblem[] => {
   const over = lit.find(({ meanMa }) => meanMa > 1.03 * (ratedCurrentMa ?? Infinity));
@@ -143,7 +143,7 @@ const aboutReach = (
   ];
 };
 
-const aboutWater = ({ waterC: temperatureC }: Metering): readonly MeterProblem[] => {
+const aboutWater = ({ waterC: temperatureC }: UnkeptMetering): readonly MeterProblem[] => {
   if (temperatureC === undefined) return [];
   if (temperatureC >= waterC.warmFrom)
     return [{ code: 'meter-water-warm', params: { waterC: temperatureC } }];

@@ -1,7 +1,7 @@
 import { done, type Outcome } from '../problem.ts';
 import { currentAt, meterCurve, settingAt, type Banded, type MeterCurve } from './meterCurve.ts';
 import type { MeterProblem } from './meterCodes.ts';
-import type { Metering } from './metering.ts';
+import type { UnkeptMetering } from './metering.ts';
 import { meterRemarks } from './meterRemarks.ts';
 
 /** One line of the table: a setting, and what it draws. */
@@ -41,7 +41,7 @@ export interface MeterReport {
 }
 
 /** What a metering says, or why its readings make no curve (the refusals of {@link meterCurve}). ~10 ms. */
-export const meterReport = (metering: Metering): Outcome<MeterReport> => {
+export const meterReport = (metering: UnkeptMetering): Outcome<MeterReport> => {
   const made = meterCurve(metering.readings);
   if (!made.ok) return made;
   const curve = made.value;

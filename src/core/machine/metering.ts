@@ -16,3 +16,6 @@ export interface Metering {
   readonly waterC?: number;
   readonly note?: string;
 }
+
+/** What was read, before anybody keeps it. */
+export type UnkeptMetering = Omit<Metering, 'version' | 'id' | 'at'>;

@@ -30,6 +30,9 @@ const EntryScreen = lazy(async () => ({
 const MachineScreen = lazy(async () => ({
   default: (await import('./machine/MachineScreen.tsx')).MachineScreen,
 }));
+const MeterScreen = lazy(async () => ({
+  default: (await import('./meter/MeterScreen.tsx')).MeterScreen,
+}));
 const SheetScreen = lazy(async () => ({
   default: (await import('./sheet/SheetScreen.tsx')).SheetScreen,
 }));
@@ -61,6 +64,9 @@ export const Screens = () => (
       </Route>
       <Route path="/machine">
         <MachineScreen />
+      </Route>
+      <Route path="/machine/meter">
+        <MeterScreen />
       </Route>
       <Route path="/book">
         <BookScreen />

@@ -20,6 +20,7 @@ export const queryKeys = {
   book: ['book'],
   bookEntry: (id: string) => ['book', 'entry', id] as const,
   history: ['history'],
+  meterings: ['meterings'],
 } as const;
 
 export const useHome = () =>
@@ -63,3 +64,6 @@ export const useBookEntry = (id: string) =>
 
 export const usePairing = () =>
   useQuery({ queryKey: ['pairing'], queryFn: () => callOrThrow(api.pairing) });
+
+export const useMeterings = () =>
+  useQuery({ queryKey: queryKeys.meterings, queryFn: () => callOrThrow(api.listMeterings) });

@@ -3,6 +3,7 @@ import { showLength } from '../../core/units/length.ts';
 import { showPower } from '../../core/units/power.ts';
 import { showPressure } from '../../core/units/pressure.ts';
 import { showSpeed } from '../../core/units/speed.ts';
+import { showTemperature } from '../../core/units/temperature.ts';
 import { metricUnits, type UnitPreference } from '../../core/units/unitPreference.ts';
 
 /**
@@ -35,6 +36,9 @@ export const lengthWords = (lengthMm: number): string =>
 export const currentWords = (currentMa: number): string => showCurrent(currentMa);
 
 export const pressureWords = (kPa: number): string => showPressure(kPa, shown.pressure);
+
+export const temperatureWords = (temperatureC: number): string =>
+  showTemperature(temperatureC, shown.temperature);
 
 /** `3.5 s`, `4 min 10 s`, `1 h 5 min`. */
 export const durationWords = (exactSeconds: number): string => {

@@ -18,9 +18,9 @@ const worst = ({ most }: CurveChange): string =>
 
 const changes: Readonly<Record<CurveChange['how'], (change: CurveChange) => string>> = {
   lower: (change) =>
-    `The tube draws ${pct(100 - change.levelPct)} less than then at the same settings (${bandOf(change)}); ${worst(change)}. That is beyond noise.`,
+    `The tube draws ${pct(100 - change.levelPct)} less than it did at the same settings (${bandOf(change)}); ${worst(change)}. That is beyond noise.`,
   higher: (change) =>
-    `The tube draws ${pct(change.levelPct - 100)} more than then at the same settings (${bandOf(change)}); ${worst(change)}. That is beyond noise.`,
+    `The tube draws ${pct(change.levelPct - 100)} more than it did at the same settings (${bandOf(change)}); ${worst(change)}. That is beyond noise.`,
   bent: (change) => `The curve has another shape than then, beyond noise; ${worst(change)}.`,
   'fires-later': () =>
     'The tube begins to fire at a higher setting than then: it stays dark where it used to fire.',

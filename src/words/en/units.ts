@@ -7,6 +7,7 @@ const examples: Readonly<Record<string, string>> = {
   pressure: 'a pressure, such as 100 kPa, 1.4 bar or 20 psi',
   power: 'a power setting in per cent, such as 30 %',
   current: 'a current, such as 11 mA',
+  temperature: 'a temperature, such as 19 °C or 66 °F',
 };
 
 const example = (p: Fill): string => examples[p('kind')] ?? 'a figure with its unit';

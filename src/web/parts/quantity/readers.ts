@@ -3,6 +3,7 @@ import { parseLength } from '../../../core/units/length.ts';
 import { parsePower } from '../../../core/units/power.ts';
 import { parsePressure } from '../../../core/units/pressure.ts';
 import { parseSpeed } from '../../../core/units/speed.ts';
+import { parseTemperature } from '../../../core/units/temperature.ts';
 import { unitsShown } from '../../../words/en/figures.ts';
 
 /** Readers of what a person types. A bare figure is taken in the unit that the page shows. */
@@ -11,3 +12,4 @@ export const readLength = (text: string) => parseLength(text, unitsShown().lengt
 export const readPressure = (text: string) => parsePressure(text, unitsShown().pressure);
 export const readPower = (text: string) => parsePower(text);
 export const readCurrent = (text: string) => parseCurrent(text);
+export const readTemperature = (text: string) => parseTemperature(text, unitsShown().temperature);

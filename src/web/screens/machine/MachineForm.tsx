@@ -2,6 +2,7 @@ import { useState } from 'react';
 import type { Bed, Machine } from '../../../core/machine/machine.ts';
 import { currentWords, lengthWords, powerWords, speedWords } from '../../../words/en/figures.ts';
 import { machineText as words } from '../../../words/en/screens/machine.ts';
+import { ActionLink } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { LinesField } from '../../parts/quantity/LinesField.tsx';
@@ -77,6 +78,9 @@ export const MachineForm = ({ machine, onChange }: MachineFormProps) => {
           onChange={(value) => onChange(withOptional(machine, 'ratedCurrentMa', value))}
         />
         <TubePoints machine={machine} onChange={onChange} />
+        <div className="actions">
+          <ActionLink href="/machine/meter">{words.readMeter}</ActionLink>
+        </div>
       </Section>
       <Section title={words.bed}>
         <BedForm

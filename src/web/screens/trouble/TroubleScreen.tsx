@@ -1,8 +1,8 @@
 import { troubleText as words } from '../../../words/en/screens/trouble.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
+import { Looks } from '../../parts/looks/Looks.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
-import './trouble.css';
 
 /** Parts stopped coming out: the laser or the wood, cheapest look first. */
 export const TroubleScreen = () => (
@@ -27,19 +27,4 @@ export const TroubleScreen = () => (
       </div>
     </Section>
   </Page>
-);
-
-interface LooksProps {
-  readonly looks: readonly (readonly [what: string, how: string])[];
-  readonly numbered?: boolean;
-}
-
-const Looks = ({ looks, numbered = false }: LooksProps) => (
-  <ol className={numbered ? 'looks looks-numbered' : 'looks'}>
-    {looks.map(([what, how]) => (
-      <li key={what}>
-        <b>{what}</b> {how}
-      </li>
-    ))}
-  </ol>
 );

@@ -36,6 +36,7 @@ export const machineText = {
   ratedHint: 'From the tube’s label or its maker’s sheet.',
   points: 'Meter readings',
   pointsHint: 'One a line: power setting, current. Such as 20 % 5.3 mA.',
+  readMeter: 'Read the meter, step by step',
   bed: 'The bed',
   gap: 'Widest gap between slats or honeycomb walls',
   gapHint: 'A cell must be bigger, or the piece drops and tips up.',
@@ -61,6 +62,6 @@ export const machineText = {
   fileMore: 'A drawing or a program can be read back here before it is cut.',
   fileCheck: 'Check a file',
   units: 'Units on this screen',
-  unitChoices: { metric: 'mm, mm/s, kPa', inch: 'in, in/min, psi' },
+  unitChoices: { metric: 'mm, mm/s, kPa, °C', inch: 'in, in/min, psi, °F' },
   unitsMore: 'What is cut into a card, and what is typed at the machine, stays in mm/s.',
 };

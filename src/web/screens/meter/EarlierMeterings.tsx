@@ -1,0 +1,84 @@
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { meterReport } from '../../../core/machine/meterReport.ts';
+import type { Metering } from '../../../core/machine/metering.ts';
+import { api } from '../../../wire/api.ts';
+import { meterText as words } from '../../../words/en/screens/meter.ts';
+import { shellText } from '../../../words/en/screens/shell.ts';
+import { Action } from '../../parts/action/Action.tsx';
+import { SureAction } from '../../parts/action/SureAction.tsx';
+import { Section } from '../../parts/page/Page.tsx';
+import { callOrThrow } from '../../state/call.ts';
+import { queryKeys, useMeterings } from '../../state/queries.ts';
+import { CompareMeterings } from './CompareMeterings.tsx';
+import type { OfMachineProps } from './MeterScreen.tsx';
+import { tubePointsOf } from './tubePointsOf.ts';
+
+/** The meterings of this machine, the latest first, and whether its curve has moved. */
+export const EarlierMeterings = ({ machine, onChange }: OfMachineProps) => {
+  const { data, isPending, refetch } = useMeterings();
+  const cache = useQueryClient();
+  const remove = useMutation({
+    mutationFn: (id: string) => callOrThrow(api.removeMetering, { params: { id } }),
+    onSettled: () => cache.invalidateQueries({ queryKey: queryKeys.meterings }),
+  });
+  const own = data?.meterings.filter((metering) => metering.machine === machine.name) ?? [];
+  return (
+    <>
+      <Section title={words.earlier}>
+        {data === undefined ? (
+          isPending ? (
+            <p className="soft">{shellText.loading}</p>
+          ) : (
+            <div className="actions">
+              <Action onPress={() => void refetch()}>{shellText.tryAgain}</Action>
+            </div>
+          )
+        ) : own.length === 0 ? (
+          <p className="soft">{words.none}</p>
+        ) : (
+          <ul className="meterings">
+            {own.map((metering) => (
+              <Line
+                key={metering.id}
+                metering={metering}
+                onUse={(tubePoints) => onChange({ ...machine, tubePoints })}
+                onRemove={() => remove.mutate(metering.id)}
+              />
+            ))}
+          </ul>
+        )}
+      </Section>
+      {own.length < 2 ? null : <CompareMeterings meterings={own} />}
+    </>
+  );
+};
+
+interface LineProps {
+  readonly metering: Metering;
+  readonly onUse: (points: ReturnType<typeof tubePointsOf>) => void;
+  readonly onRemove: () => void;
+}
+
+const Line = ({ metering, onUse, onRemove }: LineProps) => {
+  const report = meterReport(metering);
+  const rated = report.ok ? report.value.rated : undefined;
+  return (
+    <li>
+      <p>
+        <b>{new Date(metering.at).toLocaleDateString()}</b>{' '}
+        {rated === undefined ? null : <span>{words.ratedShort(metering, rated)}</span>}
+        <span className="meterings-more">{words.line(metering)}</span>
+      </p>
+      <div className="actions">
+        {report.ok ? (
+          <Action kind="quiet" onPress={() => onUse(tubePointsOf(report.value.curve))}>
+            {words.use}
+          </Action>
+        ) : null}
+        <SureAction ask={words.removeAsk} onPress={onRemove}>
+          {words.remove}
+        </SureAction>
+      </div>
+    </li>
+  );
+};

@@ -1,0 +1,73 @@
+import { useMutation, useQueryClient } from '@tanstack/react-query';
+import type { Machine } from '../../../core/machine/machine.ts';
+import type { MeterReport } from '../../../core/machine/meterReport.ts';
+import type { UnkeptMetering } from '../../../core/machine/metering.ts';
+import { api } from '../../../wire/api.ts';
+import { meterText as words } from '../../../words/en/screens/meter.ts';
+import { Action } from '../../parts/action/Action.tsx';
+import { Notice } from '../../parts/notice/Notice.tsx';
+import { callOrThrow } from '../../state/call.ts';
+import { newId } from '../../state/newId.ts';
+import { queryKeys } from '../../state/queries.ts';
+import type { OfMachineProps } from './MeterScreen.tsx';
+import { tubePointsOf } from './tubePointsOf.ts';
+
+export interface KeepMeteringProps extends OfMachineProps {
+  readonly metering: UnkeptMetering;
+  /** Absent: the readings make no curve yet. */
+  readonly report: MeterReport | undefined;
+  readonly onKept: () => void;
+}
+
+/** Keeps the metering with its date; and, where it is wanted, tells the machine by it from now on. */
+export const KeepMetering = (props: KeepMeteringProps) => {
+  const { machine, onChange, metering, report, onKept } = props;
+  const cache = useQueryClient();
+  const keep = useMutation({
+    mutationFn: (use: Machine | undefined) => {
+      const body = { ...metering, id: newId(), at: new Date().toISOString() };
+      return callOrThrow(api.recordMetering, { body }).then(() => use);
+    },
+    onSuccess: (use) => {
+      if (use !== undefined) onChange(use);
+      onKept();
+      void cache.invalidateQueries({ queryKey: queryKeys.meterings });
+    },
+  });
+  const keepToPct = report?.rated?.keepToPct ?? 0;
+  return (
+    <div className="stack">
+      <div className="actions">
+        <Action
+          kind="strong"
+          isDisabled={report === undefined || keep.isPending}
+          onPress={() => {
+            if (report !== undefined)
+              keep.mutate({ ...machine, tubePoints: tubePointsOf(report.curve) });
+          }}
+        >
+          {words.keepAndUse}
+        </Action>
+        <Action
+          isDisabled={report === undefined || keep.isPending}
+          onPress={() => keep.mutate(undefined)}
+        >
+          {words.keep}
+        </Action>
+        {keepToPct > 0 && keepToPct < machine.maxPowerPct ? (
+          <Action onPress={() => onChange({ ...machine, maxPowerPct: keepToPct })}>
+            {words.allowMost(keepToPct)}
+          </Action>
+        ) : null}
+      </div>
+      {keep.isError ? (
+        <Notice tone="stop">
+          <p>{keep.error.message}</p>
+        </Notice>
+      ) : null}
+      {keep.isSuccess && report === undefined ? (
+        <p role="status">{keep.data === undefined ? words.kept : words.keptAndUsed}</p>
+      ) : null}
+    </div>
+  );
+};

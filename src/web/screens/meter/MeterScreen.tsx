@@ -1,0 +1,119 @@
+import { useState } from 'react';
+import type { Machine } from '../../../core/machine/machine.ts';
+import { meterReport } from '../../../core/machine/meterReport.ts';
+import type { UnkeptMetering } from '../../../core/machine/metering.ts';
+import { currentWords, temperatureWords } from '../../../words/en/figures.ts';
+import { meterText as words } from '../../../words/en/screens/meter.ts';
+import { Cautions } from '../../parts/cautions/Cautions.tsx';
+import { Page, Section } from '../../parts/page/Page.tsx';
+import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
+import { readCurrent, readTemperature } from '../../parts/quantity/readers.ts';
+import { withOptional } from '../../state/withOptional.ts';
+import { MachineHere } from '../machine/MachineHere.tsx';
+import { EarlierMeterings } from './EarlierMeterings.tsx';
+import { KeepMetering } from './KeepMetering.tsx';
+import { emptyDraft, keepDraft, keptDraft, readingsOf, type MeterDraft } from './meterDraft.ts';
+import { MeterSays } from './MeterSays.tsx';
+import { MeterTable } from './MeterTable.tsx';
+import './meter.css';
+
+const acts = ['current', 'unattended', 'always'] as const;
+
+/** The guided sheet at the milliammeter, what it says, and how that stands to earlier ones. */
+export const MeterScreen = () => (
+  <Page title={words.title} lead={words.lead}>
+    <MachineHere>{(machine, change) => <Meter machine={machine} onChange={change} />}</MachineHere>
+  </Page>
+);
+
+export interface OfMachineProps {
+  readonly machine: Machine;
+  readonly onChange: (machine: Machine) => void;
+}
+
+const Meter = ({ machine, onChange }: OfMachineProps) => {
+  const [draft, setDraft] = useState(keptDraft);
+  const change = (next: MeterDraft): void => {
+    keepDraft(next);
+    setDraft(next);
+  };
+  return (
+    <>
+      <Cautions acts={acts} />
+      <Section title={words.before}>
+        <div className="field-row">
+          <QuantityField
+            label={words.rated}
+            hint={words.ratedHint}
+            optional
+            value={machine.ratedCurrentMa}
+            show={currentWords}
+            parse={readCurrent}
+            onChange={(mA) =>
+              onChange(withOptional(machine, 'ratedCurrentMa', mA === 0 ? undefined : mA))
+            }
+          />
+          <QuantityField
+            label={words.water}
+            hint={words.waterHint}
+            optional
+            value={draft.waterC}
+            show={temperatureWords}
+            parse={readTemperature}
+            onChange={(waterC) => change({ ...draft, waterC })}
+          />
+        </div>
+      </Section>
+      <Section title={words.steps}>
+        <ol className="meter-how">
+          {words.how.map((step) => (
+            <li key={step}>{step}</li>
+          ))}
+        </ol>
+        <p className="small soft">{words.stepsMore}</p>
+        <MeterTable machine={machine} draft={draft} onChange={change} />
+      </Section>
+      <Said
+        machine={machine}
+        onChange={onChange}
+        draft={draft}
+        onKept={() => change({ ...emptyDraft })}
+      />
+      <EarlierMeterings machine={machine} onChange={onChange} />
+    </>
+  );
+};
+
+/** What was typed, with the machine it was read at. */
+const meteringFrom = (machine: Machine, { waterC, ...draft }: MeterDraft): UnkeptMetering => ({
+  ...(machine.name === undefined ? {} : { machine: machine.name }),
+  ...(machine.ratedCurrentMa === undefined ? {} : { ratedCurrentMa: machine.ratedCurrentMa }),
+  readings: readingsOf(draft),
+  ...(waterC === undefined ? {} : { waterC }),
+});
+
+interface SaidProps extends OfMachineProps {
+  readonly draft: MeterDraft;
+  readonly onKept: () => void;
+}
+
+const Said = ({ machine, onChange, draft, onKept }: SaidProps) => {
+  const metering = meteringFrom(machine, draft);
+  const report = meterReport(metering);
+  return (
+    <Section title={words.says}>
+      {report.ok ? (
+        <MeterSays metering={metering} report={report.value} />
+      ) : (
+        <p className="soft">{words.tooFew}</p>
+      )}
+      <KeepMetering
+        machine={machine}
+        onChange={onChange}
+        metering={metering}
+        report={report.ok ? report.value : undefined}
+        onKept={onKept}
+      />
+    </Section>
+  );
+};
