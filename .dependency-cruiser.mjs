@@ -19,7 +19,7 @@ const npm = {
   num: ['@stdlib', 'ml-matrix', 'pure-rand'],
   core: ['uqr', 'culori'],
   words: [],
-  formats: ['culori', 'dxf-parser', '@tarikjabiri/dxf', 'saxes', 'zod'],
+  formats: ['culori', '@tarikjabiri/dxf', 'saxes', 'zod'],
   wire: ['zod'],
   app: [],
 };

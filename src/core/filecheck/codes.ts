@@ -43,6 +43,8 @@ export const filecheckCodes = [
   'check-text-not-lines',
   'check-unseen-cut',
   'check-hidden-left-out',
+  'check-paper-left-out',
+  'check-curve-guessed',
   'check-units-assumed',
 ] as const;
 

@@ -30,7 +30,7 @@ export const wrongWithNurbs = ({ degree, knots, controls, weights }: Nurbs): str
 };
 
 /** No drawing program goes above 25 (from memory); the work grows with the cube. */
-const mostDegree = 25;
+export const mostDegree = 25;
 
 /**
  * The Bézier pieces of a spline that `wrongWithNurbs` finds nothing wrong with, one a knot span that is not empty, by

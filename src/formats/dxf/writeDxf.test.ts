@@ -1,4 +1,4 @@
-import { parseDxf } from './parseDxf.ts';
+import { parseDxf } from '../../../test/fixtures/parseDxf.ts';
 import { describe, expect, it } from 'vitest';
 
 import { demoRequest } from '../../../test/fixtures/cardRequest.ts';

@@ -3,17 +3,17 @@ import { mapped, shift, times } from '../../core/path/matrix.ts';
 import type { Point } from '../../core/path/point.ts';
 import { Tracer } from '../../core/path/tracer.ts';
 import type { Outcome } from '../../core/problem.ts';
+import { Noticed } from '../noticed.ts';
 import { refuseStopped, tracerLimits, type ReadingOptions } from '../reading.ts';
 import { readingLimits } from '../readingLimits.ts';
-import { refuseDrawing } from '../refuseDrawing.ts';
+import { refuseDrawing, refuseUnreadable } from '../refuseDrawing.ts';
 import { passes } from './svgConditions.ts';
 import { framed, type CopySize } from './svgFrame.ts';
 import { svgLength } from './svgLength.ts';
-import { SvgNoticed } from './svgNoticed.ts';
 import { Owns } from './svgOwn.ts';
 import { drawShape, shapeNames } from './svgShape.ts';
 import { colourOf, isUnseen, outermost, within, type SvgState } from './svgState.ts';
-import type { StyleSheet } from './svgStyle.ts';
+import type { Style, StyleSheet } from './svgStyle.ts';
 import type { SvgNode, SvgTree } from './svgTree.ts';
 import type { SvgPage } from './svgViewBox.ts';
 
@@ -36,7 +36,7 @@ export class SvgDrawing {
   readonly lines: PathLine[] = [];
   /** The groups that are shown. */
   readonly groups = new Set<SvgNode>();
-  readonly noticed = new SvgNoticed();
+  readonly noticed = new Noticed();
   problem: Outcome<never> | undefined;
   readonly #tree: SvgTree;
   readonly #owns: Owns;
@@ -59,7 +59,8 @@ export class SvgDrawing {
     this.#visited += 1;
     if (this.#visited > readingLimits.parts || this.#signs > readingLimits.dataSigns)
       this.problem = refuseDrawing('drawing-too-many-parts', { most: readingLimits.parts });
-    else if (next.state.depth > readingLimits.depth) this.problem = tooDeep();
+    else if (next.state.depth > readingLimits.depth)
+      this.problem = refuseUnreadable('SVG', 'copies within copies without end');
     else this.#visit(next);
     return true;
   }
@@ -76,7 +77,7 @@ export class SvgDrawing {
     if (isShape) this.#shape(node, inner);
     else if (inner.gone) this.#hide(node, inner);
     else this.#open({ ...task, state: inner });
-    if (!inner.gone) this.noticed.style(own.style);
+    if (!inner.gone) this.#noticeStyle(own.style);
   }
 
   #open(task: Task): void {
@@ -122,6 +123,14 @@ export class SvgDrawing {
     else if (node.name !== 'text') this.#push(node.children, state);
   }
 
+  /** What changes how lines look, and is not carried out. */
+  #noticeStyle(style: Style): void {
+    for (const property of ['clip-path', 'mask', 'stroke-dasharray'] as const) {
+      const said = style[property];
+      if (said !== undefined && said !== 'none' && said !== '0') this.noticed.unread.add(property);
+    }
+  }
+
   #shape(node: SvgNode, state: SvgState): void {
     if (state.gone || state.invisible) {
       this.noticed.hidden(state.layer.layer ?? '');
@@ -138,9 +147,7 @@ export class SvgDrawing {
       return;
     }
     if (lines.length === 0) return;
-    if (isUnseen(state)) {
-      this.noticed.unseen(lines.length, this.lines.length + 1);
-    }
+    if (isUnseen(state)) this.noticed.unseen(lines.length, this.lines.length + 1);
     const cell = /^cell-([A-Z]{1,2}\d{1,3})$/.exec(attributes['id'] ?? '')?.[1];
     const colour = colourOf(state);
     const about = {
@@ -201,6 +208,3 @@ const drawn: ReadonlySet<string> = new Set([
   'image',
   'foreignObject',
 ]);
-
-const tooDeep = (): Outcome<never> =>
-  refuseDrawing('drawing-unreadable', { kind: 'SVG', detail: 'copies within copies without end' });

@@ -1,7 +1,7 @@
 import { SaxesParser, type SaxesTagPlain } from 'saxes';
 import { done, type Outcome } from '../../core/problem.ts';
 import { readingLimits } from '../readingLimits.ts';
-import { refuseDrawing } from '../refuseDrawing.ts';
+import { refuseDrawing, refuseUnreadable } from '../refuseDrawing.ts';
 import { ownEntities } from './ownEntities.ts';
 
 /** An element of a drawing. Elements that are none of SVG's (what drawing programs keep for themselves) are left out. */
@@ -59,8 +59,7 @@ export function* readTree(text: string): Generator<number, Outcome<SvgTree>, und
   return builder.problem ?? builder.tree();
 }
 
-const unreadable = (detail: string): Outcome<never> =>
-  refuseDrawing('drawing-unreadable', { kind: 'SVG', detail });
+const unreadable = (detail: string): Outcome<never> => refuseUnreadable('SVG', detail);
 
 /** Elements whose words are wanted. */
 const wordy: ReadonlySet<string> = new Set(['text', 'tspan', 'textPath', 'a', 'title', 'style']);

@@ -211,6 +211,15 @@ export const filecheckWords = {
     remedy: () =>
       'Some control programs cut hidden parts all the same: delete what should not be cut.',
   },
+  'check-paper-left-out': {
+    message: (p) => `${p('count')} parts on the sheet for printing (paper space) were left out.`,
+    remedy: () => 'Draw in the model what is to be cut.',
+  },
+  'check-curve-guessed': {
+    message: (p) =>
+      `Of ${p('count')} splines the file gives only points that they pass through; between them each program draws its own.`,
+    remedy: () => 'Turn splines into polylines or arcs in the program that drew them.',
+  },
   'check-units-assumed': {
     message: () => 'The drawing does not say how long its unit is.',
     remedy: () => 'Measure a known length in the control program before cutting.',

@@ -1,10 +1,9 @@
-import { fault, remark, type Finding } from '../../core/filecheck/toolpath.ts';
-import type { Point } from '../../core/path/point.ts';
-import { Unread } from '../unread.ts';
-import type { Style } from './svgStyle.ts';
+import { fault, remark, type Finding } from '../core/filecheck/toolpath.ts';
+import type { Point } from '../core/path/point.ts';
+import { Unread } from './unread.ts';
 
-/** What is found on the way that a person should know. */
-export class SvgNoticed {
+/** What is found in a drawing on the way that a person should know. */
+export class Noticed {
   readonly unread = new Unread();
   readonly #slips: Finding[] = [];
   #text: { readonly words: string; readonly at: Point } | undefined;
@@ -35,14 +34,6 @@ export class SvgNoticed {
   unseen(lines: number, where: number): void {
     if (this.#unseen === 0) this.#firstUnseen = where;
     this.#unseen += lines;
-  }
-
-  /** What changes how lines look, and is not carried out. */
-  style(style: Style): void {
-    for (const property of ['clip-path', 'mask', 'stroke-dasharray'] as const) {
-      const said = style[property];
-      if (said !== undefined && said !== 'none' && said !== '0') this.unread.add(property);
-    }
   }
 
   findings(): readonly Finding[] {
