@@ -77,6 +77,17 @@ program
   );
 
 program
+  .command('proof')
+  .description('What a setting will do to a drawing: places, promise, power in corners, time.')
+  .argument('<file>')
+  .requiredOption('--study <file>', 'the study that the setting comes from')
+  .option('--setting <words>', 'as “14 mm/s 30% min 20% x2”; else one step surer than recommended')
+  .option('--leave-out <names...>', 'layers or colours that are not cut through')
+  .action(async (file: string, options: { study: string; setting?: string; leaveOut?: string[] }) =>
+    ends((await import('./proof.ts')).runProof(file, options)),
+  );
+
+program
   .command('reference')
   .description('Answer reference cases with the functions of this project.')
   .argument('<files...>')

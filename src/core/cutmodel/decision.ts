@@ -95,7 +95,7 @@ export const decisionOn = (
 };
 
 /** ln v50 at P0 for what the promise is of: the present air; this batch or a new one; this sheet or all of them. */
-const levelOf = (
+export const levelOf = (
   compiled: CompiledStudy,
   posterior: Posterior,
   promise: PromiseWish,
@@ -118,7 +118,7 @@ const levelOf = (
 };
 
 /** What the promise averages over beside σ. */
-const scatterOf = (posterior: Posterior, promise: PromiseWish): Float64Array =>
+export const scatterOf = (posterior: Posterior, promise: PromiseWish): Float64Array =>
   Float64Array.from(posterior.sheetSd, (sheetSd, i) => {
     if (promise.for === 'sheet') return 0;
     return promise.for === 'batch' ? sheetSd : Math.hypot(sheetSd, posterior.batchSd[i] ?? 0);

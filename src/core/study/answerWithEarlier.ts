@@ -34,10 +34,11 @@ export const nextCardWithEarlier = (
   study: CutStudy,
   wish: NextCardWish,
   earlier: readonly EarlierSheet[],
-): NextCardAnswer => {
-  const fitted = (sheets: readonly EarlierSheet[]): Fit => fit(withHistory(study, sheets));
-  return nextCardFrom(firstThatSettles(earlier, fitted, settled), wish);
-};
+): NextCardAnswer => nextCardFrom(fitWithEarlier(study, earlier), wish);
+
+/** What stands behind such an answer, for those who go on computing. */
+export const fitWithEarlier = (study: CutStudy, earlier: readonly EarlierSheet[]): Fit =>
+  firstThatSettles(earlier, (sheets) => fit(withHistory(study, sheets)), settled);
 
 const settled = ({ posterior }: Fit): boolean => posterior.converged;
 

@@ -1,0 +1,111 @@
+import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
+import { answerFrom } from '../core/cutmodel/fitStudy.ts';
+import type { Finding, PathLine, Toolpath } from '../core/filecheck/toolpath.ts';
+import type { Setting } from '../core/machine/setting.ts';
+import { lengthMm } from '../core/path/polyline.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
+import { proveDrawing, type DrawingProof, type ProofStage } from '../core/proof/proveDrawing.ts';
+import { fitWithEarlier } from '../core/study/answerWithEarlier.ts';
+import type { EarlierSheet } from '../core/study/earlierSheet.ts';
+import { readToolpath } from '../formats/readToolpath.ts';
+
+export interface DrawingToProve {
+  /** The file: SVG, DXF or G-code. */
+  readonly text: string;
+  readonly study: CutStudy;
+  readonly earlier?: readonly EarlierSheet[];
+  /** Absent: one step surer than what the study recommends. */
+  readonly setting?: Setting;
+  /** Groups of lines that are not cut through: see {@link LineGroup}. */
+  readonly leaveOut?: readonly string[];
+}
+
+/** Lines that a drawing keeps together: a layer, or a colour where there are no layers. */
+export interface LineGroup {
+  readonly name: string;
+  readonly lines: number;
+  readonly cutMm: number;
+  readonly isCut: boolean;
+}
+
+export interface ProofOnDrawing extends DrawingProof {
+  readonly kind: Toolpath['kind'];
+  readonly groups: readonly LineGroup[];
+  /** What the reader noticed: parts that it could not read, units that it had to assume. */
+  readonly noticed: readonly Finding[];
+}
+
+/** As {@link ProofStage}, with what comes before. */
+export type ProvingStage = 'reading' | 'study' | ProofStage;
+
+export const provingStages: readonly ProvingStage[] = [
+  'reading',
+  'study',
+  'parts',
+  'places',
+  'remarks',
+  'corners',
+  'promise',
+  'time',
+];
+
+/**
+ * Carries a setting of a study to a drawing: the same on the command line and on the page. Refuses what the readers refuse,
+ * `proof-nothing-to-cut`, `proof-no-setting`.
+ */
+export const proveOnDrawing = (
+  { text, study, earlier = [], setting, leaveOut = [] }: DrawingToProve,
+  told: (stage: ProvingStage) => void = () => undefined,
+): Outcome<ProofOnDrawing> => {
+  told('reading');
+  const read = readToolpath(text);
+  if (!read.ok) return read;
+  const { lines, kind, noticed } = read.value;
+  const cut = lines.filter((line) => !leaveOut.includes(groupOf(line)) && line.points.length > 1);
+  if (cut.length === 0) return refused('proof-nothing-to-cut');
+  told('study');
+  const asked = setting === undefined ? study : { ...study, ask: { powerPct: setting.powerPct } };
+  const found = fitWithEarlier(asked, earlier);
+  const answer = answerFrom(found);
+  const chosen = setting ?? surerSetting(answer);
+  if (chosen === undefined) return refused('proof-no-setting');
+  const { recommended, reason } = answer;
+  const proof = proveDrawing(
+    {
+      lines: cut,
+      setting: chosen,
+      found,
+      ...(recommended === null && reason !== undefined ? { noPromise: reason } : {}),
+    },
+    told,
+  );
+  return done({ ...proof, kind, groups: groupsOf(lines, leaveOut), noticed });
+};
+
+const surerSetting = ({
+  oneStepSurer,
+  recommended,
+}: ReturnType<typeof answerFrom>): Setting | undefined => {
+  const spot = oneStepSurer ?? recommended;
+  if (spot === null) return undefined;
+  return { powerPct: spot.powerPct, speedMmPerS: spot.speedMmPerS, passes: 1 };
+};
+
+const groupOf = ({ layer, colour }: PathLine): string => layer ?? colour ?? '';
+
+const groupsOf = (
+  lines: readonly PathLine[],
+  leaveOut: readonly string[],
+): readonly LineGroup[] => {
+  const groups = new Map<string, { lines: number; cutMm: number }>();
+  for (const line of lines) {
+    const name = groupOf(line);
+    const known = groups.get(name) ?? { lines: 0, cutMm: 0 };
+    groups.set(name, { lines: known.lines + 1, cutMm: known.cutMm + lengthMm(line.points) });
+  }
+  return [...groups].map(([name, counted]) => ({
+    name,
+    ...counted,
+    isCut: !leaveOut.includes(name),
+  }));
+};

@@ -1,0 +1,115 @@
+import { proveOnDrawing, type ProofOnDrawing } from '../app/proveOnDrawing.ts';
+import type { Setting } from '../core/machine/setting.ts';
+import { done, type Outcome } from '../core/problem.ts';
+import { parseJsonText } from '../formats/border.ts';
+import { settingShape } from '../formats/saved/setting.ts';
+import { parseCutStudy } from '../formats/studyFile.ts';
+import { readTextFile } from '../host/files.ts';
+import {
+  cornersSentences,
+  kindSentence,
+  placeSentence,
+  promiseSentences,
+} from '../words/en/screens/proof.ts';
+import { problemInWords } from '../words/words.ts';
+import { printOutcome, type ExitCode } from './output.ts';
+import { refuse } from './refuse.ts';
+
+interface ProofOptions {
+  readonly study: string;
+  /** `14 mm/s 30%`, with `min 20%` and `x2` where they are not usual: as words beside a cell. */
+  readonly setting?: string;
+  /** Layers or colours that are not cut through. */
+  readonly leaveOut?: readonly string[];
+}
+
+/**
+ * `proof FILE --study study.json [--setting WORDS] [--leave-out NAME…]`: what a setting will do to a drawing. Without a
+ * setting one step surer than what the study recommends. It never says that a drawing is safe to cut.
+ */
+export const runProof = async (file: string, options: ProofOptions): Promise<ExitCode> =>
+  printOutcome(await prove(file, options), (proof) => shown(file, proof));
+
+const prove = async (file: string, options: ProofOptions): Promise<Outcome<ProofOnDrawing>> => {
+  const setting = options.setting === undefined ? done(undefined) : settingOf(options.setting);
+  if (!setting.ok) return setting;
+  const studyText = await readTextFile(options.study);
+  if (!studyText.ok) return studyText;
+  const json = parseJsonText(studyText.value);
+  if (!json.ok) return json;
+  const study = parseCutStudy(json.value);
+  if (!study.ok) return study;
+  const drawing = await readTextFile(file);
+  if (!drawing.ok) return drawing;
+  return proveOnDrawing({
+    text: drawing.value,
+    study: study.value,
+    ...(setting.value === undefined ? {} : { setting: setting.value }),
+    leaveOut: options.leaveOut ?? [],
+  });
+};
+
+const settingPattern =
+  /^(?<speed>\d+(?:\.\d+)?) ?mm\/s,? (?<power>\d+(?:\.\d+)?) ?%(?:,? min ?(?<min>\d+(?:\.\d+)?) ?%)?(?:,? x(?<passes>\d+))?$/;
+
+const settingOf = (text: string): Outcome<Setting> => {
+  const found = settingPattern.exec(text.trim())?.groups;
+  const read = settingShape.safeParse({
+    speedMmPerS: Number(found?.['speed']),
+    powerPct: Number(found?.['power']),
+    ...(found?.['min'] === undefined ? {} : { minPowerPct: Number(found['min']) }),
+    passes: Number(found?.['passes'] ?? '1'),
+  });
+  return found !== undefined && read.success && read.data.powerPct > 0
+    ? done(read.data)
+    : refuse('command-misused', {
+        detail: `--setting is “${text}”, not like “14 mm/s 30% min 20% x2”`,
+      });
+};
+
+const shown = (file: string, proof: ProofOnDrawing): object => {
+  const { setting, places, promise, noPromise, corners, remarks, noticed, limits } = proof;
+  return {
+    version: 1,
+    file,
+    kind: proof.kind,
+    setting,
+    drawing: proof.drawing,
+    groups: proof.groups,
+    motion: proof.motion,
+    ...mapNumbers(proof.time),
+    limits,
+    places: {
+      slowed: places.slowed,
+      withVerdict: places.withVerdict,
+      groups: places.groups.map((group) => ({
+        ...group,
+        sentence: placeSentence(group, setting.speedMmPerS),
+      })),
+      groupsLeftOut: places.groupsLeftOut,
+    },
+    neverAtSpeed: proof.neverAtSpeed ?? null,
+    promise:
+      promise === undefined
+        ? null
+        : {
+            ...promise,
+            sentences: [
+              ...promiseSentences(promise),
+              ...promise.kinds.map((kind) => kindSentence(kind, promise.outOf100)),
+            ],
+          },
+    ...(noPromise === undefined ? {} : { reason: problemInWords(noPromise) }),
+    corners:
+      corners === undefined
+        ? null
+        : { ...corners, sentences: cornersSentences(corners, setting.powerPct) },
+    remarks: [...remarks, ...noticed].map((remark) => ({
+      ...problemInWords(remark),
+      ...('at' in remark ? { at: remark.at } : {}),
+    })),
+  };
+};
+
+const mapNumbers = (time: ProofOnDrawing['time']): object =>
+  Object.fromEntries(Object.entries(time).map(([name, s]) => [name, Number(s.toFixed(2))]));

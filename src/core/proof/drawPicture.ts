@@ -1,0 +1,147 @@
+import { boxAround, type Box } from '../path/box.ts';
+import { distanceMm, type Point } from '../path/point.ts';
+import type { Polyline } from '../path/polyline.ts';
+import type { DrawingRemark } from './drawingRemarks.ts';
+import { groupKey, type FoundPlace, type PlaceGroup } from './groupPlaces.ts';
+
+/** How a slowed stretch is drawn: weak or hot by its verdict; `warm`, `slow`: neither, with more energy or not. */
+export type StretchLook = 'not-through' | 'may-hang' | 'tips-burn' | 'warm' | 'slow';
+
+/** A drawing as it is shown, in mm, y upwards. */
+export interface ProofPicture {
+  readonly box: Box;
+  readonly lines: readonly Polyline[];
+  readonly stretches: readonly { readonly look: StretchLook; readonly points: Polyline }[];
+  /** Where the number of a group stands. */
+  readonly marks: readonly {
+    readonly number: number;
+    readonly look: StretchLook;
+    readonly at: Point;
+  }[];
+  /** Where a remark on the drawing points. */
+  readonly spots: readonly { readonly code: string; readonly at: Point }[];
+  /** Fine detail or the least of the stretches are left out. */
+  readonly isSimplified: boolean;
+}
+
+/** Finer than this share of its size nobody sees on a screen. */
+const fineness = 1 / 2500;
+const mostPoints = 60_000;
+const mostStretches = 1500;
+const mostMarks = 90;
+/** From this energy on a stretch is warmer than the rest, though not burnt. */
+const warmRatio = 1.3;
+
+/** Simplifies what a screen could not show or a page not carry; what stands for a verdict goes first. O(points). */
+export const drawPicture = (
+  lines: readonly Polyline[],
+  places: readonly FoundPlace[],
+  groups: readonly (PlaceGroup & { readonly key: string })[],
+  remarks: readonly DrawingRemark[],
+): ProofPicture => {
+  const box = boxAround(lines) ?? { leftMm: 0, bottomMm: 0, rightMm: 1, topMm: 1 };
+  const size = Math.max(box.rightMm - box.leftMm, box.topMm - box.bottomMm, 1e-3);
+  let nearMm = size * fineness;
+  let drawn = lines.map((line) => thinnedLine(line, nearMm));
+  const pointsIn = (all: readonly Polyline[]): number =>
+    all.reduce((sum, { length }) => sum + length, 0);
+  let isSimplified = false;
+  while (pointsIn(drawn) > mostPoints && nearMm < size / 20) {
+    isSimplified = true;
+    nearMm *= 2;
+    drawn = drawn.map((line) => thinnedLine(line, nearMm));
+    // A line that has shrunk to its two ends at one place is a dot.
+    if (pointsIn(drawn) > mostPoints) drawn = drawn.filter((line) => line.length > 2);
+  }
+  const ranked = [...places].sort(worstFirst);
+  const shown = ranked.slice(0, mostStretches);
+  const numbers = new Map(groups.map(({ key, number }) => [key, number]));
+  const marked = new Map<number, number>();
+  const share = Math.max(3, Math.floor(mostMarks / Math.max(1, groups.length)));
+  const marks = ranked.flatMap((place) =>
+    place.verdicts.flatMap((verdict) => {
+      const number = numbers.get(groupKey(place, verdict));
+      const count = marked.get(number ?? 0) ?? 0;
+      const at =
+        number === undefined || count >= share ? undefined : pointAt(lines[place.line], place.atMm);
+      if (number === undefined || at === undefined) return [];
+      marked.set(number, count + 1);
+      return [{ number, look: verdict, at }];
+    }),
+  );
+  return {
+    box,
+    lines: drawn,
+    stretches: shown.map((place) => ({
+      look: lookOf(place),
+      points: thinnedLine(
+        stretchOf(lines[place.line] ?? [], place.fromMm, place.toMm),
+        size * fineness,
+      ),
+    })),
+    marks,
+    spots: remarks.flatMap(({ code, at }) => (at === undefined ? [] : [{ code, at }])),
+    isSimplified: isSimplified || shown.length < places.length,
+  };
+};
+
+const lookOf = ({ verdicts, energyRatio }: FoundPlace): StretchLook =>
+  verdicts[0] ?? (energyRatio >= warmRatio ? 'warm' : 'slow');
+
+const looks: readonly StretchLook[] = ['not-through', 'may-hang', 'tips-burn', 'warm', 'slow'];
+const rankOf = (place: FoundPlace): number => looks.indexOf(lookOf(place));
+
+/** By what is seen, then as groups are ordered: the weakest first, the hottest first. */
+const worstFirst = (a: FoundPlace, b: FoundPlace): number => {
+  const weak = rankOf(a) < looks.indexOf('tips-burn');
+  return (
+    rankOf(a) - rankOf(b) ||
+    (weak ? a.marginChange - b.marginChange : b.energyRatio - a.energyRatio)
+  );
+};
+
+/** Leaves out points nearer than this to the last one kept; ends stay. */
+const thinnedLine = (line: Polyline, nearMm: number): Polyline => {
+  const kept: Point[] = [];
+  line.forEach((point, i) => {
+    const last = kept.at(-1);
+    const isEnd = i === line.length - 1;
+    if (last === undefined || isEnd || distanceMm(last, point) >= nearMm) {
+      kept.push([round(point[0]), round(point[1])]);
+    }
+  });
+  return kept;
+};
+
+const round = (mm: number): number => Math.round(mm * 1000) / 1000;
+
+/** The part of a line between two places, in mm from its start; before its start a loop goes on from its end. */
+const stretchOf = (line: Polyline, fromMm: number, toMm: number): Polyline => {
+  const points: Point[] = [];
+  let runMm = 0;
+  const whole = fromMm < 0 ? [...line.slice(0, -1), ...line] : line;
+  if (fromMm < 0) {
+    for (let i = 1; i < line.length; i += 1)
+      runMm -= distanceMm(line[i - 1] ?? [0, 0], line[i] ?? [0, 0]);
+  }
+  for (let i = 1; i < whole.length && runMm < toMm; i += 1) {
+    const [a, b] = [whole[i - 1], whole[i]];
+    if (a === undefined || b === undefined) break;
+    const length = distanceMm(a, b);
+    const along = (mm: number): Point => {
+      const share = length > 0 ? Math.min(1, Math.max(0, (mm - runMm) / length)) : 0;
+      return [a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])];
+    };
+    if (runMm + length > fromMm) {
+      if (points.length === 0) points.push(along(fromMm));
+      points.push(along(toMm));
+    }
+    runMm += length;
+  }
+  return points;
+};
+
+const pointAt = (line: Polyline | undefined, atMm: number): Point | undefined =>
+  line === undefined
+    ? undefined
+    : (stretchOf(line, Math.max(0, atMm - 1e-6), atMm + 1e-6)[0] ?? line.at(-1));

@@ -1,0 +1,143 @@
+import { deliveryOf } from '../machine/deliveredPower.ts';
+import type { Machine } from '../machine/machine.ts';
+import type { Setting } from '../machine/setting.ts';
+import type { PathPlan } from '../motion/planPath.ts';
+import { beamWork } from './beamWork.ts';
+import { lineInTime } from './lineInTime.ts';
+import { verdictsOn, type PlaceLimits } from './placeVerdict.ts';
+import { blurMm, slowedPlaces } from './slowedPlaces.ts';
+
+/** What one power in corners does to a drawing. */
+export interface CornersEffect {
+  readonly minPowerPct: number;
+  /** Energy at the hottest tip, as a multiple of that at full speed. */
+  readonly hottestRatio: number;
+  /** Margin change at the weakest place, in ln speed. */
+  readonly weakestChange: number;
+  /** How uneven the energy is over the slowed stretches: root mean square of ln(energy / energy at full speed). */
+  readonly unevenness: number;
+}
+
+/** The power in corners to type, and what it costs and gains. */
+export interface CornersAdvice {
+  readonly best: CornersEffect;
+  /** With the power at full speed in the corners too. */
+  readonly equal: CornersEffect;
+  /** With what is set now. */
+  readonly now: CornersEffect;
+  /** Slowed places that were looked at: of a big drawing a fair sample. */
+  readonly places: number;
+}
+
+/** A line as planned, and whether it loops. */
+export interface PlannedLine {
+  readonly plan: PathPlan;
+  readonly loops: boolean;
+}
+
+/** Slowed places that are tried at every power. */
+const mostPlaces = 800;
+
+/**
+ * The power in corners with which the energy over the slowed stretches is nearest to that on the straight, among those that
+ * leave no place weak; over whole per cents from where the tube fires up to the power at full speed. Equal powers leave
+ * none weak, so that there always is one; null where nothing is slowed or the tube is not known.
+ *
+ * @param holds whether a power in corners keeps the promise by what a corners card taught; absent: no card did.
+ */
+export const powerInCorners = (
+  lines: readonly PlannedLine[],
+  machine: Machine,
+  setting: Setting,
+  powerExponent: number,
+  limits: PlaceLimits,
+  holds: (minPowerPct: number) => boolean = () => true,
+): CornersAdvice | null => {
+  const sample = sampleOf(lines);
+  const effect = (minPowerPct: number) =>
+    effectOf(sample, machine, { ...setting, minPowerPct }, powerExponent, limits);
+  const equal = effect(setting.powerPct);
+  const now = effect(setting.minPowerPct ?? setting.powerPct);
+  if (equal === null || now === null || equal.places === 0) return null;
+  let best = equal;
+  const delivery = deliveryOf(machine);
+  for (let pct = Math.ceil(setting.powerPct - 1e-9) - 1; pct >= 1; pct -= 1) {
+    if ((delivery(pct) ?? 0) <= 0) break;
+    const tried = effect(pct);
+    // Less power never makes a place stronger: from here on all are weak.
+    if (tried === null || tried.weak || !holds(pct)) break;
+    if (tried.unevenness < best.unevenness) best = tried;
+  }
+  return { best: shown(best), equal: shown(equal), now: shown(now), places: equal.places };
+};
+
+type Tried = CornersEffect & { readonly weak: boolean; readonly places: number };
+
+const shown = ({ minPowerPct, hottestRatio, weakestChange, unevenness }: Tried): CornersEffect => ({
+  minPowerPct,
+  hottestRatio,
+  weakestChange,
+  unevenness,
+});
+
+const effectOf = (
+  lines: readonly PlannedLine[],
+  machine: Machine,
+  setting: Setting & { readonly minPowerPct: number },
+  powerExponent: number,
+  limits: PlaceLimits,
+): Tried | null => {
+  const work = beamWork(machine, setting);
+  if (work === null) return null;
+  let [hottestRatio, weakestChange, places, squares, length] = [0, Infinity, 0, 0, 0];
+  let weak = false;
+  for (const { plan, loops } of lines) {
+    const line = lineInTime(plan, work, loops);
+    for (const place of slowedPlaces(line, work, powerExponent, loops)) {
+      places += 1;
+      hottestRatio = Math.max(hottestRatio, place.energyRatio);
+      weakestChange = Math.min(weakestChange, place.marginChange);
+      weak ||= verdictsOn(place, limits).some((verdict) => verdict !== 'tips-burn');
+      const bins = Math.max(1, Math.round((place.toMm - place.fromMm) / blurMm));
+      const binMm = (place.toMm - place.fromMm) / bins;
+      for (let k = 0; k < bins; k += 1) {
+        const passed = line.over(place.fromMm + k * binMm, place.fromMm + (k + 1) * binMm);
+        if (!(passed.lengthMm > 0)) continue;
+        const ratio = Math.max(1e-3, (passed.workS * work.setMmPerS) / passed.lengthMm);
+        squares += passed.lengthMm * Math.log(ratio) ** 2;
+        length += passed.lengthMm;
+      }
+    }
+  }
+  return {
+    minPowerPct: setting.minPowerPct,
+    hottestRatio,
+    weakestChange: places === 0 ? 0 : weakestChange,
+    unevenness: length > 0 ? Math.sqrt(squares / length) : 0,
+    weak,
+    places,
+  };
+};
+
+/** Lines alike count once; of the others as many, evenly over the drawing, as have the places that are looked at. */
+const sampleOf = (lines: readonly PlannedLine[]): readonly PlannedLine[] => {
+  const distinct = new Map<string, PlannedLine>();
+  for (const line of lines) {
+    const { lengthMm, seconds, segmentMm } = line.plan;
+    distinct.set(`${String(segmentMm.length)} ${lengthMm.toFixed(2)} ${seconds.toFixed(4)}`, line);
+  }
+  const all = [...distinct.values()];
+  const corners = (line: PlannedLine): number => {
+    const { cornerMmPerS, limits } = line.plan;
+    return cornerMmPerS.reduce((n, speed) => n + (speed < 0.95 * limits.speedMmPerS ? 1 : 0), 0);
+  };
+  const total = all.reduce((sum, line) => sum + corners(line), 0);
+  const step = Math.max(1, total / mostPlaces);
+  let [passed, next] = [0, 0];
+  return all.filter((line) => {
+    passed += corners(line);
+    if (passed < next) return false;
+    next = passed + (step - 1) * corners(line);
+    return true;
+  });
+};
