@@ -39,6 +39,14 @@ export const fitReply = z.object({
   oneStepFaster: forecast.exactOptional(),
   evenOdds: z.object({ powerPct: z.number(), speedMmPerS: z.number() }).exactOptional(),
   asked: forecast.exactOptional(),
+  morePasses: z
+    .object({
+      passes: z.number(),
+      powerPct: z.number(),
+      speedMmPerS: z.number(),
+      quickerPct: z.number().nullable(),
+    })
+    .exactOptional(),
   corners: z.object({ speedMmPerS: z.number(), leastMinPowerPct: z.number() }).exactOptional(),
   line: z.array(
     z.object({

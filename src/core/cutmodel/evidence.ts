@@ -3,7 +3,11 @@ import type { CutStudy, StudyCell } from './cutStudy.ts';
 /** What was cut, in the plainest terms: what bounds an answer before any model is asked. */
 export interface Evidence {
   /** Settings at which something came out, from cells, tallies and habit. */
-  readonly out: readonly { readonly powerPct: number; readonly speedMmPerS: number }[];
+  readonly out: readonly {
+    readonly powerPct: number;
+    readonly speedMmPerS: number;
+    readonly passes: number;
+  }[];
   readonly graded: number;
   readonly outCells: number;
   readonly notOutCells: number;
@@ -37,7 +41,7 @@ export const evidenceIn = (study: CutStudy): Evidence => {
     out: [
       ...graded.filter((cell) => cell.grade === 'out'),
       ...study.tallies.filter((tally) => tally.out > 0).map((tally) => tally.setting),
-      ...(habit && habit.comesOut !== 'often-not' ? [habit] : []),
+      ...(habit && habit.comesOut !== 'often-not' ? [{ ...habit, passes: 1 }] : []),
     ],
     graded: graded.length,
     outCells: graded.filter((cell) => cell.grade === 'out').length + tallied('out'),
@@ -51,12 +55,12 @@ export const evidenceIn = (study: CutStudy): Evidence => {
 };
 
 /**
- * The fastest speed at which something came out at this power setting or a lower one: no recommendation goes beyond
- * it, since more power at the same speed does not cut less.
+ * The fastest speed at which something came out at this power setting or a lower one, in as many passes or fewer: no
+ * recommendation goes beyond it, since more power or another pass at the same speed does not cut less.
  */
-export const fastestOutAt = (evidence: Evidence, powerPct: number): number | null => {
+export const fastestOutAt = (evidence: Evidence, powerPct: number, passes = 1): number | null => {
   const speeds = evidence.out
-    .filter((cell) => cell.powerPct <= powerPct + 1e-9)
+    .filter((cell) => cell.powerPct <= powerPct + 1e-9 && cell.passes <= passes)
     .map((cell) => cell.speedMmPerS);
   return speeds.length > 0 ? Math.max(...speeds) : null;
 };

@@ -21,6 +21,16 @@ export interface Recommendation {
   readonly guess: boolean;
 }
 
+/** Whether going over the sheet several times pays. */
+export interface MorePasses {
+  readonly passes: number;
+  readonly powerPct: number;
+  /** The fastest speed of each pass that keeps the promise. */
+  readonly speedMmPerS: number;
+  /** How much quicker a part is than in one pass, in per cent of speed; below 0: slower. Null where one pass has no answer. */
+  readonly quickerPct: number | null;
+}
+
 /** What one setting gives. */
 export interface SettingForecast {
   readonly powerPct: number;
@@ -74,6 +84,8 @@ export interface FitAnswer {
   /** What would do if an even chance of the promise were enough: how much of the setting is thin evidence. */
   readonly evenOdds?: { readonly powerPct: number; readonly speedMmPerS: number };
   readonly asked?: SettingForecast;
+  /** The most passes that were tried, at the recommended power; only where cells of more than one pass were cut. */
+  readonly morePasses?: MorePasses;
   /** The least power in corners that keeps the promise one step surer than recommended; only where cells tell of corners. */
   readonly corners?: { readonly speedMmPerS: number; readonly leastMinPowerPct: number };
   readonly line: readonly LinePoint[];

@@ -2,7 +2,7 @@ import { describePower, powerLimit } from '../machine/deliveredPower.ts';
 import type { Problem } from '../problem.ts';
 import type { ReasonCode } from './codes.ts';
 import type { CutStudy } from './cutStudy.ts';
-import type { Decision } from './decision.ts';
+import { decisionOn, type Decision } from './decision.ts';
 import { fastestOutAt } from './evidence.ts';
 import { fit, type Fit } from './fit.ts';
 import type {
@@ -65,6 +65,7 @@ export const answerFrom = (found: Fit): FitAnswer => {
           ...evenOddsBeside(found, choice),
           ...cornersBeside(found, choice),
         }),
+    ...passesBeside(found, 'reason' in choice ? null : choice),
     ...(ask.powerPct !== undefined && ask.speedMmPerS !== undefined
       ? { asked: forecast(decision, ask.powerPct, ask.speedMmPerS) }
       : {}),
@@ -252,6 +253,24 @@ const evenOddsBeside = (found: Fit, choice: Recommendation): Pick<FitAnswer, 'ev
   return speed === null
     ? {}
     : { evenOdds: { powerPct: choice.powerPct, speedMmPerS: answerSpeed(speed) } };
+};
+
+const passesBeside = (
+  { study, compiled, posterior, evidence }: Fit,
+  once: Recommendation | null,
+): Pick<FitAnswer, 'morePasses'> => {
+  const passes = Math.max(1, ...study.cells.map((cell) => cell.passes));
+  if (passes === 1 || !posterior.converged) return {};
+  const powerPct = once?.powerPct ?? study.ask.powerPct ?? compiled.p0Pct;
+  const cap = fastestOutAt(evidence, powerPct, passes);
+  const holding = decisionOn(compiled, posterior, study.promise, passes).fastestHolding(powerPct);
+  if (cap === null || holding === null) return {};
+  const [least, most] = study.machine.speedRangeMmPerS;
+  const speedMmPerS = answerSpeed(Math.min(holding, cap, most));
+  if (speedMmPerS < least) return {};
+  const quickerPct =
+    once === null ? null : Math.round(100 * (speedMmPerS / passes / once.speedMmPerS - 1));
+  return { morePasses: { passes, powerPct, speedMmPerS, quickerPct } };
 };
 
 /** By halving: more power in corners never cuts less. */

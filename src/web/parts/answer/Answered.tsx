@@ -40,6 +40,9 @@ const Answered = ({ study, answer, behind, earlier }: AnsweredProps) => {
       {answer.recommended === null ? null : (
         <TubeLine machine={study.machine} powerPct={answer.recommended.powerPct} />
       )}
+      {answer.morePasses === undefined ? null : (
+        <p className="small">{words.passes(answer.morePasses)}</p>
+      )}
       <CornersLine corners={answer.corners} />
       <KeepInBook study={study} answer={answer} behind={behind} step={step} />
       <Untold study={study} answer={answer} />

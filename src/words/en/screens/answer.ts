@@ -1,3 +1,4 @@
+import type { MorePasses } from '../../../core/cutmodel/fitAnswer.ts';
 import type { Aim } from '../../../core/study/study.ts';
 import {
   counted,
@@ -81,6 +82,15 @@ export const answerText = {
   overdriven: (cells: string) => `${cells} ran above the tube’s rated current.`,
   draws: (powerPct: number, currentMa: number, ratedPct: number) =>
     `${powerWords(powerPct)} setting: about ${currentWords(currentMa)}, ${powerWords(Math.round(ratedPct))} of rated.`,
+  passes: ({ passes, speedMmPerS, powerPct, quickerPct }: MorePasses) => {
+    const setting = `${counted(passes, 'pass', 'passes')} at ${speedWords(speedMmPerS)}, ${powerWords(powerPct)}`;
+    if (quickerPct === null) return `${setting} keep the promise; one pass has no answer yet.`;
+    if (quickerPct > 0)
+      return `${setting} pay: they keep the promise ${String(quickerPct)} % quicker.`;
+    return quickerPct === 0
+      ? `${setting} keep the promise in the same time as one pass.`
+      : `${setting} keep the promise too, but do not pay: ${String(-quickerPct)} % slower than one pass.`;
+  },
   corners: (minPowerPct: number, speedMmPerS: number) =>
     `Power in corners: ${powerWords(minPowerPct)} or more keeps the promise at ${speedWords(speedMmPerS)}.`,
   overdrive: 'Overdrive: above its rated current the tube lives shorter.',
