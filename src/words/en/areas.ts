@@ -1,5 +1,6 @@
 import type { AreaWords } from '../sentence.ts';
 import { appWords } from './app.ts';
+import { bedWords } from './bed.ts';
 import { bookWords } from './book.ts';
 import { cardWords } from './card.ts';
 import { cutmodelWords } from './cutmodel.ts';
@@ -21,6 +22,7 @@ import { webWords } from './web.ts';
 /** Every area's sentences in English. A new area is one file and one line here. No code may stand in two areas. */
 export const areas: readonly AreaWords[] = [
   appWords,
+  bedWords,
   bookWords,
   cardWords,
   cutmodelWords,
