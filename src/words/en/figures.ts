@@ -1,3 +1,4 @@
+import { showAcceleration } from '../../core/units/acceleration.ts';
 import { showCurrent } from '../../core/units/current.ts';
 import { showLength } from '../../core/units/length.ts';
 import { showPower } from '../../core/units/power.ts';
@@ -34,6 +35,8 @@ export const lengthWords = (lengthMm: number): string =>
     : showLength(lengthMm, shown.length);
 
 export const currentWords = (currentMa: number): string => showCurrent(currentMa);
+
+export const accelerationWords = (mmPerS2: number): string => showAcceleration(mmPerS2);
 
 export const pressureWords = (kPa: number): string => showPressure(kPa, shown.pressure);
 

@@ -8,6 +8,8 @@ const examples: Readonly<Record<string, string>> = {
   power: 'a power setting in per cent, such as 30 %',
   current: 'a current, such as 11 mA',
   temperature: 'a temperature, such as 19 °C or 66 °F',
+  acceleration: 'an acceleration, such as 800 mm/s²',
+  duration: 'a time, such as 4:10, 4 min 10 s or 250 s',
 };
 
 const example = (p: Fill): string => examples[p('kind')] ?? 'a figure with its unit';

@@ -1,4 +1,6 @@
+import { parseAcceleration } from '../../../core/units/acceleration.ts';
 import { parseCurrent } from '../../../core/units/current.ts';
+import { parseDuration } from '../../../core/units/duration.ts';
 import { parseLength } from '../../../core/units/length.ts';
 import { parsePower } from '../../../core/units/power.ts';
 import { parsePressure } from '../../../core/units/pressure.ts';
@@ -13,3 +15,5 @@ export const readPressure = (text: string) => parsePressure(text, unitsShown().p
 export const readPower = (text: string) => parsePower(text);
 export const readCurrent = (text: string) => parseCurrent(text);
 export const readTemperature = (text: string) => parseTemperature(text, unitsShown().temperature);
+export const readAcceleration = (text: string) => parseAcceleration(text);
+export const readDuration = (text: string) => parseDuration(text);
