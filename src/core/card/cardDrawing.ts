@@ -21,7 +21,10 @@ import { shapeBoxMm, shapeOutline } from './testShapes.ts';
 /** What a line on the card belongs to. */
 export type PartOf =
   | { readonly what: 'cell' | 'words'; readonly cell: string }
-  | { readonly what: 'code' | 'notch' | 'write-in' | 'hint' | 'whole' | 'window' | 'outline' };
+  | {
+      readonly what:
+        'code' | 'notch' | 'write-in' | 'hint' | 'whole' | 'window' | 'outline' | 'timed';
+    };
 
 /** Lines that belong together, cut one after the other. */
 export interface DrawnPart {

@@ -89,11 +89,12 @@ const made: Readonly<Record<TimedJobKind, (room: Room) => readonly JobMove[]>> =
     return [cut([...up, ...up.toReversed().slice(1)], room)];
   },
 
-  /** Lines of 2 mm, 6 mm apart. */
+  /** Lines of 2 mm, 6 mm apart; from the first row again where the bed has no room for more. */
   'many-starts': (room) => {
     const perRow = Math.max(1, Math.floor(room.acrossMm / 6));
+    const rows = Math.max(1, Math.floor(room.upMm / 6));
     return times(120, (i): JobMove => {
-      const [x, y] = [6 * (i % perRow), 6 * Math.floor(i / perRow)];
+      const [x, y] = [6 * (i % perRow), 6 * (Math.floor(i / perRow) % rows)];
       return cut(
         [
           [x, y],

@@ -12,31 +12,10 @@ import type { Setting } from '../../core/machine/setting.ts';
 import type { Point } from '../../core/path/point.ts';
 import type { Polyline } from '../../core/path/polyline.ts';
 import { done, type Outcome } from '../../core/problem.ts';
+import { comment, comments } from './gcodeComments.ts';
 import { refuseDrawing } from '../refuseDrawing.ts';
 
 const figure = (value: number): string => String(Number(value.toFixed(3)));
-
-/** What a comment may hold: plain signs, and no bracket of its own. */
-const comment = (text: string): string =>
-  `(${text
-    .replaceAll('’', "'")
-    .replaceAll(/[()]/g, ' ')
-    .replaceAll(/[^ -~]/g, '?')})`;
-
-/** Some controllers read no more than 80 signs of a line. */
-const mostSigns = 76;
-
-/** A longer text as comments, broken between words. */
-const comments = (text: string): readonly string[] => {
-  const lines: string[] = [];
-  for (const word of text.split(' ')) {
-    const last = lines.at(-1);
-    if (last !== undefined && last.length + word.length < mostSigns) {
-      lines[lines.length - 1] = `${last} ${word}`;
-    } else lines.push(word);
-  }
-  return lines.map(comment);
-};
 
 /**
  * A card as G-code (RS-274, mm, absolute, zero at its lower left corner): every cell with its own speed and power, in
