@@ -33,6 +33,9 @@ const MachineScreen = lazy(async () => ({
 const MeterScreen = lazy(async () => ({
   default: (await import('./meter/MeterScreen.tsx')).MeterScreen,
 }));
+const MotionScreen = lazy(async () => ({
+  default: (await import('./motion/MotionScreen.tsx')).MotionScreen,
+}));
 const SheetScreen = lazy(async () => ({
   default: (await import('./sheet/SheetScreen.tsx')).SheetScreen,
 }));
@@ -67,6 +70,9 @@ export const Screens = () => (
       </Route>
       <Route path="/machine/meter">
         <MeterScreen />
+      </Route>
+      <Route path="/machine/motion">
+        <MotionScreen />
       </Route>
       <Route path="/book">
         <BookScreen />

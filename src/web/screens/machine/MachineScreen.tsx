@@ -1,6 +1,7 @@
 import { inchUnits, metricUnits } from '../../../core/units/unitPreference.ts';
 import { unitsShown } from '../../../words/en/figures.ts';
 import { machineText as words } from '../../../words/en/screens/machine.ts';
+import { motionText } from '../../../words/en/screens/motion.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
@@ -20,6 +21,12 @@ export const MachineScreen = () => (
         </>
       )}
     </MachineHere>
+    <Section title={motionText.title}>
+      <p>{motionText.lead}</p>
+      <div className="actions">
+        <ActionLink href="/machine/motion">{motionText.link}</ActionLink>
+      </div>
+    </Section>
     <PhoneInvitation />
     <Section title={words.file}>
       <p>{words.fileMore}</p>

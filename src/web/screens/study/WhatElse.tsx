@@ -2,12 +2,14 @@ import { useLocation } from 'wouter';
 import type { Card } from '../../../core/card/card.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { studyText as words } from '../../../words/en/screens/study.ts';
+import { timeText } from '../../../words/en/screens/time.ts';
 import { tallyText } from '../../../words/en/screens/tally.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import { HabitForm } from '../../parts/habit/HabitForm.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { Section } from '../../parts/page/Page.tsx';
+import { ToldTime } from '../../parts/told/ToldTime.tsx';
 import { TallyForm } from '../../parts/tally/TallyForm.tsx';
 import { newId } from '../../state/newId.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
@@ -44,6 +46,11 @@ export const WhatElse = ({ study, card }: WhatElseProps) => {
           />
           <TalliesOf study={study} />
         </More>
+        {card?.origin === 'designed' ? (
+          <More title={timeText.title}>
+            <ToldTime key={card.code} study={study} card={card} />
+          </More>
+        ) : null}
         <More title={words.sheetFacts}>
           <div className="actions">
             <ActionLink href={`/study/${studyId}/sheet`}>{words.changeSheet}</ActionLink>

@@ -6,10 +6,12 @@ import { takeText as words } from '../../../words/en/screens/machine.ts';
 import { jobSheetText as job } from '../../../words/en/jobSheet.ts';
 import { pairText } from '../../../words/en/screens/pair.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
+import { timeText } from '../../../words/en/screens/time.ts';
 import { studyText } from '../../../words/en/screens/study.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
+import { ToldTime } from '../../parts/told/ToldTime.tsx';
 import { usePairing } from '../../state/queries.ts';
 import { useStudy } from '../../state/workshop.tsx';
 import { CardFiles } from './CardFiles.tsx';
@@ -73,10 +75,15 @@ const AtMachine = ({ study, card }: { readonly study: Study; readonly card: Card
           </ol>
           <ZeroPicture card={card} />
         </div>
-        <p>{job.time(time)}</p>
+        <p className="take-paper-only">{job.time(time)}</p>
         {hottest === undefined ? null : <p>{job.hottest(hottest.rung)}</p>}
       </Section>
       <Cautions acts={runActs} />
+      <div className="take-screen-only">
+        <Section title={timeText.title}>
+          <ToldTime study={study} card={card} />
+        </Section>
+      </div>
       <div className="take-paper-only">
         <Section title={job.notesTitle}>
           <NotePlaces fields={sheet.noteFields} />

@@ -1,0 +1,48 @@
+import { useState } from 'react';
+import type { Machine } from '../../../core/machine/machine.ts';
+import { machineText } from '../../../words/en/screens/machine.ts';
+import { motionText as words } from '../../../words/en/screens/motion.ts';
+import { Page, Section } from '../../parts/page/Page.tsx';
+import { MachineHere } from '../machine/MachineHere.tsx';
+import { MotionForm } from './MotionForm.tsx';
+import { TimedJobs } from './TimedJobs.tsx';
+import './motion.css';
+
+/** How the machine moves: typed from its controller, or told from jobs that were timed. */
+export const MotionScreen = () => (
+  <Page title={words.title} lead={words.lead}>
+    <MachineHere>
+      {(machine, change, of) => (
+        <>
+          <p className="soft">{of === 'bed' ? machineText.forStudies : machineText.noStudy}</p>
+          <BothWays machine={machine} onChange={change} />
+        </>
+      )}
+    </MachineHere>
+  </Page>
+);
+
+interface BothWaysProps {
+  readonly machine: Machine;
+  readonly onChange: (machine: Machine) => void;
+}
+
+const BothWays = ({ machine, onChange }: BothWaysProps) => {
+  const [kept, setKept] = useState(0);
+  return (
+    <>
+      <Section title={words.typed}>
+        <MotionForm key={kept} machine={machine} onChange={onChange} />
+      </Section>
+      <Section title={words.jobs}>
+        <TimedJobs
+          machine={machine}
+          onKeep={(motion) => {
+            onChange({ ...machine, motion });
+            setKept((count) => count + 1);
+          }}
+        />
+      </Section>
+    </>
+  );
+};

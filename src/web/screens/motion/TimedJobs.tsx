@@ -1,0 +1,141 @@
+import { useMemo, useState } from 'react';
+import { timedJobLines } from '../../../core/card/timedJobDrawing.ts';
+import type { Machine } from '../../../core/machine/machine.ts';
+import type { MotionValues } from '../../../core/machine/motionValues.ts';
+import { fitMotion, type MotionFit } from '../../../core/motion/fitMotion.ts';
+import { jobsToTime, type JobToTime } from '../../../core/motion/timedJobs.ts';
+import type { Outcome } from '../../../core/problem.ts';
+import { motionText as words } from '../../../words/en/screens/motion.ts';
+import { Action } from '../../parts/action/Action.tsx';
+import { Cautions } from '../../parts/cautions/Cautions.tsx';
+import { ProblemNotice } from '../../parts/notice/Notice.tsx';
+import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
+import { readDuration } from '../../parts/quantity/readers.ts';
+import { keepToldTime, toldTimeOf } from '../../state/toldTimes.ts';
+import { FittedMotion } from './FittedMotion.tsx';
+import { jobFileKinds, saveJob } from './saveJob.ts';
+
+export interface TimedJobsProps {
+  readonly machine: Machine;
+  readonly onKeep: (motion: MotionValues) => void;
+}
+
+const acts = ['timedJobs', 'always'] as const;
+const leastJobs = 3;
+
+/** A job, its place in the list, and how long it took. */
+interface Timed {
+  readonly job: JobToTime;
+  readonly number: number;
+  readonly seconds: number;
+}
+
+/** The jobs that show how a machine moves: fetched, run without the beam, timed; and what their times say. */
+export const TimedJobs = ({ machine, onKeep }: TimedJobsProps) => {
+  const { bed, speedRangeMmPerS } = machine;
+  const [, fastest] = speedRangeMmPerS;
+  const jobs = useMemo(
+    () => jobsToTime({ ...(bed === undefined ? {} : { bed }), speedRangeMmPerS: [0, fastest] }),
+    [bed, fastest],
+  );
+  // A time belongs to a job as it was drawn for this bed and speed.
+  const keyOf = ({ kind }: JobToTime): string =>
+    ['job', kind, bed?.widthMm, bed?.heightMm, fastest].join('.');
+  const [, setTold] = useState(0);
+  const [fitted, setFitted] = useState<Outcome<MotionFit> | undefined>(undefined);
+  const timed = jobs.flatMap((job, i): readonly Timed[] => {
+    const seconds = toldTimeOf(keyOf(job));
+    return seconds === undefined ? [] : [{ job, number: i + 1, seconds }];
+  });
+  const tell = (job: JobToTime, seconds: number | undefined): void => {
+    keepToldTime(keyOf(job), seconds !== undefined && seconds > 0 ? seconds : undefined);
+    setFitted(undefined);
+    setTold((count) => count + 1);
+  };
+  return (
+    <>
+      <p>{words.jobsMore}</p>
+      <Cautions acts={acts} />
+      <p>{words.jobsHow}</p>
+      <p className="small soft">{words.gcodeMore}</p>
+      <ol className="timed">
+        {jobs.map((job, i) => (
+          <li key={job.kind} className="timed-job">
+            <JobFiles job={job} number={i + 1} machine={machine} />
+            <QuantityField
+              label={words.took(i + 1)}
+              optional
+              value={toldTimeOf(keyOf(job))}
+              show={words.duration}
+              parse={readDuration}
+              onChange={(seconds) => tell(job, seconds)}
+            />
+          </li>
+        ))}
+      </ol>
+      <div className="actions">
+        <Action
+          kind="strong"
+          isDisabled={timed.length < leastJobs}
+          onPress={() => setFitted(fitOf(timed))}
+        >
+          {words.fit}
+        </Action>
+        {timed.length < leastJobs ? (
+          <span className="small soft">{words.fitNeeds(timed.length)}</span>
+        ) : null}
+      </div>
+      <div role="status">
+        {fitted?.ok === false ? <ProblemNotice problem={fitted.problem} tone="care" /> : null}
+        {fitted?.ok === true ? (
+          <FittedMotion
+            fit={fitted.value}
+            numbers={timed.map(({ number }) => number)}
+            onKeep={onKeep}
+          />
+        ) : null}
+      </div>
+    </>
+  );
+};
+
+/** A refusal names a job by its place among those that were timed; here it has its place in the list. */
+const fitOf = (timed: readonly Timed[]): Outcome<MotionFit> => {
+  const fit = fitMotion(timed.map(({ job: { moves }, seconds }) => ({ moves, seconds })));
+  if (fit.ok) return fit;
+  const { code, params } = fit.problem;
+  const at = params['job'];
+  const number = typeof at === 'number' ? timed[at - 1]?.number : undefined;
+  return number === undefined
+    ? fit
+    : { ok: false, problem: { code, params: { ...params, job: number } } };
+};
+
+interface JobFilesProps {
+  readonly job: JobToTime;
+  readonly number: number;
+  readonly machine: Machine;
+}
+
+const JobFiles = ({ job, number, machine }: JobFilesProps) => (
+  <div className="timed-files">
+    <p>
+      <strong>{words.job(number)}</strong>: {words.jobShows[job.kind]},{' '}
+      {words.atSpeed(timedJobLines(job).speedMmPerS)}
+    </p>
+    <div className="actions">
+      {jobFileKinds.map((kind) => (
+        <Action
+          key={kind}
+          kind="quiet"
+          label={`${words.fileKinds[kind]}, ${words.job(number)}`}
+          onPress={() => {
+            void saveJob(job, number, kind, machine.gcode);
+          }}
+        >
+          {words.fileKinds[kind]}
+        </Action>
+      ))}
+    </div>
+  </div>
+);

@@ -1,0 +1,21 @@
+/** How long the machine said that something took, kept in this browser so that nothing is asked twice. */
+const keyOf = (what: string): string => `throughcut.took.${what}`;
+
+/** In s; undefined where nobody said. */
+export const toldTimeOf = (what: string): number | undefined => {
+  try {
+    const seconds = Number(localStorage.getItem(keyOf(what)) ?? NaN);
+    return seconds > 0 ? seconds : undefined;
+  } catch {
+    return undefined;
+  }
+};
+
+export const keepToldTime = (what: string, seconds: number | undefined): void => {
+  try {
+    if (seconds === undefined) localStorage.removeItem(keyOf(what));
+    else localStorage.setItem(keyOf(what), String(seconds));
+  } catch {
+    // It is asked again next time.
+  }
+};
