@@ -10,7 +10,7 @@ import { Section } from '../../parts/page/Page.tsx';
 import { callOrThrow } from '../../state/call.ts';
 import { queryKeys, useMeterings } from '../../state/queries.ts';
 import { CompareMeterings } from './CompareMeterings.tsx';
-import type { OfMachineProps } from './MeterScreen.tsx';
+import type { OfMachineProps } from './ofMachine.ts';
 import { tubePointsOf } from './tubePointsOf.ts';
 
 /** The meterings of this machine, the latest first, and whether its curve has moved. */

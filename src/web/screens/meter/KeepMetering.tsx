@@ -9,7 +9,7 @@ import { Notice } from '../../parts/notice/Notice.tsx';
 import { callOrThrow } from '../../state/call.ts';
 import { newId } from '../../state/newId.ts';
 import { queryKeys } from '../../state/queries.ts';
-import type { OfMachineProps } from './MeterScreen.tsx';
+import type { OfMachineProps } from './ofMachine.ts';
 import { tubePointsOf } from './tubePointsOf.ts';
 
 export interface KeepMeteringProps extends OfMachineProps {

@@ -15,6 +15,7 @@ import { KeepMetering } from './KeepMetering.tsx';
 import { emptyDraft, keepDraft, keptDraft, readingsOf, type MeterDraft } from './meterDraft.ts';
 import { MeterSays } from './MeterSays.tsx';
 import { MeterTable } from './MeterTable.tsx';
+import type { OfMachineProps } from './ofMachine.ts';
 import './meter.css';
 
 const acts = ['current', 'unattended', 'always'] as const;
@@ -25,11 +26,6 @@ export const MeterScreen = () => (
     <MachineHere>{(machine, change) => <Meter machine={machine} onChange={change} />}</MachineHere>
   </Page>
 );
-
-export interface OfMachineProps {
-  readonly machine: Machine;
-  readonly onChange: (machine: Machine) => void;
-}
 
 const Meter = ({ machine, onChange }: OfMachineProps) => {
   const [draft, setDraft] = useState(keptDraft);

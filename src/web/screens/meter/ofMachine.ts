@@ -1,0 +1,7 @@
+import type { Machine } from '../../../core/machine/machine.ts';
+
+/** What a part of the meter's screen is given of the machine. */
+export interface OfMachineProps {
+  readonly machine: Machine;
+  readonly onChange: (machine: Machine) => void;
+}
