@@ -4,6 +4,7 @@ import type { Toolpath } from '../core/filecheck/toolpath.ts';
 import { undescribedMachine, type Machine } from '../core/machine/machine.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import { lengthMm } from '../core/path/polyline.ts';
+import { parseDuration } from '../core/units/duration.ts';
 import { parseCardFile } from '../formats/cardFile.ts';
 import { readToolpath } from '../formats/readToolpath.ts';
 import { readTextFile } from '../host/files.ts';
@@ -18,7 +19,7 @@ interface TimeOptions {
   /** In mm/s, for lines whose file says none. */
   readonly speed?: string;
   readonly card?: string;
-  /** What the machine said it took: seconds, or minutes:seconds. */
+  /** What the machine said it took: seconds, minutes:seconds, or `4 min 10 s`. */
   readonly took?: string;
 }
 
@@ -86,10 +87,10 @@ const readOptions = ({
   });
 };
 
-/** `250` or `4:10`. */
+/** NaN where it is no time. */
 const secondsOf = (text: string): number => {
-  const [, minutes, seconds] = /^(\d+):([0-5]\d)$/.exec(text) ?? [];
-  return minutes === undefined ? Number(text) : 60 * Number(minutes) + Number(seconds);
+  const seconds = parseDuration(text);
+  return seconds.ok ? seconds.value : NaN;
 };
 
 const shown = (file: string, { toolpath, time, typing }: Timed): object => ({

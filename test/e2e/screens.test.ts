@@ -108,6 +108,7 @@ describe('every screen', () => {
     ['book', '/book'],
     ['machine', '/machine'],
     ['meter', '/machine/meter'],
+    ['motion', '/machine/motion'],
     ['trouble', '/trouble'],
     ['nowhere', '/nowhere'],
   ];

@@ -90,6 +90,12 @@ describe('how a machine moves, at a desk', () => {
     const { page, complaints, close } = await workshop.visit({ viewport: desk });
     await takeCard(page, workshop.base);
     await page.getByText('How this machine moves is not known').waitFor();
+    const told = page.getByLabel(/what did the machine say\?$/);
+    await told.fill('1:00:00');
+    await page.getByText(/is more than the band allows/).waitFor();
+    await page.getByText(/not known closely enough to tell from the time what was typed/).waitFor();
+    await picture(page, 'a desk time of a card, motion unknown');
+    await told.fill('');
     await page.getByRole('link', { name: 'Say how it moves' }).click();
     await page.getByText(/Disarm the beam as the maker’s manual says/).waitFor();
 
