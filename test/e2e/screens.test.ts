@@ -109,6 +109,7 @@ describe('every screen', () => {
     ['machine', '/machine'],
     ['meter', '/machine/meter'],
     ['motion', '/machine/motion'],
+    ['four corners', '/machine/corners'],
     ['trouble', '/trouble'],
     ['nowhere', '/nowhere'],
   ];

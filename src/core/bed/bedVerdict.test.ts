@@ -39,9 +39,10 @@ const share = (all: readonly BedVerdict[], fits: (verdict: BedVerdict) => boolea
 const isAccused = ({ kind }: BedVerdict): boolean => kind === 'place' || kind === 'side';
 
 describe('over simulated beds', () => {
-  it('accuses fewer than 1 in 12 even beds, with four cells at each place', () => {
+  it('accuses fewer than 1 in 20 even beds, with four cells at each place', () => {
+    // Counted when this was written: 15 of 500, 7 of them as a place and 8 as a side.
     const even = verdicts(500, 4);
-    expect(share(even, isAccused)).toBeLessThan(1 / 12);
+    expect(share(even, isAccused)).toBeLessThan(1 / 20);
   }, 60_000);
 
   it('calls most even beds even with twelve cells at each place, and hardly accuses one', () => {

@@ -40,7 +40,7 @@ export interface BedReport {
   readonly suspects: readonly BedSuspect[];
 }
 
-/** A place or side is named from this probability on. Over even beds fewer than 1 in 10 are accused: see the tests. */
+/** A place or side is named from this probability on. Over even beds fewer than 1 in 20 are accused: see the tests. */
 export const accusedFrom = 0.95;
 /** No place may be uneven with more than this for a bed to be called even. */
 const evenBelow = 0.1;

@@ -29,12 +29,34 @@ export const writeGcode = (
   notes: readonly string[] = [],
 ): Outcome<string> => {
   const drawing = cardDrawing(card);
+  const sections = cuttingOrder(card, drawing);
+  return program({ title: `card ${card.code}`, drawing, sections }, dialect, notes);
+};
+
+/** Any drawing in the same way, layer by layer; its title has plain signs. Refuses like {@link writeGcode}. */
+export const writeDrawingGcode = (
+  { title, drawing }: { readonly title: string; readonly drawing: CardDrawing },
+  dialect: GcodeDialect,
+  notes: readonly string[] = [],
+): Outcome<string> => program({ title, drawing, sections: inLayers(drawing) }, dialect, notes);
+
+interface Task {
+  readonly title: string;
+  readonly drawing: CardDrawing;
+  readonly sections: readonly Section[];
+}
+
+const program = (
+  { title, drawing, sections }: Task,
+  dialect: GcodeDialect,
+  notes: readonly string[],
+): Outcome<string> => {
   const without = drawing.layers.find((layer) => layer.setting === undefined);
   if (without !== undefined)
     return refuseDrawing('gcode-layer-without-setting', { layer: without.kind });
-  const sections = cuttingOrder(card, drawing);
+  const { widthMm, heightMm } = drawing;
   const lines = [
-    comment(`Throughcut card ${card.code}, ${figure(card.widthMm)} x ${figure(card.heightMm)} mm`),
+    comment(`Throughcut ${title}, ${figure(widthMm)} x ${figure(heightMm)} mm`),
     comment('zero is the lower left corner'),
     comment(`S${figure(dialect.sAtFullPower)} is 100 pct`),
     ...notes.flatMap(comments),
@@ -56,8 +78,11 @@ interface Section {
   readonly parts: readonly DrawnPart[];
 }
 
+const inLayers = (drawing: CardDrawing): readonly Section[] =>
+  drawing.layers.flatMap((layer) => sectionOf(layer, layer.parts));
+
 const cuttingOrder = (card: Card, drawing: CardDrawing): readonly Section[] => {
-  const sections = drawing.layers.flatMap((layer) => sectionOf(layer, layer.parts));
+  const sections = inLayers(drawing);
   if (card.order !== 'free') return sections;
   const rungs = drawing.layers.filter((layer) => layer.kind === 'rung');
   const cells = card.cells.flatMap((cell) => {

@@ -18,6 +18,9 @@ const CardScreen = lazy(async () => ({
 const CheckScreen = lazy(async () => ({
   default: (await import('./check/CheckScreen.tsx')).CheckScreen,
 }));
+const CornersScreen = lazy(async () => ({
+  default: (await import('./corners/CornersScreen.tsx')).CornersScreen,
+}));
 const LabelScreen = lazy(async () => ({
   default: (await import('./book/LabelScreen.tsx')).LabelScreen,
 }));
@@ -73,6 +76,9 @@ export const Screens = () => (
       </Route>
       <Route path="/machine/motion">
         <MotionScreen />
+      </Route>
+      <Route path="/machine/corners">
+        <CornersScreen />
       </Route>
       <Route path="/book">
         <BookScreen />

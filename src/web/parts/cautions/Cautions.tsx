@@ -8,20 +8,22 @@ export interface CautionsProps {
   readonly acts: readonly CautionAct[];
   /** Only what may never be left out, where the act is familiar. */
   readonly brief?: boolean;
+  /** Tells it from other cautions on the same page. */
+  readonly title?: string;
 }
 
 /** The cautions of an act, where the act is: the essential ones in the open, the rest one click below. */
-export const Cautions = ({ acts, brief = false }: CautionsProps) => {
+export const Cautions = ({ acts, brief = false, title = words.title }: CautionsProps) => {
   const all = acts.flatMap((act) => cautionsInEnglish[act]);
   const essential = all.filter((caution) => caution.essential);
   const rest = all.filter((caution) => !caution.essential);
   return (
-    <section className="cautions" aria-label={words.title}>
+    <section className="cautions" aria-label={title}>
       <p className="cautions-title">
         <span className="cautions-sign" aria-hidden="true">
           !
         </span>
-        {words.title}
+        {title}
       </p>
       <ul className="cautions-list">
         {essential.map(({ code, sentence }) => (

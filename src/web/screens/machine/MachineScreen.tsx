@@ -1,5 +1,6 @@
 import { inchUnits, metricUnits } from '../../../core/units/unitPreference.ts';
 import { unitsShown } from '../../../words/en/figures.ts';
+import { cornersText } from '../../../words/en/screens/corners.ts';
 import { machineText as words } from '../../../words/en/screens/machine.ts';
 import { motionText } from '../../../words/en/screens/motion.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
@@ -28,6 +29,12 @@ export const MachineScreen = () => (
       </div>
     </Section>
     <PhoneInvitation />
+    <Section title={cornersText.door}>
+      <p>{cornersText.doorMore}</p>
+      <div className="actions">
+        <ActionLink href="/machine/corners">{cornersText.open}</ActionLink>
+      </div>
+    </Section>
     <Section title={words.file}>
       <p>{words.fileMore}</p>
       <div className="actions">

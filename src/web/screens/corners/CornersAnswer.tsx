@@ -1,0 +1,44 @@
+import type { BedReport } from '../../../core/bed/bedVerdict.ts';
+import { bedPlaces } from '../../../core/bed/place.ts';
+import type { CautionAct } from '../../../words/caution.ts';
+import { cornersText as words } from '../../../words/en/screens/corners.ts';
+import { Cautions } from '../../parts/cautions/Cautions.tsx';
+import { Looks } from '../../parts/looks/Looks.tsx';
+import { Section } from '../../parts/page/Page.tsx';
+
+const lookActs: readonly CautionAct[] = ['focus'];
+
+export interface CornersAnswerProps {
+  readonly report: BedReport;
+  readonly isStudied: boolean;
+}
+
+/** Where the bed is weak, how surely, and what to look at. */
+export const CornersAnswer = ({ report, isStudied }: CornersAnswerProps) => (
+  <Section title={words.answer}>
+    <p className="corners-verdict" role="status">
+      {words.verdict(report.verdict)}
+    </p>
+    <dl className="corners-figures">
+      {bedPlaces.map((place) => (
+        <div key={place}>
+          <dt>{words.places[place]}</dt>
+          <dd>{words.placeLine(report, place)}</dd>
+          <dd>{words.weakChance(report.effects.places[place])}</dd>
+          <dd className="soft">{words.exact(report, place)}</dd>
+        </div>
+      ))}
+    </dl>
+    <p className="small soft">
+      {words.exactMore} {isStudied ? words.scatterFromCards : words.scatterUnstudied}
+    </p>
+    {report.suspects.length === 0 ? null : (
+      <>
+        <h3>{words.look}</h3>
+        <Cautions acts={lookActs} title={words.lookCautions} />
+        <Looks numbered looks={report.suspects.map((suspect) => words.suspects[suspect])} />
+        <p className="small soft">{words.lookMore}</p>
+      </>
+    )}
+  </Section>
+);

@@ -1,0 +1,103 @@
+import { useMemo, useState } from 'react';
+import { bedReport } from '../../../core/bed/bedVerdict.ts';
+import type { BedCell } from '../../../core/bed/fourCorners.ts';
+import { forEachPlace, type BedPlace } from '../../../core/bed/place.ts';
+import type { Scatter } from '../../../core/bed/placeEffects.ts';
+import type { Grade } from '../../../core/reading/grade.ts';
+import { cornersText as words } from '../../../words/en/screens/corners.ts';
+import { readingText } from '../../../words/en/screens/reading.ts';
+import { Action } from '../../parts/action/Action.tsx';
+import { Section } from '../../parts/page/Page.tsx';
+import { GradeIcon } from '../../parts/reader/GradeIcon.tsx';
+import { StandardAct } from '../../parts/reader/StandardAct.tsx';
+import { CornersAnswer } from './CornersAnswer.tsx';
+import '../../parts/reader/reader.css';
+
+/** As they lie on the bed, back row first, for eyes that stand in front. */
+const asSeen: readonly BedPlace[] = ['back-left', 'back-right', 'front-left', 'front-right'];
+
+const next: Readonly<Record<Grade | 'unread', Grade | undefined>> = {
+  unread: 'out',
+  out: 'hangs',
+  hangs: 'stays',
+  stays: undefined,
+};
+
+type Grades = Readonly<Record<string, Grade | undefined>>;
+
+export interface CornersReadingProps {
+  readonly cells: readonly BedCell[];
+  readonly scatter: Scatter;
+  /** Whether a card of this sheet told the scatter. */
+  readonly isStudied: boolean;
+}
+
+/** The four clusters, to be tapped as they lie; below them the answer. */
+export const CornersReading = ({ cells, scatter, isStudied }: CornersReadingProps) => {
+  const [grades, setGrades] = useState<Grades>({});
+  const counts = useMemo(() => countsOf(cells, grades), [cells, grades]);
+  const report = useMemo(() => bedReport(counts, scatter), [counts, scatter]);
+  const tap = (id: string): void =>
+    setGrades((now) => ({ ...now, [id]: next[now[id] ?? 'unread'] }));
+  return (
+    <>
+      <Section title={words.read}>
+        <div className="bench corners-bench">
+          <StandardAct />
+          <div className="corners-places">
+            {asSeen.map((place) => (
+              <div key={place} role="group" aria-label={words.places[place]}>
+                <p className="strip-name">{words.places[place]}</p>
+                <div className="corners-cells">
+                  {cells
+                    .filter((cell) => cell.place === place)
+                    .map(({ id }) => (
+                      <CellTap key={id} id={id} grade={grades[id]} onTap={() => tap(id)} />
+                    ))}
+                </div>
+              </div>
+            ))}
+          </div>
+        </div>
+        <p className="small">{words.readMore}</p>
+        <p className="small soft">{words.notKept}</p>
+        <div className="actions">
+          <Action kind="quiet" onPress={() => setGrades({})}>
+            {words.clear}
+          </Action>
+          <Action kind="quiet" onPress={() => globalThis.print()}>
+            {words.print}
+          </Action>
+        </div>
+      </Section>
+      {Object.values(grades).some((grade) => grade !== undefined) ? (
+        <CornersAnswer report={report} isStudied={isStudied} />
+      ) : null}
+    </>
+  );
+};
+
+interface CellTapProps {
+  readonly id: string;
+  readonly grade: Grade | undefined;
+  readonly onTap: () => void;
+}
+
+const CellTap = ({ id, grade, onTap }: CellTapProps) => {
+  const state = grade === undefined ? readingText.unread : readingText.grades[grade];
+  return (
+    <button type="button" className="strip-grade corners-cell" data-corner={id} onClick={onTap}>
+      {grade === undefined ? <span className="corners-blank" /> : <GradeIcon of={grade} />}
+      <span>
+        {id} <span className="corners-state">{state}</span>
+      </span>
+    </button>
+  );
+};
+
+const countsOf = (cells: readonly BedCell[], grades: Grades) =>
+  forEachPlace((place) => {
+    const count = (grade: Grade): number =>
+      cells.filter((cell) => cell.place === place && grades[cell.id] === grade).length;
+    return { out: count('out'), hangs: count('hangs'), stays: count('stays') };
+  });

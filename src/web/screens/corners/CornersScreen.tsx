@@ -1,0 +1,72 @@
+import { useMemo, useState } from 'react';
+import type { Study } from '../../../core/study/study.ts';
+import { cornersText as words } from '../../../words/en/screens/corners.ts';
+import { shellText } from '../../../words/en/screens/shell.ts';
+import { ActionLink } from '../../parts/action/Action.tsx';
+import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
+import { Page } from '../../parts/page/Page.tsx';
+import { useHome } from '../../state/queries.ts';
+import { useAnswer } from '../../state/useAnswer.ts';
+import { useStudy } from '../../state/workshop.tsx';
+import { BedPicture } from './BedPicture.tsx';
+import { CornersFiles } from './CornersFiles.tsx';
+import { CornersForm } from './CornersForm.tsx';
+import { CornersReading } from './CornersReading.tsx';
+import { cornersJob, scatterOf, usualCornersWish } from './cornersJob.ts';
+import './corners.css';
+
+/** Does the machine cut alike all over its bed? */
+export const CornersScreen = () => {
+  const { data: home, isPending } = useHome();
+  if (isPending) return <p className="page-wait">{shellText.loading}</p>;
+  const study = home?.latest?.study;
+  return (
+    <Page title={words.title} lead={words.lead}>
+      {study === undefined ? (
+        <>
+          <p>{words.noSheet}</p>
+          <div className="actions">
+            <ActionLink href="/sheets/new">{words.newSheet}</ActionLink>
+          </div>
+        </>
+      ) : (
+        <OfTheSheet studyId={study.id} />
+      )}
+    </Page>
+  );
+};
+
+const OfTheSheet = ({ studyId }: { readonly studyId: string }) => {
+  const { study } = useStudy(studyId);
+  return study === undefined ? <p>{shellText.loading}</p> : <Job study={study} />;
+};
+
+const Job = ({ study }: { readonly study: Study }) => {
+  const [wish, setWish] = useState(() => usualCornersWish(study));
+  const { answer } = useAnswer(study, { from: 'any-sheet' });
+  const { setting, job } = useMemo(() => cornersJob(study, answer, wish), [study, answer, wish]);
+  return (
+    <>
+      {answer === undefined ? (
+        <Notice tone="care">
+          <p>{words.noCard}</p>
+        </Notice>
+      ) : null}
+      <CornersForm wish={wish} setting={setting} onChange={setWish} />
+      {job.ok ? (
+        <>
+          <BedPicture job={job.value} />
+          <CornersFiles drawing={job.value.drawing} gcode={study.machine.gcode} />
+          <CornersReading
+            key={wish.cellsEach}
+            cells={job.value.cells}
+            scatter={scatterOf(answer)}
+            isStudied={answer !== undefined}
+          />
+        </>
+      ) : (
+        <ProblemNotice problem={job.problem} tone="stop" />
+      )}
+    </>
+  );
+};
