@@ -17,18 +17,23 @@ const sides: Readonly<Record<BedSide, string>> = {
   right: 'right side',
 };
 
-const minus = (value: number): string => String(Math.round(value)).replace('-', '\u2212');
 const surely = (chance: number): string => `${String(Math.min(99, Math.floor(100 * chance)))} %`;
 const chanceOf = (p: number): string =>
   p >= 0.995 ? '1' : p < 0.001 ? 'less than 0.001' : String(Number(p.toPrecision(2)));
 
-/** “12 % slower than elsewhere (90 in 100: 4 to 19 %)”; a negative figure means faster. */
+const againstElsewhere = (slowerPct: number): string => {
+  const whole = Math.round(slowerPct);
+  return whole < 0 ? `${String(-whole)} % faster` : `${String(whole)} % slower`;
+};
+
+/** “12 % slower than elsewhere; 9 times in 10 between 4 % slower and 19 % slower” */
 const slower = ({ slowerPct, lowPct, highPct }: Slower): string =>
-  `${
-    Math.round(slowerPct) < 0
-      ? `${String(Math.round(-slowerPct))} % faster`
-      : `${String(Math.round(slowerPct))} % slower`
-  } than elsewhere; 9 times in 10 between ${minus(lowPct)} and ${minus(highPct)} %`;
+  `${againstElsewhere(slowerPct)} than elsewhere; 9 times in 10 between ${againstElsewhere(lowPct)} and ${againstElsewhere(highPct)}`;
+
+const inHundred = (chance: number): string => {
+  if (chance < 0.01) return 'less than 1 in 100';
+  return chance > 0.99 ? 'more than 99 in 100' : `${String(Math.round(100 * chance))} in 100`;
+};
 
 const untold = (verdict: Extract<BedVerdict, { kind: 'untold' }>): string => {
   const more = `About ${counted(verdict.cellsMoreEach, 'cell')} more at each place would tell an even bed.`;
@@ -101,8 +106,7 @@ export const cornersText = {
     }
   },
   placeLine: (report: BedReport, place: BedPlace): string => slower(report.effects.places[place]),
-  weakChance: (each: Slower): string =>
-    `More than 5 % slower: ${String(Math.round(100 * each.chanceWeak))} in 100`,
+  weakChance: (each: Slower): string => `More than 5 % slower: ${inHundred(each.chanceWeak)}`,
   exact: (report: BedReport, place: BedPlace): string =>
     `Exact test: ${chanceOf(report.exact[place].p)}; of four places ${chanceOf(report.exact[place].pOfFour)}`,
   exactMore:
