@@ -103,6 +103,8 @@ describe('every screen', () => {
     ['new sheet', '/sheets/new'],
     ['describe', '/cards/describe'],
     ['check', `${made.card}/check`],
+    ['prove', `${made.study}/prove`],
+    ['prove a kept one', `${made.entry}/prove`],
     ['entry', made.entry],
     ['label', `${made.entry}/label`],
     ['book', '/book'],

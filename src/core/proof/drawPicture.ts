@@ -28,7 +28,9 @@ export interface ProofPicture {
 const fineness = 1 / 2500;
 const mostPoints = 60_000;
 const mostStretches = 1500;
-const mostMarks = 90;
+const mostMarks = 48;
+/** Numbers nearer to one another than this share of the drawing's size would cover one another. */
+const marksApart = 1 / 11;
 /** From this energy on a stretch is warmer than the rest, though not burnt. */
 const warmRatio = 1.3;
 
@@ -42,33 +44,20 @@ export const drawPicture = (
   const box = boxAround(lines) ?? { leftMm: 0, bottomMm: 0, rightMm: 1, topMm: 1 };
   const size = Math.max(box.rightMm - box.leftMm, box.topMm - box.bottomMm, 1e-3);
   let nearMm = size * fineness;
-  let drawn = lines.map((line) => thinnedLine(line, nearMm));
+  let drawn: readonly Polyline[] = lines.map((line) => thinnedLine(line, nearMm));
   const pointsIn = (all: readonly Polyline[]): number =>
     all.reduce((sum, { length }) => sum + length, 0);
   let isSimplified = false;
   while (pointsIn(drawn) > mostPoints && nearMm < size / 20) {
     isSimplified = true;
     nearMm *= 2;
-    drawn = drawn.map((line) => thinnedLine(line, nearMm));
-    // A line that has shrunk to its two ends at one place is a dot.
-    if (pointsIn(drawn) > mostPoints) drawn = drawn.filter((line) => line.length > 2);
+    drawn = lines.map((line) => thinnedLine(line, nearMm));
   }
+  drawn = evenly(drawn, Math.floor((mostPoints * drawn.length) / Math.max(1, pointsIn(drawn))));
   const ranked = [...places].sort(worstFirst);
-  const shown = ranked.slice(0, mostStretches);
+  const shown = shownOf(ranked);
   const numbers = new Map(groups.map(({ key, number }) => [key, number]));
-  const marked = new Map<number, number>();
-  const share = Math.max(3, Math.floor(mostMarks / Math.max(1, groups.length)));
-  const marks = ranked.flatMap((place) =>
-    place.verdicts.flatMap((verdict) => {
-      const number = numbers.get(groupKey(place, verdict));
-      const count = marked.get(number ?? 0) ?? 0;
-      const at =
-        number === undefined || count >= share ? undefined : pointAt(lines[place.line], place.atMm);
-      if (number === undefined || at === undefined) return [];
-      marked.set(number, count + 1);
-      return [{ number, look: verdict, at }];
-    }),
-  );
+  const marks = spreadMarks(ranked, lines, numbers, size * marksApart);
   return {
     box,
     lines: drawn,
@@ -91,6 +80,33 @@ const lookOf = ({ verdicts, energyRatio }: FoundPlace): StretchLook =>
 const looks: readonly StretchLook[] = ['not-through', 'may-hang', 'tips-burn', 'warm', 'slow'];
 const rankOf = (place: FoundPlace): number => looks.indexOf(lookOf(place));
 
+/** The worst place of each group, then more where there is room. */
+const spreadMarks = (
+  ranked: readonly FoundPlace[],
+  lines: readonly Polyline[],
+  numbers: ReadonlyMap<string, number>,
+  apartMm: number,
+): ProofPicture['marks'] => {
+  const marks: { number: number; look: StretchLook; at: Point }[] = [];
+  const marked = new Set<number>();
+  for (const pass of ['first', 'more'] as const) {
+    for (const place of ranked) {
+      for (const verdict of place.verdicts) {
+        const number = numbers.get(groupKey(place, verdict));
+        if (number === undefined || marks.length >= mostMarks) continue;
+        if (pass === 'first' && marked.has(number)) continue;
+        const at = pointAt(lines[place.line], place.atMm);
+        if (at === undefined) continue;
+        const isFree = marks.every((mark) => distanceMm(mark.at, at) >= apartMm);
+        if (pass === 'more' && !isFree) continue;
+        marked.add(number);
+        marks.push({ number, look: verdict, at });
+      }
+    }
+  }
+  return marks;
+};
+
 /** By what is seen, then as groups are ordered: the weakest first, the hottest first. */
 const worstFirst = (a: FoundPlace, b: FoundPlace): number => {
   const weak = rankOf(a) < looks.indexOf('tips-burn');
@@ -100,7 +116,25 @@ const worstFirst = (a: FoundPlace, b: FoundPlace): number => {
   );
 };
 
-/** Leaves out points nearer than this to the last one kept; ends stay. */
+/** All of what matters most, and of the first kind for which there is no room some from all over the drawing. */
+const shownOf = (ranked: readonly FoundPlace[]): readonly FoundPlace[] => {
+  const shown: FoundPlace[] = [];
+  for (let rank = 0; rank < looks.length; rank += 1) {
+    const alike = ranked.filter((place) => rankOf(place) === rank).sort((a, b) => a.line - b.line);
+    shown.push(...evenly(alike, mostStretches - shown.length));
+  }
+  return shown;
+};
+
+/** As many, evenly over all; all of them where there is room. */
+const evenly = <T>(all: readonly T[], most: number): readonly T[] =>
+  all.length <= most
+    ? all
+    : Array.from({ length: most }, (_, i) => all[Math.floor((i * all.length) / most)]).flatMap(
+        (one) => (one === undefined ? [] : [one]),
+      );
+
+/** Leaves out points nearer than this to the last one kept; ends stay, and of a loop its far side. */
 const thinnedLine = (line: Polyline, nearMm: number): Polyline => {
   const kept: Point[] = [];
   line.forEach((point, i) => {
@@ -110,6 +144,10 @@ const thinnedLine = (line: Polyline, nearMm: number): Polyline => {
       kept.push([round(point[0]), round(point[1])]);
     }
   });
+  const [first, far] = [line[0], line[line.length >> 1]];
+  if (kept.length === 2 && line.length > 3 && first !== undefined && far !== undefined) {
+    kept.splice(1, 0, [round(far[0]), round(far[1])]);
+  }
   return kept;
 };
 

@@ -27,6 +27,8 @@ export interface CornersAdvice {
   readonly now: CornersEffect;
   /** Slowed places that were looked at: of a big drawing a fair sample. */
   readonly places: number;
+  /** Whether it is known at which speed the controller begins to add power; else it is taken to begin at rest. */
+  readonly rampStart: 'known' | 'assumed';
 }
 
 /** A line as planned, and whether it loops. */
@@ -35,12 +37,19 @@ export interface PlannedLine {
   readonly loops: boolean;
 }
 
+/**
+ * Where nobody read the meter nobody knows from which setting on the tube fires: below this one many do not. Common
+ * practice, no source.
+ */
+const firesFromPct = 10;
+
 /** Slowed places that are tried at every power. */
 const mostPlaces = 800;
 
 /**
  * The power in corners with which the energy over the slowed stretches is nearest to that on the straight, among those that
- * leave no place weak; over whole per cents from where the tube fires up to the power at full speed. Equal powers leave
+ * leave no place weak; over whole per cents from where the tube fires (from 10 where its meter was not
+ * read) up to the power at full speed. Equal powers leave
  * none weak, so that there always is one; null where nothing is slowed or the tube is not known.
  *
  * @param holds whether a power in corners keeps the promise by what a corners card taught; absent: no card did.
@@ -61,14 +70,21 @@ export const powerInCorners = (
   if (equal === null || now === null || equal.places === 0) return null;
   let best = equal;
   const delivery = deliveryOf(machine);
-  for (let pct = Math.ceil(setting.powerPct - 1e-9) - 1; pct >= 1; pct -= 1) {
+  const least = machine.tubePoints === undefined ? firesFromPct : 1;
+  for (let pct = Math.ceil(setting.powerPct - 1e-9) - 1; pct >= least; pct -= 1) {
     if ((delivery(pct) ?? 0) <= 0) break;
     const tried = effect(pct);
     // Less power never makes a place stronger: from here on all are weak.
     if (tried === null || tried.weak || !holds(pct)) break;
     if (tried.unevenness < best.unevenness) best = tried;
   }
-  return { best: shown(best), equal: shown(equal), now: shown(now), places: equal.places };
+  return {
+    best: shown(best),
+    equal: shown(equal),
+    now: shown(now),
+    places: equal.places,
+    rampStart: machine.powerRampStartMmPerS === undefined ? 'assumed' : 'known',
+  };
 };
 
 type Tried = CornersEffect & { readonly weak: boolean; readonly places: number };

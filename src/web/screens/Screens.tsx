@@ -39,6 +39,12 @@ const MeterScreen = lazy(async () => ({
 const MotionScreen = lazy(async () => ({
   default: (await import('./motion/MotionScreen.tsx')).MotionScreen,
 }));
+const ProofScreen = lazy(async () => ({
+  default: (await import('./proof/ProofScreen.tsx')).ProofScreen,
+}));
+const EntryProofScreen = lazy(async () => ({
+  default: (await import('./proof/ProofScreen.tsx')).EntryProofScreen,
+}));
 const SheetScreen = lazy(async () => ({
   default: (await import('./sheet/SheetScreen.tsx')).SheetScreen,
 }));
@@ -85,12 +91,14 @@ export const Screens = () => (
       </Route>
       <Route path="/book/:id">{({ id }) => <EntryScreen key={id} id={id} />}</Route>
       <Route path="/book/:id/label">{({ id }) => <LabelScreen key={id} id={id} />}</Route>
+      <Route path="/book/:id/prove">{({ id }) => <EntryProofScreen key={id} entryId={id} />}</Route>
       <Route path="/check">
         <CheckScreen />
       </Route>
       <Route path="/study/:id/card/:code/check">
         {({ id, code }) => <CheckScreen key={code} studyId={id} code={code} />}
       </Route>
+      <Route path="/study/:id/prove">{({ id }) => <ProofScreen key={id} studyId={id} />}</Route>
       <Route path="/study/:id">{({ id }) => <StudyScreen key={id} id={id} />}</Route>
       <Route path="/study/:id/sheet">{({ id }) => <SheetScreen key={id} studyId={id} />}</Route>
       <Route path="/study/:id/describe">

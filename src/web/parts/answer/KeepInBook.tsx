@@ -61,6 +61,7 @@ export const KeepInBook = ({ study, answer, behind, step }: KeepInBookProps) => 
           <ActionLink href={`/book/${kept.id}`}>{words.openEntry}</ActionLink>
         </span>
       )}
+      <ActionLink href={`/study/${study.id}/prove`}>{words.prove}</ActionLink>
     </div>
   );
 };

@@ -49,6 +49,7 @@ export const answerText = {
     `Time of the cut alone, for a part with ${lengthWords(partLengthMm)} of cut.`,
   keepThis: (spot: Spot) => `Keep ${speedWords(spot.speedMmPerS)} in the book`,
   openEntry: 'Open it',
+  prove: 'Prove it on the drawing',
   kept: (spot: Spot) => `${speedWords(spot.speedMmPerS)} kept in the book.`,
   knives: 'Of 200 parts, how many may need a knife?',
   knifeOptions: { six: '6', two: '2', none: '0' },

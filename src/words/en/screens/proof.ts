@@ -1,3 +1,4 @@
+import type { Setting } from '../../../core/machine/setting.ts';
 import type { PlaceGroup } from '../../../core/proof/groupPlaces.ts';
 import type { CornersAdvice } from '../../../core/proof/powerInCorners.ts';
 import type { DrawingPromise, Expected, PartKind } from '../../../core/proof/promiseForParts.ts';
@@ -70,7 +71,7 @@ export const kindSentence = (kind: PartKind, outOf100: number): string => {
   const who = count === 1 ? 'One part' : `${String(count)} parts`;
   const weakest =
     marginChange < -0.005
-      ? `, whose weakest place cuts as if it ran ${asFaster(marginChange)} faster,`
+      ? `, whose weakest place cuts as if it ran ${asFaster(marginChange)} faster`
       : '';
   return `${who} with ${lengthWords(cutMm)} of cut${weakest}: this setting keeps ${inHundred(outOf100)} in 100, ${sureWords(surePct)} sure; ${onAverageInHundred(outOf100Mean)} in 100 on average.`;
 };
@@ -111,3 +112,67 @@ export const noPlaces = (slowed: number): string =>
   slowed === 0
     ? 'The head slows nowhere.'
     : `The head slows at ${counted(slowed, 'place')}, and none of them should hang or burn.`;
+
+/** The screen that carries a setting to a drawing. */
+export const proofText = {
+  title: 'Prove it on the drawing',
+  lead: (stock: string) =>
+    `Where the head will slow, and what that does to the promise on ${stock}. The drawing stays on this page.`,
+  pick: 'The drawing: SVG, DXF or G-code',
+  pickMore: 'Take another drawing',
+  setting: 'The setting',
+  minPower: 'Power in corners',
+  minPowerHint: 'Leave it empty where it is the same.',
+  startSpeed: 'Start speed',
+  startSpeedHint: 'Of the machine: at or below it, all is power in corners.',
+  passes: 'Passes',
+  noSetting: 'Say a speed and a power setting, or read a card first.',
+  cut: 'What is cut through?',
+  group: (name: string, lines: number, cutMm: number) =>
+    `${name === '' ? 'no layer' : name}: ${counted(lines, 'line')}, ${lengthWords(Math.round(cutMm))}`,
+  stages: {
+    reading: 'Reading the drawing…',
+    study: 'Reckoning the study…',
+    parts: 'Sorting outlines into parts…',
+    places: 'Running along every line…',
+    remarks: 'Looking for lines cut twice or too close…',
+    corners: 'Trying powers in corners…',
+    promise: 'Carrying the promise to the parts…',
+    time: 'Adding up the time…',
+  },
+  cancel: 'Stop',
+  broke: (what: string) => `The reckoning broke off (${what}). Please report this.`,
+  slows: 'Where it slows',
+  places: 'Place by place',
+  back: 'Back',
+  print: 'Print this page',
+  pictureLabel: (proof: Pick<DrawingProof, 'places' | 'drawing'>) =>
+    `The drawing with ${counted(proof.drawing.lines, 'line')}; ${counted(proof.places.groups.length, 'numbered kind of place', 'numbered kinds of places')}, told in the list beside it.`,
+  looks: {
+    'not-through': 'does not come through',
+    'may-hang': 'may hang',
+    'tips-burn': 'burns',
+    warm: 'more energy than the straight',
+    slow: 'slower, as strong',
+  },
+  simplified:
+    'Fine detail and the mildest places are left out of the picture; all of them are counted.',
+  more: (groups: number) => `And ${counted(groups, 'milder kind')} of place.`,
+  promise: 'The promise for this drawing',
+  noPromise: 'No promise for this drawing',
+  corners: 'Power in corners',
+  cornersSample: (places: number) => `Tried at ${counted(places, 'place')} of this drawing.`,
+  startUnknown:
+    'At which speed your controller begins to add power is not known; it is taken to begin at rest. Many begin higher: then more of the path, at worst all of it, runs on the power in corners. Look it up in the machine’s manual, or try it on one part.',
+  useCorners: (minPowerPct: number) => `See it with ${powerWords(minPowerPct)}`,
+  time: 'Time',
+  assumed:
+    'How your machine moves is not known: places and time are reckoned with a common one. Time a few jobs and it becomes yours.',
+  remarks: 'The drawing itself',
+  estimate:
+    'All of this is reckoned, not seen. Cut one part and look at its back before you cut the sheet.',
+  entryGone:
+    'The sheet that this setting came from is no longer here: there is nothing to prove it by.',
+  used: ({ speedMmPerS, powerPct, minPowerPct, passes }: Setting) =>
+    `${speedWords(speedMmPerS)}, ${powerWords(powerPct)}${minPowerPct === undefined || minPowerPct === powerPct ? '' : `, ${powerWords(minPowerPct)} in corners`}${passes === 1 ? '' : `, ${String(passes)} passes`}`,
+};

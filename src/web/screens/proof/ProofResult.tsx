@@ -1,0 +1,142 @@
+import type { ProofOnDrawing } from '../../../app/proveOnDrawing.ts';
+import {
+  cornersSentences,
+  drawingSentence,
+  kindSentence,
+  neverSentence,
+  noPlaces,
+  placeSentence,
+  promiseSentences,
+  proofText as words,
+  timeSentence,
+} from '../../../words/en/screens/proof.ts';
+import { Action } from '../../parts/action/Action.tsx';
+import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
+import { Section } from '../../parts/page/Page.tsx';
+import { CutGroups } from './CutGroups.tsx';
+import { ProofPicture } from './ProofPicture.tsx';
+
+export interface ProofResultProps {
+  readonly name: string;
+  readonly proof: ProofOnDrawing;
+  /** The proof is older than what is asked now. */
+  readonly isBehind: boolean;
+  readonly leaveOut: readonly string[];
+  readonly onCut: (leaveOut: readonly string[]) => void;
+  readonly onCorners: (minPowerPct: number) => void;
+}
+
+/** What a setting will do to a drawing: the picture with its places, the promise, the corners, the time. */
+export const ProofResult = (props: ProofResultProps) => {
+  const { name, proof, isBehind, leaveOut, onCut, onCorners } = props;
+  return (
+    <div className="proof-result" aria-busy={isBehind}>
+      <div className="proof-left">
+        <Section title={words.slows}>
+          <p className="soft">
+            {name}: {drawingSentence(proof)} {words.used(proof.setting)}.
+          </p>
+          <ProofPicture proof={proof} />
+        </Section>
+        <CutGroups groups={proof.groups} leaveOut={leaveOut} onCut={onCut} />
+      </div>
+      <div className="proof-right">
+        <Places proof={proof} />
+        <Promise_ proof={proof} />
+        <Corners proof={proof} onCorners={onCorners} />
+        <Section title={words.time}>
+          <p className="figure-text">{timeSentence(proof)}</p>
+          {proof.motion === 'assumed' ? <p className="soft small">{words.assumed}</p> : null}
+        </Section>
+        <Remarks proof={proof} />
+        <Notice tone="care">
+          <p>{words.estimate}</p>
+        </Notice>
+      </div>
+    </div>
+  );
+};
+
+const Places = ({ proof }: { readonly proof: ProofOnDrawing }) => {
+  const { places, neverAtSpeed, setting } = proof;
+  return (
+    <Section title={words.places}>
+      {places.groups.length === 0 ? (
+        <p>{noPlaces(places.slowed)}</p>
+      ) : (
+        <ol className="proof-places">
+          {places.groups.map((group) => (
+            <li key={group.number}>
+              <span aria-hidden="true" className={`proof-number proof-mark-${group.verdict}`}>
+                {group.number}
+              </span>
+              <span>{placeSentence(group, setting.speedMmPerS)}</span>
+            </li>
+          ))}
+        </ol>
+      )}
+      {places.groupsLeftOut > 0 ? <p className="soft">{words.more(places.groupsLeftOut)}</p> : null}
+      {neverAtSpeed === undefined ? null : <p>{neverSentence(neverAtSpeed)}</p>}
+    </Section>
+  );
+};
+
+const Promise_ = ({ proof: { promise, noPromise } }: { readonly proof: ProofOnDrawing }) => {
+  if (promise === undefined) {
+    return noPromise === undefined ? null : (
+      <Section title={words.noPromise}>
+        <ProblemNotice problem={noPromise} tone="care" />
+      </Section>
+    );
+  }
+  const [knives, flaws] = promiseSentences(promise);
+  return (
+    <Section title={words.promise}>
+      <p className="proof-promise">{knives}</p>
+      <ul className="proof-kinds">
+        {promise.kinds.map((kind, i) => (
+          <li key={i}>{kindSentence(kind, promise.outOf100)}</li>
+        ))}
+      </ul>
+      <p className="soft">{flaws}</p>
+    </Section>
+  );
+};
+
+const Corners = ({
+  proof: { corners, setting },
+  onCorners,
+}: Pick<ProofResultProps, 'proof' | 'onCorners'>) => {
+  if (corners === undefined) return null;
+  const { best, places, rampStart } = corners;
+  return (
+    <Section title={words.corners}>
+      {cornersSentences(corners, setting.powerPct).map((sentence) => (
+        <p key={sentence}>{sentence}</p>
+      ))}
+      {rampStart === 'assumed' ? <p className="soft small">{words.startUnknown}</p> : null}
+      <p className="soft small">{words.cornersSample(places)}</p>
+      {best.minPowerPct === (setting.minPowerPct ?? setting.powerPct) ? null : (
+        <div className="actions">
+          <Action onPress={() => onCorners(best.minPowerPct)}>
+            {words.useCorners(best.minPowerPct)}
+          </Action>
+        </div>
+      )}
+    </Section>
+  );
+};
+
+const Remarks = ({ proof: { remarks, noticed } }: { readonly proof: ProofOnDrawing }) => {
+  const all = [...remarks, ...noticed];
+  if (all.length === 0) return null;
+  return (
+    <Section title={words.remarks}>
+      <div className="stack">
+        {all.map((remark, i) => (
+          <ProblemNotice key={`${remark.code}${String(i)}`} problem={remark} tone="care" />
+        ))}
+      </div>
+    </Section>
+  );
+};

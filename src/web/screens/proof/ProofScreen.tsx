@@ -1,0 +1,168 @@
+import { useMemo, useState } from 'react';
+import type { Machine } from '../../../core/machine/machine.ts';
+import type { Setting } from '../../../core/machine/setting.ts';
+import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { toCutStudy } from '../../../core/study/toCutStudy.ts';
+import { proofText as words } from '../../../words/en/screens/proof.ts';
+import { shellText } from '../../../words/en/screens/shell.ts';
+import { studyText } from '../../../words/en/screens/study.ts';
+import { Action, ActionLink } from '../../parts/action/Action.tsx';
+import { settingToKeep } from '../../parts/answer/KeepInBook.tsx';
+import { Cautions } from '../../parts/cautions/Cautions.tsx';
+import { FilePick } from '../../parts/file/FilePick.tsx';
+import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
+import { Page } from '../../parts/page/Page.tsx';
+import { useBookEntry } from '../../state/queries.ts';
+import { useAnswer } from '../../state/useAnswer.ts';
+import { useProof } from '../../state/useProof.ts';
+import { rememberedMachine, rememberMachine } from '../../state/useMachine.ts';
+import { withOptional } from '../../state/withOptional.ts';
+import { useStudy, useWorkshop } from '../../state/workshop.tsx';
+import { ProofResult } from './ProofResult.tsx';
+import { ProofSetting } from './ProofSetting.tsx';
+import { ProvingBar } from './ProvingBar.tsx';
+import './proof.css';
+
+const acts = ['unattended', 'card', 'always'] as const;
+
+/** Proves a study's setting, one step surer than its answer to begin with, on a drawing. */
+export const ProofScreen = ({ studyId }: { readonly studyId: string }) => {
+  const { study, loading } = useStudy(studyId);
+  if (study !== undefined)
+    return <Prove study={study} kept={undefined} back={`/study/${studyId}`} />;
+  return <Missing loading={loading} />;
+};
+
+/** Proves a kept setting by the sheet that it came from. */
+export const EntryProofScreen = ({ entryId }: { readonly entryId: string }) => {
+  const { data, isPending } = useBookEntry(entryId);
+  if (data === undefined) return <Missing loading={isPending} />;
+  const { entry } = data;
+  return <OfEntry entryId={entryId} studyId={entry.cameFrom.studyId} setting={entry.setting} />;
+};
+
+const OfEntry = (props: { entryId: string; studyId: string; setting: Setting }) => {
+  const { study, loading } = useStudy(props.studyId);
+  if (study === undefined) return <Missing loading={loading} />;
+  return <Prove study={study} kept={props.setting} back={`/book/${props.entryId}`} />;
+};
+
+const Missing = ({ loading }: { readonly loading: boolean }) =>
+  loading ? (
+    <p className="page-wait">{shellText.loading}</p>
+  ) : (
+    <Page title={words.title} lead={words.entryGone}>
+      <div className="actions">
+        <ActionLink href="/">{shellText.toStart}</ActionLink>
+      </div>
+    </Page>
+  );
+
+interface Drawing {
+  readonly name: string;
+  readonly text: string;
+}
+
+interface ProveProps {
+  readonly study: Study;
+  /** The kept setting that is proven; undefined: the study's answer is. */
+  readonly kept: Setting | undefined;
+  readonly back: string;
+}
+
+const Prove = ({ study, kept, back }: ProveProps) => {
+  const { keeper } = useWorkshop();
+  const { answer, earlier } = useAnswer(study, { from: 'any-sheet' });
+  const [drawing, setDrawing] = useState<Drawing>();
+  const [typed, setTyped] = useState<{ readonly setting: Setting | undefined }>();
+  const [leaveOut, setLeaveOut] = useState<readonly string[]>([]);
+  // Counts what was said elsewhere than in the form, so that the form shows it.
+  const [told, setTold] = useState(0);
+  const surer = answer === undefined ? undefined : settingToKeep(study, answer, 'surer');
+  const meant = typed === undefined ? (kept ?? surer) : typed.setting;
+  // The same setting is the same question, however often the answer is reckoned anew.
+  const key = meant === undefined ? '' : JSON.stringify(meant);
+  const { sheets } = earlier;
+  const question = useMemo(
+    () =>
+      drawing === undefined || key === ''
+        ? undefined
+        : {
+            text: drawing.text,
+            study: toCutStudy(study),
+            earlier: sheets,
+            setting: JSON.parse(key) as Setting,
+            leaveOut,
+          },
+    [drawing, key, study, sheets, leaveOut],
+  );
+  const { stage, proof, broke, stop } = useProof(question);
+  const changeStart = (startMmPerS: number | undefined): void => {
+    const told = (machine: Machine): Machine =>
+      withOptional(machine, 'powerRampStartMmPerS', startMmPerS);
+    keeper.make({ kind: 'head', studyId: study.id, head: { machine: told(study.machine) } });
+    const known = rememberedMachine();
+    if (known !== undefined && known.name === study.machine.name) rememberMachine(told(known));
+  };
+  const { material } = study.stock;
+  const stock = studyText.stock(
+    material,
+    stockThicknessMm(study.stock),
+    study.stock.thicknessReadingsMm.length > 0,
+  );
+  return (
+    <Page title={words.title} lead={words.lead(stock)} width="wide">
+      <div className="proof-ask">
+        <FilePick
+          label={drawing === undefined ? words.pick : words.pickMore}
+          accept=".svg,.dxf,.gcode,.nc,.gc,.txt"
+          onText={(name, text) => {
+            setLeaveOut([]);
+            setDrawing({ name, text });
+          }}
+        />
+        {meant === undefined && typed === undefined && answer === undefined ? null : (
+          <ProofSetting
+            key={`${JSON.stringify(kept ?? surer)} ${String(told)}`}
+            setting={meant}
+            onChange={(setting) => setTyped({ setting })}
+            startMmPerS={study.machine.powerRampStartMmPerS}
+            onStart={changeStart}
+          />
+        )}
+      </div>
+      {meant === undefined && drawing !== undefined ? (
+        <Notice tone="care">
+          <p>{words.noSetting}</p>
+        </Notice>
+      ) : null}
+      <ProvingBar stage={stage} onStop={stop} />
+      {broke === undefined ? null : (
+        <Notice tone="stop">
+          <p>{words.broke(broke)}</p>
+        </Notice>
+      )}
+      {proof === undefined || drawing === undefined ? null : proof.ok ? (
+        <ProofResult
+          name={drawing.name}
+          proof={proof.value}
+          isBehind={stage !== undefined}
+          leaveOut={leaveOut}
+          onCut={setLeaveOut}
+          onCorners={(minPowerPct) => {
+            setTyped({ setting: { ...proof.value.setting, minPowerPct } });
+            setTold(told + 1);
+          }}
+        />
+      ) : (
+        <ProblemNotice problem={proof.problem} tone="stop" />
+      )}
+      <Cautions acts={acts} brief />
+      <div className="actions">
+        <ActionLink href={back}>{words.back}</ActionLink>
+        {proof?.ok === true ? <Action onPress={() => print()}>{words.print}</Action> : null}
+      </div>
+    </Page>
+  );
+};

@@ -1,0 +1,106 @@
+import { useState } from 'react';
+import type { Setting } from '../../../core/machine/setting.ts';
+import { powerWords, speedWords } from '../../../words/en/figures.ts';
+import { proofText as words } from '../../../words/en/screens/proof.ts';
+import { settingText } from '../../../words/en/screens/setting.ts';
+import { CountField } from '../../parts/quantity/CountField.tsx';
+import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
+import { readPower, readSpeed } from '../../parts/quantity/readers.ts';
+
+export interface ProofSettingProps {
+  /** What to begin with. */
+  readonly setting: Setting | undefined;
+  /** A whole setting, or undefined while speed or power is missing. */
+  readonly onChange: (setting: Setting | undefined) => void;
+  /** The speed at which the controller begins to add power: a value of the machine. */
+  readonly startMmPerS: number | undefined;
+  readonly onStart: (startMmPerS: number | undefined) => void;
+}
+
+interface Draft {
+  readonly speedMmPerS: number | undefined;
+  readonly powerPct: number | undefined;
+  readonly minPowerPct: number | undefined;
+  readonly passes: number;
+}
+
+/** All of a setting that a drawing's corners depend on. */
+export const ProofSetting = ({ setting, onChange, startMmPerS, onStart }: ProofSettingProps) => {
+  const [draft, setDraft] = useState<Draft>({
+    speedMmPerS: setting?.speedMmPerS,
+    powerPct: setting?.powerPct,
+    minPowerPct: setting?.minPowerPct,
+    passes: setting?.passes ?? 1,
+  });
+  const change = (part: Partial<Draft>): void => {
+    const next = { ...draft, ...part };
+    setDraft(next);
+    onChange(wholeSetting(next, setting));
+  };
+  return (
+    <fieldset className="proof-setting">
+      <legend className="field-label">{words.setting}</legend>
+      <div className="field-row">
+        <QuantityField
+          label={settingText.speed}
+          optional
+          value={draft.speedMmPerS}
+          show={speedWords}
+          parse={readSpeed}
+          onChange={(speedMmPerS) => change({ speedMmPerS })}
+        />
+        <QuantityField
+          label={settingText.power}
+          optional
+          value={draft.powerPct}
+          show={powerWords}
+          parse={readPower}
+          onChange={(powerPct) => change({ powerPct })}
+        />
+        <QuantityField
+          label={words.minPower}
+          optional
+          hint={words.minPowerHint}
+          value={draft.minPowerPct}
+          show={powerWords}
+          parse={readPower}
+          onChange={(minPowerPct) => change({ minPowerPct })}
+        />
+        <QuantityField
+          label={words.startSpeed}
+          optional
+          hint={words.startSpeedHint}
+          value={startMmPerS}
+          show={speedWords}
+          parse={readSpeed}
+          onChange={onStart}
+        />
+        <CountField
+          label={words.passes}
+          value={draft.passes}
+          least={1}
+          most={9}
+          onChange={(passes) => change({ passes })}
+        />
+      </div>
+    </fieldset>
+  );
+};
+
+/** A controller takes no more in the corners than at full speed. */
+const wholeSetting = (
+  { speedMmPerS, powerPct, minPowerPct, passes }: Draft,
+  before: Setting | undefined,
+): Setting | undefined => {
+  if (speedMmPerS === undefined || powerPct === undefined || speedMmPerS <= 0 || powerPct <= 0) {
+    return undefined;
+  }
+  const { air } = before ?? {};
+  return {
+    speedMmPerS,
+    powerPct,
+    ...(minPowerPct === undefined ? {} : { minPowerPct: Math.min(minPowerPct, powerPct) }),
+    passes,
+    ...(air === undefined ? {} : { air }),
+  };
+};

@@ -1,0 +1,23 @@
+import { provingStages, type ProvingStage } from '../../../app/proveOnDrawing.ts';
+import { proofText as words } from '../../../words/en/screens/proof.ts';
+import { Action } from '../../parts/action/Action.tsx';
+
+export interface ProvingBarProps {
+  readonly stage: ProvingStage | undefined;
+  readonly onStop: () => void;
+}
+
+/** How far the work is, and a way to end it. */
+export const ProvingBar = ({ stage, onStop }: ProvingBarProps) => (
+  <div role="status" className="proof-bar" hidden={stage === undefined}>
+    {stage === undefined ? null : (
+      <>
+        <label className="proof-progress">
+          <span>{words.stages[stage]}</span>
+          <progress max={provingStages.length} value={provingStages.indexOf(stage) + 0.5} />
+        </label>
+        <Action onPress={onStop}>{words.cancel}</Action>
+      </>
+    )}
+  </div>
+);
