@@ -4,10 +4,9 @@ import type { Toolpath } from '../core/filecheck/toolpath.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import { parseCardFile } from '../formats/cardFile.ts';
 import type { MachineFile } from '../formats/machineFile.ts';
-import { readToolpath } from '../formats/readToolpath.ts';
-import { readTextFile } from '../host/files.ts';
 import { problemInWords } from '../words/words.ts';
 import { printJson, printRefusal, type ExitCode } from './output.ts';
+import { readDrawing } from './readDrawing.ts';
 import { readMachine, readNamed } from './readNamed.ts';
 
 interface CheckOptions {
@@ -35,9 +34,7 @@ const check = async (
   if (!card.ok) return card;
   const machine = await readMachine(options.machine);
   if (!machine.ok) return machine;
-  const text = await readTextFile(file);
-  if (!text.ok) return text;
-  const toolpath = readToolpath(text.value);
+  const toolpath = await readDrawing(file);
   if (!toolpath.ok) return toolpath;
   const scale = machine.value?.sAtFullPower ?? toolpath.value.sAtFullPower;
   const scaled = { ...toolpath.value, ...(scale === undefined ? {} : { sAtFullPower: scale }) };

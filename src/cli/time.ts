@@ -6,11 +6,10 @@ import { done, type Outcome } from '../core/problem.ts';
 import { lengthMm } from '../core/path/polyline.ts';
 import { parseDuration } from '../core/units/duration.ts';
 import { parseCardFile } from '../formats/cardFile.ts';
-import { readToolpath } from '../formats/readToolpath.ts';
-import { readTextFile } from '../host/files.ts';
 import { typingVerdictWords } from '../words/en/typingVerdict.ts';
 import { problemInWords } from '../words/words.ts';
 import { printJson, printRefusal, type ExitCode } from './output.ts';
+import { readDrawing } from './readDrawing.ts';
 import { readMachine, readNamed } from './readNamed.ts';
 import { refuse } from './refuse.ts';
 
@@ -49,9 +48,7 @@ const timeFile = async (file: string, options: TimeOptions): Promise<Outcome<Tim
   if (!described.ok) return described;
   const card = await readNamed(options.card, parseCardFile);
   if (!card.ok) return card;
-  const text = await readTextFile(file);
-  if (!text.ok) return text;
-  const toolpath = readToolpath(text.value);
+  const toolpath = await readDrawing(file);
   if (!toolpath.ok) return toolpath;
   const machine: Machine = described.value?.machine ?? undescribedMachine;
   return done({
@@ -118,6 +115,8 @@ const bearsOnTime: ReadonlySet<string> = new Set([
   'check-text-not-lines',
   'check-unseen-cut',
   'check-hidden-left-out',
+  'check-paper-left-out',
+  'check-curve-guessed',
   'check-units-assumed',
   'check-units-unsaid',
 ]);

@@ -1,31 +1,30 @@
 import type { Toolpath } from '../core/filecheck/toolpath.ts';
 import type { Outcome } from '../core/problem.ts';
-import { readDxf } from './dxf/readDxf.ts';
-import { readGcode } from './gcode/readGcode.ts';
-import { readingLimits } from './readingLimits.ts';
-import { readSvg } from './svg/readSvg.ts';
+import { refuseBySize } from './drawingSize.ts';
+import { dxfReading } from './dxf/readDxf.ts';
+import { gcodeReading } from './gcode/readGcode.ts';
+import { finish, type Reading, type ReadingOptions } from './reading.ts';
 import { refuseDrawing } from './refuseDrawing.ts';
+import { svgReading } from './svg/readSvg.ts';
 
 /**
  * Reads a file for the machine by what is in it, whatever its name. Refuses: `drawing-too-big`, `drawing-kind-unknown`,
- * and what the readers refuse.
+ * and what the readers refuse. Whoever has a file rather than its text asks `refuseBySize` first.
  */
-export const readToolpath = (text: string): Outcome<Toolpath> => {
-  if (text.length > readingLimits.signs) {
-    return refuseDrawing('drawing-too-big', {
-      megabytes: Math.round(text.length / 1e6),
-      most: readingLimits.signs / 1e6,
-    });
-  }
-  const head = text
-    .slice(0, 4000)
-    .replace(/^\uFEFF/, '')
-    .trimStart();
-  if (head.startsWith('<')) return readSvg(text.replace(/^\uFEFF/, ''));
-  if (/^(999\s[^\n]*\n\s*)*0\s*\r?\n\s*SECTION/.test(head)) return readDxf(text);
-  if (looksLikeGcode(head)) return readGcode(text);
+export const readToolpath = (text: string, options: ReadingOptions = {}): Outcome<Toolpath> =>
+  finish(toolpathReading(text, options));
+
+/** The same in steps, for whoever shows how far it is, pauses or stops: `readInSteps`. */
+export function* toolpathReading(text: string, options: ReadingOptions = {}): Reading {
+  const tooBig = refuseBySize(text.length);
+  if (tooBig !== undefined) return tooBig;
+  const bare = text.startsWith('\uFEFF') ? text.slice(1) : text;
+  const head = bare.slice(0, 4000).trimStart();
+  if (head.startsWith('<')) return yield* svgReading(bare.trimStart(), options);
+  if (/^(999\s[^\n]*\n\s*)*0\s*\r?\n\s*SECTION/.test(head)) return yield* dxfReading(bare, options);
+  if (looksLikeGcode(head)) return yield* gcodeReading(bare, options);
   return refuseDrawing('drawing-kind-unknown');
-};
+}
 
 /** One of the first lines is a word of a program, a comment or a percent sign, and none is a sign of something else. */
 const looksLikeGcode = (head: string): boolean => {

@@ -1,13 +1,15 @@
 /** What a file for a small laser may hold. Beyond this it is a slip or an attack, and reading stops. */
 export const readingLimits = {
-  /** Signs of text. */
-  signs: 40_000_000,
-  /** Points of all lines. */
+  /** Of the file; the signs of its text are no more than that. */
+  bytes: 40_000_000,
+  /** Points of all lines; moves and comments of a program. */
   points: 2_000_000,
   /** Elements or entities, copies included. */
   parts: 500_000,
+  /** Signs of one line of a program, whose standard allows 256. */
+  lineSigns: 10_000,
   /** Signs of path data, read anew for every copy. */
-  dataSigns: 120_000_000,
+  dataSigns: 45_000_000,
   /** Groups within groups, copies within copies. */
   depth: 200,
   /** Distance from zero, mm. */

@@ -1,4 +1,4 @@
-import { mkdir, readFile, writeFile } from 'node:fs/promises';
+import { mkdir, readFile, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { text } from 'node:stream/consumers';
 import { done, refused, type Outcome, type Problem } from '../core/problem.ts';
@@ -15,6 +15,15 @@ export const readStdin = async (): Promise<Outcome<string>> => {
 export const readTextFile = async (path: string): Promise<Outcome<string>> => {
   try {
     return done(await readFile(fromWhereCalled(path), 'utf8'));
+  } catch {
+    return refuse('file-not-found', { file: path });
+  }
+};
+
+/** Bytes of a file that a person named. Refuses: `file-not-found`. */
+export const sizeOfFile = async (path: string): Promise<Outcome<number>> => {
+  try {
+    return done((await stat(fromWhereCalled(path))).size);
   } catch {
     return refuse('file-not-found', { file: path });
   }

@@ -22,10 +22,21 @@ const mGroups: Readonly<Record<string, readonly number[]>> = {
 /** Mist and flood may both be on; off goes with neither. */
 const coolantWords = [7, 8, 9];
 
+/** Looked up for every word of a program, so by one step rather than by search. */
+const byValue = (
+  groups: Readonly<Record<string, readonly number[]>>,
+): ReadonlyMap<number, string> =>
+  new Map(
+    Object.entries(groups).flatMap(([name, values]) =>
+      values.map((value): [number, string] => [value, name]),
+    ),
+  );
+const ofG = byValue(gGroups);
+const ofM = byValue({ ...mGroups, coolant: coolantWords });
+
 export const groupOf = ({ letter, value }: GcodeWord): string | undefined => {
-  const groups = letter === 'G' ? gGroups : letter === 'M' ? mGroups : {};
-  const found = Object.entries(groups).find(([, values]) => values.includes(value));
-  return found?.[0] ?? (letter === 'M' && coolantWords.includes(value) ? 'coolant' : undefined);
+  if (letter === 'G') return ofG.get(value);
+  return letter === 'M' ? ofM.get(value) : undefined;
 };
 
 /** What the report forbids on one line: two words of a group, any other letter twice. */

@@ -71,7 +71,7 @@ const inheritedSettings = (
     if (name === undefined || seen.has(name)) continue;
     seen.add(name);
     const says = (lineNumbers: ReadonlySet<number>): boolean =>
-      [...lineNumbers].some((n) => n > line.where - 4 && n <= line.where);
+      [0, 1, 2, 3].some((above) => lineNumbers.has(line.where - above));
     if (!says(saysFeed) || !says(saysPower)) {
       return [
         remark('check-setting-inherited', {

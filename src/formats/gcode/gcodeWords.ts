@@ -18,7 +18,7 @@ export interface LineError {
   readonly why: string;
 }
 
-const wordPattern = /^([a-z])([+-]?(?:\d+\.?\d*|\.\d+))/i;
+const wordPattern = /[a-z][+-]?(?:\d+\.?\d*|\.\d+)/iy;
 
 /** Nothing on a bed is further away, in mm or inches, and no controller counts higher. */
 const greatest = 1e7;
@@ -30,20 +30,18 @@ const greatest = 1e7;
 export const takeApart = (text: string): GcodeLine | LineError => {
   const { code, comments, error } = splitComments(text);
   if (error !== undefined) return { why: error };
-  const bare = code.replaceAll(/\s/g, '');
+  const bare = /\s/.test(code) ? code.replaceAll(/\s/g, '') : code;
   if (bare === '%') return { words: [], comments, deletable: false, percent: true };
   const deletable = bare.startsWith('/');
-  let rest = deletable ? bare.slice(1) : bare;
   const words: GcodeWord[] = [];
-  while (rest !== '') {
-    const found = wordPattern.exec(rest);
-    if (found === null) return { why: `cannot read ${JSON.stringify(rest.slice(0, 20))}` };
-    const [whole, letter = '', number = ''] = found;
-    const value = Number(number);
-    if (!(Math.abs(value) <= greatest))
-      return { why: `${letter.toUpperCase()} is beyond all bounds` };
-    words.push({ letter: letter.toUpperCase(), value });
-    rest = rest.slice(whole.length);
+  for (let at = deletable ? 1 : 0; at < bare.length; at = wordPattern.lastIndex) {
+    wordPattern.lastIndex = at;
+    if (!wordPattern.test(bare))
+      return { why: `cannot read ${JSON.stringify(bare.slice(at, at + 20))}` };
+    const letter = bare.charAt(at).toUpperCase();
+    const value = Number(bare.slice(at + 1, wordPattern.lastIndex));
+    if (!(Math.abs(value) <= greatest)) return { why: `${letter} is beyond all bounds` };
+    words.push({ letter, value });
   }
   return { words, comments, deletable, percent: false };
 };
@@ -55,6 +53,7 @@ interface Split {
 }
 
 const splitComments = (text: string): Split => {
+  if (!/[();]/.test(text)) return { code: text, comments: [] };
   const comments: string[] = [];
   let code = '';
   let comment: string | undefined;

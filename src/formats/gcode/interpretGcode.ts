@@ -1,3 +1,5 @@
+import { finish } from '../reading.ts';
+import { readingLimits } from '../readingLimits.ts';
 import { resolveArc, type PlaneArc } from './gcodeArc.ts';
 import { arcLetters, axisLetters, LineWords, each, passedOver } from './lineWords.ts';
 import { conflictIn, groupOf } from './gcodeModes.ts';
@@ -25,25 +27,61 @@ type Outcome =
  * 6556, 2000), as far as a laser needs it: motion, arcs in three planes, units, distance and feed modes, offsets by G92,
  * spindle words as beam, coolant words as air. Words that it does not know are noted and passed over. O(lines).
  */
-export const interpretGcode = (text: string, options: Options = {}): Outcome => {
+export const interpretGcode = (text: string, options: Options = {}): Outcome =>
+  finish(interpreting(text, options));
+
+/** The same in steps that yield the share that is done. Ends where a program has more moves and comments than any. */
+export function* interpreting(
+  text: string,
+  options: Options = {},
+): Generator<number, Outcome, undefined> {
   const run = new Run(options.startUnits ?? 'G21');
-  const lines = text.split(/\r\n|\n|\r/);
-  const firstLine = lines.findIndex((line) => line.trim() !== '');
-  const delimited = lines[firstLine]?.trim() === '%';
-  for (const [i, source] of lines.entries()) {
+  let delimited: boolean | undefined;
+  for (const { number, source, end } of linesOf(text)) {
+    if (number % linesAStep === 0) yield end / text.length;
+    if (source.length > readingLimits.lineSigns) return run.failed(number, 'too long a line');
+    const isFirst = delimited === undefined && source.trim() !== '';
+    if (isFirst) delimited = source.trim() === '%';
     const line = takeApart(source);
-    const number = i + 1;
     if ('why' in line) return run.failed(number, line.why);
     if (line.percent) {
-      if (delimited && i > firstLine) break;
+      if (delimited === true && !isFirst) break;
       continue;
     }
     const wrong = run.carryOut(number, line, options.blockDeleteOn ?? true);
     if (wrong !== undefined) return run.failed(number, wrong);
+    if (run.noted > readingLimits.points)
+      return run.failed(
+        number,
+        `more than ${String(readingLimits.points)} moves, comments or settings`,
+      );
     if (run.ended) break;
   }
   return { ok: true, program: run.program() };
-};
+}
+
+const linesAStep = 2000;
+
+interface SourceLine {
+  /** From 1. */
+  readonly number: number;
+  readonly source: string;
+  /** Where it ends in the text. */
+  readonly end: number;
+}
+
+/** Lines ended in any of the three ways, one at a time. */
+function* linesOf(text: string): Generator<SourceLine, void, undefined> {
+  const ending = /\r\n|\n|\r/g;
+  let at = 0;
+  for (let number = 1; ; number += 1) {
+    const found = ending.exec(text);
+    const end = found?.index ?? text.length;
+    yield { number, source: text.slice(at, end), end };
+    if (found === null) return;
+    at = ending.lastIndex;
+  }
+}
 
 const inch = 25.4;
 const planes: Readonly<
@@ -93,6 +131,18 @@ class Run {
 
   get ended(): boolean {
     return this.#end !== null;
+  }
+
+  /** How many are kept of whatever there is most of. */
+  get noted(): number {
+    return Math.max(
+      this.#moves.length,
+      this.#comments.length,
+      this.#dwells.length,
+      this.#unknown.length,
+      this.#saysFeed.size,
+      this.#saysPower.size,
+    );
   }
 
   failed(line: number, why: string): Outcome {

@@ -7,6 +7,8 @@ import type { SvgNode } from './svgTree.ts';
 
 /** What an element says by itself. */
 export interface Own {
+  /** Nothing that holds for what is in it. */
+  readonly plain: boolean;
   readonly style: Style;
   readonly matrix: Matrix;
   /** A transform that cannot be read. */
@@ -32,11 +34,13 @@ export class Owns {
     const style = this.#sheet.styleOf(node.name, node.attributes);
     const said = style.transform?.replaceAll(/px|deg/g, '') ?? node.attributes['transform'];
     const matrix = said === undefined || said === 'none' ? unchanged : readTransform(said);
+    const layer: Own['layer'] = node.name === 'g' ? layerOf(node) : {};
     const own = {
+      plain: Object.keys(style).length === 0 && matrix === unchanged && layer.layer === undefined,
       style,
       matrix: matrix ?? unchanged,
       ...(matrix === undefined ? { slip: `transform ${(said ?? '').slice(0, 40)}` } : {}),
-      layer: node.name === 'g' ? layerOf(node) : {},
+      layer,
       words: node.name === 'text' ? wordsOf(node).replaceAll(/\s+/g, ' ').trim().slice(0, 40) : '',
     };
     this.#known.set(node, own);

@@ -49,7 +49,9 @@ export const outermost = (page: Pick<SvgState, 'matrix' | 'view'>): SvgState => 
 });
 
 /** What holds within an element, from what holds around it and what it says itself. */
-export const within = (outer: SvgState, node: SvgNode, { style, matrix, layer }: Own): SvgState => {
+export const within = (outer: SvgState, node: SvgNode, own: Own): SvgState => {
+  if (own.plain) return { ...outer, depth: outer.depth + 1 };
+  const { style, matrix, layer } = own;
   return {
     ...outer,
     matrix: matrix === unchanged ? outer.matrix : times(outer.matrix, matrix),

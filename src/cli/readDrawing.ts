@@ -1,0 +1,15 @@
+import type { Toolpath } from '../core/filecheck/toolpath.ts';
+import type { Outcome } from '../core/problem.ts';
+import { refuseBySize } from '../formats/drawingSize.ts';
+import { readToolpath } from '../formats/readToolpath.ts';
+import { readTextFile, sizeOfFile } from '../host/files.ts';
+
+/** A drawing or program that a person named; one that is too big is refused before any of it is read. */
+export const readDrawing = async (file: string): Promise<Outcome<Toolpath>> => {
+  const bytes = await sizeOfFile(file);
+  if (!bytes.ok) return bytes;
+  const tooBig = refuseBySize(bytes.value);
+  if (tooBig !== undefined) return tooBig;
+  const text = await readTextFile(file);
+  return text.ok ? readToolpath(text.value) : text;
+};
