@@ -42,9 +42,6 @@ const MotionScreen = lazy(async () => ({
 const ProofScreen = lazy(async () => ({
   default: (await import('./proof/ProofScreen.tsx')).ProofScreen,
 }));
-const EntryProofScreen = lazy(async () => ({
-  default: (await import('./proof/ProofScreen.tsx')).EntryProofScreen,
-}));
 const SheetScreen = lazy(async () => ({
   default: (await import('./sheet/SheetScreen.tsx')).SheetScreen,
 }));
@@ -91,7 +88,7 @@ export const Screens = () => (
       </Route>
       <Route path="/book/:id">{({ id }) => <EntryScreen key={id} id={id} />}</Route>
       <Route path="/book/:id/label">{({ id }) => <LabelScreen key={id} id={id} />}</Route>
-      <Route path="/book/:id/prove">{({ id }) => <EntryProofScreen key={id} entryId={id} />}</Route>
+      <Route path="/book/:id/prove">{({ id }) => <ProofScreen key={id} entryId={id} />}</Route>
       <Route path="/check">
         <CheckScreen />
       </Route>

@@ -7,21 +7,18 @@ export const proofWords = {
       p('count') === '1'
         ? `An outline does not close: its ends are ${p('gapMm')} mm apart.`
         : `${p('count')} outlines do not close: their ends are up to ${p('gapMm')} mm apart.`,
-    remedy: () =>
-      'What is not cut does not come out. Close them in the drawing, or leave them if they are meant as slits.',
+    remedy: () => 'Close them in the drawing, unless they are meant as slits.',
   },
   'proof-in-pieces': {
     message: (p) =>
       p('count') === '1'
         ? `An outline is drawn in ${p('pieces')} pieces: the head stops where they meet.`
         : `${p('count')} outlines are drawn in ${p('pieces')} pieces: the head stops where they meet.`,
-    remedy: () =>
-      'Join the pieces in the drawing: every stop costs time, and leaves a burnt or an uncut spot.',
+    remedy: () => 'Join the pieces in the drawing: every stop costs time and leaves a mark.',
   },
   'proof-cut-twice': {
     message: (p) => `${p('lengthMm')} mm of line lie on other lines: they are cut twice.`,
-    remedy: () =>
-      'Delete the lines that are drawn twice. A second pass over the same line chars it, and can set it alight.',
+    remedy: () => 'Delete what is drawn twice: a second pass chars, and can set alight.',
   },
   'proof-outside-first': {
     message: (p) =>
@@ -29,18 +26,17 @@ export const proofWords = {
         ? 'An outline is cut after the one around it.'
         : `${p('count')} outlines are cut after the ones around them.`,
     remedy: () =>
-      'A freed part drops or tilts, and spoils what comes after: put the inner lines first in the drawing or in the control program.',
+      'A freed part drops or tilts, and spoils what comes after: put the inner lines first.',
   },
   'proof-cuts-close': {
     message: (p) =>
       `Cuts come as near as ${p('leastMm')} mm to one another, closer than the sheet is thick (${p('thicknessMm')} mm): ${p('pairs')} times.`,
     remedy: () =>
-      'Narrow bridges heat through: they char, break or catch fire. Move the lines apart, cut them not one right after the other, and watch.',
+      'Narrow bridges char, break or catch fire. Move the lines apart, do not cut them one right after the other, and watch.',
   },
   'proof-nothing-to-cut': {
     message: () => 'The drawing has no line to cut.',
-    remedy: () =>
-      'Text and pictures are no lines: turn them into outlines, and save the drawing again. If you left lines out, take some in.',
+    remedy: () => 'Turn text and pictures into outlines, or take in lines that were left out.',
   },
   'proof-no-setting': {
     message: () => 'There is no setting yet to prove on the drawing.',
@@ -49,8 +45,7 @@ export const proofWords = {
   'proof-power-not-known': {
     message: (p) =>
       `What ${p('powerPct')} % delivers, in the corners or on the straight, is not told by the meter readings of this machine.`,
-    remedy: () =>
-      'Choose powers between the lowest and the highest reading, or take more readings.',
+    remedy: () => 'Stay between the lowest and the highest reading, or take more.',
   },
   'proof-faster-than-any-out': {
     message: (p) =>
@@ -63,11 +58,11 @@ export const proofWords = {
     message: (p) =>
       `The whole path runs on the power in corners: ${p('speedMmPerS')} mm/s is not above the speed at which this machine begins to add power (${p('startMmPerS')} mm/s).`,
     remedy: () =>
-      'At this speed type the power that you want as power in corners too, or lower the start speed in the machine as its manual says.',
+      'Type the power that you want as power in corners too, or lower the start speed as the manual says.',
   },
   'proof-too-many-to-compare': {
     message: (p) =>
       `The drawing has ${p('segments')} pieces of line: too many to look for lines cut twice or too close.`,
-    remedy: () => 'Look at a part of the drawing by itself, or draw its curves more simply.',
+    remedy: () => 'Prove a part of it by itself, or draw its curves more simply.',
   },
 } satisfies Record<ProofCode, Sentence>;

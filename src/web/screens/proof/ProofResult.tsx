@@ -42,7 +42,7 @@ export const ProofResult = (props: ProofResultProps) => {
       </div>
       <div className="proof-right">
         <Places proof={proof} />
-        <Promise_ proof={proof} />
+        <Promised proof={proof} />
         <Corners proof={proof} onCorners={onCorners} />
         <Section title={words.time}>
           <p className="figure-text">{timeSentence(proof)}</p>
@@ -81,11 +81,15 @@ const Places = ({ proof }: { readonly proof: ProofOnDrawing }) => {
   );
 };
 
-const Promise_ = ({ proof: { promise, noPromise } }: { readonly proof: ProofOnDrawing }) => {
+const Promised = ({ proof: { promise, noPromise } }: { readonly proof: ProofOnDrawing }) => {
   if (promise === undefined) {
-    return noPromise === undefined ? null : (
+    return (
       <Section title={words.noPromise}>
-        <ProblemNotice problem={noPromise} tone="care" />
+        {noPromise === undefined ? (
+          <p>{words.noParts}</p>
+        ) : (
+          <ProblemNotice problem={noPromise} tone="care" />
+        )}
       </Section>
     );
   }

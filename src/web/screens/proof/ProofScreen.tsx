@@ -26,16 +26,23 @@ import './proof.css';
 
 const acts = ['unattended', 'card', 'always'] as const;
 
-/** Proves a study's setting, one step surer than its answer to begin with, on a drawing. */
-export const ProofScreen = ({ studyId }: { readonly studyId: string }) => {
+export type ProofScreenProps =
+  /** The study's answer is proven, one step surer to begin with. */
+  | { readonly studyId: string }
+  /** A kept setting is, by the sheet that it came from. */
+  | { readonly entryId: string };
+
+/** Proves a setting on a drawing. */
+export const ProofScreen = (props: ProofScreenProps) =>
+  'studyId' in props ? <OfStudy {...props} /> : <OfKept {...props} />;
+
+const OfStudy = ({ studyId }: { readonly studyId: string }) => {
   const { study, loading } = useStudy(studyId);
-  if (study !== undefined)
-    return <Prove study={study} kept={undefined} back={`/study/${studyId}`} />;
-  return <Missing loading={loading} />;
+  if (study === undefined) return <Missing loading={loading} />;
+  return <Prove study={study} kept={undefined} back={`/study/${studyId}`} />;
 };
 
-/** Proves a kept setting by the sheet that it came from. */
-export const EntryProofScreen = ({ entryId }: { readonly entryId: string }) => {
+const OfKept = ({ entryId }: { readonly entryId: string }) => {
   const { data, isPending } = useBookEntry(entryId);
   if (data === undefined) return <Missing loading={isPending} />;
   const { entry } = data;

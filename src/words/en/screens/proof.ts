@@ -160,6 +160,8 @@ export const proofText = {
   more: (groups: number) => `And ${counted(groups, 'milder kind')} of place.`,
   promise: 'The promise for this drawing',
   noPromise: 'No promise for this drawing',
+  noParts:
+    'The lines that are cut close no outline, or what the power delivers is not known: there is no part to promise.',
   corners: 'Power in corners',
   cornersSample: (places: number) => `Tried at ${counted(places, 'place')} of this drawing.`,
   startUnknown:
