@@ -87,22 +87,26 @@ const spreadMarks = (
   numbers: ReadonlyMap<string, number>,
   apartMm: number,
 ): ProofPicture['marks'] => {
+  const seen = new Map<number, number>();
+  // By turns, so that no kind takes all the room.
+  const turns = ranked
+    .flatMap((place) =>
+      place.verdicts.flatMap((look) => {
+        const number = numbers.get(groupKey(place, look));
+        if (number === undefined) return [];
+        const turn = seen.get(number) ?? 0;
+        seen.set(number, turn + 1);
+        return [{ place, look, number, turn }];
+      }),
+    )
+    .sort((a, b) => a.turn - b.turn || a.number - b.number);
   const marks: { number: number; look: StretchLook; at: Point }[] = [];
-  const marked = new Set<number>();
-  for (const pass of ['first', 'more'] as const) {
-    for (const place of ranked) {
-      for (const verdict of place.verdicts) {
-        const number = numbers.get(groupKey(place, verdict));
-        if (number === undefined || marks.length >= mostMarks) continue;
-        if (pass === 'first' && marked.has(number)) continue;
-        const at = pointAt(lines[place.line], place.atMm);
-        if (at === undefined) continue;
-        const isFree = marks.every((mark) => distanceMm(mark.at, at) >= apartMm);
-        if (pass === 'more' && !isFree) continue;
-        marked.add(number);
-        marks.push({ number, look: verdict, at });
-      }
-    }
+  for (const { place, look, number, turn } of turns) {
+    if (marks.length >= mostMarks) break;
+    const at = pointAt(lines[place.line], place.atMm);
+    if (at === undefined) continue;
+    const isFree = marks.every((mark) => distanceMm(mark.at, at) >= apartMm);
+    if (turn === 0 || isFree) marks.push({ number, look, at });
   }
   return marks;
 };
