@@ -51,6 +51,10 @@ export interface GcodeProgram {
   readonly final: GcodeState;
   /** Words that were passed over. */
   readonly unknown: readonly { readonly line: number; readonly word: string }[];
+  /** Words that set the zero or choose another. */
+  readonly zeroes: readonly { readonly line: number; readonly word: string }[];
+  /** The first move in other units than those before; null where there is none. */
+  readonly unitsChange: number | null;
   /** Whether the program itself says its units and distance mode before it moves. */
   readonly declared: { readonly units: boolean; readonly distance: boolean };
   /** Lines that say an F or an S. */

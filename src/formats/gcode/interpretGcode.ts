@@ -1,7 +1,7 @@
 import { finish } from '../reading.ts';
 import { readingLimits } from '../readingLimits.ts';
 import { resolveArc, type PlaneArc } from './gcodeArc.ts';
-import { arcLetters, axisLetters, LineWords, each, passedOver } from './lineWords.ts';
+import { arcLetters, axisLetters, LineWords, each, movesZero, passedOver } from './lineWords.ts';
 import { conflictIn, groupOf } from './gcodeModes.ts';
 import type {
   GcodeError,
@@ -11,6 +11,7 @@ import type {
   Plane,
   Position,
 } from './gcodeProgram.ts';
+import { linesOf } from './sourceLines.ts';
 import { takeApart, type GcodeLine, type GcodeWord } from './gcodeWords.ts';
 
 interface Options {
@@ -62,27 +63,6 @@ export function* interpreting(
 
 const linesAStep = 2000;
 
-interface SourceLine {
-  /** From 1. */
-  readonly number: number;
-  readonly source: string;
-  /** Where it ends in the text. */
-  readonly end: number;
-}
-
-/** Lines ended in any of the three ways, one at a time. */
-function* linesOf(text: string): Generator<SourceLine, void, undefined> {
-  const ending = /\r\n|\n|\r/g;
-  let at = 0;
-  for (let number = 1; ; number += 1) {
-    const found = ending.exec(text);
-    const end = found?.index ?? text.length;
-    yield { number, source: text.slice(at, end), end };
-    if (found === null) return;
-    at = ending.lastIndex;
-  }
-}
-
 const inch = 25.4;
 const planes: Readonly<
   Record<Plane, readonly [first: 0 | 1 | 2, second: 0 | 1 | 2, across: 0 | 1 | 2]>
@@ -106,6 +86,9 @@ class Run {
   readonly #comments: { line: number; text: string }[] = [];
   readonly #dwells: { line: number; seconds: number; lit: boolean }[] = [];
   readonly #unknown: { line: number; word: string }[] = [];
+  readonly #zeroes: { line: number; word: string }[] = [];
+  #firstUnits: GcodeState['units'] | undefined;
+  #unitsChange: number | null = null;
   readonly #saysFeed = new Set<number>();
   readonly #saysPower = new Set<number>();
   readonly #declared = { units: false, distance: false };
@@ -140,6 +123,7 @@ class Run {
       this.#comments.length,
       this.#dwells.length,
       this.#unknown.length,
+      this.#zeroes.length,
       this.#saysFeed.size,
       this.#saysPower.size,
     );
@@ -157,6 +141,8 @@ class Run {
       programEnd: this.#end,
       final: { ...this.#state },
       unknown: this.#unknown,
+      zeroes: this.#zeroes,
+      unitsChange: this.#unitsChange,
       declared: { ...this.#declared },
       saysFeed: this.#saysFeed,
       saysPower: this.#saysPower,
@@ -184,7 +170,9 @@ class Run {
     for (const word of words) {
       const known =
         'XYZIJKRFSPNLT'.includes(word.letter) || (groupOf(word) !== undefined && !passedOver(word));
-      if (!known) this.#unknown.push({ line, word: `${word.letter}${String(word.value)}` });
+      const named = { line, word: `${word.letter}${String(word.value)}` };
+      if (!known) this.#unknown.push(named);
+      if (movesZero(word)) this.#zeroes.push(named);
     }
   }
 
@@ -328,6 +316,8 @@ class Run {
     const inverse = feedMode === 'G93';
     if (!rapid && inverse && this.#inverseMinutes === 0) return 'inverse time motion without F';
     if (!rapid && !inverse && feedMmPerMin === 0) return 'feed motion with feed rate 0';
+    this.#firstUnits ??= this.#state.units;
+    if (this.#state.units !== this.#firstUnits) this.#unitsChange ??= line;
     this.#moves.push({
       line,
       type,

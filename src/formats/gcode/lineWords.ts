@@ -5,10 +5,13 @@ import type { GcodeWord } from './gcodeWords.ts';
 export const axisLetters = ['X', 'Y', 'Z'] as const;
 export const arcLetters = ['I', 'J', 'K'] as const;
 
-/** Known by name, but of no meaning to a laser that has one coordinate system and no tools. */
+/** Known by name, but of no meaning to a laser without tools, or known only to the machine. */
 export const passedOver = ({ letter, value }: GcodeWord): boolean =>
-  letter === 'G' &&
-  [10, 28, 30, 38.2, 41, 42, 43, 55, 56, 57, 58, 59, 59.1, 59.2, 59.3].includes(value);
+  letter === 'G' && [28, 30, 38.2, 41, 42, 43].includes(value);
+
+/** Sets the zero, or chooses one that only the machine knows: what follows lies wherever that is. */
+export const movesZero = ({ letter, value }: GcodeWord): boolean =>
+  letter === 'G' && [10, 55, 56, 57, 58, 59, 59.1, 59.2, 59.3, 92].includes(value);
 
 /** The words of one line, looked up by letter or group. */
 export class LineWords {

@@ -136,6 +136,11 @@ export const filecheckWords = {
       `${cellOr(p, 'A line')} asks for S${p('s')}, above S${p('full')}, which is 100 % ${place(p)}.`,
     remedy: () => 'Check the scale of S in the machine’s settings.',
   },
+  'check-power-hardly-any': {
+    message: (p) =>
+      `The strongest beam is S${p('s')}, hardly any of S${p('full')}, which is 100 % ${place(p)}.`,
+    remedy: () => 'Check the scale of S: the program may count to another full power.',
+  },
   'check-beam-on-in-travel': {
     message: (p) => `The beam is on during a rapid move in line ${p('where')}.`,
     remedy: () => 'Many controllers burn a line there. Put M5 or S0 before it.',
@@ -167,6 +172,24 @@ export const filecheckWords = {
   'check-offset-in-force': {
     message: () => 'The program leaves the zero moved (G92).',
     remedy: () => 'End it with G92.1.',
+  },
+  'check-zero-moved': {
+    message: (p) =>
+      p('count') === '1'
+        ? `The program sets or chooses another zero: ${p('word')} in line ${p('where')}.`
+        : `The program sets or chooses another zero ${p('count')} times, first with ${p('word')} in line ${p('where')}.`,
+    remedy: () =>
+      'Where it cuts depends on what the machine keeps and where the head stands: frame the job before cutting.',
+  },
+  'check-units-mixed': {
+    message: (p) => `The program changes between mm and inches on its way ${place(p)}.`,
+    remedy: () => 'Check sizes and speeds from that line on: one of the two may be a slip.',
+  },
+  'check-beam-modes-mixed': {
+    message: (p) =>
+      `The program cuts with steady power (M3) and with power that follows speed (M4), first changed ${place(p)}.`,
+    remedy: () =>
+      'The same S burns differently in corners and short pieces. Use one of the two throughout.',
   },
   'check-setting-inherited': {
     message: (p) =>
