@@ -1,6 +1,6 @@
 import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
-import { problemInWords } from '../../../words/words.ts';
+import { problemInWords } from '../../state/inWords.ts';
 import './answer.css';
 
 export interface AnswerSentenceProps {

@@ -4,7 +4,7 @@ import type { Study } from '../../../core/study/study.ts';
 import { listed } from '../../../words/en/figures.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
 import type { Problem } from '../../../core/problem.ts';
-import { problemInWords } from '../../../words/words.ts';
+import { problemInWords } from '../../state/inWords.ts';
 import { More } from '../more/More.tsx';
 
 export interface UntoldProps {

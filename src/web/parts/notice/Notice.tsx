@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import type { Problem } from '../../../core/problem.ts';
-import { problemInWords } from '../../../words/words.ts';
+import { problemInWords } from '../../state/inWords.ts';
 import './notice.css';
 
 /** say: worth knowing. care: mind this before the next act. stop: this may not be done. */

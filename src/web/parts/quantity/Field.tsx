@@ -1,6 +1,6 @@
 import { useId, type ReactNode } from 'react';
 import type { Problem } from '../../../core/problem.ts';
-import { problemInWords } from '../../../words/words.ts';
+import { problemInWords } from '../../state/inWords.ts';
 import './quantity.css';
 
 /** What ties the box to its label and to what is said of it: to be spread on the box. */

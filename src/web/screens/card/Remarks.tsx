@@ -1,6 +1,6 @@
 import type { Problem } from '../../../core/problem.ts';
 import { cardText as words } from '../../../words/en/screens/card.ts';
-import { problemInWords } from '../../../words/words.ts';
+import { problemInWords } from '../../state/inWords.ts';
 import '../../parts/answer/answer.css';
 
 /** What is to be said of a card that was designed: what was changed in the wish, and what it lacks. */

@@ -5,7 +5,7 @@ import type { Setting } from '../../../core/machine/setting.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { answerText } from '../../../words/en/screens/answer.ts';
 import { studyText as words } from '../../../words/en/screens/study.ts';
-import { problemInWords } from '../../../words/words.ts';
+import { problemInWords } from '../../state/inWords.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { keepNextRungs } from '../../state/nextRungs.ts';

@@ -1,0 +1,24 @@
+import type { AreaWords } from '../sentence.ts';
+import { bedWords } from './bed.ts';
+import { drawingWords, filecheckWords } from './filecheck.ts';
+import { formatWords } from './formats.ts';
+import { programWords } from './program.ts';
+import { motionWords } from './motion.ts';
+import { meterWords } from './meter.ts';
+import { proofWords } from './proof.ts';
+import { referenceWords } from './reference.ts';
+import { storeWords } from './store.ts';
+
+/** What only later screens, files and the program may have to say. */
+export const laterAreas: readonly AreaWords[] = [
+  bedWords,
+  drawingWords,
+  filecheckWords,
+  formatWords,
+  programWords,
+  motionWords,
+  meterWords,
+  proofWords,
+  referenceWords,
+  storeWords,
+];
