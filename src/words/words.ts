@@ -1,8 +1,6 @@
 import { areas } from './en/areas.ts';
 import { wordsIn } from './inWords.ts';
 
-export type { ProblemInWords } from './inWords.ts';
-
 export type Language = 'en';
 
 /** The codes that have a sentence in this language. */
