@@ -1,3 +1,5 @@
+import { risingOrder } from './systematicResample.ts';
+
 /**
  * The weighted p-quantile of `values`: the point at which the weight of the values below it reaches `p` of the whole,
  * linear between neighbouring values (each value's weight is centred on it).
@@ -12,9 +14,7 @@ export const weightedQuantiles = (
   weights: Float64Array,
   ps: readonly number[],
 ): number[] => {
-  const order = Uint32Array.from(values, (_, i) => i).sort(
-    (i, j) => (values[i] ?? 0) - (values[j] ?? 0),
-  );
+  const order = risingOrder(values);
   let total = 0;
   for (const weight of weights) total += weight;
   return ps.map((p) => {

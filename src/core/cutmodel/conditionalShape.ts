@@ -47,7 +47,11 @@ export const conditionalShape = (
 ): ConditionalShape => {
   const free = Array.from({ length: layout.size }, (_, i) => i).filter((i) => !held.includes(i));
   const n = free.length;
-  const heldScale = (axis: number): number => halfNormal(heldAt[axis] ?? 0);
+  /** Scale of scatter at a point; 1 where the model has none. */
+  const scaleOf = (axis: number, z: Float64Array): number =>
+    axis < 0 ? 1 : halfNormal(z[axis] ?? 0);
+  const heldSheets = scaleOf(layout.sheetSd, heldAt);
+  const heldBatches = scaleOf(layout.batchSd, heldAt);
   const mode = new Float64Array(n);
   const matrix = new Float64Array(n * n);
   const stretch = new Float64Array(n);
@@ -63,10 +67,8 @@ export const conditionalShape = (
 
   const moveTo = (position: number, z: Float64Array): void => {
     const { left, right, part } = between(nodes, position);
-    const sheets =
-      layout.sheetSd < 0 ? 1 : halfNormal(z[layout.sheetSd] ?? 0) / heldScale(layout.sheetSd);
-    const batches =
-      layout.batchSd < 0 ? 1 : halfNormal(z[layout.batchSd] ?? 0) / heldScale(layout.batchSd);
+    const sheets = scaleOf(layout.sheetSd, z) / heldSheets;
+    const batches = scaleOf(layout.batchSd, z) / heldBatches;
     free.forEach((i, a) => {
       stretch[a] = isSheet(i) ? sheets : isBatch(i) ? batches : 1;
       below[i] = mix(left.below, right.below, i, part);

@@ -1,5 +1,6 @@
 import { kronecker } from '../../num/kronecker.ts';
 import { normalQuantile } from '../../num/normal.ts';
+import { risingOrder, systematicResample } from '../../num/systematicResample.ts';
 import { decisionOn } from './decision.ts';
 import type { Fit } from './fit.ts';
 import { links } from './links.ts';
@@ -38,7 +39,7 @@ export const foresightOf = (found: Fit, powersOfInterestPct: readonly number[]):
   const { study, compiled, posterior } = found;
   // A card is a new sheet of the present batch, whatever the promise is of.
   const batchLevel = decisionOn(compiled, posterior, { ...study.promise, for: 'batch' });
-  const chosen = resample(posterior.weight, batchLevel.lnFastestAtP0);
+  const chosen = systematicResample(posterior.weight, batchLevel.lnFastestAtP0, pointCount);
   const cube = kronecker(2);
   const present = presentLnV50(compiled, posterior);
   const misreading = compiled.model.priors.misreading;
@@ -60,7 +61,7 @@ export const foresightOf = (found: Fit, powersOfInterestPct: readonly number[]):
       (i) => (found.decision.lnFastestAtP0[i] ?? 0) + (posterior.powerExponent[i] ?? 0) * lnPower,
     ),
   );
-  const rises = columns.map((column) => indexSorted(column));
+  const rises = columns.map((column) => risingOrder(column));
   const tail = 1 - study.promise.surePct / 100;
   const even = new Float64Array(points.length).fill(1 / points.length);
   const mean = (weights: Float64Array): number => {
@@ -114,27 +115,6 @@ export const foresightOf = (found: Fit, powersOfInterestPct: readonly number[]):
 
   return { lnFastestAfter, lnFastestNow: mean(even) };
 };
-
-/** Systematic resampling to equal weights, in rising order of `by`. */
-const resample = (weight: Float64Array, by: Float64Array): Uint32Array => {
-  const order = indexSorted(by);
-  const chosen = new Uint32Array(pointCount);
-  let reached = 0;
-  let next = 0;
-  for (const i of order) {
-    reached += weight[i] ?? 0;
-    while (next < pointCount && (next + 0.5) / pointCount <= reached) {
-      chosen[next] = i;
-      next += 1;
-    }
-  }
-  const last = order.at(-1) ?? 0;
-  chosen.fill(last, next);
-  return chosen;
-};
-
-const indexSorted = (values: Float64Array): Uint32Array =>
-  Uint32Array.from(values, (_, i) => i).sort((i, j) => (values[i] ?? 0) - (values[j] ?? 0));
 
 const quantileInOrder = (
   values: Float64Array,

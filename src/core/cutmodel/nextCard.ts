@@ -126,10 +126,10 @@ const bestCard = (
  * Ends of the ladders tried. Narrower ones promise a little more by the model's own account, but leave the tails of the
  * scatter untried: with heavy tails the promise then broke (90 kept in 100 against 96).
  */
-const lowEnds = [-1.9, -1.3];
+const lowEnds = [-1.9, -1.3] as const;
 const highEnds = [0.2, 0.5, 0.8];
 /** Where nothing has been cut yet, both sides matter alike: a card that all comes out teaches only a bound. */
-const highEndsAtFirst = [0.8, 1.2];
+const highEndsAtFirst = [0.8, 1.2] as const;
 
 /**
  * Ladders in even ratios of speed about the believed changeover, their ends in units of its total spread; the rungs go
@@ -216,7 +216,9 @@ const doublingCard = (
   const allOut = notOutCells === 0;
   const from = (allOut ? fastestMmPerS : slowestMmPerS) ?? least;
   return ladder(beliefs, rungs, cellsWanted, (belief, part) => {
-    const believed = Math.exp(belief.lnV50 + (allOut ? 0.8 : -1.9) * belief.spread);
+    const believed = Math.exp(
+      belief.lnV50 + (allOut ? highEndsAtFirst[0] : lowEnds[0]) * belief.spread,
+    );
     const to = allOut ? Math.max(believed, reach * from) : Math.min(believed, from / reach);
     // The last speed cut is known: the first rung stands one step beyond it.
     const beyond = (part + 0.5) / 1.5;

@@ -1,4 +1,5 @@
 import { kronecker } from '../../num/kronecker.ts';
+import { systematicResample } from '../../num/systematicResample.ts';
 import { target } from './likelihood.ts';
 import { links as allLinks, type Link } from './links.ts';
 import { layOut, type Layout, type Model, type Observation } from './model.ts';
@@ -156,26 +157,9 @@ export const marginAt = (posterior: Posterior, point: number, cut: Observation):
   (posterior.sheet[cut.sheet]?.[point] ?? 0) -
   cut.lnSpeed;
 
-/**
- * The posterior carried by fewer points of equal weight, by systematic resampling in rising order of σ (Kitagawa 1996,
- * J. Comput. Graph. Stat. 5:1): for probabilities of which two digits are shown. O(points).
- */
+/** The posterior carried by fewer points of equal weight, σ kept best: for probabilities of which two digits are shown. */
 export const thinned = (posterior: Posterior, count: number): Posterior => {
-  const { sigma, weight } = posterior;
-  const order = Uint32Array.from(sigma, (_, i) => i).sort(
-    (i, j) => (sigma[i] ?? 0) - (sigma[j] ?? 0),
-  );
-  const chosen = new Uint32Array(count);
-  let reached = 0;
-  let next = 0;
-  for (const i of order) {
-    reached += weight[i] ?? 0;
-    while (next < count && (next + 0.5) / count <= reached) {
-      chosen[next] = i;
-      next += 1;
-    }
-  }
-  chosen.fill(order.at(-1) ?? 0, next);
+  const chosen = systematicResample(posterior.weight, posterior.sigma, count);
   const kept = (values: Float64Array): Float64Array =>
     Float64Array.from(chosen, (i) => values[i] ?? 0);
   return {

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { readCardOf } from '../../../test/samples/earlier.ts';
 import { aStudy } from '../../../test/builders.ts';
 import { answerForAim } from '../cutmodel/answerForAim.ts';
+import { fit } from '../cutmodel/fit.ts';
 import { proposeNextCard } from '../cutmodel/nextCard.ts';
 import { answerWithEarlier, nextCardWithEarlier } from './answerWithEarlier.ts';
 import { earlierSheetsOf, type EarlierSheet } from './earlierSheet.ts';
@@ -81,7 +82,7 @@ describe('an answer with what earlier sheets taught', () => {
   it('is the plain answer and the plain next card where there is nothing earlier', () => {
     const study = present(1);
     const { leansOn, ...plain } = answerWithEarlier(study, 'gentlest', []);
-    expect(plain).toEqual(answerForAim(study, 'gentlest'));
+    expect(plain).toEqual(answerForAim(fit(study), 'gentlest'));
     expect(leansOn.cells).toBe(0);
     const wish = { cellsWanted: 8, settingsAtMost: 4 };
     expect(nextCardWithEarlier(study, wish, [])).toEqual(proposeNextCard(study, wish));

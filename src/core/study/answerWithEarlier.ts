@@ -13,20 +13,16 @@ export interface StudyAnswer extends FitAnswer {
 }
 
 /**
- * The answer to a study with what earlier sheets taught, the one function by which page and server answer. Where the
- * reckoning does not settle with them, it is made with the newest batch alone, and then without: an earlier sheet never
- * costs an answer. Give the sheets newest first, as `pickEarlier` does. ~0.1 s.
+ * The answer to a study with what earlier sheets taught, the one function by which page and server answer. Give the sheets
+ * newest first, as `pickEarlier` does. ~0.1 s.
  */
 export const answerWithEarlier = (
   study: CutStudy,
   aim: Aim,
   earlier: readonly EarlierSheet[],
 ): StudyAnswer => {
-  const answered = (sheets: readonly EarlierSheet[]): StudyAnswer => ({
-    ...answerForAim(withHistory(study, sheets), aim),
-    leansOn: countEarlier(sheets),
-  });
-  return firstThatSettles(earlier, answered, ({ convergence }) => convergence.ok);
+  const { found, sheets } = settledFit(study, earlier);
+  return { ...answerForAim(found, aim), leansOn: countEarlier(sheets) };
 };
 
 /** The card that would teach most, with what earlier sheets taught in the same way. */
@@ -38,23 +34,21 @@ export const nextCardWithEarlier = (
 
 /** What stands behind such an answer, for those who go on computing. */
 export const fitWithEarlier = (study: CutStudy, earlier: readonly EarlierSheet[]): Fit =>
-  firstThatSettles(earlier, (sheets) => fit(withHistory(study, sheets)), settled);
+  settledFit(study, earlier).found;
 
-const settled = ({ posterior }: Fit): boolean => posterior.converged;
-
-const withHistory = (study: CutStudy, sheets: readonly EarlierSheet[]): CutStudy =>
-  sheets.length === 0 ? study : { ...study, history: historyOf(sheets) };
-
-const firstThatSettles = <T>(
+/**
+ * Where the reckoning does not settle with all earlier sheets, it is made with the newest batch alone, and then without: an
+ * earlier sheet never costs an answer.
+ */
+const settledFit = (
+  study: CutStudy,
   earlier: readonly EarlierSheet[],
-  reckon: (sheets: readonly EarlierSheet[]) => T,
-  settles: (reckoned: T) => boolean,
-): T => {
+): { readonly found: Fit; readonly sheets: readonly EarlierSheet[] } => {
   const newest = earlier.filter(({ batch }) => batch === earlier[0]?.batch);
   const tries = newest.length < earlier.length ? [earlier, newest] : [earlier];
   for (const sheets of tries.filter(({ length }) => length > 0)) {
-    const reckoned = reckon(sheets);
-    if (settles(reckoned)) return reckoned;
+    const found = fit({ ...study, history: historyOf(sheets) });
+    if (found.posterior.converged) return { found, sheets };
   }
-  return reckon([]);
+  return { found: fit(study), sheets: [] };
 };

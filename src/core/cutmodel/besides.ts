@@ -1,0 +1,52 @@
+import { leastWhole } from '../../num/leastWhole.ts';
+import { answerSpeed, oneStepSurer } from './answerSpeed.ts';
+import { decisionOn } from './decision.ts';
+import type { Fit } from './fit.ts';
+import type { FitAnswer, Recommendation } from './fitAnswer.ts';
+import { speedAt } from './recommend.ts';
+
+/** What would do if an even chance of the promise were enough: shows how much of the setting is thin evidence. */
+export const evenOddsBeside = (found: Fit, choice: Recommendation): Pick<FitAnswer, 'evenOdds'> => {
+  const { study, decision } = found;
+  if (study.ask.powerPct === undefined && study.ask.speedMmPerS !== undefined) {
+    const wanted = study.ask.speedMmPerS;
+    const powerPct = leastWhole(
+      choice.powerPct,
+      (power) => (decision.fastestHolding(power, 50) ?? 0) >= wanted,
+    );
+    return { evenOdds: { powerPct, speedMmPerS: wanted } };
+  }
+  const speed = decision.fastestHolding(choice.powerPct, 50);
+  return speed === null
+    ? {}
+    : { evenOdds: { powerPct: choice.powerPct, speedMmPerS: answerSpeed(speed) } };
+};
+
+/** Whether the most passes that were tried pay, at the recommended power. */
+export const passesBeside = (
+  found: Fit,
+  once: Recommendation | null,
+): Pick<FitAnswer, 'morePasses'> => {
+  const { study, compiled, posterior } = found;
+  const passes = Math.max(1, ...study.cells.map((cell) => cell.passes));
+  if (passes === 1 || !posterior.converged) return {};
+  const powerPct = once?.powerPct ?? study.ask.powerPct ?? compiled.p0Pct;
+  const decision = decisionOn(compiled, posterior, study.promise, passes);
+  const speedMmPerS = speedAt({ ...found, decision }, powerPct, passes);
+  if (speedMmPerS === null) return {};
+  const quickerPct =
+    once === null ? null : Math.round(100 * (speedMmPerS / passes / once.speedMmPerS - 1));
+  return { morePasses: { passes, powerPct, speedMmPerS, quickerPct } };
+};
+
+/** The least power in corners that keeps the promise, where cells tell of corners; more of it never cuts less. */
+export const cornersBeside = (
+  { posterior, decision, study }: Fit,
+  { powerPct, speedMmPerS: recommended }: Recommendation,
+): Pick<FitAnswer, 'corners'> => {
+  if (posterior.layout.cornersExponent < 0) return {};
+  const speedMmPerS = oneStepSurer(recommended);
+  const keeps = (minPowerPct: number): boolean =>
+    100 * decision.sureAt(powerPct, speedMmPerS, minPowerPct) >= study.promise.surePct;
+  return { corners: { speedMmPerS, leastMinPowerPct: leastWhole(powerPct, keeps) } };
+};

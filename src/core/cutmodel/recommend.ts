@@ -1,0 +1,153 @@
+import { leastWhole } from '../../num/leastWhole.ts';
+import { describePower, powerLimit } from '../machine/deliveredPower.ts';
+import type { Problem } from '../problem.ts';
+import { answerSpeed } from './answerSpeed.ts';
+import type { ReasonCode } from './codes.ts';
+import type { CutStudy } from './cutStudy.ts';
+import { fastestOutAt } from './evidence.ts';
+import type { Fit } from './fit.ts';
+import type { LinePoint, Recommendation } from './fitAnswer.ts';
+
+export interface NoRecommendation {
+  readonly reason: Problem & { readonly code: ReasonCode };
+}
+
+/** Most points of the line. */
+const mostPowers = 45;
+
+/** Whole per cents from the least power at which something came out up to the limit; the asked power and those tried among them. */
+const powersOfLine = ({ evidence, study }: Fit, limitPct: number): readonly number[] => {
+  const least = Math.ceil(Math.min(...evidence.out.map((cell) => cell.powerPct)) - 1e-9);
+  const most = Math.floor(limitPct + 1e-9);
+  if (!(least <= most)) return [];
+  const step = Math.ceil((most - least + 1) / mostPowers);
+  const powers = new Set<number>([most]);
+  for (let power = least; power <= most; power += step) powers.add(power);
+  const asked = study.ask.powerPct;
+  const named = [
+    ...evidence.out.map((spot) => spot.powerPct),
+    ...(asked === undefined ? [] : [asked]),
+  ];
+  for (const power of named) if (power >= least && power <= limitPct) powers.add(power);
+  return [...powers].sort((a, b) => a - b);
+};
+
+/**
+ * The fastest speed that may be recommended at a power: it holds, something came out at it in as many passes, the machine
+ * can run it. `decision` is that for as many passes.
+ */
+export const speedAt = (
+  { decision, evidence, study }: Pick<Fit, 'decision' | 'evidence' | 'study'>,
+  powerPct: number,
+  passes = 1,
+): number | null => {
+  const cap = fastestOutAt(evidence, powerPct, passes);
+  if (cap === null) return null;
+  const holding = decision.fastestHolding(powerPct);
+  if (holding === null) return null;
+  const [least, most] = study.machine.speedRangeMmPerS;
+  const speed = answerSpeed(Math.min(holding, cap, most));
+  return speed >= least ? speed : null;
+};
+
+/** The line of the fastest speed that holds, ascending in power, up to what machine and tube allow. */
+export const lineOf = (found: Fit): readonly LinePoint[] =>
+  powersOfLine(found, powerLimit(found.study.machine).powerPct).flatMap((powerPct) => {
+    const speedMmPerS = speedAt(found, powerPct);
+    if (speedMmPerS === null) return [];
+    const { currentMa } = describePower(found.study.machine, powerPct);
+    return [{ powerPct, speedMmPerS, ...(currentMa === undefined ? {} : { currentMa }) }];
+  });
+
+/** The setting that answers what was asked, or why there is none. */
+export const recommend = (
+  found: Fit,
+  line: readonly LinePoint[],
+): Recommendation | NoRecommendation => {
+  const { study, evidence, posterior, compiled, decision } = found;
+  const unanswerable = whyNothing(found);
+  if (unanswerable) return { reason: unanswerable };
+  if (!posterior.converged) {
+    return {
+      reason: {
+        code: 'did-not-converge',
+        params: { points: Math.round(posterior.effectivePoints) },
+      },
+    };
+  }
+  const { ask, promise } = study;
+  const { powerPct: limitPct } = powerLimit(study.machine);
+  let chosen: { readonly powerPct: number; readonly speedMmPerS: number } | undefined;
+  if (ask.powerPct !== undefined) {
+    const powerPct = Math.min(ask.powerPct, Math.floor(limitPct + 1e-9));
+    if (compiled.lnPowerOf(powerPct) === null) {
+      return { reason: { code: 'power-not-known', params: { powerPct } } };
+    }
+    if (fastestOutAt(evidence, powerPct) === null) {
+      return { reason: { code: 'nothing-out-at-this-power', params: { powerPct } } };
+    }
+    const speedMmPerS = speedAt(found, powerPct);
+    if (speedMmPerS === null) return { reason: tooSlow(study) };
+    chosen = { powerPct, speedMmPerS };
+  } else if (ask.speedMmPerS !== undefined) {
+    const wanted = ask.speedMmPerS;
+    const least = leastPowerAt(found, wanted, limitPct);
+    if (least === null) {
+      return {
+        reason: {
+          code: 'no-power-holds-this-speed',
+          params: { speedMmPerS: wanted, powerPct: Math.floor(limitPct) },
+        },
+      };
+    }
+    chosen = { powerPct: least, speedMmPerS: wanted };
+  } else {
+    chosen = line.reduce<LinePoint | undefined>(
+      (best, point) => (best && best.speedMmPerS >= point.speedMmPerS ? best : point),
+      undefined,
+    );
+    if (!chosen) return { reason: tooSlow(study) };
+  }
+  const { powerPct, speedMmPerS } = chosen;
+  return {
+    powerPct,
+    speedMmPerS,
+    passes: 1,
+    outOf100: promise.outOf100,
+    surePct: promise.surePct,
+    outOf100Mean: 100 * decision.shareAt(powerPct, speedMmPerS),
+    sureAtSpeedPct: 100 * decision.sureAt(powerPct, speedMmPerS),
+    guess: evidence.slowestMmPerS !== null && speedMmPerS < evidence.slowestMmPerS - 1e-9,
+  };
+};
+
+/** Least whole per cent at which a speed may be recommended: more power never cuts less. */
+const leastPowerAt = (found: Fit, speedMmPerS: number, limitPct: number): number | null => {
+  const enough = (powerPct: number): boolean =>
+    (speedAt(found, powerPct) ?? 0) >= speedMmPerS - 1e-9;
+  const most = Math.floor(limitPct + 1e-9);
+  return enough(most) ? leastWhole(most, enough) : null;
+};
+
+const tooSlow = ({ machine }: CutStudy): Problem & { readonly code: ReasonCode } => ({
+  code: 'slower-than-the-machine',
+  params: { leastMmPerS: machine.speedRangeMmPerS[0] },
+});
+
+/** No answer without one out and one not-out; a tally or a habit may stand in for either. */
+const whyNothing = ({ evidence }: Fit): (Problem & { readonly code: ReasonCode }) | null => {
+  const { outCells, notOutCells, hasTally, hasHabit, fastestMmPerS, slowestMmPerS } = evidence;
+  if (hasTally || hasHabit) {
+    return outCells === 0 && evidence.out.length === 0
+      ? { code: 'none-came-out', params: { slowestMmPerS: slowestMmPerS ?? 0 } }
+      : null;
+  }
+  if (outCells + notOutCells === 0) return { code: 'nothing-read-yet', params: {} };
+  if (notOutCells === 0) {
+    return { code: 'all-came-out', params: { fastestMmPerS: fastestMmPerS ?? 0, cells: outCells } };
+  }
+  if (outCells === 0) {
+    return { code: 'none-came-out', params: { slowestMmPerS: slowestMmPerS ?? 0 } };
+  }
+  return null;
+};
