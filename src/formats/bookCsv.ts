@@ -1,3 +1,4 @@
+import { powerInCornersPct } from '../core/machine/setting.ts';
 import type { PromiseCheck } from '../core/book/promiseCheck.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import { airKey } from '../core/machine/air.ts';
@@ -18,7 +19,7 @@ const columns: Columns<Row> = {
   batch: ({ entry }) => entry.holdsFor.batch,
   sheet: ({ entry }) => entry.holdsFor.sheet,
   power_pct: ({ entry }) => entry.setting.powerPct,
-  power_in_corners_pct: ({ entry }) => entry.setting.minPowerPct ?? entry.setting.powerPct,
+  power_in_corners_pct: ({ entry }) => powerInCornersPct(entry.setting),
   speed_mm_per_s: ({ entry }) => entry.setting.speedMmPerS,
   passes: ({ entry }) => entry.setting.passes,
   air: ({ entry }) => airKey(entry.setting.air),

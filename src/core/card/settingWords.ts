@@ -1,5 +1,5 @@
 import type { Air } from '../machine/air.ts';
-import type { Setting } from '../machine/setting.ts';
+import { powerInCornersPct, type Setting } from '../machine/setting.ts';
 
 /** A figure as it is typed: no more digits than it has, `14`, `14.5`, `4.25`. */
 export const typed = (value: number): string => String(Number(value.toFixed(3)));
@@ -12,9 +12,9 @@ export const cellWordLines = (setting: Setting): readonly [speed: string, power:
   `${typed(setting.speedMmPerS)} mm/s`,
   [
     `${typed(setting.powerPct)}%`,
-    ...(setting.minPowerPct === undefined || setting.minPowerPct === setting.powerPct
+    ...(powerInCornersPct(setting) === setting.powerPct
       ? []
-      : [`min ${typed(setting.minPowerPct)}%`]),
+      : [`min ${typed(powerInCornersPct(setting))}%`]),
     ...(setting.passes === 1 ? [] : [`x${typed(setting.passes)}`]),
     ...(setting.air === 'off' ? ['no air'] : []),
   ].join(' '),
@@ -32,7 +32,7 @@ export const layerName = (label: string, setting: Setting): string =>
     label,
     `${withDecimal(setting.speedMmPerS)}mmps`,
     `${typed(setting.powerPct)}pct`,
-    `min${typed(setting.minPowerPct ?? setting.powerPct)}`,
+    `min${typed(powerInCornersPct(setting))}`,
     ...(setting.passes === 1 ? [] : [`x${typed(setting.passes)}`]),
     ...airWord(setting.air),
   ].join(' ');

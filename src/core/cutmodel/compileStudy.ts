@@ -1,5 +1,6 @@
 import { airKey, type Air } from '../machine/air.ts';
 import { deliveryOf } from '../machine/deliveredPower.ts';
+import { powerInCornersPct } from '../machine/setting.ts';
 import { isFlaw } from '../reading/grade.ts';
 import { referenceLengthMm } from '../reading/promise.ts';
 import type { CutStudy, StudyCell } from './cutStudy.ts';
@@ -213,12 +214,9 @@ const cutOf = (
   ];
 };
 
-/** Power in corners; a controller takes none above the power at full speed. */
-const leastPower = ({
-  powerPct,
-  minPowerPct,
-}: Pick<StudyCell, 'powerPct' | 'minPowerPct'>): number =>
-  Math.min(powerPct, minPowerPct ?? powerPct);
+/** A controller takes no more in corners than at full speed. */
+const leastPower = (cut: Pick<StudyCell, 'powerPct' | 'minPowerPct'>): number =>
+  Math.min(cut.powerPct, powerInCornersPct(cut));
 
 const habitBelief = (
   { habit }: CutStudy,

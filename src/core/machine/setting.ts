@@ -11,11 +11,17 @@ export interface Setting {
   readonly air?: Air;
 }
 
+/** Power in corners: that at full speed where nothing else was said. */
+export const powerInCornersPct = ({
+  powerPct,
+  minPowerPct = powerPct,
+}: Pick<Setting, 'powerPct' | 'minPowerPct'>): number => minPowerPct;
+
 /** A text that is equal for settings that a person would type alike. */
 export const settingKey = (setting: Setting): string =>
   [
     setting.powerPct,
-    setting.minPowerPct ?? setting.powerPct,
+    powerInCornersPct(setting),
     setting.speedMmPerS,
     setting.passes,
     airKey(setting.air),

@@ -1,7 +1,7 @@
 import { gaussLegendre } from '../../num/gaussLegendre.ts';
 import { deliveryOf } from '../machine/deliveredPower.ts';
 import type { Machine } from '../machine/machine.ts';
-import type { Setting } from '../machine/setting.ts';
+import { powerInCornersPct, type Setting } from '../machine/setting.ts';
 import type { PathPlan } from './planPath.ts';
 import { rampedPowerPct } from './powerRamp.ts';
 import { pieceAt, speedAlong, speedAt, type SpeedAlong } from './speedAlong.ts';
@@ -28,7 +28,7 @@ export const beamAlong = (plan: PathPlan, machine: Machine, setting: Setting): B
   const delivery = deliveryOf(machine);
   const rampStart = machine.powerRampStartMmPerS ?? 0;
   const full = delivery(setting.powerPct);
-  if (full === null || full <= 0 || delivery(setting.minPowerPct ?? setting.powerPct) === null) {
+  if (full === null || full <= 0 || delivery(powerInCornersPct(setting)) === null) {
     return null;
   }
   const atSpeed = (speed: number): number =>

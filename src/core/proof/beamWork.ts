@@ -1,6 +1,6 @@
 import { deliveryOf } from '../machine/deliveredPower.ts';
 import type { Machine } from '../machine/machine.ts';
-import type { Setting } from '../machine/setting.ts';
+import { powerInCornersPct, type Setting } from '../machine/setting.ts';
 import { rampedPowerPct } from '../motion/powerRamp.ts';
 
 /** Delivered power as a share of that at full speed, by the speed of the head; tabulated once for many lines. */
@@ -22,7 +22,7 @@ const steps = 2048;
 export const beamWork = (machine: Machine, setting: Setting): BeamWork | null => {
   const delivery = deliveryOf(machine);
   const full = delivery(setting.powerPct);
-  if (full === null || full <= 0 || delivery(setting.minPowerPct ?? setting.powerPct) === null) {
+  if (full === null || full <= 0 || delivery(powerInCornersPct(setting)) === null) {
     return null;
   }
   const { speedMmPerS: set } = setting;

@@ -1,6 +1,6 @@
 import { deliveryOf } from '../machine/deliveredPower.ts';
 import type { Machine } from '../machine/machine.ts';
-import type { Setting } from '../machine/setting.ts';
+import { powerInCornersPct, type Setting } from '../machine/setting.ts';
 import type { PathPlan } from '../motion/planPath.ts';
 import { beamWork } from './beamWork.ts';
 import { lineInTime } from './lineInTime.ts';
@@ -66,7 +66,7 @@ export const powerInCorners = (
   const effect = (minPowerPct: number) =>
     effectOf(sample, machine, { ...setting, minPowerPct }, powerExponent, limits);
   const equal = effect(setting.powerPct);
-  const now = effect(setting.minPowerPct ?? setting.powerPct);
+  const now = effect(powerInCornersPct(setting));
   if (equal === null || now === null || equal.places === 0) return null;
   let best = equal;
   const delivery = deliveryOf(machine);

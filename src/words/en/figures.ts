@@ -83,6 +83,10 @@ export const sureWords = (surePct: number): string => {
 export const counted = (count: number, one: string, many = `${one}s`): string =>
   `${String(count)} ${count === 1 ? one : many}`;
 
+/** What stands behind a setting that is gone over several times: `, 2 passes`; nothing behind one of one pass. */
+export const passesWords = (passes = 1): string =>
+  passes === 1 ? '' : `, ${counted(passes, 'pass', 'passes')}`;
+
 /** `A, B and C`. */
 export const listed = (items: readonly string[]): string =>
   items.length < 2 ? items.join('') : `${items.slice(0, -1).join(', ')} and ${items.at(-1) ?? ''}`;

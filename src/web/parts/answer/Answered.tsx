@@ -41,7 +41,7 @@ const Answered = ({ study, answer, behind, earlier }: AnsweredProps) => {
         <TubeLine machine={study.machine} powerPct={answer.recommended.powerPct} />
       )}
       {answer.morePasses === undefined ? null : (
-        <p className="small">{words.passes(answer.morePasses)}</p>
+        <p className="small">{words.passes(answer.morePasses, study.promise)}</p>
       )}
       <CornersLine corners={answer.corners} />
       <KeepInBook study={study} answer={answer} behind={behind} step={step} />

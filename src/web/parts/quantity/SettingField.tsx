@@ -1,9 +1,6 @@
 import { useId, useState } from 'react';
 import type { Setting } from '../../../core/machine/setting.ts';
-import { powerWords, speedWords } from '../../../words/en/figures.ts';
-import { settingText as words } from '../../../words/en/screens/setting.ts';
-import { QuantityField } from './QuantityField.tsx';
-import { readPower, readSpeed } from './readers.ts';
+import { SpeedAndPower, type SpokenSetting } from './SpeedAndPower.tsx';
 
 export interface SettingFieldProps {
   readonly label: string;
@@ -17,10 +14,7 @@ export interface SettingFieldProps {
 export const SettingField = ({ label, hint, setting, onChange }: SettingFieldProps) => {
   const [draft, setDraft] = useState<Partial<Setting>>(setting ?? {});
   const id = useId();
-  const change = (part: {
-    speedMmPerS?: number | undefined;
-    powerPct?: number | undefined;
-  }): void => {
+  const change = (part: SpokenSetting): void => {
     const { speedMmPerS, powerPct } = { ...draft, ...part };
     setDraft({
       ...(speedMmPerS === undefined ? {} : { speedMmPerS }),
@@ -41,22 +35,7 @@ export const SettingField = ({ label, hint, setting, onChange }: SettingFieldPro
         </p>
       )}
       <div className="field-row">
-        <QuantityField
-          label={words.speed}
-          optional
-          value={draft.speedMmPerS}
-          show={speedWords}
-          parse={readSpeed}
-          onChange={(speedMmPerS) => change({ speedMmPerS })}
-        />
-        <QuantityField
-          label={words.power}
-          optional
-          value={draft.powerPct}
-          show={powerWords}
-          parse={readPower}
-          onChange={(powerPct) => change({ powerPct })}
-        />
+        <SpeedAndPower {...draft} onChange={change} />
       </div>
     </fieldset>
   );

@@ -1,3 +1,4 @@
+import { powerInCornersPct } from '../../../core/machine/setting.ts';
 import type { ProofOnDrawing } from '../../../app/proveOnDrawing.ts';
 import {
   cornersSentences,
@@ -120,7 +121,7 @@ const Corners = ({
       ))}
       {rampStart === 'assumed' ? <p className="soft small">{words.startUnknown}</p> : null}
       <p className="soft small">{words.cornersSample(places)}</p>
-      {best.minPowerPct === (setting.minPowerPct ?? setting.powerPct) ? null : (
+      {best.minPowerPct === powerInCornersPct(setting) ? null : (
         <div className="actions">
           <Action onPress={() => onCorners(best.minPowerPct)}>
             {words.useCorners(best.minPowerPct)}

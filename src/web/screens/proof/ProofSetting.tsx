@@ -2,10 +2,10 @@ import { useState } from 'react';
 import type { Setting } from '../../../core/machine/setting.ts';
 import { powerWords, speedWords } from '../../../words/en/figures.ts';
 import { proofText as words } from '../../../words/en/screens/proof.ts';
-import { settingText } from '../../../words/en/screens/setting.ts';
 import { CountField } from '../../parts/quantity/CountField.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readPower, readSpeed } from '../../parts/quantity/readers.ts';
+import { SpeedAndPower } from '../../parts/quantity/SpeedAndPower.tsx';
 
 export interface ProofSettingProps {
   /** What to begin with. */
@@ -41,21 +41,10 @@ export const ProofSetting = ({ setting, onChange, startMmPerS, onStart }: ProofS
     <fieldset className="proof-setting">
       <legend className="field-label">{words.setting}</legend>
       <div className="field-row">
-        <QuantityField
-          label={settingText.speed}
-          optional
-          value={draft.speedMmPerS}
-          show={speedWords}
-          parse={readSpeed}
-          onChange={(speedMmPerS) => change({ speedMmPerS })}
-        />
-        <QuantityField
-          label={settingText.power}
-          optional
-          value={draft.powerPct}
-          show={powerWords}
-          parse={readPower}
-          onChange={(powerPct) => change({ powerPct })}
+        <SpeedAndPower
+          speedMmPerS={draft.speedMmPerS}
+          powerPct={draft.powerPct}
+          onChange={change}
         />
         <QuantityField
           label={words.minPower}

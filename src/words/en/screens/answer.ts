@@ -1,4 +1,5 @@
 import type { MorePasses } from '../../../core/cutmodel/fitAnswer.ts';
+import type { PromiseWish } from '../../../core/reading/promise.ts';
 import type { Aim } from '../../../core/study/study.ts';
 import {
   counted,
@@ -7,6 +8,7 @@ import {
   inHundred,
   lengthWords,
   onAverageInHundred,
+  passesWords,
   powerWords,
   speedWords,
   sureWords,
@@ -17,8 +19,6 @@ interface Spot {
   readonly speedMmPerS: number;
   readonly passes?: number;
 }
-
-const passesWords = (passes = 1): string => (passes === 1 ? '' : `, ${String(passes)} passes`);
 
 /** What the answer says. */
 export const answerText = {
@@ -83,9 +83,13 @@ export const answerText = {
   overdriven: (cells: string) => `${cells} ran above the tube’s rated current.`,
   draws: (powerPct: number, currentMa: number, ratedPct: number) =>
     `${powerWords(powerPct)} setting: about ${currentWords(currentMa)}, ${powerWords(Math.round(ratedPct))} of rated.`,
-  passes: ({ passes, speedMmPerS, powerPct, quickerPct }: MorePasses) => {
+  passes: (
+    { passes, speedMmPerS, powerPct, quickerPct }: MorePasses,
+    { outOf100, surePct }: PromiseWish,
+  ) => {
     const setting = `${counted(passes, 'pass', 'passes')} at ${speedWords(speedMmPerS)}, ${powerWords(powerPct)}`;
-    if (quickerPct === null) return `${setting} keep the promise; one pass has no answer yet.`;
+    if (quickerPct === null)
+      return `${setting}: ${inHundred(outOf100)} in 100 come out, we are ${sureWords(surePct)} sure; one pass has no answer yet.`;
     if (quickerPct > 0)
       return `${setting} pay: they keep the promise ${String(quickerPct)} % quicker.`;
     return quickerPct === 0

@@ -9,6 +9,7 @@ import {
   inHundred,
   lengthWords,
   onAverageInHundred,
+  passesWords,
   powerWords,
   speedWords,
   sureWords,
@@ -176,5 +177,5 @@ export const proofText = {
   entryGone:
     'The sheet that this setting came from is no longer here: there is nothing to prove it by.',
   used: ({ speedMmPerS, powerPct, minPowerPct, passes }: Setting) =>
-    `${speedWords(speedMmPerS)}, ${powerWords(powerPct)}${minPowerPct === undefined || minPowerPct === powerPct ? '' : `, ${powerWords(minPowerPct)} in corners`}${passes === 1 ? '' : `, ${String(passes)} passes`}`,
+    `${speedWords(speedMmPerS)}, ${powerWords(powerPct)}${minPowerPct === undefined || minPowerPct === powerPct ? '' : `, ${powerWords(minPowerPct)} in corners`}${passesWords(passes)}`,
 };

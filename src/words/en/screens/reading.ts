@@ -1,6 +1,6 @@
 import type { Grade, SpoiltReason } from '../../../core/reading/grade.ts';
 import type { HowItCame } from '../../../core/reading/readingEvent.ts';
-import { counted, powerWords, speedWords } from '../figures.ts';
+import { counted, passesWords, powerWords, speedWords } from '../figures.ts';
 
 interface Spot {
   readonly powerPct: number;
@@ -57,7 +57,7 @@ export const readingText = {
   rest: (unread: number) => `The other ${String(unread)} stayed`,
   progress: (read: number, cells: number) => `${String(read)} of ${counted(cells, 'cell')} read`,
   cellName: (id: string, spot: Spot) =>
-    `${id}, ${speedWords(spot.speedMmPerS)}, ${powerWords(spot.powerPct)}${spot.passes === 1 ? '' : `, ${String(spot.passes)} passes`}`,
+    `${id}, ${speedWords(spot.speedMmPerS)}, ${powerWords(spot.powerPct)}${passesWords(spot.passes)}`,
   card: (code: string, cells: number) => `Card ${code}, ${counted(cells, 'cell')}`,
   act: 'How to look',
   actHow:
