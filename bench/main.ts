@@ -7,6 +7,7 @@ import { seededRandom } from '../src/num/seededRandom.ts';
 import { ordinaryTraits, virtualWorkshop } from '../src/core/virtual/virtualWorkshop.ts';
 import { cardToSvg } from './cardToSvg.ts';
 import { compareBench } from './meter/compareBench.ts';
+import { focusBench } from './focus/focusBench.ts';
 import { meterBench } from './meter/meterBench.ts';
 import { motionReport } from './motion/motionReport.ts';
 import { planLongLine } from './motion/planLongLine.ts';
@@ -16,6 +17,7 @@ import { startToHealthMs } from './startToHealth.ts';
 /** How near things come, rather than how fast: minutes, so only when asked for, as with `npm run -s bench -- motion`. */
 const reports: Readonly<Record<string, () => Iterable<string>>> = {
   motion: motionReport,
+  focus: () => focusBench(2000),
   meter: function* () {
     yield* meterBench(2000);
     yield* compareBench(2000);

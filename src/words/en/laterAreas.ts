@@ -1,6 +1,7 @@
 import type { AreaWords } from '../sentence.ts';
 import { bedWords } from './bed.ts';
 import { drawingWords, filecheckWords } from './filecheck.ts';
+import { focusWords } from './focus.ts';
 import { formatWords } from './formats.ts';
 import { programWords } from './program.ts';
 import { motionWords } from './motion.ts';
@@ -14,6 +15,7 @@ export const laterAreas: readonly AreaWords[] = [
   bedWords,
   drawingWords,
   filecheckWords,
+  focusWords,
   formatWords,
   programWords,
   motionWords,
