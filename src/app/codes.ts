@@ -17,6 +17,8 @@ export const appCodes = [
   'import-names-unknown-setting',
   'metering-not-found',
   'metering-id-taken',
+  'focus-test-not-found',
+  'focus-test-id-taken',
 ] as const;
 
 export type AppCode = (typeof appCodes)[number];

@@ -26,6 +26,7 @@ export const exportAll = ({ store, clock }: Pick<Ports, 'store' | 'clock'>): Pro
       book,
       tallies: loose.filter(({ provenSettingId }) => exported.has(provenSettingId ?? '')),
       meterings: (await session.meterings()).toReversed(),
+      focusTests: (await session.focusTests()).toReversed(),
     };
   });
 

@@ -50,6 +50,11 @@ export const importAll = ({ store, clock }: Ports, file: ExportFile): Promise<Ou
       if (isNew) await session.insertMetering(metering);
       note('meterings', isNew);
     }
+    for (const test of file.focusTests) {
+      const isNew = (await session.focusTest(test.id)) === undefined;
+      if (isNew) await session.insertFocusTest(test);
+      note('focusTests', isNew);
+    }
     return done(imported);
   });
 

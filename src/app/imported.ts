@@ -6,6 +6,7 @@ export interface ImportCounts {
   readonly tallies: number;
   readonly provenSettings: number;
   readonly meterings: number;
+  readonly focusTests: number;
 }
 
 export interface Imported {
@@ -20,6 +21,7 @@ export const noneImported: ImportCounts = {
   tallies: 0,
   provenSettings: 0,
   meterings: 0,
+  focusTests: 0,
 };
 
 export const plus = (

@@ -1,5 +1,6 @@
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import type { Card } from '../core/card/card.ts';
+import type { FocusTest } from '../core/machine/focusTest.ts';
 import type { Metering } from '../core/machine/metering.ts';
 import type { Outcome } from '../core/problem.ts';
 import type { ReadingEvent } from '../core/reading/readingEvent.ts';
@@ -54,6 +55,9 @@ export interface ReadSession {
   /** The latest first. */
   readonly meterings: () => Promise<readonly Metering[]>;
   readonly metering: (id: string) => Promise<Metering | undefined>;
+  /** The latest first. */
+  readonly focusTests: () => Promise<readonly FocusTest[]>;
+  readonly focusTest: (id: string) => Promise<FocusTest | undefined>;
 }
 
 export interface StoredTally {
@@ -88,6 +92,8 @@ export interface Session extends ReadSession {
   readonly deleteEntry: (id: string) => Promise<void>;
   readonly insertMetering: (metering: Metering) => Promise<void>;
   readonly deleteMetering: (id: string) => Promise<void>;
+  readonly insertFocusTest: (test: FocusTest) => Promise<void>;
+  readonly deleteFocusTest: (id: string) => Promise<void>;
   /** Every study, proven setting and tally of the example workshop. */
   readonly deleteExample: () => Promise<void>;
 }

@@ -52,6 +52,14 @@ const noting = (session: Session, changes: Map<string | undefined, StoredChange>
       await session.deleteMetering(id);
       note({});
     },
+    insertFocusTest: async (test) => {
+      await session.insertFocusTest(test);
+      note({});
+    },
+    deleteFocusTest: async (id) => {
+      await session.deleteFocusTest(id);
+      note({});
+    },
     deleteExample: async () => {
       await session.deleteExample();
       note({});

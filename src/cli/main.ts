@@ -43,6 +43,15 @@ program
   );
 
 program
+  .command('ramp')
+  .description('Write a focus ramp: lines to draw on a tilted strip.')
+  .requiredOption('--request <file>')
+  .requiredOption('--out <folder>')
+  .action(async (options: { request: string; out: string }) =>
+    ends((await import('./ramp.ts')).runRamp(options)),
+  );
+
+program
   .command('trial')
   .description('Write the colour trial: how many entries does your control program keep apart?')
   .requiredOption('--out <folder>')

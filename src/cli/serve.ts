@@ -14,6 +14,7 @@ import { openSqliteStore } from '../store/sqliteStore.ts';
 import { terminalText } from '../words/en/terminal.ts';
 import { problemInWords } from '../words/words.ts';
 import { cardFile } from './cardFile.ts';
+import { rampFile } from './rampFile.ts';
 import { refuse } from './refuse.ts';
 import { tell, type ExitCode } from './output.ts';
 import { projectFolder, version } from './version.ts';
@@ -42,6 +43,7 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
     version: version(),
     pageFolder: join(projectFolder(), 'build', 'web'),
     cardFile,
+    rampFile,
     ...(lan === undefined ? {} : { lan }),
     report: (error) =>
       tell(error instanceof Error ? (error.stack ?? error.message) : String(error)),

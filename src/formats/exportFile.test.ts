@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { aCard, aStudy } from '../../test/builders.ts';
-import { sampleMetering } from '../../test/samples/studies.ts';
+import { sampleFocusTest, sampleMetering } from '../../test/samples/studies.ts';
 import { problemInWords } from '../words/words.ts';
 import { parseExportFile, type ExportFile } from './exportFile.ts';
 
@@ -21,6 +21,7 @@ const file = {
   book: [],
   tallies: [],
   meterings: [sampleMetering('m1')],
+  focusTests: [sampleFocusTest('f1')],
 };
 const problemOf = (json: unknown) => {
   const parsed = parseExportFile(JSON.stringify(json));
@@ -39,7 +40,7 @@ describe('an export', () => {
     const { kind, exportedAt, studies, book, tallies } = file;
     const first = JSON.stringify({ kind, version: 1, exportedAt, studies, book, tallies });
     const parsed = parseExportFile(first);
-    expect(parsed).toMatchObject({ ok: true, value: { studies, meterings: [] } });
+    expect(parsed).toMatchObject({ ok: true, value: { studies, meterings: [], focusTests: [] } });
   });
 
   it('of an unknown version is refused in a sentence', () => {

@@ -2,9 +2,11 @@ import { z } from 'zod';
 import type { Outcome } from '../core/problem.ts';
 import { parseJsonText, parseWith } from './border.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
+import type { FocusTest } from '../core/machine/focusTest.ts';
 import type { Metering } from '../core/machine/metering.ts';
 import type { RecordedTally, Study } from '../core/study/study.ts';
 import { isoTime } from './saved/bounds.ts';
+import { focusTestShape } from './saved/focusTest.ts';
 import { meteringShape } from './saved/metering.ts';
 import { provenSettingShape } from './saved/provenSetting.ts';
 import { studyShape } from './saved/study.ts';
@@ -23,6 +25,8 @@ export interface ExportFile {
   readonly tallies: readonly RecordedTally[];
   /** What the milliammeter said, over time. */
   readonly meterings: readonly Metering[];
+  /** Where the focus was found, over time. */
+  readonly focusTests: readonly FocusTest[];
 }
 
 /** Everything a workshop has, in one file: studies with their cards, readings and tallies, the book, and the machine's own tests. */
@@ -34,6 +38,7 @@ export const exportFileShape = z.strictObject({
   book: z.array(provenSettingShape).max(10_000),
   tallies: z.array(recordedTallyShape).max(100_000),
   meterings: z.array(meteringShape).max(10_000).default([]),
+  focusTests: z.array(focusTestShape).max(10_000).default([]),
 }) satisfies z.ZodType<ExportFile>;
 
 /**

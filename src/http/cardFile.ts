@@ -1,4 +1,6 @@
 import type { Card } from '../core/card/card.ts';
+import type { RampCard } from '../core/card/rampCard.ts';
+import type { GcodeDialect } from '../core/machine/gcodeDialect.ts';
 import type { Outcome } from '../core/problem.ts';
 import type { Study } from '../core/study/study.ts';
 
@@ -15,4 +17,13 @@ export type DrawCardFile = (
   study: Study,
   card: Card,
   kind: CardFileKind,
+) => Promise<Outcome<CardFile>>;
+
+export type RampFileKind = Exclude<CardFileKind, 'json'>;
+
+/** Draws the files of a focus ramp, wired likewise; plain G-code where no dialect is named. */
+export type DrawRampFile = (
+  card: RampCard,
+  kind: RampFileKind,
+  dialect?: GcodeDialect,
 ) => Promise<Outcome<CardFile>>;

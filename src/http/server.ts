@@ -2,7 +2,7 @@ import helmet from '@fastify/helmet';
 import fastify, { type FastifyInstance } from 'fastify';
 import type { Ports } from '../app/ports.ts';
 import { watchedStore } from '../app/watchedStore.ts';
-import type { DrawCardFile } from './cardFile.ts';
+import type { DrawCardFile, DrawRampFile } from './cardFile.ts';
 import { serveDocs } from './docsPage.ts';
 import { refuseThrown } from './errors.ts';
 import { guard, isLoopback } from './guard.ts';
@@ -12,6 +12,7 @@ import { gatePhones, type Lan } from './phones.ts';
 import { answerRoutes } from './routes/answers.ts';
 import { bookRoutes } from './routes/book.ts';
 import { cardRoutes } from './routes/cards.ts';
+import { focusRoutes } from './routes/focus.ts';
 import { homeRoutes } from './routes/home.ts';
 import { meteringRoutes } from './routes/meterings.ts';
 import { readingRoutes } from './routes/readings.ts';
@@ -24,6 +25,7 @@ export interface ServerOptions {
   /** Folder of the built page. Absent: only the API is served. */
   readonly pageFolder?: string;
   readonly cardFile: DrawCardFile;
+  readonly rampFile: DrawRampFile;
   /** Lets phones in. Absent: this computer alone is served. */
   readonly lan?: Lan;
   /** Told of every error that nobody expected. */
@@ -70,6 +72,7 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   answerRoutes(app, ports);
   bookRoutes(app, ports);
   meteringRoutes(app, ports);
+  focusRoutes(app, ports, options.rampFile);
   transferRoutes(app, ports, 64 * mebibyte);
   serveLive(app, changes);
   serveDocs(app, version);

@@ -20,6 +20,8 @@ const statuses: Readonly<Record<AppCode | HttpCode, number>> = {
   'import-names-unknown-setting': 422,
   'metering-not-found': 404,
   'metering-id-taken': 409,
+  'focus-test-not-found': 404,
+  'focus-test-id-taken': 409,
   'request-body-not-json': 400,
   'request-body-too-big': 413,
   'request-not-json-type': 415,

@@ -4,6 +4,7 @@ import {
   sampleCard,
   sampleEntry,
   sampleEvent,
+  sampleFocusTest,
   sampleMetering,
   sampleStudy,
   sampleTally,
@@ -35,8 +36,17 @@ const file = {
   book: [sampleEntry('b1')],
   tallies: [sampleTally('t2', { provenSettingId: 'b1' })],
   meterings: [sampleMetering('m1'), sampleMetering('m2', { at: '2031-06-01T00:00:00.000Z' })],
+  focusTests: [sampleFocusTest('f1')],
 };
-const counts = { studies: 1, cards: 2, events: 2, tallies: 2, provenSettings: 1, meterings: 2 };
+const counts = {
+  studies: 1,
+  cards: 2,
+  events: 2,
+  tallies: 2,
+  provenSettings: 1,
+  meterings: 2,
+  focusTests: 1,
+};
 const none = {
   studies: 0,
   cards: 0,
@@ -44,6 +54,7 @@ const none = {
   tallies: 0,
   provenSettings: 0,
   meterings: 0,
+  focusTests: 0,
 };
 
 describe('export and import', () => {
@@ -60,8 +71,12 @@ describe('export and import', () => {
     const { kind, exportedAt, studies, book, tallies } = file;
     const first = { kind, version: 1, exportedAt, studies, book, tallies };
     const { added } = await server.ask(api.importAll, { body: first });
-    expect(added).toEqual({ ...counts, meterings: 0 });
-    expect(await server.ask(api.exportAll)).toMatchObject({ version: 2, meterings: [] });
+    expect(added).toEqual({ ...counts, meterings: 0, focusTests: 0 });
+    expect(await server.ask(api.exportAll)).toMatchObject({
+      version: 2,
+      meterings: [],
+      focusTests: [],
+    });
   });
 
   it('add nothing the second time', async () => {

@@ -3,7 +3,8 @@ import { cautionsInEnglish } from '../words/en/cautions.ts';
 import { jobSheetText } from '../words/en/jobSheet.ts';
 import { problemInWords } from '../words/words.ts';
 import { drawCardPicture } from './cardPicture.ts';
-import { registerFonts } from './fonts.ts';
+import { drawCautionFrame } from './cautionFrame.ts';
+import { newPdf } from './newPdf.ts';
 import {
   faint,
   heading,
@@ -28,42 +29,18 @@ interface JobSheetOptions {
  * The page that lies beside the machine, as PDF (A4): cautions first, then the card as it will be cut, what to do, what
  * to type, and room for what is noted. The library is loaded on the first call (~200 ms).
  */
-export const jobSheetPdf = async (
+export const jobSheetPdf = (
   sheet: JobSheet,
   { stock, madeAt }: JobSheetOptions,
-): Promise<Uint8Array> => {
-  const { default: PDFDocument } = await import('pdfkit');
-  const pdf = new PDFDocument({
-    size: 'A4',
-    margin: page.margin,
-    lang: 'en',
-    displayTitle: true,
-    info: {
-      Title: jobSheetText.title(sheet.card.code),
-      Creator: 'Throughcut',
-      Producer: 'Throughcut',
-      CreationDate: new Date(madeAt),
-    },
-  });
-  const bytes = collect(pdf);
-  registerFonts(pdf);
-  let y = drawTop(pdf, sheet, stock);
-  y = drawEssentials(pdf, sheet, y);
-  y = drawPicture(pdf, sheet, y);
-  y = drawTypeIn(pdf, sheet, y);
-  y = drawSteps(pdf, sheet, y);
-  y = drawNotes(pdf, sheet, y);
-  drawFurther(pdf, sheet, y);
-  pdf.end();
-  return bytes;
-};
-
-const collect = (pdf: PDFKit.PDFDocument): Promise<Uint8Array> =>
-  new Promise((resolve, reject) => {
-    const chunks: Uint8Array[] = [];
-    pdf.on('data', (chunk: Uint8Array) => chunks.push(chunk));
-    pdf.on('end', () => resolve(new Uint8Array(Buffer.concat(chunks))));
-    pdf.on('error', reject);
+): Promise<Uint8Array> =>
+  newPdf({ title: jobSheetText.title(sheet.card.code), madeAt }, (pdf) => {
+    let y = drawTop(pdf, sheet, stock);
+    y = drawCautionFrame(pdf, sheet.cautions, y);
+    y = drawPicture(pdf, sheet, y);
+    y = drawTypeIn(pdf, sheet, y);
+    y = drawSteps(pdf, sheet, y);
+    y = drawNotes(pdf, sheet, y);
+    drawFurther(pdf, sheet, y);
   });
 
 const drawTop = (pdf: PDFKit.PDFDocument, sheet: JobSheet, stock: string | undefined): number => {
@@ -81,28 +58,6 @@ const drawTop = (pdf: PDFKit.PDFDocument, sheet: JobSheet, stock: string | undef
   ].filter((part) => part !== undefined);
   const below = write(pdf, about.join(' · '), page.margin, y, { size: 10.5 });
   return write(pdf, jobSheetText.time(time), page.margin, below, { size: 10.5 });
-};
-
-/** The cautions that stand even where there is little room, in a frame above everything that is to be done. */
-const drawEssentials = (pdf: PDFKit.PDFDocument, sheet: JobSheet, top: number): number => {
-  const lines = sheet.cautions
-    .flatMap((act) => cautionsInEnglish[act])
-    .filter(({ essential }) => essential)
-    .map(({ sentence }) => sentence);
-  const width = innerWidth - 24;
-  const size = 8.6;
-  const height = lines.reduce((sum, line) => sum + heightOf(pdf, line, { size, width }) + 1, 26);
-  const y = top + 7;
-  pdf
-    .roundedRect(page.margin, y, innerWidth, height, 4)
-    .lineWidth(1.4)
-    .strokeColor('#b3261e')
-    .stroke();
-  let line = write(pdf, jobSheetText.cautions, page.margin + 12, y + 6, { font: 'strong' });
-  for (const sentence of lines) {
-    line = write(pdf, sentence, page.margin + 12, line + 1, { size, width });
-  }
-  return y + height + 12;
 };
 
 const drawPicture = (pdf: PDFKit.PDFDocument, sheet: JobSheet, top: number): number => {

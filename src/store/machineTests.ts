@@ -2,7 +2,7 @@ import type { Kysely } from 'kysely';
 import type { Tables } from './tables.ts';
 
 /** What stands in the column `kind`. */
-export type MachineTestKind = 'metering';
+export type MachineTestKind = 'metering' | 'focus';
 
 interface Test {
   readonly id: string;

@@ -1,7 +1,7 @@
 import type { Kysely } from 'kysely';
 import type { ReadSession } from '../app/ports.ts';
 import { machineTestRows } from './machineTests.ts';
-import { cardOf, entryOf, eventOf, meteringOf, studyOf, tallyOf } from './rows.ts';
+import { cardOf, entryOf, eventOf, focusTestOf, meteringOf, studyOf, tallyOf } from './rows.ts';
 import { readSummaries } from './summaries.ts';
 import type { Tables } from './tables.ts';
 
@@ -51,6 +51,11 @@ export const readSession = (db: Kysely<Tables>): ReadSession => ({
   metering: async (id) => {
     const row = await machineTestRows(db, 'metering').where('id', '=', id).executeTakeFirst();
     return row === undefined ? undefined : meteringOf(row);
+  },
+  focusTests: async () => (await machineTestRows(db, 'focus').execute()).map(focusTestOf),
+  focusTest: async (id) => {
+    const row = await machineTestRows(db, 'focus').where('id', '=', id).executeTakeFirst();
+    return row === undefined ? undefined : focusTestOf(row);
   },
 });
 

@@ -2,11 +2,13 @@ import type { z } from 'zod';
 import type { StoredStudy, StudyHead } from '../app/stored.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import type { Card } from '../core/card/card.ts';
+import type { FocusTest } from '../core/machine/focusTest.ts';
 import type { Metering } from '../core/machine/metering.ts';
 import type { ReadingEvent } from '../core/reading/readingEvent.ts';
 import type { RecordedTally, Study } from '../core/study/study.ts';
 import { cardShape } from '../formats/saved/card.ts';
 import { machineShape } from '../formats/saved/machine.ts';
+import { focusTestShape } from '../formats/saved/focusTest.ts';
 import { meteringShape } from '../formats/saved/metering.ts';
 import { provenSettingShape } from '../formats/saved/provenSetting.ts';
 import { readingEventShape } from '../formats/saved/readingEvent.ts';
@@ -78,6 +80,9 @@ export const entryOf = ({ body, id }: Pick<EntryRow, 'body' | 'id'>): ProvenSett
 
 export const meteringOf = ({ body, id }: Pick<MachineTestRow, 'body' | 'id'>): Metering =>
   parsed(meteringShape, body, 'machine_test', id);
+
+export const focusTestOf = ({ body, id }: Pick<MachineTestRow, 'body' | 'id'>): FocusTest =>
+  parsed(focusTestShape, body, 'machine_test', id);
 
 /** The proven setting stands in a column of its own, so that it can go without the tally being rewritten. */
 export const tallyOf = (

@@ -94,6 +94,8 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
 
   insertMetering: (metering) => insertMachineTest(db, 'metering', metering),
   deleteMetering: (id) => deleteMachineTest(db, 'metering', id),
+  insertFocusTest: (test) => insertMachineTest(db, 'focus', test),
+  deleteFocusTest: (id) => deleteMachineTest(db, 'focus', id),
 
   deleteExample: async () => {
     const studies = db.selectFrom('study').select('id').where('is_example', '=', 1);

@@ -16,6 +16,7 @@ import {
   sampleCard,
   sampleEntry,
   sampleEvent,
+  sampleFocusTest,
   sampleMetering,
   sampleStudy,
   sampleTally,
@@ -83,6 +84,8 @@ describe('the SQLite store', () => {
       expect(await session.talliesOfEntry('b1')).toEqual([tally]);
       const meterings = name === 'version-1.sql' ? [] : [sampleMetering('m1')];
       expect(await session.meterings()).toEqual(meterings);
+      const focusTests = name === 'version-1.sql' ? [] : [sampleFocusTest('f1')];
+      expect(await session.focusTests()).toEqual(focusTests);
     });
     await store.close();
   });

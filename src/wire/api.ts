@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { exportFileShape } from '../formats/exportFile.ts';
 import { id } from '../formats/saved/bounds.ts';
+import { focusTestShape } from '../formats/saved/focusTest.ts';
 import { meteringShape } from '../formats/saved/metering.ts';
 import { recordedTallyShape } from '../formats/saved/tally.ts';
 import {
@@ -14,6 +15,13 @@ import {
 import { bookEntry, byEntry, keepSettingBody, searchBookQuery, tallyEntryBody } from './book.ts';
 import { addCardBody, byCard, cardReply, replaceCardBody } from './card.ts';
 import { historyQuery, historyReply } from './history.ts';
+import {
+  byFocusTest,
+  byRampKind,
+  focusTestReply,
+  rampFileQuery,
+  recordFocusTestBody,
+} from './focus.ts';
 import { healthReply, homeReply } from './home.ts';
 import { judgeMaterialQuery, materialJudged } from './material.ts';
 import {
@@ -48,6 +56,7 @@ const counts = z.strictObject({
   tallies: z.number().int(),
   provenSettings: z.number().int(),
   meterings: z.number().int(),
+  focusTests: z.number().int(),
 });
 
 /** Every route of the server, by the verb that it carries out. */
@@ -270,6 +279,41 @@ export const api = {
     params: byTwoMeterings,
     query: compareQuery,
     reply: compareReply,
+  }),
+
+  rampFile: route({
+    method: 'GET',
+    path: '/api/focus-ramp/ramp.:kind',
+    summary: 'A focus ramp as a file for the machine or the printer: svg, dxf, gcode or pdf',
+    params: byRampKind,
+    query: rampFileQuery,
+  }),
+  listFocusTests: route({
+    method: 'GET',
+    path: '/api/focus-tests',
+    summary: 'Where the focus was found, the latest test first',
+    reply: z.strictObject({ tests: z.array(focusTestShape) }),
+  }),
+  recordFocusTest: route({
+    method: 'POST',
+    path: '/api/focus-tests',
+    summary: 'Keep a focus test with its date; the same one sent again changes nothing',
+    body: recordFocusTestBody,
+    reply: focusTestReply,
+  }),
+  getFocusTest: route({
+    method: 'GET',
+    path: '/api/focus-tests/:id',
+    summary: 'One focus test: the gap, the depth of focus, and what the gauge is off by',
+    params: byFocusTest,
+    reply: focusTestReply,
+  }),
+  removeFocusTest: route({
+    method: 'DELETE',
+    path: '/api/focus-tests/:id',
+    summary: 'Remove a focus test',
+    params: byFocusTest,
+    reply: gone,
   }),
 
   judgeMaterial: route({

@@ -5,6 +5,7 @@ import {
   sampleCard,
   sampleEntry,
   sampleEvent,
+  sampleFocusTest,
   sampleMetering,
   sampleStudy,
   sampleTally,
@@ -295,6 +296,25 @@ export const storeConformance = (engine: string, make: () => Promise<EngineUnder
       await keep((session) => session.deleteExample());
       expect((await stored()).map(({ id }) => id)).toEqual(['m2', 'm1']);
       expect(await store.read((session) => session.metering('m3'))).toBeUndefined();
+    });
+
+    it('keeps focus tests beside meterings, each in its own list', async () => {
+      const later = sampleFocusTest('f2', {
+        at: '2031-06-01T00:00:00.000Z',
+        readings: { kind: 'widths', widths: [{ alongMm: 12, widthMm: 0.4 }] },
+      });
+      await keep(async (session) => {
+        await session.insertFocusTest(sampleFocusTest('f1'));
+        await session.insertMetering(sampleMetering('m1'));
+        await session.insertFocusTest(later);
+      });
+      const stored = () => store.read((session) => session.focusTests());
+      expect(await stored()).toEqual([later, sampleFocusTest('f1')]);
+      expect(await store.read((session) => session.metering('f1'))).toBeUndefined();
+      await keep((session) => session.deleteMetering('f1'));
+      await keep((session) => session.deleteFocusTest('f2'));
+      expect(await stored()).toEqual([sampleFocusTest('f1')]);
+      expect(await store.read((session) => session.focusTest('f2'))).toBeUndefined();
     });
 
     it('keeps what it acknowledged when it is closed and opened again', async () => {

@@ -2,7 +2,13 @@ import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { sampleEntry, sampleMetering, sampleStudy, sampleTime } from '../samples/studies.ts';
+import {
+  sampleEntry,
+  sampleFocusTest,
+  sampleMetering,
+  sampleStudy,
+  sampleTime,
+} from '../samples/studies.ts';
 import { runProgram } from './program.ts';
 
 let folder: string;
@@ -116,6 +122,7 @@ describe('carrying a workshop about', () => {
     book: [sampleEntry('b1')],
     tallies: [],
     meterings: [sampleMetering('m1')],
+    focusTests: [sampleFocusTest('f1')],
   };
 
   it('goes in, shows in the book, and comes out the same', async () => {
@@ -144,6 +151,7 @@ describe('carrying a workshop about', () => {
     expect(await json('export')).toMatchObject({
       studies: [{ id: 's1' }],
       meterings: [{ id: 'm1' }],
+      focusTests: [{ id: 'f1' }],
     });
   });
 

@@ -1,5 +1,6 @@
 import type { ProvenSetting } from '../../src/core/book/provenSetting.ts';
 import type { Card } from '../../src/core/card/card.ts';
+import type { FocusTest } from '../../src/core/machine/focusTest.ts';
 import type { Metering } from '../../src/core/machine/metering.ts';
 import { undescribedMachine } from '../../src/core/machine/machine.ts';
 import type { Setting } from '../../src/core/machine/setting.ts';
@@ -114,5 +115,23 @@ export const sampleMetering = (id: string, over: Partial<Metering> = {}): Meteri
     })),
   ],
   waterC: 19,
+  ...over,
+});
+
+/** Three lines up a ramp whose focus lies 69 mm along it, 7.4 mm below the nozzle. */
+export const sampleFocusTest = (id: string, over: Partial<FocusTest> = {}): FocusTest => ({
+  version: 1,
+  id,
+  at: sampleTime,
+  ramp: { lengthMm: 120, blockMm: 8, nozzleGapMm: 12 },
+  readings: {
+    kind: 'fades',
+    lines: [
+      { fromMm: 30, toMm: 108, dose: 1 },
+      { fromMm: 44, toMm: 94, dose: 0.7 },
+      { fromMm: 52, toMm: 86, dose: 0.5 },
+    ],
+  },
+  gaugeMm: 7.5,
   ...over,
 });

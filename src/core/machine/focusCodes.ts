@@ -7,6 +7,7 @@ export const focusCodes = [
   'ramp-too-flat',
   'ramp-too-steep',
   'ramp-no-room',
+  'ramp-setting-out-of-range',
   'focus-readings-too-few',
   'focus-reading-off-strip',
   'focus-beyond-high-end',

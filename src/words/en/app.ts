@@ -76,4 +76,12 @@ export const appWords = {
     message: (p) => `Another metering already has the id “${p('id')}”.`,
     remedy: () => 'Send the metering with an id of its own, or with none.',
   },
+  'focus-test-not-found': {
+    message: (p) => `There is no focus test “${p('id')}”.`,
+    remedy: () => 'It may have been removed. Load the page again.',
+  },
+  'focus-test-id-taken': {
+    message: (p) => `Another focus test already has the id “${p('id')}”.`,
+    remedy: () => 'Send the focus test with an id of its own, or with none.',
+  },
 } satisfies AreaWords;

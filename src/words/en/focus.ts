@@ -28,6 +28,11 @@ export const focusWords = {
     remedy: () =>
       'Measure the gap once more. If the nozzle stands that near, find the focus as the machine’s manual says.',
   },
+  'ramp-setting-out-of-range': {
+    message: (p) =>
+      `The line asks for ${p('speedMmPerS')} mm/s at ${p('powerPct')} %; this machine is kept to ${p('slowest')} to ${p('fastest')} mm/s and ${p('mostPct')} %.`,
+    remedy: () => 'Choose what you score a line with, or correct the machine’s limits.',
+  },
   'focus-readings-too-few': {
     message: () => 'That is too little to find a focus from.',
     remedy: () =>

@@ -1,0 +1,46 @@
+import { findFocus } from '../core/machine/findFocus.ts';
+import type { FocusFound, FocusTest } from '../core/machine/focusTest.ts';
+import { done, type Outcome } from '../core/problem.ts';
+import type { Ports } from './ports.ts';
+import { refuse } from './refuse.ts';
+import { sameValue } from './sameValue.ts';
+
+/** A focus test whose id and time may be left to the tool. */
+export type FocusTestToRecord = Omit<FocusTest, 'id' | 'at' | 'version'> & {
+  readonly id?: string;
+  readonly at?: string;
+};
+
+/** A stored focus test, with where it found the focus. */
+export interface FocusTestRead {
+  readonly test: FocusTest;
+  readonly found: Outcome<FocusFound>;
+}
+
+/**
+ * Stores a focus test with its date. The same one sent twice is stored once. Refuses readings that find no focus, and
+ * `focus-test-id-taken`.
+ */
+export const recordFocusTest = (
+  { store, clock, ids }: Ports,
+  asked: FocusTestToRecord,
+): Promise<Outcome<FocusTestRead>> =>
+  store.change(async (session) => {
+    const test: FocusTest = {
+      ...asked,
+      version: 1,
+      id: asked.id ?? ids.newId(),
+      at: asked.at ?? clock.now(),
+    };
+    const found = findFocus(test);
+    if (!found.ok) return found;
+    const known = await session.focusTest(test.id);
+    if (known === undefined) {
+      await session.insertFocusTest(test);
+      return done({ test, found });
+    }
+    const compared = asked.at === undefined ? { ...test, at: known.at } : test;
+    return sameValue(known, compared)
+      ? done({ test: known, found })
+      : refuse('focus-test-id-taken', { id: test.id });
+  });

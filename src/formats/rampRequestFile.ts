@@ -1,0 +1,37 @@
+import { z } from 'zod';
+import type { RampCardRequest } from '../core/card/rampCard.ts';
+import { plainDialect, type GcodeDialect } from '../core/machine/gcodeDialect.ts';
+import type { Outcome } from '../core/problem.ts';
+import { parseWith } from './border.ts';
+import { label } from './saved/bounds.ts';
+import { focusRampShape } from './saved/focusTest.ts';
+import { settingShape } from './saved/setting.ts';
+import { studyFileShape } from './studyFile.ts';
+
+/** What is asked of a focus ramp in a file: `docs/formats/ramp-request.md`. */
+export interface RampRequestFile {
+  readonly material: string;
+  readonly request: RampCardRequest;
+  readonly gcode: GcodeDialect;
+}
+
+const shape = z
+  .strictObject({
+    version: z.literal(1),
+    material: label,
+    ramp: focusRampShape,
+    setting: z.strictObject({
+      powerPct: settingShape.shape.powerPct.positive(),
+      speedMmPerS: settingShape.shape.speedMmPerS,
+      air: settingShape.shape.air,
+    }),
+    machine: studyFileShape.shape.machine,
+  })
+  .transform(({ material, ramp, setting, machine }): RampRequestFile => ({
+    material,
+    request: { ramp, setting: { ...setting, passes: 1 }, machine },
+    gcode: machine.gcode ?? plainDialect,
+  }));
+
+/** Reads a request for a focus ramp, strict about keys, types and ranges. */
+export const parseRampRequest = (json: unknown): Outcome<RampRequestFile> => parseWith(shape, json);

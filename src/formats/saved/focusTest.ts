@@ -1,0 +1,49 @@
+import { z } from 'zod';
+import type { FocusRamp } from '../../core/machine/focusRamp.ts';
+import type { FocusReadings, FocusTest } from '../../core/machine/focusTest.ts';
+import { id, isoTime, label, note } from './bounds.ts';
+
+const mm = z.number().min(0).max(2000);
+
+/** A ramp as saved and sent. Whether it may be used is said by the core. */
+export const focusRampShape = z.strictObject({
+  lengthMm: mm,
+  blockMm: mm,
+  nozzleGapMm: mm,
+}) satisfies z.ZodType<FocusRamp>;
+
+const readings = z.discriminatedUnion('kind', [
+  z.strictObject({
+    kind: z.literal('fades'),
+    lines: z
+      .array(
+        z.strictObject({
+          /** Null: it still showed at that end. */
+          fromMm: mm.nullable(),
+          toMm: mm.nullable(),
+          dose: z.number().positive().max(1e6).exactOptional(),
+        }),
+      )
+      .min(1)
+      .max(20),
+  }),
+  z.strictObject({
+    kind: z.literal('widths'),
+    widths: z
+      .array(z.strictObject({ alongMm: mm, widthMm: z.number().positive().max(50) }))
+      .min(1)
+      .max(200),
+  }),
+]) satisfies z.ZodType<FocusReadings>;
+
+/** A focus test as saved and sent. */
+export const focusTestShape = z.strictObject({
+  version: z.literal(1),
+  id,
+  at: isoTime,
+  machine: label.exactOptional(),
+  ramp: focusRampShape,
+  readings,
+  gaugeMm: mm.exactOptional(),
+  note: note.exactOptional(),
+}) satisfies z.ZodType<FocusTest>;

@@ -1,0 +1,51 @@
+import { z } from 'zod';
+import { id, isoTime, label, pct, speedMmPerS } from '../formats/saved/bounds.ts';
+import { focusTestShape } from '../formats/saved/focusTest.ts';
+
+/** A problem with its remedy. */
+const asked = z.strictObject({ code: z.string(), message: z.string(), remedy: z.string() });
+const interval = z.strictObject({ value: z.number(), low: z.number(), high: z.number() });
+
+export const byFocusTest = z.strictObject({ id });
+
+export const recordFocusTestBody = focusTestShape
+  .omit({ version: true })
+  .extend({ id: id.exactOptional(), at: isoTime.exactOptional() });
+
+/** One focus test and what it found; intervals of 95 %. */
+export const focusTestReply = z.strictObject({
+  test: focusTestShape,
+  /** Absent: no focus was found, for this reason. */
+  found: z
+    .strictObject({
+      alongMm: interval,
+      /** The gap between nozzle and sheet at which the sheet lies in the focus. */
+      gapMm: interval,
+      /** Over what length the beam's area is no more than doubled. Absent: the readings do not tell. */
+      depthMm: interval.exactOptional(),
+      /** The thickest sheet that one height surely serves. */
+      servedThicknessMm: z.number().exactOptional(),
+      /** Absent: no gauge was named. */
+      gauge: z
+        .strictObject({ verdict: z.enum(['fits', 'near', 'off']), byMm: z.number() })
+        .exactOptional(),
+      remarks: z.array(asked),
+    })
+    .exactOptional(),
+  reason: asked.exactOptional(),
+});
+
+const mm = z.coerce.number().min(0).max(2000);
+
+/** A focus ramp asked for as a file. */
+export const rampFileQuery = z.strictObject({
+  material: label,
+  lengthMm: mm,
+  blockMm: mm,
+  nozzleGapMm: mm,
+  powerPct: z.coerce.number().pipe(pct),
+  speedMmPerS: z.coerce.number().pipe(speedMmPerS),
+  /** Whose machine's limits and G-code count. */
+  studyId: id.exactOptional(),
+});
+export const byRampKind = z.strictObject({ kind: z.enum(['svg', 'dxf', 'gcode', 'pdf']) });
