@@ -6,6 +6,7 @@ export const webCodes = [
   'list-too-long',
   'line-not-a-setting',
   'line-not-a-reading',
+  'line-not-a-width',
   'line-not-own-gcode',
   'own-gcode-too-long',
 ] as const;

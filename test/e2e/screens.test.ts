@@ -110,6 +110,7 @@ describe('every screen', () => {
     ['book', '/book'],
     ['machine', '/machine'],
     ['meter', '/machine/meter'],
+    ['focus', '/machine/focus'],
     ['motion', '/machine/motion'],
     ['four corners', '/machine/corners'],
     ['trouble', '/trouble'],

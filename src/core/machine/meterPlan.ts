@@ -95,7 +95,24 @@ const nextSettings = (settings: readonly MeterSetting[], ratedMa: number): reado
   const lit = litSettings(settings);
   return lit.length < 2
     ? [...firstLook.map((powerPct): Wish => ({ powerPct, why: 'look' })), ...further(settings, lit)]
-    : [...thresholdWish(settings), ...towardsRated(lit, ratedMa)];
+    : [...thresholdWish(settings), ...afterFirstLook(settings, lit, ratedMa)];
+};
+
+/** What was asked for at first stays asked for while it is bearable: a list does not lose its lines under a hand. */
+const afterFirstLook = (
+  settings: readonly MeterSetting[],
+  lit: readonly MeterSetting[],
+  ratedMa: number,
+): readonly Wish[] => {
+  const open = firstLook.filter(
+    (powerPct) =>
+      powerPct > (lit[0]?.powerPct ?? 0) &&
+      !settings.some((setting) => setting.powerPct === powerPct) &&
+      (expectedAt(settings, powerPct) ?? Infinity) <= ratedMa,
+  );
+  return open.length > 0
+    ? open.map((powerPct): Wish => ({ powerPct, why: 'look' }))
+    : towardsRated(lit, ratedMa);
 };
 
 /** After a first look that found it dark: on upwards. That found it lit once: nobody knows how steep it is, so near there. */

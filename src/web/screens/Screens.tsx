@@ -21,6 +21,9 @@ const CheckScreen = lazy(async () => ({
 const CornersScreen = lazy(async () => ({
   default: (await import('./corners/CornersScreen.tsx')).CornersScreen,
 }));
+const FocusScreen = lazy(async () => ({
+  default: (await import('./focus/FocusScreen.tsx')).FocusScreen,
+}));
 const LabelScreen = lazy(async () => ({
   default: (await import('./book/LabelScreen.tsx')).LabelScreen,
 }));
@@ -73,6 +76,9 @@ export const Screens = () => (
       </Route>
       <Route path="/machine">
         <MachineScreen />
+      </Route>
+      <Route path="/machine/focus">
+        <FocusScreen />
       </Route>
       <Route path="/machine/meter">
         <MeterScreen />

@@ -21,6 +21,7 @@ export const queryKeys = {
   bookEntry: (id: string) => ['book', 'entry', id] as const,
   history: ['history'],
   meterings: ['meterings'],
+  focusTests: ['focus-tests'],
 } as const;
 
 export const useHome = () =>
@@ -67,3 +68,6 @@ export const usePairing = () =>
 
 export const useMeterings = () =>
   useQuery({ queryKey: queryKeys.meterings, queryFn: () => callOrThrow(api.listMeterings) });
+
+export const useFocusTests = () =>
+  useQuery({ queryKey: queryKeys.focusTests, queryFn: () => callOrThrow(api.listFocusTests) });

@@ -37,4 +37,8 @@ export const webWords = {
     message: (p) => `${p('count')} lines of your own are more than a card’s file takes.`,
     remedy: () => 'Keep to 100 lines.',
   },
+  'line-not-a-width': {
+    message: (p) => `“${p('text')}” is not a place and a width.`,
+    remedy: () => 'Write a place along the strip, then the width there, such as 30 mm 0.42 mm.',
+  },
 } satisfies Record<string, Sentence>;

@@ -1,5 +1,6 @@
 import { useState, type ReactNode } from 'react';
 import type { Machine } from '../../../core/machine/machine.ts';
+import type { Study } from '../../../core/study/study.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { useHome } from '../../state/queries.ts';
 import { rememberMachine, useMachine } from '../../state/useMachine.ts';
@@ -11,6 +12,8 @@ export interface MachineHereProps {
     change: (machine: Machine) => void,
     /** Whose machine it is: of the sheet on the bed, or of this browser until there is a sheet. */
     of: 'bed' | 'browser',
+    /** The study of the sheet on the bed. */
+    study: Study | undefined,
   ) => ReactNode;
 }
 
@@ -32,7 +35,7 @@ const OfThisBrowser = ({ children }: MachineHereProps) => {
     rememberMachine(next);
     setMachine(next);
   };
-  return children(machine, change, 'browser');
+  return children(machine, change, 'browser', undefined);
 };
 
 const OfTheBed = ({ studyId, children }: MachineHereProps & { readonly studyId: string }) => {
@@ -43,5 +46,5 @@ const OfTheBed = ({ studyId, children }: MachineHereProps & { readonly studyId: 
     rememberMachine(machine);
     keeper.make({ kind: 'head', studyId, head: { machine } });
   };
-  return children(study.machine, change, 'bed');
+  return children(study.machine, change, 'bed', study);
 };

@@ -22,6 +22,12 @@ export const MachineScreen = () => (
         </>
       )}
     </MachineHere>
+    <Section title={words.focus}>
+      <p>{words.focusMore}</p>
+      <div className="actions">
+        <ActionLink href="/machine/focus">{words.findFocus}</ActionLink>
+      </div>
+    </Section>
     <Section title={motionText.title}>
       <p>{motionText.lead}</p>
       <div className="actions">

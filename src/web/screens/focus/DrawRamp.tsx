@@ -1,0 +1,98 @@
+import { useState } from 'react';
+import type { RampCard } from '../../../core/card/rampCard.ts';
+import type { Setting } from '../../../core/machine/setting.ts';
+import type { Outcome } from '../../../core/problem.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { addressOf, api } from '../../../wire/api.ts';
+import { rampSheetText as sheet } from '../../../words/en/rampSheet.ts';
+import { focusText as words } from '../../../words/en/screens/focus.ts';
+import { DownloadLink } from '../../parts/action/Action.tsx';
+import { MaterialField, isWorkable, useMaterial } from '../../parts/material/MaterialField.tsx';
+import { ProblemNotice } from '../../parts/notice/Notice.tsx';
+import { Section } from '../../parts/page/Page.tsx';
+import { SettingField } from '../../parts/quantity/SettingField.tsx';
+
+export interface DrawRampProps {
+  readonly card: Outcome<RampCard>;
+  readonly setting: Setting;
+  readonly study: Study | undefined;
+  readonly onSetting: (setting: { powerPct: number; speedMmPerS: number }) => void;
+}
+
+const kinds = ['svg', 'dxf', 'gcode', 'pdf'] as const;
+
+/** What the strip is of, what its lines are drawn with, the files, and what is done at the machine. */
+export const DrawRamp = ({ card, setting, study, onSetting }: DrawRampProps) => {
+  const [material, setMaterial] = useState(study?.stock.material ?? '');
+  const workable = isWorkable(useMaterial(material));
+  return (
+    <Section title={words.draw}>
+      <MaterialField
+        label={words.material}
+        hint={words.materialHint}
+        value={material}
+        onChange={setMaterial}
+      />
+      <SettingField
+        label={words.line}
+        hint={words.lineHint}
+        setting={setting}
+        onChange={(next) => {
+          if (next !== undefined)
+            onSetting({ powerPct: next.powerPct, speedMmPerS: next.speedMmPerS });
+        }}
+      />
+      {!card.ok && !card.problem.code.startsWith('ramp-setting') ? null : card.ok ? null : (
+        <ProblemNotice tone="stop" problem={card.problem} />
+      )}
+      {card.ok && workable ? (
+        <>
+          <div className="actions">
+            {kinds.map((kind) => (
+              <DownloadLink
+                key={kind}
+                href={fileAddress(kind, card.value, material.trim(), study)}
+                fileName={`${sheet.file}.${kind}`}
+              >
+                {words.files[kind]}
+              </DownloadLink>
+            ))}
+          </div>
+          <ol className="focus-steps">
+            {sheet.steps(card.value.ramp).map((step) => (
+              <li key={step}>{step}</li>
+            ))}
+          </ol>
+          <ul className="focus-lines figure-text">
+            {card.value.lines.map((line) => (
+              <li key={line.letter}>{sheet.line(line)}</li>
+            ))}
+          </ul>
+          <p className="small soft">{sheet.tryFirst}</p>
+        </>
+      ) : (
+        <p className="soft">{words.notYet}</p>
+      )}
+    </Section>
+  );
+};
+
+const fileAddress = (
+  kind: string,
+  { ramp, lines }: RampCard,
+  material: string,
+  study: Study | undefined,
+): string => {
+  const strongest = lines[0]?.setting;
+  return addressOf(
+    api.rampFile,
+    { kind },
+    {
+      material,
+      ...ramp,
+      powerPct: strongest?.powerPct,
+      speedMmPerS: strongest?.speedMmPerS,
+      studyId: study?.id,
+    },
+  );
+};

@@ -1,0 +1,77 @@
+import { useState } from 'react';
+import { checkGauge, focusAdvice, servedThicknessMm } from '../../../core/machine/focusAdvice.ts';
+import type { FocusFound } from '../../../core/machine/focusTest.ts';
+import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { lengthWords } from '../../../words/en/figures.ts';
+import { focusText as words } from '../../../words/en/screens/focus.ts';
+import { ProblemNotice } from '../../parts/notice/Notice.tsx';
+import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
+import { readLength } from '../../parts/quantity/readers.ts';
+
+export interface FocusSaysProps {
+  readonly found: FocusFound;
+  readonly gaugeMm: number | undefined;
+  readonly study: Study | undefined;
+}
+
+/** The height, how sure it is, how deep the focus is, whether the gauge is right, and where a sheet is to lie. */
+export const FocusSays = ({ found, gaugeMm, study }: FocusSaysProps) => {
+  const { gapMm, rayleighMm, remarks } = found;
+  return (
+    <div className="stack">
+      <div className="focus-sentences" role="status">
+        <p className="focus-gap">{words.sentence(found)}</p>
+        {gaugeMm === undefined ? null : (
+          <p>{words.gaugeSays(gaugeMm, checkGauge(gaugeMm, gapMm, rayleighMm))}</p>
+        )}
+        {rayleighMm === null ? null : (
+          <p>
+            {words.depth(rayleighMm)} {words.serves(servedThicknessMm(rayleighMm, gapMm))}
+          </p>
+        )}
+        <p className="small soft">{words.measured}</p>
+      </div>
+      {remarks.map((remark) => (
+        <ProblemNotice key={remark.code} tone="say" problem={remark} />
+      ))}
+      {rayleighMm === null ? null : (
+        <IntoTheSheet gapMm={gapMm.value} rayleighMm={rayleighMm.value} study={study} />
+      )}
+    </div>
+  );
+};
+
+interface IntoTheSheetProps extends Pick<FocusSaysProps, 'study'> {
+  readonly gapMm: number;
+  readonly rayleighMm: number;
+}
+
+const IntoTheSheet = ({ gapMm, rayleighMm, study }: IntoTheSheetProps) => {
+  const [thicknessMm, setThicknessMm] = useState(
+    study === undefined ? 3 : stockThicknessMm(study.stock),
+  );
+  const advice = focusAdvice({ gapMm, rayleighMm, thicknessMm });
+  return (
+    <div className="stack">
+      <h3>{words.surface}</h3>
+      <QuantityField
+        label={words.thickness}
+        value={thicknessMm}
+        show={lengthWords}
+        parse={readLength}
+        onChange={(mm) => {
+          if (mm !== undefined && mm > 0) setThicknessMm(mm);
+        }}
+      />
+      {advice.ok ? (
+        <>
+          <p>{words.advice(thicknessMm, advice.value)}</p>
+          <p className="small soft">{words.adviceMore}</p>
+        </>
+      ) : (
+        <ProblemNotice tone="care" problem={advice.problem} />
+      )}
+    </div>
+  );
+};

@@ -1,0 +1,99 @@
+import { useState } from 'react';
+import { rampCard } from '../../../core/card/rampCard.ts';
+import { findFocus } from '../../../core/machine/findFocus.ts';
+import type { Machine } from '../../../core/machine/machine.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { focusText as words } from '../../../words/en/screens/focus.ts';
+import { SureAction } from '../../parts/action/SureAction.tsx';
+import { Cautions } from '../../parts/cautions/Cautions.tsx';
+import { Page, Section } from '../../parts/page/Page.tsx';
+import { ProblemNotice } from '../../parts/notice/Notice.tsx';
+import { MachineHere } from '../machine/MachineHere.tsx';
+import { DrawRamp } from './DrawRamp.tsx';
+import { EarlierFocusTests } from './EarlierFocusTests.tsx';
+import {
+  emptyFocusDraft,
+  focusTestFrom,
+  keepFocusDraft,
+  keptFocusDraft,
+  readingsIn,
+  type FocusDraft,
+} from './focusDraft.ts';
+import { FocusSays } from './FocusSays.tsx';
+import { KeepFocusTest } from './KeepFocusTest.tsx';
+import { RampForm } from './RampForm.tsx';
+import { RampReading } from './RampReading.tsx';
+import './focus.css';
+
+const acts = ['focus', 'unattended', 'always'] as const;
+
+/** A ramp, a line up it, and from what is read off it the height at which a sheet is in focus. */
+export const FocusScreen = () => (
+  <Page title={words.title} lead={words.lead}>
+    <MachineHere>
+      {(machine, _change, _of, study) => <Focus machine={machine} study={study} />}
+    </MachineHere>
+  </Page>
+);
+
+export interface FocusProps {
+  readonly machine: Machine;
+  readonly study: Study | undefined;
+}
+
+/** What a line is drawn with until somebody says: a gentle guess, to be tried on scrap. Common practice, no source. */
+const usual = { powerPct: 15, speedMmPerS: 40 } as const;
+
+const Focus = ({ machine, study }: FocusProps) => {
+  const [draft, setDraft] = useState(keptFocusDraft);
+  const change = (part: Partial<FocusDraft>): void => {
+    const next = { ...draft, ...part };
+    keepFocusDraft(next);
+    setDraft(next);
+  };
+  const setting = { ...(draft.setting ?? usual), passes: 1 };
+  const card = rampCard({ ramp: draft.ramp, setting, machine });
+  const readings = readingsIn(draft, card.ok ? card.value.lines : []);
+  const test = focusTestFrom(draft, readings.ok ? readings.value : undefined, machine.name);
+  const found = test === undefined ? undefined : findFocus(test);
+  return (
+    <>
+      <Cautions acts={acts} />
+      <RampForm draft={draft} onChange={change} />
+      <DrawRamp
+        card={card}
+        setting={setting}
+        study={study}
+        onSetting={(next) => change({ setting: next })}
+      />
+      <RampReading
+        draft={draft}
+        lines={card.ok ? card.value.lines : []}
+        problem={readings.ok ? undefined : readings.problem}
+        onChange={change}
+      />
+      <Section title={words.found}>
+        {found === undefined ? (
+          <p className="soft">{words.nothing}</p>
+        ) : found.ok ? (
+          <FocusSays found={found.value} gaugeMm={draft.gaugeMm} study={study} />
+        ) : (
+          <ProblemNotice tone="care" problem={found.problem} />
+        )}
+        <KeepFocusTest
+          test={found?.ok === true ? test : undefined}
+          onKept={() => change({ fades: {}, widths: '' })}
+        />
+        {test === undefined ? null : (
+          <SureAction
+            ask={words.startOverAsk}
+            onPress={() => change({ ...emptyFocusDraft, ramp: draft.ramp })}
+          >
+            {words.startOver}
+          </SureAction>
+        )}
+      </Section>
+      <EarlierFocusTests machine={machine} />
+    </>
+  );
+};
