@@ -11,12 +11,15 @@ import { focusBench } from './focus/focusBench.ts';
 import { meterBench } from './meter/meterBench.ts';
 import { motionReport } from './motion/motionReport.ts';
 import { planLongLine } from './motion/planLongLine.ts';
+import { pathsReport } from './paths/pathsReport.ts';
 import { proofReport } from './proof/proofReport.ts';
 import { startToHealthMs } from './startToHealth.ts';
 
 /** How near things come, rather than how fast: minutes, so only when asked for, as with `npm run -s bench -- motion`. */
-const reports: Readonly<Record<string, () => Iterable<string>>> = {
+const reports: Readonly<Record<string, () => Iterable<string> | AsyncIterable<string>>> = {
   motion: motionReport,
+  proof: proofReport,
+  paths: pathsReport,
   focus: () => focusBench(2000),
   meter: function* () {
     yield* meterBench(2000);
@@ -25,13 +28,7 @@ const reports: Readonly<Record<string, () => Iterable<string>>> = {
 };
 const report = reports[process.argv[2] ?? ''];
 if (report !== undefined) {
-  for (const line of report()) process.stdout.write(`${line}\n`);
-  process.exit(0);
-}
-
-// Likewise with `npm run -s bench -- proof`.
-if (process.argv[2] === 'proof') {
-  for (const line of proofReport()) process.stdout.write(`${line}\n`);
+  for await (const line of report()) process.stdout.write(`${line}\n`);
   process.exit(0);
 }
 
@@ -103,3 +100,6 @@ for (const [what, ms, target] of rows) {
     `${what.padEnd(50)} ${ms.toFixed(1).padStart(8)} ms   (target ${String(target)} ms)\n`,
   );
 }
+
+// Some seconds, so it is always said beside the times.
+for await (const line of pathsReport()) process.stdout.write(`${line}\n`);

@@ -1,6 +1,6 @@
 import type { Browser } from 'playwright-core';
 import { afterAll, beforeAll } from 'vitest';
-import { launchBrowser } from './browser.ts';
+import { launchBrowser } from '../../bench/launchBrowser.ts';
 import { visit, type OpenedPage, type VisitOptions } from './page.ts';
 import { runServer, type RunningServer } from './server.ts';
 
