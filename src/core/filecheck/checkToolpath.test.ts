@@ -50,6 +50,20 @@ describe('holding a toolpath against its card', () => {
     );
   });
 
+  it('finds every part where each cell’s words came to lie in the cell, as after a few millimetres upwards', () => {
+    const by = fc.double({ min: 2, max: 12, noNaN: true });
+    const slightly = fc.double({ min: -1, max: 1, noNaN: true });
+    fc.assert(
+      fc.property(slightly, by, (x, y) => {
+        const matched = matchCard(card, moved(x, y));
+        expect(matched?.shiftMm[1]).toBeCloseTo(-y, 6);
+        expect(matched?.strangers).toEqual([]);
+        expect(checkToolpath(moved(x, y), { card }).findings).toEqual([]);
+      }),
+      { numRuns: 20 },
+    );
+  });
+
   it('names exactly the cell whose line says another setting', () => {
     fc.assert(
       fc.property(fc.nat({ max: card.cells.length - 1 }), (n) => {

@@ -28,8 +28,8 @@ export interface MatchedCard {
 const tolerance = 0.1;
 
 /**
- * Finds a card's parts in a file by where they lie; a file that was moved as a whole is moved back first. Undefined where
- * not one cell of the card is there. O(lines · parts).
+ * Finds a card's parts in a file by where they lie; a file that was moved as a whole is moved back first, where more of the
+ * card is in place so. Undefined where not one cell of the card is there. O(lines · parts).
  */
 export const matchCard = (card: Card, toolpath: Toolpath): MatchedCard | undefined => {
   const drawing = cardDrawing(card);
@@ -41,10 +41,21 @@ export const matchCard = (card: Card, toolpath: Toolpath): MatchedCard | undefin
     ),
   ];
   const matches = candidates.map((shift) => matchAt(card, toolpath, shift));
-  const found = (match: MatchedCard): number =>
-    match.cells.filter(({ lines }) => lines.length > 0).length;
-  const best = matches.reduce((a, b) => (found(b) > found(a) ? b : a));
-  return found(best) === 0 ? undefined : best;
+  const best = matches.reduce((a, b) => (inPlace(b) > inPlace(a) ? b : a));
+  return cellsFound(best) === 0 ? undefined : best;
+};
+
+const cellsFound = ({ cells }: MatchedCard): number =>
+  cells.filter(({ lines }) => lines.length > 0).length;
+
+/**
+ * How much lies where the card has it. Cells alone do not tell one shift from another: whatever lies within a cell's box
+ * may be its line, and where a file was moved by a few millimetres the words of each cell lie there.
+ */
+const inPlace = (match: MatchedCard): number => {
+  const { marks, words, window, outline } = match;
+  const strange = words.reduce((sum, word) => sum + word.strange, 0);
+  return cellsFound(match) + marks.length - strange + window.length + outline.length;
 };
 
 const shiftBetween = (lines: readonly PathLine[], drawn: readonly Polyline[]): Point => {
