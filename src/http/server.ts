@@ -2,6 +2,7 @@ import helmet from '@fastify/helmet';
 import fastify, { type FastifyInstance } from 'fastify';
 import type { Ports } from '../app/ports.ts';
 import { watchedStore } from '../app/watchedStore.ts';
+import { importBytesAtMost } from '../wire/importLimit.ts';
 import type { DrawCardFile, DrawRampFile } from './cardFile.ts';
 import { serveDocs } from './docsPage.ts';
 import { refuseThrown } from './errors.ts';
@@ -73,7 +74,7 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   bookRoutes(app, ports);
   meteringRoutes(app, ports);
   focusRoutes(app, ports, options.rampFile);
-  transferRoutes(app, ports, 64 * mebibyte);
+  transferRoutes(app, ports, importBytesAtMost);
   serveLive(app, changes);
   serveDocs(app, version);
   await servePage(app, pageFolder);

@@ -10,9 +10,15 @@ export const segmentsOf = (line: Polyline): readonly (readonly [from: Point, to:
     return from === undefined ? [] : [[from, to]];
   });
 
-/** Length along the line, in mm. */
-export const lengthMm = (line: Polyline): number =>
-  segmentsOf(line).reduce((sum, [from, to]) => sum + distanceMm(from, to), 0);
+/** Length along the line, in mm. Makes nothing on the way: drawings have millions of points. */
+export const lengthMm = (line: Polyline): number => {
+  let sum = 0;
+  for (let i = 1; i < line.length; i += 1) {
+    const [from, to] = [line[i - 1], line[i]];
+    if (from !== undefined && to !== undefined) sum += distanceMm(from, to);
+  }
+  return sum;
+};
 
 /** Scales about the origin, then moves. */
 export const placed = (line: Polyline, at: Point, scale = 1): Polyline =>
@@ -34,5 +40,11 @@ export const isClosed = (line: Polyline): boolean => {
 };
 
 /** Area within a closed line, in mm²; positive where it runs anticlockwise (y up). The shoelace formula. */
-export const signedAreaMm2 = (line: Polyline): number =>
-  segmentsOf(line).reduce((sum, [[x0, y0], [x1, y1]]) => sum + (x0 * y1 - x1 * y0) / 2, 0);
+export const signedAreaMm2 = (line: Polyline): number => {
+  let sum = 0;
+  for (let i = 1; i < line.length; i += 1) {
+    const [from, to] = [line[i - 1], line[i]];
+    if (from !== undefined && to !== undefined) sum += (from[0] * to[1] - to[0] * from[1]) / 2;
+  }
+  return sum;
+};

@@ -1,7 +1,9 @@
+import { eachNearPiece, piecesOf, type Pieces } from '../path/nearPieces.ts';
 import type { Point } from '../path/point.ts';
-import { distanceMm } from '../path/point.ts';
 import type { Polyline } from '../path/polyline.ts';
+import { segmentCells } from '../path/segmentCells.ts';
 import { segmentGrid } from '../path/segmentGrid.ts';
+import { segmentGapMm, shortestBridge } from './segmentGap.ts';
 
 /** Cuts that come nearer to one another than the sheet is thick. */
 export interface CloseCuts {
@@ -17,70 +19,106 @@ const touchMm = 0.05;
 
 /**
  * Pairs of lines with a bridge between them narrower than `widthMm`; undefined: none. Lines that touch or cross are left
- * out. Near linear, by a grid of segments.
+ * out. Near linear: of a pair no more is reckoned than whether it is near enough, unless it may be the narrowest.
  */
 export const closeCuts = (lines: readonly Polyline[], widthMm: number): CloseCuts | undefined => {
-  const grid = segmentGrid(lines, Math.max(1, widthMm));
+  const grid = segmentCells(lines, Math.max(1, widthMm));
   const { ends, owner } = grid;
-  const nearest = new Map<number, { gapMm: number; at: Point }>();
-  grid.eachPair(widthMm, (i, j) => {
-    const [a, b] = [owner[i] ?? 0, owner[j] ?? 0];
+  const pieces = piecesOf(grid);
+  const keyOf = (a: number, b: number): number => Math.max(a, b) * lines.length + Math.min(a, b);
+  const touching = touchingPairs(lines, keyOf);
+  const near = new Set<number>();
+  let leastMm = widthMm;
+  let narrowest: readonly [i: number, j: number] | undefined;
+  eachNearPiece(grid, pieces, widthMm, (p, q) => {
+    const [a, b] = [owner[pieces.first[p] ?? 0] ?? 0, owner[pieces.first[q] ?? 0] ?? 0];
     if (a === b) return;
-    const key = Math.max(a, b) * lines.length + Math.min(a, b);
-    const known = nearest.get(key);
-    if (known !== undefined && known.gapMm <= touchMm) return;
-    const bridge = bridgeBetween(ends, i, j);
-    if (bridge.gapMm < Math.min(widthMm, known?.gapMm ?? Infinity)) nearest.set(key, bridge);
+    const key = keyOf(a, b);
+    const known = near.has(key);
+    const apartMm = boxesApartMm(pieces.boxes, p, q);
+    if (apartMm >= (known ? leastMm : widthMm) || touching.has(key)) return;
+    // One that cannot be the narrowest is only asked whether it is near enough.
+    const enoughMm = apartMm >= leastMm ? widthMm : 0;
+    const found = leastGap(ends, pieces, [p, q], known ? leastMm : widthMm, enoughMm);
+    if (found === undefined) return;
+    near.add(key);
+    if (found.gapMm < leastMm) [leastMm, narrowest] = [found.gapMm, [found.i, found.j]];
   });
-  const bridges = [...nearest.values()].filter(({ gapMm }) => gapMm > touchMm);
-  const narrowest = bridges.reduce<{ gapMm: number; at: Point } | undefined>(
-    (least, bridge) => (least !== undefined && least.gapMm <= bridge.gapMm ? least : bridge),
-    undefined,
-  );
-  return narrowest === undefined
-    ? undefined
-    : { pairs: bridges.length, leastMm: narrowest.gapMm, at: narrowest.at };
+  if (narrowest === undefined) return undefined;
+  return { pairs: near.size, leastMm, at: shortestBridge(ends, ...narrowest).at };
 };
 
-/** The shortest way between two segments: it begins or ends at one of their ends, unless they cross. */
-const bridgeBetween = (
+/** Pairs of lines that touch or cross. */
+const touchingPairs = (
+  lines: readonly Polyline[],
+  keyOf: (a: number, b: number) => number,
+): ReadonlySet<number> => {
+  const { ends, owner, eachPair } = segmentGrid(lines, 1);
+  const touching = new Set<number>();
+  eachPair(touchMm, (i, j) => {
+    const [a, b] = [owner[i] ?? 0, owner[j] ?? 0];
+    if (a !== b && segmentGapMm(ends, i, j) <= touchMm) touching.add(keyOf(a, b));
+  });
+  return touching;
+};
+
+const boxesApartMm = (boxes: Float64Array, p: number, q: number): number => {
+  const side = (of: number, k: number): number => boxes[4 * of + k] ?? 0;
+  const across = Math.max(0, side(p, 0) - side(q, 2), side(q, 0) - side(p, 2));
+  const up = Math.max(0, side(p, 1) - side(q, 3), side(q, 1) - side(p, 3));
+  return Math.sqrt(across * across + up * up);
+};
+
+interface Gap {
+  readonly gapMm: number;
+  readonly i: number;
+  readonly j: number;
+}
+
+/** The least gap between two pieces below `mostMm`, or the first below `enoughMm`; undefined: none. */
+const leastGap = (
   ends: Float64Array,
-  i: number,
-  j: number,
-): { readonly gapMm: number; readonly at: Point } => {
-  if (crossing(ends, i, j)) return { gapMm: 0, at: [ends[4 * i] ?? 0, ends[4 * i + 1] ?? 0] };
-  let best: { gapMm: number; at: Point } = { gapMm: Infinity, at: [0, 0] };
-  for (const [segment, other] of [
-    [i, j],
-    [j, i],
-  ] as const) {
-    for (const k of [4 * other, 4 * other + 2]) {
-      const point: Point = [ends[k] ?? 0, ends[k + 1] ?? 0];
-      const foot = footOn(ends, segment, point);
-      const gapMm = distanceMm(point, foot);
-      if (gapMm < best.gapMm) {
-        best = { gapMm, at: [(point[0] + foot[0]) / 2, (point[1] + foot[1]) / 2] };
-      }
+  pieces: Pieces,
+  [p, q]: readonly [number, number],
+  mostMm: number,
+  enoughMm: number,
+): Gap | undefined => {
+  const ours = segmentsNear(ends, pieces, p, q, mostMm);
+  const theirs = segmentsNear(ends, pieces, q, p, mostMm);
+  let least: Gap | undefined;
+  let leastMm = mostMm;
+  for (const i of ours) {
+    for (const j of theirs) {
+      const gapMm = segmentGapMm(ends, i, j);
+      if (gapMm >= leastMm) continue;
+      least = { gapMm, i, j };
+      if (gapMm < enoughMm) return least;
+      leastMm = gapMm;
     }
   }
-  return best;
+  return least;
 };
 
-const footOn = (ends: Float64Array, i: number, [x, y]: Point): Point => {
-  const [x0, y0] = [ends[4 * i] ?? 0, ends[4 * i + 1] ?? 0];
-  const [dx, dy] = [(ends[4 * i + 2] ?? 0) - x0, (ends[4 * i + 3] ?? 0) - y0];
-  const share = ((x - x0) * dx + (y - y0) * dy) / (dx * dx + dy * dy || 1);
-  const held = Math.min(1, Math.max(0, share));
-  return [x0 + held * dx, y0 + held * dy];
-};
-
-const crossing = (ends: Float64Array, i: number, j: number): boolean =>
-  parts(ends, i, j) && parts(ends, j, i);
-
-/** True where the two ends of segment j lie on either side of segment i. */
-const parts = (ends: Float64Array, i: number, j: number): boolean => {
-  const [x0, y0] = [ends[4 * i] ?? 0, ends[4 * i + 1] ?? 0];
-  const [dx, dy] = [(ends[4 * i + 2] ?? 0) - x0, (ends[4 * i + 3] ?? 0) - y0];
-  const side = (k: number): number => dx * ((ends[k + 1] ?? 0) - y0) - dy * ((ends[k] ?? 0) - x0);
-  return side(4 * j) * side(4 * j + 2) < 0;
+/** Segments of one piece whose boxes come so near to the box of the other. */
+const segmentsNear = (
+  ends: Float64Array,
+  { first, boxes }: Pieces,
+  p: number,
+  other: number,
+  reachMm: number,
+): readonly number[] => {
+  const [left, bottom] = [(boxes[4 * other] ?? 0) - reachMm, (boxes[4 * other + 1] ?? 0) - reachMm];
+  const [right, top] = [
+    (boxes[4 * other + 2] ?? 0) + reachMm,
+    (boxes[4 * other + 3] ?? 0) + reachMm,
+  ];
+  const near: number[] = [];
+  for (let i = first[p] ?? 0; i < (first[p + 1] ?? 0); i += 1) {
+    const [x0, y0] = [ends[4 * i] ?? 0, ends[4 * i + 1] ?? 0];
+    const [x1, y1] = [ends[4 * i + 2] ?? 0, ends[4 * i + 3] ?? 0];
+    if ((x0 < left && x1 < left) || (x0 > right && x1 > right)) continue;
+    if ((y0 < bottom && y1 < bottom) || (y0 > top && y1 > top)) continue;
+    near.push(i);
+  }
+  return near;
 };

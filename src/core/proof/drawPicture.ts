@@ -122,9 +122,11 @@ const worstFirst = (a: FoundPlace, b: FoundPlace): number => {
 
 /** All of what matters most, and of the first kind for which there is no room some from all over the drawing. */
 const shownOf = (ranked: readonly FoundPlace[]): readonly FoundPlace[] => {
+  const byRank = looks.map((): FoundPlace[] => []);
+  for (const place of ranked) byRank[rankOf(place)]?.push(place);
   const shown: FoundPlace[] = [];
-  for (let rank = 0; rank < looks.length; rank += 1) {
-    const alike = ranked.filter((place) => rankOf(place) === rank).sort((a, b) => a.line - b.line);
+  for (const alike of byRank) {
+    alike.sort((a, b) => a.line - b.line);
     shown.push(...evenly(alike, mostStretches - shown.length));
   }
   return shown;

@@ -7,6 +7,7 @@ import { closeCuts } from './closeCuts.ts';
 import { cutTwice } from './cutTwice.ts';
 import { drawingRemarks } from './drawingRemarks.ts';
 import { partsOf } from './partsOf.ts';
+import { segmentGapMm } from './segmentGap.ts';
 
 const box = (x: number, y: number, size: number): Polyline =>
   closed([
@@ -107,6 +108,52 @@ describe('cuts close together', () => {
       }),
       { numRuns: 12 },
     );
+  });
+});
+
+describe('cuts close together, counted', () => {
+  it('are as many and as near as by every segment with every other, with long and crossing lines too', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 1e6 }), fc.constantFrom(0.5, 3, 9), (seed, widthMm) => {
+        const random = seededRandom(seed);
+        const lines = Array.from({ length: 9 }, (): Polyline => {
+          let [x, y, angle] = [30 * random.uniform(), 30 * random.uniform(), 6 * random.uniform()];
+          const stepMm = random.uniform() < 0.5 ? 0.3 : 4;
+          return Array.from({ length: 2 + random.integer(120) }, () => {
+            angle += random.uniform() - 0.5;
+            [x, y] = [x + stepMm * Math.cos(angle), y + stepMm * Math.sin(angle)];
+            return [x, y] as const;
+          });
+        });
+        const gaps = lines.flatMap((a, n) =>
+          lines.slice(0, n).map((b) => {
+            const ends = Float64Array.from(
+              [a, b].flatMap((each) =>
+                each.slice(1).flatMap((to, i) => [...(each[i] ?? to), ...to]),
+              ),
+            );
+            let least = Infinity;
+            for (let i = 0; i < a.length - 1; i += 1) {
+              for (let j = 0; j < b.length - 1; j += 1)
+                least = Math.min(least, segmentGapMm(ends, i, a.length - 1 + j));
+            }
+            return least;
+          }),
+        );
+        const near = gaps.filter((mm) => mm > 0.05 && mm < widthMm);
+        const found = closeCuts(lines, widthMm);
+        expect(found?.pairs ?? 0).toBe(near.length);
+        if (found !== undefined) expect(found.leastMm).toBeCloseTo(Math.min(...near), 9);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it('stand as far apart as geometry says', () => {
+    const gap = (...ends: number[]): number => segmentGapMm(Float64Array.from(ends), 0, 1);
+    expect(gap(0, 0, 10, 0, 3, 4, 9, 4)).toBe(4);
+    expect(gap(0, 0, 10, 0, 13, 4, 20, 9)).toBe(5);
+    expect(gap(0, 0, 10, 0, 5, -1, 5, 1)).toBe(0);
   });
 });
 

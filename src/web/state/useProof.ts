@@ -1,13 +1,14 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import type { ProofOnDrawing, ProvingStage } from '../../app/proveOnDrawing.ts';
+import type { ProvingStage } from '../../app/proveOnDrawing.ts';
 import type { Outcome } from '../../core/problem.ts';
+import type { PaintedProof } from '../worker/paintPicture.ts';
 import type { ProofQuestion, ProofReply } from '../worker/proofMessages.ts';
 
 export interface Proving {
   /** What is under way; undefined: nothing. */
   readonly stage: ProvingStage | undefined;
   /** The last proof; stays on screen while a newer one is reckoned. */
-  readonly proof: Outcome<ProofOnDrawing> | undefined;
+  readonly proof: Outcome<PaintedProof> | undefined;
   readonly broke: string | undefined;
   /** Ends the work under way. */
   readonly stop: () => void;
@@ -19,7 +20,7 @@ const patienceMs = 350;
 /** Proves a drawing on a thread of its own, which a newer question or `stop` ends at once. */
 export const useProof = (question: ProofQuestion | undefined): Proving => {
   const [stage, setStage] = useState<ProvingStage>();
-  const [proof, setProof] = useState<Outcome<ProofOnDrawing>>();
+  const [proof, setProof] = useState<Outcome<PaintedProof>>();
   const [broke, setBroke] = useState<string>();
   const end = useRef<() => void>(undefined);
   useEffect(() => {

@@ -1,6 +1,7 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { exportFileShape } from '../../../formats/exportFile.ts';
 import { addressOf, api } from '../../../wire/api.ts';
+import { refuseImportBySize } from '../../../wire/importLimit.ts';
 import { bookText as words } from '../../../words/en/screens/book.ts';
 import { DownloadLink } from '../../parts/action/Action.tsx';
 import { FilePick } from '../../parts/file/FilePick.tsx';
@@ -31,6 +32,7 @@ export const Transfer = () => {
       <FilePick
         label={words.importAll}
         accept=".json"
+        refuse={refuseImportBySize}
         onText={(_name, text) => bringIn.mutate(text)}
       />
       {bringIn.isError ? (

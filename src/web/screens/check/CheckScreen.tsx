@@ -3,6 +3,7 @@ import type { Card } from '../../../core/card/card.ts';
 import { checkToolpath, type CheckReport } from '../../../core/filecheck/checkToolpath.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
 import { done, type Outcome } from '../../../core/problem.ts';
+import { refuseBySize } from '../../../formats/drawingSize.ts';
 import { readToolpath } from '../../../formats/readToolpath.ts';
 import { checkText as words } from '../../../words/en/screens/check.ts';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
@@ -53,7 +54,12 @@ const Check = ({ card, machine }: { card: Card | undefined; machine: Machine | u
   };
   return (
     <Page title={words.title} lead={card === undefined ? words.lead : words.leadFor(card.code)}>
-      <FilePick label={words.pick} accept=".svg,.dxf,.gcode,.nc,.gc,.txt" onText={read} />
+      <FilePick
+        label={words.pick}
+        accept=".svg,.dxf,.gcode,.nc,.gc,.txt"
+        refuse={refuseBySize}
+        onText={read}
+      />
       {checked === undefined ? null : <Findings name={checked.name} report={checked.report} />}
       <Cautions acts={acts} brief />
     </Page>

@@ -1,29 +1,13 @@
-import type { StretchLook } from '../../../core/proof/drawPicture.ts';
-import type { DrawingProof } from '../../../core/proof/proveDrawing.ts';
-import type { Point } from '../../../core/path/point.ts';
 import { proofText as words } from '../../../words/en/screens/proof.ts';
+import type { PaintedProof } from '../../worker/paintPicture.ts';
 
 export interface ProofPictureProps {
-  readonly proof: DrawingProof;
+  readonly proof: PaintedProof;
 }
-
-/** The mildest first, so that what matters lies on top. */
-const looks: readonly StretchLook[] = ['slow', 'warm', 'tips-burn', 'may-hang', 'not-through'];
 
 /** The drawing as it lies on the bed: lines thin, slowed stretches by what they will do, kinds of places numbered. */
 export const ProofPicture = ({ proof }: ProofPictureProps) => {
-  const { box, lines, stretches, marks, isSimplified } = proof.picture;
-  const size = Math.max(box.rightMm - box.leftMm, box.topMm - box.bottomMm, 1);
-  const edge = size / 28;
-  const [width, height] = [
-    box.rightMm - box.leftMm + 2 * edge,
-    box.topMm - box.bottomMm + 2 * edge,
-  ];
-  const across = (x: number): number => x - box.leftMm + edge;
-  const down = (y: number): number => box.topMm - y + edge;
-  const path = (points: readonly Point[]): string =>
-    `M${points.map(([x, y]) => `${short(across(x))} ${short(down(y))}`).join('L')}`;
-  const used = looks.filter((look) => stretches.some((stretch) => stretch.look === look));
+  const { widthMm, heightMm, lines, stretches, marks, isSimplified } = proof.picture;
   return (
     <figure className="proof-picture">
       <div
@@ -31,32 +15,24 @@ export const ProofPicture = ({ proof }: ProofPictureProps) => {
         role="img"
         aria-label={words.pictureLabel(proof)}
         style={{
-          aspectRatio: `${short(width)} / ${short(height)}`,
-          maxWidth: `${short((72 * width) / height)}vh`,
+          aspectRatio: `${short(widthMm)} / ${short(heightMm)}`,
+          maxWidth: `${short((72 * widthMm) / heightMm)}vh`,
         }}
       >
-        <svg viewBox={`0 0 ${short(width)} ${short(height)}`} aria-hidden="true">
-          <path className="proof-line" d={lines.map(path).join('')} />
-          {used.map((look) => (
-            <path
-              key={look}
-              className={`proof-stretch proof-${look}`}
-              d={stretches
-                .filter((stretch) => stretch.look === look)
-                .map(({ points }) => path(points))
-                .join('')}
-            />
+        <svg viewBox={`0 0 ${short(widthMm)} ${short(heightMm)}`} aria-hidden="true">
+          {lines.map((data, i) => (
+            <path key={i} className="proof-line" d={data} />
+          ))}
+          {stretches.map(({ look, data }) => (
+            <path key={look} className={`proof-stretch proof-${look}`} d={data} />
           ))}
         </svg>
-        {marks.map(({ number, look, at: [x, y] }, i) => (
+        {marks.map(({ number, look, acrossPct, downPct }, i) => (
           <span
             key={i}
             aria-hidden="true"
             className={`proof-mark proof-mark-${look}`}
-            style={{
-              left: `${short((100 * across(x)) / width)}%`,
-              top: `${short((100 * down(y)) / height)}%`,
-            }}
+            style={{ left: `${short(acrossPct)}%`, top: `${short(downPct)}%` }}
           >
             {number}
           </span>
@@ -64,7 +40,7 @@ export const ProofPicture = ({ proof }: ProofPictureProps) => {
       </div>
       <figcaption>
         <ul className="proof-key">
-          {[...used].reverse().map((look) => (
+          {[...stretches].reverse().map(({ look }) => (
             <li key={look}>
               <svg className="proof-sample" viewBox="0 0 40 10" aria-hidden="true">
                 <path className={`proof-stretch proof-${look}`} d="M2 5H38" />

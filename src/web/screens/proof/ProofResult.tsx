@@ -1,5 +1,4 @@
 import { powerInCornersPct } from '../../../core/machine/setting.ts';
-import type { ProofOnDrawing } from '../../../app/proveOnDrawing.ts';
 import {
   cornersSentences,
   drawingSentence,
@@ -14,12 +13,13 @@ import {
 import { Action } from '../../parts/action/Action.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
+import type { PaintedProof } from '../../worker/paintPicture.ts';
 import { CutGroups } from './CutGroups.tsx';
 import { ProofPicture } from './ProofPicture.tsx';
 
 export interface ProofResultProps {
   readonly name: string;
-  readonly proof: ProofOnDrawing;
+  readonly proof: PaintedProof;
   /** The proof is older than what is asked now. */
   readonly isBehind: boolean;
   readonly leaveOut: readonly string[];
@@ -58,7 +58,7 @@ export const ProofResult = (props: ProofResultProps) => {
   );
 };
 
-const Places = ({ proof }: { readonly proof: ProofOnDrawing }) => {
+const Places = ({ proof }: { readonly proof: PaintedProof }) => {
   const { places, neverAtSpeed, setting } = proof;
   return (
     <Section title={words.places}>
@@ -82,7 +82,7 @@ const Places = ({ proof }: { readonly proof: ProofOnDrawing }) => {
   );
 };
 
-const Promised = ({ proof: { promise, noPromise } }: { readonly proof: ProofOnDrawing }) => {
+const Promised = ({ proof: { promise, noPromise } }: { readonly proof: PaintedProof }) => {
   if (promise === undefined) {
     return (
       <Section title={words.noPromise}>
@@ -132,7 +132,7 @@ const Corners = ({
   );
 };
 
-const Remarks = ({ proof: { remarks, noticed } }: { readonly proof: ProofOnDrawing }) => {
+const Remarks = ({ proof: { remarks, noticed } }: { readonly proof: PaintedProof }) => {
   const all = [...remarks, ...noticed];
   if (all.length === 0) return null;
   return (

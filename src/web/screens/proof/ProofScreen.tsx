@@ -4,6 +4,7 @@ import type { Setting } from '../../../core/machine/setting.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
+import { refuseBySize } from '../../../formats/drawingSize.ts';
 import { proofText as words } from '../../../words/en/screens/proof.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { studyText } from '../../../words/en/screens/study.ts';
@@ -124,6 +125,7 @@ const Prove = ({ study, kept, back }: ProveProps) => {
         <FilePick
           label={drawing === undefined ? words.pick : words.pickMore}
           accept=".svg,.dxf,.gcode,.nc,.gc,.txt"
+          refuse={refuseBySize}
           onText={(name, text) => {
             setLeaveOut([]);
             setDrawing({ name, text });
