@@ -111,6 +111,13 @@ describe('how a machine moves, at a desk', () => {
     expect(await download('G-code, Job 3')).not.toMatch(/^M0*[34]\b/m);
 
     const fit = page.getByRole('button', { name: 'Work out how it moves' });
+    // However short the work is, the sign that it goes on was there.
+    await page.evaluate(() => {
+      const page = globalThis as unknown as { sawWork: boolean };
+      new MutationObserver(() => {
+        page.sawWork ||= document.querySelector('.timed-working progress') !== null;
+      }).observe(document.body, { childList: true, subtree: true });
+    });
     expect(await fit.isDisabled()).toBe(true);
     for (const [i, { moves }] of jobsToTime(undescribedMachine).entries()) {
       const { seconds } = wholeJobTime(moves, truth);
@@ -118,6 +125,9 @@ describe('how a machine moves, at a desk', () => {
     }
     await fit.click();
     const values = await page.getByText(/^Acceleration \d+/).innerText();
+    expect(
+      await page.evaluate(() => (globalThis as unknown as { sawWork?: boolean }).sawWork),
+    ).toBe(true);
     const acceleration = Number(/Acceleration (\d+)/.exec(values)?.[1]);
     expect(acceleration / truth.accelerationMmPerS2).toBeGreaterThan(0.85);
     expect(acceleration / truth.accelerationMmPerS2).toBeLessThan(1.15);

@@ -2,15 +2,16 @@ import { useMemo, useState } from 'react';
 import { timedJobLines } from '../../../core/card/timedJobDrawing.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
 import type { MotionValues } from '../../../core/machine/motionValues.ts';
-import { fitMotion, type MotionFit } from '../../../core/motion/fitMotion.ts';
+import type { MotionFit } from '../../../core/motion/fitMotion.ts';
 import { jobsToTime, type JobToTime } from '../../../core/motion/timedJobs.ts';
 import type { Outcome } from '../../../core/problem.ts';
 import { motionText as words } from '../../../words/en/screens/motion.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
-import { ProblemNotice } from '../../parts/notice/Notice.tsx';
+import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readDuration } from '../../parts/quantity/readers.ts';
+import { useMotionFit, type MotionFitting } from '../../state/useMotionFit.ts';
 import { keepToldTime, toldTimeOf } from '../../state/toldTimes.ts';
 import { FittedMotion } from './FittedMotion.tsx';
 import { jobFileKinds, saveJob } from './saveJob.ts';
@@ -42,14 +43,14 @@ export const TimedJobs = ({ machine, onKeep }: TimedJobsProps) => {
   const keyOf = ({ kind }: JobToTime): string =>
     ['job', kind, bed?.widthMm, bed?.heightMm, fastest].join('.');
   const [, setTold] = useState(0);
-  const [fitted, setFitted] = useState<Outcome<MotionFit> | undefined>(undefined);
+  const { fitting, ask, forget } = useMotionFit();
   const timed = jobs.flatMap((job, i): readonly Timed[] => {
     const seconds = toldTimeOf(keyOf(job));
     return seconds === undefined ? [] : [{ job, number: i + 1, seconds }];
   });
   const tell = (job: JobToTime, seconds: number | undefined): void => {
     keepToldTime(keyOf(job), seconds !== undefined && seconds > 0 ? seconds : undefined);
-    setFitted(undefined);
+    forget();
     setTold((count) => count + 1);
   };
   return (
@@ -76,8 +77,8 @@ export const TimedJobs = ({ machine, onKeep }: TimedJobsProps) => {
       <div className="actions">
         <Action
           kind="strong"
-          isDisabled={timed.length < leastJobs}
-          onPress={() => setFitted(fitOf(timed))}
+          isDisabled={timed.length < leastJobs || fitting.at === 'working'}
+          onPress={() => ask(timed.map(({ job: { moves }, seconds }) => ({ moves, seconds })))}
         >
           {words.fit}
         </Action>
@@ -86,26 +87,53 @@ export const TimedJobs = ({ machine, onKeep }: TimedJobsProps) => {
         ) : null}
       </div>
       <div role="status">
-        {fitted?.ok === false ? <ProblemNotice problem={fitted.problem} tone="care" /> : null}
-        {fitted?.ok === true ? (
-          <FittedMotion
-            fit={fitted.value}
-            numbers={timed.map(({ number }) => number)}
-            onKeep={onKeep}
-          />
-        ) : null}
+        <Fitted fitting={fitting} numbers={timed.map(({ number }) => number)} onKeep={onKeep} />
       </div>
     </>
   );
 };
 
+interface FittedProps {
+  readonly fitting: MotionFitting;
+  /** Of the jobs that were timed, in their order. */
+  readonly numbers: readonly number[];
+  readonly onKeep: (motion: MotionValues) => void;
+}
+
+const Fitted = ({ fitting, numbers, onKeep }: FittedProps) => {
+  switch (fitting.at) {
+    case 'unasked':
+      return null;
+    case 'working':
+      return (
+        <label className="timed-working">
+          <span>{words.working}</span>
+          <progress />
+        </label>
+      );
+    case 'broke':
+      return (
+        <Notice tone="stop">
+          <p>{words.broke(fitting.message)}</p>
+        </Notice>
+      );
+    case 'fitted': {
+      const fit = inList(fitting.fit, numbers);
+      return fit.ok ? (
+        <FittedMotion fit={fit.value} numbers={numbers} onKeep={onKeep} />
+      ) : (
+        <ProblemNotice problem={fit.problem} tone="care" />
+      );
+    }
+  }
+};
+
 /** A refusal names a job by its place among those that were timed; here it has its place in the list. */
-const fitOf = (timed: readonly Timed[]): Outcome<MotionFit> => {
-  const fit = fitMotion(timed.map(({ job: { moves }, seconds }) => ({ moves, seconds })));
+const inList = (fit: Outcome<MotionFit>, numbers: readonly number[]): Outcome<MotionFit> => {
   if (fit.ok) return fit;
   const { code, params } = fit.problem;
   const at = params['job'];
-  const number = typeof at === 'number' ? timed[at - 1]?.number : undefined;
+  const number = typeof at === 'number' ? numbers[at - 1] : undefined;
   return number === undefined
     ? fit
     : { ok: false, problem: { code, params: { ...params, job: number } } };

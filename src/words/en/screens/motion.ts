@@ -65,6 +65,9 @@ export const motionText = {
   took: (number: number) => `Job ${String(number)} took`,
   fit: 'Work out how it moves',
   fitNeeds: (count: number) => `${String(count)} of at least 3 timed.`,
+  working: 'Working it out',
+  broke: (what: string) =>
+    `The reckoning broke off (${what}). Your times are kept; please report this.`,
   fitTitle: 'What the times say',
   fits: ({ offPct }: MotionFit) =>
     `The machine that fits best is off by ${pct(offPct)} on these jobs.`,
