@@ -6,6 +6,7 @@ import type { CutStudy } from '../src/core/cutmodel/cutStudy.ts';
 import { seededRandom } from '../src/num/seededRandom.ts';
 import { ordinaryTraits, virtualWorkshop } from '../src/core/virtual/virtualWorkshop.ts';
 import { cardToSvg } from './cardToSvg.ts';
+import { compareReport } from './compare/compareReport.ts';
 import { compareBench } from './meter/compareBench.ts';
 import { focusBench } from './focus/focusBench.ts';
 import { meterBench } from './meter/meterBench.ts';
@@ -21,6 +22,7 @@ const reports: Readonly<Record<string, () => Iterable<string> | AsyncIterable<st
   proof: proofReport,
   paths: pathsReport,
   focus: () => focusBench(2000),
+  compare: () => compareReport(1000),
   meter: function* () {
     yield* meterBench(2000);
     yield* compareBench(2000);

@@ -1,5 +1,6 @@
 import type { AreaWords } from '../sentence.ts';
 import { bedWords } from './bed.ts';
+import { compareWords } from './compare.ts';
 import { drawingWords, filecheckWords } from './filecheck.ts';
 import { focusWords } from './focus.ts';
 import { formatWords } from './formats.ts';
@@ -13,6 +14,7 @@ import { storeWords } from './store.ts';
 /** What only later screens, files and the program may have to say. */
 export const laterAreas: readonly AreaWords[] = [
   bedWords,
+  compareWords,
   drawingWords,
   filecheckWords,
   focusWords,

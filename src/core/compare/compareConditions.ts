@@ -1,0 +1,66 @@
+import { done, refused, type Outcome, type Problem } from '../problem.ts';
+import type { StudyCell } from '../cutmodel/cutStudy.ts';
+import type { CompareReasonCode } from './codes.ts';
+import { compareRemarks, sheetsOf, type SheetsCommon } from './compareRemarks.ts';
+import { effectBetween } from './effectBetween.ts';
+import { exactBetween, type ExactBetween } from './exactBetween.ts';
+import { gainBetween, type GainBetween } from './gainBetween.ts';
+import { settlingCard, type SettlingCard } from './settlingCard.ts';
+import { gradedIn, type Difference, type TwoConditions } from './twoConditions.ts';
+
+/** Two conditions held against each other. */
+export interface Comparison extends GainBetween {
+  readonly version: 1;
+  readonly differs: Difference;
+  readonly worthPct: number;
+  readonly tellPct: number;
+  readonly sheets: SheetsCommon;
+  readonly read: { readonly one: SideRead; readonly other: SideRead };
+  readonly exact: ExactBetween;
+  readonly settling: SettlingCard;
+  readonly remarks: readonly Problem[];
+  readonly convergence: { readonly points: number; readonly effectivePoints: number };
+}
+
+export interface SideRead {
+  readonly cells: number;
+  readonly out: number;
+}
+
+/**
+ * How much faster the other condition lets cut than the one, how surely, what the exact test says, and what card would settle
+ * it. Refuses: `compare-side-unread`, `compare-not-settled`. Pure and deterministic; ~0.1 s for 50 cells.
+ */
+export const compareConditions = (two: TwoConditions): Outcome<Comparison> => {
+  const [one, other] = [gradedIn(two.one), gradedIn(two.other)];
+  if (one.length === 0 || other.length === 0)
+    return refuse('compare-side-unread', { side: one.length === 0 ? 'first' : 'second' });
+  const between = effectBetween(two);
+  const { posterior } = between;
+  if (!posterior.converged) return refuse('compare-not-settled');
+  const sheets = sheetsOf(one, other);
+  return done({
+    version: 1,
+    differs: two.differs,
+    ...gainBetween(between, two.worthPct),
+    worthPct: two.worthPct,
+    tellPct: two.tellPct,
+    sheets,
+    read: { one: sideRead(one), other: sideRead(other) },
+    exact: exactBetween(two),
+    settling: settlingCard(two, between),
+    remarks: compareRemarks(two, between, sheets),
+    convergence: {
+      points: posterior.count,
+      effectivePoints: Math.round(posterior.effectivePoints),
+    },
+  });
+};
+
+const refuse = (code: CompareReasonCode, params: Problem['params'] = {}): Outcome<never> =>
+  refused(code, params);
+
+const sideRead = (cells: readonly StudyCell[]): SideRead => ({
+  cells: cells.length,
+  out: cells.filter(({ grade }) => grade === 'out').length,
+});
