@@ -1,9 +1,8 @@
 import { gaussLegendre } from '../../num/gaussLegendre.ts';
-import { deliveryOf } from '../machine/deliveredPower.ts';
 import type { Machine } from '../machine/machine.ts';
-import { powerInCornersPct, type Setting } from '../machine/setting.ts';
+import type { Setting } from '../machine/setting.ts';
 import type { PathPlan } from './planPath.ts';
-import { rampedPowerPct } from './powerRamp.ts';
+import { rampedDelivery, type RampedDelivery } from './powerRamp.ts';
 import { pieceAt, speedAlong, speedAt, type SpeedAlong } from './speedAlong.ts';
 
 /** What the beam does along one line. Places are in mm from its start. */
@@ -25,27 +24,20 @@ export interface BeamAlong {
  * readings do not tell what a power between corners and full speed delivers, or where full power delivers nothing.
  */
 export const beamAlong = (plan: PathPlan, machine: Machine, setting: Setting): BeamAlong | null => {
-  const delivery = deliveryOf(machine);
-  const rampStart = machine.powerRampStartMmPerS ?? 0;
-  const full = delivery(setting.powerPct);
-  if (full === null || full <= 0 || delivery(powerInCornersPct(setting)) === null) {
-    return null;
-  }
-  const atSpeed = (speed: number): number =>
-    delivery(rampedPowerPct(setting, speed, rampStart)) ?? full;
+  const ramped = rampedDelivery(machine, setting);
+  if (ramped === null) return null;
   const speeds = speedAlong(plan);
-  const fullEnergy = full / setting.speedMmPerS;
-  const kinks = [rampStart, setting.speedMmPerS];
+  const fullEnergy = ramped.full / setting.speedMmPerS;
   return {
     speeds,
-    deliveredAt: (atMm) => atSpeed(speedAt(speeds, atMm)),
+    deliveredAt: (atMm) => ramped.at(speedAt(speeds, atMm)),
     energyRatioAt: (atMm) => {
       const speed = speedAt(speeds, atMm);
-      const delivered = atSpeed(speed);
+      const delivered = ramped.at(speed);
       return delivered === 0 ? 0 : delivered / speed / fullEnergy;
     },
     energyRatioBetween: (fromMm, toMm) =>
-      energyOver(speeds, [fromMm, toMm], atSpeed, kinks) / ((toMm - fromMm) * fullEnergy),
+      energyOver(speeds, [fromMm, toMm], ramped) / ((toMm - fromMm) * fullEnergy),
   };
 };
 
@@ -55,8 +47,7 @@ const nodes = gaussLegendre(5, 0, 1);
 const energyOver = (
   { atMm, atS, speedMmPerS }: SpeedAlong,
   [fromMm, toMm]: readonly [number, number],
-  powerAt: (speed: number) => number,
-  kinks: readonly number[],
+  ramped: RampedDelivery,
 ): number => {
   let energy = 0;
   for (let i = pieceAt(atMm, fromMm); i + 1 < atMm.length && (atMm[i] ?? 0) < toMm; i += 1) {
@@ -70,7 +61,7 @@ const energyOver = (
     const pieceS = (atS[i + 1] ?? 0) - (atS[i] ?? 0);
     const seconds =
       v0 === v1 ? pieceS * (shareAt(toMm) - shareAt(fromMm)) : (pieceS * (to - from)) / (v1 - v0);
-    energy += seconds * meanPower(from, to, powerAt, kinks);
+    energy += seconds * meanPower(from, to, ramped);
   }
   return energy;
 };
@@ -79,11 +70,10 @@ const energyOver = (
 const meanPower = (
   from: number,
   to: number,
-  powerAt: (speed: number) => number,
-  kinks: readonly number[],
+  { at: powerAt, kinksMmPerS }: RampedDelivery,
 ): number => {
   if (from === to) return powerAt(from);
-  const within = kinks.filter((kink) => (kink - from) * (kink - to) < 0);
+  const within = kinksMmPerS.filter((kink) => (kink - from) * (kink - to) < 0);
   const marks = [from, ...within, to].sort((a, b) => (to > from ? a - b : b - a));
   return marks.reduce((sum, mark, i) => {
     const before = marks[i - 1] ?? mark;

@@ -1,7 +1,6 @@
-import { deliveryOf } from '../machine/deliveredPower.ts';
 import type { Machine } from '../machine/machine.ts';
-import { powerInCornersPct, type Setting } from '../machine/setting.ts';
-import { rampedPowerPct } from '../motion/powerRamp.ts';
+import type { Setting } from '../machine/setting.ts';
+import { rampedDelivery } from '../motion/powerRamp.ts';
 
 /** Delivered power as a share of that at full speed, by the speed of the head; tabulated once for many lines. */
 export interface BeamWork {
@@ -20,17 +19,13 @@ const steps = 2048;
  * and full speed delivers, or where full power delivers nothing.
  */
 export const beamWork = (machine: Machine, setting: Setting): BeamWork | null => {
-  const delivery = deliveryOf(machine);
-  const full = delivery(setting.powerPct);
-  if (full === null || full <= 0 || delivery(powerInCornersPct(setting)) === null) {
-    return null;
-  }
+  const ramped = rampedDelivery(machine, setting);
+  if (ramped === null) return null;
   const { speedMmPerS: set } = setting;
-  const rampStart = machine.powerRampStartMmPerS ?? 0;
-  const share = Float64Array.from({ length: steps + 1 }, (_, i) => {
-    const pct = rampedPowerPct(setting, (set * i) / steps, rampStart);
-    return Math.max(0, (delivery(pct) ?? full) / full);
-  });
+  const share = Float64Array.from(
+    { length: steps + 1 },
+    (_, i) => ramped.at((set * i) / steps) / ramped.full,
+  );
   /** ∫ share over speed, in steps of the table. */
   const sum = new Float64Array(steps + 1);
   for (let i = 0; i < steps; i += 1) {
