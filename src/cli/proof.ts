@@ -104,6 +104,7 @@ const shown = (file: string, proof: ProofOnDrawing): object => {
       corners === undefined
         ? null
         : { ...corners, sentences: cornersSentences(corners, setting.powerPct) },
+    cornersBy: proof.cornersBy,
     remarks: [...remarks, ...noticed].map((remark) => ({
       ...problemInWords(remark),
       ...('at' in remark ? { at: remark.at } : {}),

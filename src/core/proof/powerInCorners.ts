@@ -3,6 +3,7 @@ import type { Machine } from '../machine/machine.ts';
 import { powerInCornersPct, type Setting } from '../machine/setting.ts';
 import type { PathPlan } from '../motion/planPath.ts';
 import { beamWork } from './beamWork.ts';
+import type { LearntCorners } from './learntCorners.ts';
 import { lineInTime } from './lineInTime.ts';
 import { verdictsOn, type PlaceLimits } from './placeVerdict.ts';
 import { blurMm, slowedPlaces } from './slowedPlaces.ts';
@@ -31,6 +32,16 @@ export interface CornersAdvice {
   readonly rampStart: 'known' | 'assumed';
 }
 
+/** What a corners card taught. */
+export interface CornersCard {
+  /** Whether its own shape keeps the promise with so much power in corners. */
+  readonly holds: (minPowerPct: number) => boolean;
+  /** What it says of places at a setting. */
+  readonly learnt: (setting: Setting) => LearntCorners | undefined;
+}
+
+const noCard: CornersCard = { holds: () => true, learnt: () => undefined };
+
 /** A line as planned, and whether it loops. */
 export interface PlannedLine {
   readonly plan: PathPlan;
@@ -52,7 +63,7 @@ const mostPlaces = 800;
  * read) up to the power at full speed. Equal powers leave
  * none weak, so that there always is one; null where nothing is slowed or the tube is not known.
  *
- * @param holds whether a power in corners keeps the promise by what a corners card taught; absent: no card did.
+ * @param card what a corners card taught of one power in corners; absent: no card did.
  */
 export const powerInCorners = (
   lines: readonly PlannedLine[],
@@ -60,11 +71,13 @@ export const powerInCorners = (
   setting: Setting,
   powerExponent: number,
   limits: PlaceLimits,
-  holds: (minPowerPct: number) => boolean = () => true,
+  card: CornersCard = noCard,
 ): CornersAdvice | null => {
   const sample = sampleOf(lines);
-  const effect = (minPowerPct: number) =>
-    effectOf(sample, machine, { ...setting, minPowerPct }, powerExponent, limits);
+  const effect = (minPowerPct: number) => {
+    const tried = { ...setting, minPowerPct };
+    return effectOf(sample, machine, tried, powerExponent, limits, card.learnt(tried));
+  };
   const equal = effect(setting.powerPct);
   const now = effect(powerInCornersPct(setting));
   if (equal === null || now === null || equal.places === 0) return null;
@@ -75,7 +88,7 @@ export const powerInCorners = (
     if ((delivery(pct) ?? 0) <= 0) break;
     const tried = effect(pct);
     // Less power never makes a place stronger: from here on all are weak.
-    if (tried === null || tried.weak || !holds(pct)) break;
+    if (tried === null || tried.weak || !card.holds(pct)) break;
     if (tried.unevenness < best.unevenness) best = tried;
   }
   return {
@@ -102,6 +115,7 @@ const effectOf = (
   setting: Setting & { readonly minPowerPct: number },
   powerExponent: number,
   limits: PlaceLimits,
+  learnt: LearntCorners | undefined,
 ): Tried | null => {
   const work = beamWork(machine, setting);
   if (work === null) return null;
@@ -112,8 +126,12 @@ const effectOf = (
     for (const place of slowedPlaces(line, work, powerExponent, loops)) {
       places += 1;
       hottestRatio = Math.max(hottestRatio, place.energyRatio);
-      weakestChange = Math.min(weakestChange, place.marginChange);
-      weak ||= verdictsOn(place, limits).some((verdict) => verdict !== 'tips-burn');
+      const { energyRatio } = place;
+      const marginChange = learnt?.changeAt(place) ?? place.marginChange;
+      weakestChange = Math.min(weakestChange, marginChange);
+      weak ||= verdictsOn({ marginChange, energyRatio }, limits).some(
+        (verdict) => verdict !== 'tips-burn',
+      );
       const bins = Math.max(1, Math.round((place.toMm - place.fromMm) / blurMm));
       const binMm = (place.toMm - place.fromMm) / bins;
       for (let k = 0; k < bins; k += 1) {

@@ -7,6 +7,7 @@ import { links } from '../cutmodel/links.ts';
 import { meanSdOf, thinned } from '../cutmodel/posterior.ts';
 import type { Setting } from '../machine/setting.ts';
 import { referenceLengthMm } from '../reading/promise.ts';
+import type { LearntCorners } from './learntCorners.ts';
 import { equivalentSpeed } from './placeVerdict.ts';
 
 /** What of a part its promise depends on. */
@@ -14,6 +15,8 @@ export interface PartToPromise {
   readonly cutMm: number;
   /** Its weakest place, in ln speed; never above 0: a stronger place is no gain. */
   readonly marginChange: number;
+  /** How much of what a corners card taught holds at that place; absent: nothing of it. */
+  readonly learntShare?: number;
 }
 
 /** How many of the parts, with a band: nine times in ten the count lies in it. */
@@ -66,6 +69,7 @@ export const promiseForParts = (
   { compiled, posterior, study, decision }: Fit,
   setting: Setting,
   parts: readonly PartToPromise[],
+  learnt?: Pick<LearntCorners, 'exponent' | 'lnCorners'>,
 ): DrawingPromise | null => {
   const { powerPct, speedMmPerS, passes } = setting;
   const lnPower = compiled.lnPowerOf(powerPct);
@@ -76,11 +80,19 @@ export const promiseForParts = (
     levelOf(compiled, few, study.promise, passes),
     scatterOf(few, study.promise),
   );
-  const shares = kinds.map(({ cutMm, marginChange }) => {
-    const lnSpeed = Math.log(equivalentSpeed(speedMmPerS, marginChange));
+  /** What is not sure of the corners is not sure of a part whose weakest place is one. */
+  const changeOf = ({ marginChange, learntShare = 0 }: Kind, point: number): number => {
+    if (learnt === undefined || learntShare === 0) return marginChange;
+    const off = learnt.exponent - (few.cornersExponent[point] ?? learnt.exponent);
+    return Math.min(0, marginChange + learntShare * learnt.lnCorners * off);
+  };
+  const lnSpeed = Math.log(speedMmPerS);
+  const shares = kinds.map((kind) => {
+    const { cutMm } = kind;
     const lengths = Math.max(1, cutMm / referenceLengthMm);
     return Float64Array.from({ length: points }, (_, i) => {
-      const margin = (sheet[i] ?? 0) + (few.powerExponent[i] ?? 0) * lnPower - lnSpeed;
+      const level = (sheet[i] ?? 0) + (few.powerExponent[i] ?? 0) * lnPower;
+      const margin = level - lnSpeed + changeOf(kind, i);
       const f = links[few.link[i] ?? 0]?.quickCdf(margin / (few.sigma[i] ?? 1)) ?? 0;
       return lengths === 1 ? f : f ** lengths;
     });
@@ -98,7 +110,16 @@ export const promiseForParts = (
   return {
     parts: parts.length,
     outOf100: study.promise.outOf100,
-    kinds: hardest.map(({ kind }) => {
+    kinds: hardest.map(({ kind: { learntShare = 0, ...kind }, mean: outMean }) => {
+      if (learnt !== undefined && learntShare > 0) {
+        const wish = { ...study.promise, partLengthMm: kind.cutMm };
+        const { lnFastestAtP0 } = decisionOn(compiled, few, wish, passes);
+        const holds = lnFastestAtP0.map((lnFastest, i) => {
+          const held = lnFastest + (few.powerExponent[i] ?? 0) * lnPower;
+          return held + changeOf({ ...kind, learntShare }, i) >= lnSpeed ? 1 : 0;
+        });
+        return { ...kind, outOf100Mean: 100 * outMean, surePct: 100 * mean(holds) };
+      }
       const speed = equivalentSpeed(speedMmPerS, kind.marginChange);
       const own =
         kind.cutMm === study.promise.partLengthMm && passes === 1
@@ -124,14 +145,15 @@ interface Kind extends PartToPromise {
 
 const kindsOf = (parts: readonly PartToPromise[]): readonly Kind[] => {
   const kinds = new Map<string, Kind>();
-  for (const { cutMm, marginChange } of parts) {
+  for (const { cutMm, marginChange, learntShare = 0 } of parts) {
     const change = Math.floor(Math.min(0, marginChange) / changeStep + 1e-6) * changeStep;
-    const key = `${String(Math.ceil(Math.log(Math.max(1, cutMm)) / lengthStep))} ${change.toFixed(2)}`;
+    const key = `${String(Math.ceil(Math.log(Math.max(1, cutMm)) / lengthStep))} ${change.toFixed(2)} ${learntShare.toFixed(1)}`;
     const known = kinds.get(key);
     kinds.set(key, {
       count: (known?.count ?? 0) + 1,
       cutMm: Math.max(cutMm, known?.cutMm ?? 0),
       marginChange: Math.min(0, marginChange, known?.marginChange ?? 0),
+      learntShare: Math.max(learntShare, known?.learntShare ?? 0),
     });
   }
   return [...kinds.values()];

@@ -15,11 +15,17 @@ import { beamWork, type BeamWork } from './beamWork.ts';
 import { drawingRemarks, type DrawingRemark } from './drawingRemarks.ts';
 import { drawPicture, type ProofPicture } from './drawPicture.ts';
 import { groupPlaces, type FoundPlace, type PlaceGroup } from './groupPlaces.ts';
+import { learntCorners, type LearntCorners } from './learntCorners.ts';
 import { lineInTime } from './lineInTime.ts';
 import { partsOf, type DrawingInParts } from './partsOf.ts';
 import { burnsAtRatio, verdictsOn, type PlaceLimits, type PlaceVerdict } from './placeVerdict.ts';
-import { powerInCorners, type CornersAdvice, type PlannedLine } from './powerInCorners.ts';
-import { promiseForParts, type DrawingPromise } from './promiseForParts.ts';
+import {
+  powerInCorners,
+  type CornersAdvice,
+  type CornersCard,
+  type PlannedLine,
+} from './powerInCorners.ts';
+import { promiseForParts, type DrawingPromise, type PartToPromise } from './promiseForParts.ts';
 import { slowedPlaces } from './slowedPlaces.ts';
 
 /** A line of the drawing, cut in one go, so many times for one pass of the setting. */
@@ -81,6 +87,8 @@ export interface DrawingProof {
   readonly promise?: DrawingPromise;
   readonly noPromise?: Problem;
   readonly corners?: CornersAdvice;
+  /** What places are weak by: the motion alone, or also what a card measured in its own corners. */
+  readonly cornersBy: 'motion' | 'card';
   readonly remarks: readonly DrawingRemark[];
   readonly picture: ProofPicture;
 }
@@ -110,8 +118,11 @@ export const proveDrawing = (
   const decision = decisionFor(found, setting);
   const limits = limitsFor(decision, setting, noPromise === undefined);
   const powerExponent = exponentOf(found);
+  const learnt = learntCorners(found, setting);
   const slowed =
-    work === null ? noneSlowed(lines.length) : lookAlong(planned, work, powerExponent, limits);
+    work === null
+      ? noneSlowed(lines.length)
+      : lookAlong(planned, work, powerExponent, limits, learnt);
   const { groups, leftOut } = groupPlaces(slowed.places);
   told('remarks');
   const remarks = drawingRemarks(paths, drawn, stock.thicknessMm);
@@ -122,12 +133,12 @@ export const proveDrawing = (
     setting,
     powerExponent,
     limits,
-    holdsInCorners(found, decision, setting),
+    cornersCard(found, decision, setting),
   );
   told('promise');
   const promise =
     noPromise === undefined && work !== null
-      ? promiseForParts(found, setting, partsToPromise(drawn, slowed.weakestOfLine))
+      ? promiseForParts(found, setting, partsToPromise(drawn, slowed), learnt)
       : null;
   told('time');
   const box = boxAround(paths);
@@ -153,6 +164,7 @@ export const proveDrawing = (
     ...(promise === null ? {} : { promise }),
     ...(noPromise === undefined ? {} : { noPromise }),
     ...(corners === null ? {} : { corners }),
+    cornersBy: learnt === undefined ? 'motion' : 'card',
     remarks: [...settingRemarks(found, setting, work), ...remarks],
     picture: drawPicture(paths, slowed.places, groups, remarks),
   };
@@ -184,15 +196,19 @@ const limitsFor = (
   };
 };
 
-/** By what a corners card taught, where one was cut. */
-const holdsInCorners = (
-  { posterior, study }: Fit,
+/** What a corners card taught, where one was cut. */
+const cornersCard = (
+  found: Fit,
   decision: Decision,
   { powerPct, speedMmPerS }: Setting,
-): ((minPowerPct: number) => boolean) | undefined =>
-  posterior.layout.cornersExponent < 0
+): CornersCard | undefined =>
+  found.posterior.layout.cornersExponent < 0
     ? undefined
-    : (minPct) => 100 * decision.sureAt(powerPct, speedMmPerS, minPct) >= study.promise.surePct;
+    : {
+        holds: (minPct) =>
+          100 * decision.sureAt(powerPct, speedMmPerS, minPct) >= found.study.promise.surePct,
+        learnt: (tried) => learntCorners(found, tried),
+      };
 
 interface Slowed {
   readonly count: number;
@@ -201,6 +217,8 @@ interface Slowed {
   readonly neverAtSpeed: NeverAtSpeed;
   /** By line, never above 0. */
   readonly weakestOfLine: Float64Array;
+  /** By line: how much of what a corners card taught holds at its weakest place. */
+  readonly learntOfLine: Float64Array;
 }
 
 const noneSlowed = (lines: number): Slowed => ({
@@ -209,6 +227,7 @@ const noneSlowed = (lines: number): Slowed => ({
   withVerdict: { 'not-through': 0, 'may-hang': 0, 'tips-burn': 0 },
   neverAtSpeed: { runs: 0, lengthMm: 0, fastestMmPerS: 0 },
   weakestOfLine: new Float64Array(lines),
+  learntOfLine: new Float64Array(lines),
 });
 
 /** All places of all lines, with their verdicts. */
@@ -217,6 +236,7 @@ const lookAlong = (
   work: BeamWork,
   powerExponent: number,
   limits: PlaceLimits,
+  learnt: LearntCorners | undefined,
 ): Slowed => {
   const places: FoundPlace[] = [];
   const withVerdict = { 'not-through': 0, 'may-hang': 0, 'tips-burn': 0 };
@@ -224,12 +244,18 @@ const lookAlong = (
   // Where the set speed is not above the ramp's start the straight stretches are weak too.
   const atSpeed = powerExponent * Math.log(Math.max(1e-3, work.shareAt(work.setMmPerS)));
   const weakestOfLine = new Float64Array(planned.length).fill(Math.min(0, atSpeed));
+  const learntOfLine = new Float64Array(planned.length);
   planned.forEach(({ plan, loops }, line) => {
-    for (const place of slowedPlaces(lineInTime(plan, work, loops), work, powerExponent, loops)) {
+    for (const found of slowedPlaces(lineInTime(plan, work, loops), work, powerExponent, loops)) {
+      const place =
+        learnt === undefined ? found : { ...found, marginChange: learnt.changeAt(found) };
       const verdicts = verdictsOn(place, limits);
       for (const verdict of verdicts) withVerdict[verdict] += 1;
       places.push({ ...place, line, verdicts });
-      weakestOfLine[line] = Math.min(weakestOfLine[line] ?? 0, place.marginChange);
+      if (place.marginChange < (weakestOfLine[line] ?? 0)) {
+        weakestOfLine[line] = place.marginChange;
+        learntOfLine[line] = learnt?.shareAt(found) ?? 0;
+      }
       const { peakToNextMmPerS = Infinity, toNextMm = 0 } = place;
       if (peakToNextMmPerS < atSpeedShare * work.setMmPerS) {
         [runs, runMm] = [runs + 1, runMm + toNextMm];
@@ -243,14 +269,22 @@ const lookAlong = (
     withVerdict,
     neverAtSpeed: { runs, lengthMm: runMm, fastestMmPerS: fastest },
     weakestOfLine,
+    learntOfLine,
   };
 };
 
-const partsToPromise = ({ parts }: DrawingInParts, weakestOfLine: Float64Array) =>
-  parts.map(({ cutMm, lines }) => ({
-    cutMm,
-    marginChange: lines.reduce((least, i) => Math.min(least, weakestOfLine[i] ?? 0), 0),
-  }));
+const partsToPromise = (
+  { parts }: DrawingInParts,
+  { weakestOfLine, learntOfLine }: Slowed,
+): readonly PartToPromise[] =>
+  parts.map(({ cutMm, lines }) => {
+    let [marginChange, learntShare] = [0, 0];
+    for (const i of lines) {
+      if ((weakestOfLine[i] ?? 0) >= marginChange) continue;
+      [marginChange, learntShare] = [weakestOfLine[i] ?? 0, learntOfLine[i] ?? 0];
+    }
+    return { cutMm, marginChange, learntShare };
+  });
 
 /** In the order of the drawing, travels included. */
 const timeOf = (

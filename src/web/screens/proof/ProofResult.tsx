@@ -109,7 +109,7 @@ const Promised = ({ proof: { promise, noPromise } }: { readonly proof: PaintedPr
 };
 
 const Corners = ({
-  proof: { corners, setting },
+  proof: { corners, cornersBy, setting },
   onCorners,
 }: Pick<ProofResultProps, 'proof' | 'onCorners'>) => {
   if (corners === undefined) return null;
@@ -120,6 +120,7 @@ const Corners = ({
         <p key={sentence}>{sentence}</p>
       ))}
       {rampStart === 'assumed' ? <p className="soft small">{words.startUnknown}</p> : null}
+      {cornersBy === 'card' ? <p className="soft small">{words.cornersByCard}</p> : null}
       <p className="soft small">{words.cornersSample(places)}</p>
       {best.minPowerPct === powerInCornersPct(setting) ? null : (
         <div className="actions">

@@ -165,6 +165,8 @@ export const proofText = {
     'The lines that are cut close no outline, or what the power delivers is not known: there is no part to promise.',
   corners: 'Power in corners',
   cornersSample: (places: number) => `Tried at ${counted(places, 'place')} of this drawing.`,
+  cornersByCard:
+    'What less power in corners costs is taken from your cards that varied it: here in proportion to how far the power falls at each place.',
   startUnknown:
     'At which speed your controller begins to add power is not known; it is taken to begin at rest. Many begin higher: then more of the path, at worst all of it, runs on the power in corners. Look it up in the machine’s manual, or try it on one part.',
   useCorners: (minPowerPct: number) => `See it with ${powerWords(minPowerPct)}`,
