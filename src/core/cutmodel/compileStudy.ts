@@ -19,12 +19,22 @@ export interface CompiledStudy {
   readonly current: { readonly air: number; readonly batch: number; readonly sheet: number };
   /** Which observation each study cell became; −1: unread, or not usable. */
   readonly observationOfCell: readonly number[];
+  /** The same for each cell of earlier sheets. */
+  readonly observationOfEarlier: readonly number[];
+  /** What each tally became: how many parts stand in which observation. */
+  readonly observationsOfTally: readonly (readonly CountedObservation[])[];
   /** Cells whose power setting says nothing: below firing, or beyond the tube's readings. */
   readonly unusableCells: readonly number[];
   /** Cells that ran wholly on the power in corners, being no faster than the machine's start speed. */
   readonly slowCells: readonly number[];
   /** Air levels in the order of their effects, the commonest (which has none) first. */
   readonly airLevels: readonly string[];
+}
+
+/** Some of the shapes of one observation. */
+interface CountedObservation {
+  readonly observation: number;
+  readonly count: number;
 }
 
 interface Cut {
@@ -39,9 +49,9 @@ interface Cut {
   readonly air: Air | undefined;
   readonly batch: string;
   readonly sheet: string;
-  /** Index of the study's cell; −1 for a tally or an earlier sheet's cell. */
-  readonly cell: number;
-  readonly earlier: boolean;
+  /** Where it stands among the study's cells, its tallies or its earlier cells. */
+  readonly of: 'cell' | 'tally' | 'earlier';
+  readonly index: number;
 }
 
 /** Weights and scales of `priors.ts`, in the form the model takes them. */
@@ -66,7 +76,7 @@ const fallbackPowerPct = 30;
 export const compileStudy = (study: CutStudy): CompiledStudy => {
   const delivery = deliveryOf(study.machine);
   const cuts = cutsOf(study);
-  const own = cuts.filter((cut) => !cut.earlier);
+  const own = cuts.filter(({ of }) => of !== 'earlier');
   const p0Pct =
     study.ask.powerPct ??
     median(own.map((cut) => cut.powerPct)) ??
@@ -90,6 +100,8 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
   const observations: Observation[] = [];
   const seen = new Map<string, number>();
   const observationOfCell = study.cells.map(() => -1);
+  const observationOfEarlier = (study.history ?? []).map(() => -1);
+  const observationsOfTally = study.tallies.map((): CountedObservation[] => []);
   const unusableCells: number[] = [];
   const slowCells: number[] = [];
   const rampStart = study.machine.powerRampStartMmPerS ?? 0;
@@ -98,10 +110,10 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
     const lnPower = lnPowerOf(slow ? cut.minPowerPct : cut.powerPct);
     const lnLeast = lnPowerOf(cut.minPowerPct);
     if (lnPower === null || lnLeast === null) {
-      if (cut.cell >= 0) unusableCells.push(cut.cell);
+      if (cut.of === 'cell') unusableCells.push(cut.index);
       continue;
     }
-    if (slow && cut.cell >= 0) slowCells.push(cut.cell);
+    if (slow && cut.of === 'cell') slowCells.push(cut.index);
     const observation: Observation = {
       outcome: cut.outcome,
       count: cut.count,
@@ -126,7 +138,9 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
       const before = observations[index];
       if (before) observations[index] = { ...before, count: before.count + cut.count };
     }
-    if (cut.cell >= 0) observationOfCell[cut.cell] = index;
+    if (cut.of === 'cell') observationOfCell[cut.index] = index;
+    else if (cut.of === 'earlier') observationOfEarlier[cut.index] = index;
+    else observationsOfTally[cut.index]?.push({ observation: index, count: cut.count });
   }
 
   const lnV50 = Math.log(
@@ -151,6 +165,8 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
       sheet: last ? sheets.indexOf(sheetKey(last)) : -1,
     },
     observationOfCell,
+    observationOfEarlier,
+    observationsOfTally,
     unusableCells,
     slowCells,
     airLevels,
@@ -159,7 +175,7 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
 
 /** Cells come last, so that "the last cell" is the last cut where there is any. */
 const cutsOf = (study: CutStudy): readonly Cut[] => [
-  ...(study.history ?? []).flatMap((cell) => cutOf(study, cell, -1, true)),
+  ...(study.history ?? []).flatMap((cell, i) => cutOf(study, cell, 'earlier', i)),
   ...study.tallies.flatMap((tally, i) => {
     const common = {
       ...tally.setting,
@@ -169,8 +185,8 @@ const cutsOf = (study: CutStudy): readonly Cut[] => [
       lengthMm: tally.partLengthMm,
       batch: tally.batch ?? '',
       sheet: tally.sheet ?? `order ${String(i + 1)}`,
-      cell: -1,
-      earlier: false,
+      of: 'tally' as const,
+      index: i,
     };
     const counts: readonly (readonly [ObservedOutcome, number])[] = [
       ['out', tally.out],
@@ -182,14 +198,14 @@ const cutsOf = (study: CutStudy): readonly Cut[] => [
       .filter(([, count]) => count > 0)
       .map(([outcome, count]): Cut => ({ ...common, outcome, count }));
   }),
-  ...study.cells.flatMap((cell, i) => cutOf(study, cell, i, false)),
+  ...study.cells.flatMap((cell, i) => cutOf(study, cell, 'cell', i)),
 ];
 
 const cutOf = (
   study: CutStudy,
   cell: StudyCell,
+  of: 'cell' | 'earlier',
   index: number,
-  earlier: boolean,
 ): readonly Cut[] => {
   const outcome =
     cell.spoilt === undefined ? cell.grade : isFlaw(cell.spoilt) ? ('flaw' as const) : undefined;
@@ -206,10 +222,10 @@ const cutOf = (
       lengthMm: cell.shapeLengthMm ?? referenceLengthMm,
       air: cell.air,
       // An earlier sheet's batch is never taken for the present one, whatever it is called.
-      batch: earlier ? `earlier ${cell.batch ?? ''}` : (cell.batch ?? ''),
+      batch: of === 'earlier' ? `earlier ${cell.batch ?? ''}` : (cell.batch ?? ''),
       sheet: cell.sheet ?? '',
-      cell: index,
-      earlier,
+      of,
+      index,
     },
   ];
 };
