@@ -1,0 +1,125 @@
+import type { Fit } from '../cutmodel/fit.ts';
+import { meanSdOf, type Posterior } from '../cutmodel/posterior.ts';
+import { presentLnV50 } from '../cutmodel/presentLevel.ts';
+import type { Learnt, LearntName } from './explanation.ts';
+
+/** Below this a quantity rests on expectation rather than on what was cut. Judgement. */
+export const littleLearntPct = 20;
+
+interface Quantity {
+  readonly name: LearntName;
+  readonly priorMean: number;
+  readonly priorSd: number;
+  readonly valuesIn: (found: Fit) => Float64Array;
+}
+
+/**
+ * How much of each quantity was learnt: 1 − var/prior var, over all that the fit knows and, where earlier sheets taught too,
+ * by `alone`, the same study without them.
+ */
+export const learntIn = (found: Fit, alone: Fit, powerPct: number): readonly Learnt[] =>
+  quantitiesOf(found, powerPct).map(({ name, priorMean, priorSd, valuesIn }) => {
+    const over = (fit: Fit) => {
+      const values = valuesIn(fit);
+      return meanSdOf(fit.posterior, (i) => values[i] ?? 0);
+    };
+    const now = over(found);
+    return {
+      name,
+      priorMean,
+      priorSd,
+      ...now,
+      learntPct: learntPct(now.sd, priorSd),
+      learntByOwnPct: learntPct(over(alone).sd, priorSd),
+    };
+  });
+
+const learntPct = (sd: number, priorSd: number): number =>
+  Math.max(0, 100 * (1 - (sd / priorSd) ** 2));
+
+type Column = (posterior: Posterior) => Float64Array;
+
+const plain =
+  (column: Column): Quantity['valuesIn'] =>
+  ({ posterior }) =>
+    column(posterior);
+
+const logged =
+  (column: Column): Quantity['valuesIn'] =>
+  ({ posterior }) =>
+    column(posterior).map(Math.log);
+
+/** Only what the model has a place for. */
+const quantitiesOf = ({ compiled, posterior }: Fit, powerPct: number): readonly Quantity[] => {
+  const { priors } = compiled.model;
+  const { layout } = posterior;
+  const quantity = (
+    name: LearntName,
+    prior: { readonly mean: number; readonly sd: number } | null,
+    valuesIn: Quantity['valuesIn'],
+  ): readonly Quantity[] =>
+    prior === null ? [] : [{ name, priorMean: prior.mean, priorSd: prior.sd, valuesIn }];
+  const lnPower = compiled.lnPowerOf(powerPct) ?? 0;
+  const { lnV50, powerExponent, lnHangBand } = priors;
+  return [
+    ...quantity(
+      'changeover',
+      {
+        mean: lnV50.mean + powerExponent.mean * lnPower,
+        sd: Math.hypot(lnV50.sd, powerExponent.sd * lnPower),
+      },
+      (fit) => {
+        const there = fit.compiled.lnPowerOf(powerPct) ?? 0;
+        const { powerExponent: b } = fit.posterior;
+        return presentLnV50(fit.compiled, fit.posterior).map((v, i) => v + (b[i] ?? 0) * there);
+      },
+    ),
+    ...quantity(
+      'scatter',
+      priors.lnSigma,
+      logged(({ sigma }) => sigma),
+    ),
+    ...quantity(
+      'hang-band',
+      'known' in lnHangBand ? null : lnHangBand,
+      logged(({ hangBand }) => hangBand),
+    ),
+    ...quantity(
+      'power',
+      powerExponent,
+      plain((p) => p.powerExponent),
+    ),
+    ...quantity(
+      'sheet-scatter',
+      halfNormalOf(priors.sheetSdScale),
+      plain(({ sheetSd }) => sheetSd),
+    ),
+    ...quantity(
+      'flaws',
+      exponentialOf(priors.flawsPerMetreMean),
+      plain(({ flawsPerMetre }) => flawsPerMetre),
+    ),
+    ...quantity(
+      'thickness',
+      layout.thicknessExponent < 0 ? null : priors.thicknessExponent,
+      plain(({ thicknessExponent }) => thicknessExponent),
+    ),
+    ...quantity(
+      'passes',
+      layout.passesExponent < 0 ? null : priors.passesExponent,
+      plain(({ passesExponent }) => passesExponent),
+    ),
+    ...quantity(
+      'corners',
+      layout.cornersExponent < 0 ? null : priors.cornersExponent,
+      plain(({ cornersExponent }) => cornersExponent),
+    ),
+  ];
+};
+
+const halfNormalOf = (scale: number | null) =>
+  scale === null
+    ? null
+    : { mean: scale * Math.sqrt(2 / Math.PI), sd: scale * Math.sqrt(1 - 2 / Math.PI) };
+
+const exponentialOf = (mean: number | null) => (mean === null ? null : { mean, sd: mean });

@@ -1,0 +1,84 @@
+import { oneStepFaster, oneStepSurer } from '../cutmodel/answerSpeed.ts';
+import type { StudyCell } from '../cutmodel/cutStudy.ts';
+import type { Fit } from '../cutmodel/fit.ts';
+import type { Observation } from '../cutmodel/model.ts';
+import { posteriorOf } from '../cutmodel/posterior.ts';
+import { priors } from '../cutmodel/priors.ts';
+import type { Grade } from '../reading/grade.ts';
+import { referenceLengthMm } from '../reading/promise.ts';
+import type { NextCellChange } from './explanation.ts';
+import { readingProbability } from './readingProbability.ts';
+import { reweighed } from './reweigh.ts';
+import { speedFrom, type Baseline } from './speedFrom.ts';
+
+/** What one more cell of this sheet would do to the answer: one step slower, at it, one and two steps faster. */
+export const nextCells = (found: Fit, baseline: Baseline): readonly NextCellChange[] => {
+  const at = baseline.speedMmPerS;
+  const faster = oneStepFaster(at);
+  const [least, most] = found.study.machine.speedRangeMmPerS;
+  return [oneStepSurer(at), at, faster, oneStepFaster(faster)]
+    .filter((speed, i, all) => speed >= least && speed <= most && all.indexOf(speed) === i)
+    .map((speedMmPerS) => ({
+      powerPct: baseline.powerPct,
+      speedMmPerS,
+      after: {
+        out: afterOne(found, baseline, speedMmPerS, 'out'),
+        hangs: afterOne(found, baseline, speedMmPerS, 'hangs'),
+        stays: afterOne(found, baseline, speedMmPerS, 'stays'),
+      },
+    }));
+};
+
+const afterOne = (
+  found: Fit,
+  baseline: Baseline,
+  speedMmPerS: number,
+  grade: Grade,
+): NextCellChange['after'][Grade] => {
+  const { compiled, posterior, study } = found;
+  const { powerPct } = baseline;
+  const cut = oneMore(found, powerPct, speedMmPerS, grade);
+  const odds = readingProbability(posterior, cut);
+  const probability = odds.reduce((sum, odd, i) => sum + odd * (posterior.weight[i] ?? 0), 0);
+  const air = study.cells.at(-1)?.air;
+  const cell: StudyCell = {
+    powerPct,
+    speedMmPerS,
+    passes: 1,
+    grade,
+    ...(air === undefined ? {} : { air }),
+  };
+  const more = { ...study, cells: [...study.cells, cell] };
+  const weighed = reweighed(posterior, odds.map(Math.log));
+  const observations = [...compiled.model.observations, cut];
+  const { speedMmPerS: then } = speedFrom(
+    found,
+    baseline,
+    weighed.isReliable
+      ? { study: more, posterior: weighed.posterior, isSmoothed: true }
+      : {
+          study: more,
+          posterior: posteriorOf({ ...compiled.model, observations }, priors.links),
+        },
+  );
+  return { probability, speedMmPerS: then };
+};
+
+/** One reference shape on the sheet that was cut last. */
+const oneMore = (
+  { compiled }: Fit,
+  powerPct: number,
+  speedMmPerS: number,
+  outcome: Grade,
+): Observation => ({
+  outcome,
+  count: 1,
+  lnSpeed: Math.log(speedMmPerS),
+  lnPower: compiled.lnPowerOf(powerPct) ?? 0,
+  lnThickness: 0,
+  lnPasses: 0,
+  lnCorners: 0,
+  lengths: 1,
+  lengthM: referenceLengthMm / 1000,
+  ...compiled.current,
+});

@@ -1,0 +1,81 @@
+import { answerSpeed } from '../cutmodel/answerSpeed.ts';
+import type { CutStudy } from '../cutmodel/cutStudy.ts';
+import { decisionOn } from '../cutmodel/decision.ts';
+import { evidenceIn, fastestOutAt } from '../cutmodel/evidence.ts';
+import type { Fit } from '../cutmodel/fit.ts';
+import type { Posterior } from '../cutmodel/posterior.ts';
+import { recommend } from '../cutmodel/recommend.ts';
+import type { Problem } from '../problem.ts';
+import { smoothedWhole } from './reweigh.ts';
+
+/** The answer against which others are held: the fastest speed that may be recommended at one power. */
+export interface Baseline {
+  readonly powerPct: number;
+  readonly speedMmPerS: number;
+  /** ln of the fastest speed at which the promise holds. */
+  readonly lnHolding: number;
+  /** The same with the tail of the weights smoothed: what reweighed posteriors are held against. */
+  readonly lnHoldingSmoothed: number;
+  readonly heldBy: 'promise' | 'fastest-out' | 'machine';
+}
+
+/** Null where the tube is dark at this power, or nothing came out there. */
+export const baselineAt = (found: Fit, powerPct: number): Baseline | null => {
+  const { posterior, study, evidence, compiled } = found;
+  const holding = found.decision.fastestHolding(powerPct);
+  const cap = fastestOutAt(evidence, powerPct);
+  if (holding === null || cap === null) return null;
+  const most = study.machine.speedRangeMmPerS[1];
+  const least = Math.min(holding, cap, most);
+  const smoothed = decisionOn(compiled, smoothedWhole(posterior).posterior, study.promise);
+  return {
+    powerPct,
+    speedMmPerS: answerSpeed(least),
+    lnHolding: Math.log(holding),
+    lnHoldingSmoothed: Math.log(smoothed.fastestHolding(powerPct) ?? holding),
+    heldBy: least === holding ? 'promise' : least === cap ? 'fastest-out' : 'machine',
+  };
+};
+
+interface OtherGround {
+  readonly study: CutStudy;
+  readonly posterior: Posterior;
+  /** Whether the posterior's weights were smoothed. */
+  readonly isSmoothed?: boolean;
+}
+
+interface OtherSpeed {
+  readonly speedMmPerS: number | null;
+  readonly shiftPct: number | null;
+  readonly reason?: Problem;
+}
+
+/** The answer that other data, or another posterior of the same, give at the baseline's power. */
+export const speedFrom = (
+  found: Fit,
+  { powerPct, lnHolding, lnHoldingSmoothed }: Baseline,
+  { study, posterior, isSmoothed = false }: OtherGround,
+): OtherSpeed => {
+  const other: Fit = {
+    study: { ...study, ask: { powerPct } },
+    compiled: found.compiled,
+    posterior,
+    decision: decisionOn(found.compiled, posterior, study.promise),
+    evidence: evidenceIn(study),
+  };
+  const choice = recommend(other, []);
+  if ('reason' in choice) return { speedMmPerS: null, shiftPct: null, reason: choice.reason };
+  const held = (lnSpeed: number, { evidence }: Pick<Fit, 'evidence'>): number =>
+    Math.min(
+      Math.exp(lnSpeed),
+      fastestOutAt(evidence, powerPct) ?? Infinity,
+      study.machine.speedRangeMmPerS[1],
+    );
+  const lnOther = Math.log(other.decision.fastestHolding(powerPct) ?? choice.speedMmPerS);
+  // What the smoothing itself moves is taken off again.
+  const now = held(isSmoothed ? lnHolding + lnOther - lnHoldingSmoothed : lnOther, other);
+  return {
+    speedMmPerS: answerSpeed(now),
+    shiftPct: 100 * (now / held(lnHolding, found) - 1),
+  };
+};
