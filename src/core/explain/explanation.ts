@@ -10,6 +10,8 @@ export interface LeftOut {
   readonly reason?: Problem;
   /** By how many per cent the speed would move, unrounded; null where there would be none. */
   readonly shiftPct: number | null;
+  /** The same for the fastest speed at which the promise holds, whatever came out. */
+  readonly holdingShiftPct: number;
   /** Whether the points at hand were weighed anew, or a fit was made. */
   readonly by: 'weights' | 'fit';
   /** Shape of the tail of the weights; above 0.7 a fit is made. */

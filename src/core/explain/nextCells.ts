@@ -11,22 +11,34 @@ import { readingProbability } from './readingProbability.ts';
 import { reweighed } from './reweigh.ts';
 import { speedFrom, type Baseline } from './speedFrom.ts';
 
-/** What one more cell of this sheet would do to the answer: one step slower, at it, one and two steps faster. */
-export const nextCells = (found: Fit, baseline: Baseline): readonly NextCellChange[] => {
-  const at = baseline.speedMmPerS;
-  const faster = oneStepFaster(at);
-  const [least, most] = found.study.machine.speedRangeMmPerS;
-  return [oneStepSurer(at), at, faster, oneStepFaster(faster)]
-    .filter((speed, i, all) => speed >= least && speed <= most && all.indexOf(speed) === i)
-    .map((speedMmPerS) => ({
-      powerPct: baseline.powerPct,
-      speedMmPerS,
-      after: {
-        out: afterOne(found, baseline, speedMmPerS, 'out'),
-        hangs: afterOne(found, baseline, speedMmPerS, 'hangs'),
-        stays: afterOne(found, baseline, speedMmPerS, 'stays'),
-      },
-    }));
+/** Most speeds that are looked at. */
+const mostSpeeds = 9;
+
+/**
+ * What one more cell of this sheet would do to the answer: one step slower than it, at it, and step by step faster up to
+ * the fastest that was cut.
+ */
+export const nextCells = (found: Fit, baseline: Baseline): readonly NextCellChange[] =>
+  speedsAbout(found, baseline.speedMmPerS).map((speedMmPerS) => ({
+    powerPct: baseline.powerPct,
+    speedMmPerS,
+    after: {
+      out: afterOne(found, baseline, speedMmPerS, 'out'),
+      hangs: afterOne(found, baseline, speedMmPerS, 'hangs'),
+      stays: afterOne(found, baseline, speedMmPerS, 'stays'),
+    },
+  }));
+
+const speedsAbout = ({ study, evidence }: Fit, at: number): readonly number[] => {
+  const [least, most] = study.machine.speedRangeMmPerS;
+  const fastest = Math.min(most, Math.max(evidence.fastestMmPerS ?? 0, 1.1 * at));
+  const speeds = [oneStepSurer(at), at].filter((speed) => speed >= least);
+  let next = oneStepFaster(at);
+  while (next <= fastest && speeds.length < mostSpeeds) {
+    speeds.push(next);
+    next = oneStepFaster(next);
+  }
+  return [...new Set(speeds)];
 };
 
 const afterOne = (

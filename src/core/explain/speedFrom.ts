@@ -4,7 +4,7 @@ import { decisionOn } from '../cutmodel/decision.ts';
 import { evidenceIn, fastestOutAt } from '../cutmodel/evidence.ts';
 import type { Fit } from '../cutmodel/fit.ts';
 import type { Posterior } from '../cutmodel/posterior.ts';
-import { recommend } from '../cutmodel/recommend.ts';
+import { recommend, speedAt } from '../cutmodel/recommend.ts';
 import type { Problem } from '../problem.ts';
 import { smoothedWhole } from './reweigh.ts';
 
@@ -47,6 +47,8 @@ interface OtherGround {
 interface OtherSpeed {
   readonly speedMmPerS: number | null;
   readonly shiftPct: number | null;
+  /** By how many per cent the fastest speed at which the promise holds moves, whatever came out. */
+  readonly holdingShiftPct: number;
   readonly reason?: Problem;
 }
 
@@ -63,19 +65,34 @@ export const speedFrom = (
     decision: decisionOn(found.compiled, posterior, study.promise),
     evidence: evidenceIn(study),
   };
-  const choice = recommend(other, []);
-  if ('reason' in choice) return { speedMmPerS: null, shiftPct: null, reason: choice.reason };
+  const lnOther = Math.log(other.decision.fastestHolding(powerPct) ?? Number.NaN);
+  // What the smoothing itself moves is taken off again.
+  const lnNow = isSmoothed ? lnHolding + lnOther - lnHoldingSmoothed : lnOther;
+  const holdingShiftPct = 100 * Math.expm1(lnNow - lnHolding);
+  const reason = whyNone(other, powerPct);
+  if (reason !== null) return { speedMmPerS: null, shiftPct: null, holdingShiftPct, reason };
   const held = (lnSpeed: number, { evidence }: Pick<Fit, 'evidence'>): number =>
     Math.min(
       Math.exp(lnSpeed),
       fastestOutAt(evidence, powerPct) ?? Infinity,
       study.machine.speedRangeMmPerS[1],
     );
-  const lnOther = Math.log(other.decision.fastestHolding(powerPct) ?? choice.speedMmPerS);
-  // What the smoothing itself moves is taken off again.
-  const now = held(isSmoothed ? lnHolding + lnOther - lnHoldingSmoothed : lnOther, other);
+  const now = held(lnNow, other);
   return {
     speedMmPerS: answerSpeed(now),
     shiftPct: 100 * (now / held(lnHolding, found) - 1),
+    holdingShiftPct,
   };
+};
+
+/** Why nothing would be recommended; the promise's shares, which take long, are reckoned only where something is missing. */
+const whyNone = (other: Fit, powerPct: number): Problem | null => {
+  const { hasTally, hasHabit, outCells, notOutCells } = other.evidence;
+  const isPlain =
+    other.posterior.converged &&
+    (hasTally || hasHabit || (outCells > 0 && notOutCells > 0)) &&
+    speedAt(other, powerPct) !== null;
+  if (isPlain) return null;
+  const choice = recommend(other, []);
+  return 'reason' in choice ? choice.reason : null;
 };
