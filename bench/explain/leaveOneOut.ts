@@ -23,7 +23,7 @@ export interface LeaveOneOutAgreement {
 }
 
 /** Points of each link of the fits that are held to be right. */
-const manyPoints = 12_000;
+const manyPoints = 8000;
 
 /**
  * Leaves out every cell and every rung of cards of 24 cells, and holds the shift of the speed against that between two
@@ -54,7 +54,9 @@ export const measureLeaveOneOut = (studies: number, seed = 1): LeaveOneOutAgreem
       ).fastestHolding(30) ?? Number.NaN;
     const before = holding(whole.compiled.model);
     const parts = [
-      ...distinctBy(cells.keys(), (i) => String(whole.compiled.observationOfCell[i])).map((i) => [i]),
+      ...distinctBy(cells.keys(), (i) => String(whole.compiled.observationOfCell[i])).map((i) => [
+        i,
+      ]),
       ...distinctBy(cells.keys(), (i) => String(cells[i]?.speedMmPerS)).map((first) =>
         [...cells.keys()].filter((i) => cells[i]?.speedMmPerS === cells[first]?.speedMmPerS),
       ),

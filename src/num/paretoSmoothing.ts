@@ -2,14 +2,11 @@
 export interface SmoothedWeights {
   /** Sum to 1. */
   readonly weight: Float64Array;
-  /** Shape k of the tail: up to {@link mostReliableShape} weighted means may be relied on; Infinity: no tail to fit. */
+  /** Shape k of the tail: up to 0.7 weighted means may be relied on (section 3 of the source); Infinity: no tail to fit. */
   readonly shape: number;
   /** Kish's effective number of points. */
   readonly effectivePoints: number;
 }
-
-/** Up to this shape weighted means are good with samples of practical size; Vehtari et al. (2024), section 3. */
-export const mostReliableShape = 0.7;
 
 const leastTail = 4;
 

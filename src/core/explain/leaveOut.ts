@@ -2,9 +2,9 @@ import type { CompiledStudy } from '../cutmodel/compileStudy.ts';
 import type { CutStudy } from '../cutmodel/cutStudy.ts';
 import type { Fit } from '../cutmodel/fit.ts';
 import type { Model } from '../cutmodel/model.ts';
-import { posteriorOf } from '../cutmodel/posterior.ts';
-import { priors } from '../cutmodel/priors.ts';
+import type { Posterior } from '../cutmodel/posterior.ts';
 import type { LeftOut } from './explanation.ts';
+import { finePosterior } from './finePosterior.ts';
 import { readingProbability } from './readingProbability.ts';
 import { reweighed } from './reweigh.ts';
 import { speedFrom, type Baseline } from './speedFrom.ts';
@@ -20,25 +20,26 @@ export interface Part {
 
 /**
  * Leaves parts out of one fit: by dividing the weights of its points by the probability of what is left out (Vehtari,
- * Gelman & Gabry 2017), or by a fit where the weights' tail is too heavy for that. ~2 ms by weights, ~20 ms by a fit.
+ * Gelman & Gabry 2017), or by a fit where the weights' tail is too heavy for that. ~5 ms by weights, ~50 ms by a fit.
  */
 export const leavingOut = (found: Fit, baseline: Baseline): ((part: Part) => LeftOut) => {
-  const { compiled, posterior, study } = found;
-  const logOf = logProbabilities(found);
+  const { compiled, study } = found;
+  const { posterior } = baseline;
+  const logOf = logProbabilities(compiled, posterior);
   return (part) => {
     const gone = countsOf(compiled, part);
     const logFactor = new Float64Array(posterior.count);
     for (const [index, count] of gone) {
       logOf(index).forEach((log, i) => (logFactor[i] = (logFactor[i] ?? 0) - count * log));
     }
-    if (part.habit === true) takeHabitOut(found, logFactor);
+    if (part.habit === true) takeHabitOut(compiled, posterior, logFactor);
     const weighed = reweighed(posterior, logFactor);
     const left = { study: studyWithout(study, part) };
     const said = weighed.isReliable
       ? speedFrom(found, baseline, { ...left, posterior: weighed.posterior, isSmoothed: true })
       : speedFrom(found, baseline, {
           ...left,
-          posterior: posteriorOf(modelWithout(compiled, part), priors.links),
+          posterior: finePosterior(modelWithout(compiled, part)),
         });
     return {
       ...said,
@@ -49,7 +50,10 @@ export const leavingOut = (found: Fit, baseline: Baseline): ((part: Part) => Lef
 };
 
 /** Logs of the probability of each observation at each point, reckoned when first asked. */
-const logProbabilities = ({ compiled, posterior }: Fit): ((index: number) => Float64Array) => {
+const logProbabilities = (
+  compiled: CompiledStudy,
+  posterior: Posterior,
+): ((index: number) => Float64Array) => {
   const known = new Map<number, Float64Array>();
   return (index) => {
     const before = known.get(index);
@@ -106,12 +110,14 @@ const allBut = <T>(all: readonly T[], gone: readonly number[] = []): readonly T[
   return all.filter((_, i) => !left.has(i));
 };
 
-const takeHabitOut = ({ compiled, posterior }: Fit, logFactor: Float64Array): void => {
-  const { habit } = compiled.model;
+const takeHabitOut = (
+  { model: { habit } }: CompiledStudy,
+  posterior: Posterior,
+  logFactor: Float64Array,
+): void => {
   if (habit === undefined) return;
   for (let i = 0; i < logFactor.length; i += 1) {
-    const level =
-      (posterior.lnV50[i] ?? 0) + (posterior.powerExponent[i] ?? 0) * habit.lnPower;
+    const level = (posterior.lnV50[i] ?? 0) + (posterior.powerExponent[i] ?? 0) * habit.lnPower;
     logFactor[i] = (logFactor[i] ?? 0) + 0.5 * ((level - habit.mean) / habit.sd) ** 2;
   }
 };

@@ -2,11 +2,10 @@ import { oneStepFaster, oneStepSurer } from '../cutmodel/answerSpeed.ts';
 import type { StudyCell } from '../cutmodel/cutStudy.ts';
 import type { Fit } from '../cutmodel/fit.ts';
 import type { Observation } from '../cutmodel/model.ts';
-import { posteriorOf } from '../cutmodel/posterior.ts';
-import { priors } from '../cutmodel/priors.ts';
 import type { Grade } from '../reading/grade.ts';
 import { referenceLengthMm } from '../reading/promise.ts';
 import type { NextCellChange } from './explanation.ts';
+import { finePosterior } from './finePosterior.ts';
 import { readingProbability } from './readingProbability.ts';
 import { reweighed } from './reweigh.ts';
 import { speedFrom, type Baseline } from './speedFrom.ts';
@@ -47,8 +46,8 @@ const afterOne = (
   speedMmPerS: number,
   grade: Grade,
 ): NextCellChange['after'][Grade] => {
-  const { compiled, posterior, study } = found;
-  const { powerPct } = baseline;
+  const { compiled, study } = found;
+  const { powerPct, posterior } = baseline;
   const cut = oneMore(found, powerPct, speedMmPerS, grade);
   const odds = readingProbability(posterior, cut);
   const probability = odds.reduce((sum, odd, i) => sum + odd * (posterior.weight[i] ?? 0), 0);
@@ -70,7 +69,7 @@ const afterOne = (
       ? { study: more, posterior: weighed.posterior, isSmoothed: true }
       : {
           study: more,
-          posterior: posteriorOf({ ...compiled.model, observations }, priors.links),
+          posterior: finePosterior({ ...compiled.model, observations }),
         },
   );
   return { probability, speedMmPerS: then };

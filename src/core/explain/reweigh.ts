@@ -1,4 +1,4 @@
-import { mostReliableShape, paretoSmoothed } from '../../num/paretoSmoothing.ts';
+import { paretoSmoothed } from '../../num/paretoSmoothing.ts';
 import type { Posterior } from '../cutmodel/posterior.ts';
 
 /** A posterior carried to other data by the weights of its own points. */
@@ -11,7 +11,12 @@ export interface Reweighed {
 }
 
 /** Fewer effective points than this are too few for a quantile near the edge. */
-const leastEffectivePoints = 250;
+const leastEffectivePoints = 700;
+/**
+ * Weights of a heavier tail have no variance (k > 1/2): means over them settle slowly. Stricter than the 0.7
+ * of the source, since a quantile near the edge is asked of them, and a fit costs little.
+ */
+const mostShape = 0.5;
 
 /** Multiplies the weights by a factor, given as its log for each point, and smooths their tail. */
 export const reweighed = (posterior: Posterior, logFactor: Float64Array): Reweighed => {
@@ -23,7 +28,7 @@ export const reweighed = (posterior: Posterior, logFactor: Float64Array): Reweig
   return {
     posterior: { ...posterior, weight, effectivePoints },
     paretoShape: shape,
-    isReliable: shape <= mostReliableShape && effectivePoints >= leastEffectivePoints,
+    isReliable: shape <= mostShape && effectivePoints >= leastEffectivePoints,
   };
 };
 

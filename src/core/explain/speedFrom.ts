@@ -6,33 +6,44 @@ import type { Fit } from '../cutmodel/fit.ts';
 import type { Posterior } from '../cutmodel/posterior.ts';
 import { recommend, speedAt } from '../cutmodel/recommend.ts';
 import type { Problem } from '../problem.ts';
+import { finePosterior } from './finePosterior.ts';
 import { smoothedWhole } from './reweigh.ts';
 
 /** The answer against which others are held: the fastest speed that may be recommended at one power. */
 export interface Baseline {
   readonly powerPct: number;
   readonly speedMmPerS: number;
-  /** ln of the fastest speed at which the promise holds. */
+  /** ln of the fastest speed at which the promise holds, as it was answered. */
   readonly lnHolding: number;
-  /** The same with the tail of the weights smoothed: what reweighed posteriors are held against. */
+  /** The posterior that others are held against, of more points than the answer's. */
+  readonly posterior: Posterior;
+  /** ln of the speed by it, and by it with the tail of its weights smoothed. */
+  readonly lnHoldingFine: number;
   readonly lnHoldingSmoothed: number;
+  readonly paretoShape: number;
   readonly heldBy: 'promise' | 'fastest-out' | 'machine';
 }
 
 /** Null where the tube is dark at this power, or nothing came out there. */
 export const baselineAt = (found: Fit, powerPct: number): Baseline | null => {
-  const { posterior, study, evidence, compiled } = found;
+  const { study, evidence, compiled } = found;
   const holding = found.decision.fastestHolding(powerPct);
   const cap = fastestOutAt(evidence, powerPct);
   if (holding === null || cap === null) return null;
   const most = study.machine.speedRangeMmPerS[1];
   const least = Math.min(holding, cap, most);
-  const smoothed = decisionOn(compiled, smoothedWhole(posterior).posterior, study.promise);
+  const posterior = finePosterior(compiled.model);
+  const smoothed = smoothedWhole(posterior);
+  const lnHoldingBy = (fine: Posterior): number =>
+    Math.log(decisionOn(compiled, fine, study.promise).fastestHolding(powerPct) ?? holding);
   return {
     powerPct,
     speedMmPerS: answerSpeed(least),
     lnHolding: Math.log(holding),
-    lnHoldingSmoothed: Math.log(smoothed.fastestHolding(powerPct) ?? holding),
+    posterior,
+    lnHoldingFine: lnHoldingBy(posterior),
+    lnHoldingSmoothed: lnHoldingBy(smoothed.posterior),
+    paretoShape: smoothed.paretoShape,
     heldBy: least === holding ? 'promise' : least === cap ? 'fastest-out' : 'machine',
   };
 };
@@ -55,7 +66,7 @@ interface OtherSpeed {
 /** The answer that other data, or another posterior of the same, give at the baseline's power. */
 export const speedFrom = (
   found: Fit,
-  { powerPct, lnHolding, lnHoldingSmoothed }: Baseline,
+  { powerPct, lnHolding, lnHoldingFine, lnHoldingSmoothed }: Baseline,
   { study, posterior, isSmoothed = false }: OtherGround,
 ): OtherSpeed => {
   const other: Fit = {
@@ -66,8 +77,8 @@ export const speedFrom = (
     evidence: evidenceIn(study),
   };
   const lnOther = Math.log(other.decision.fastestHolding(powerPct) ?? Number.NaN);
-  // What the smoothing itself moves is taken off again.
-  const lnNow = isSmoothed ? lnHolding + lnOther - lnHoldingSmoothed : lnOther;
+  // What smoothing and other points themselves move is taken off again.
+  const lnNow = lnHolding + lnOther - (isSmoothed ? lnHoldingSmoothed : lnHoldingFine);
   const holdingShiftPct = 100 * Math.expm1(lnNow - lnHolding);
   const reason = whyNone(other, powerPct);
   if (reason !== null) return { speedMmPerS: null, shiftPct: null, holdingShiftPct, reason };

@@ -1,9 +1,9 @@
 import type { Fit } from '../cutmodel/fit.ts';
 import { links, type Link } from '../cutmodel/links.ts';
 import type { ModelPriors } from '../cutmodel/model.ts';
-import { posteriorOf, type Posterior } from '../cutmodel/posterior.ts';
-import { priors } from '../cutmodel/priors.ts';
+import type { Posterior } from '../cutmodel/posterior.ts';
 import type { WhatIf, WhatIfName } from './explanation.ts';
+import { finePosterior } from './finePosterior.ts';
 import { speedFrom, type Baseline } from './speedFrom.ts';
 
 /** The answer under other priors, other misreading and each link alone. Seven fits: ~0.15 s. */
@@ -18,10 +18,10 @@ export const whatIf = (found: Fit, baseline: Baseline): readonly WhatIf[] => {
   const { model } = found.compiled;
   return [
     ...otherPriors(model.priors).map(([name, changed]) =>
-      under(name, posteriorOf({ ...model, priors: changed }, priors.links)),
+      under(name, finePosterior({ ...model, priors: changed })),
     ),
     ...links.flatMap((link) => {
-      const posterior = underLink(found.posterior, link);
+      const posterior = underLink(baseline.posterior, link);
       return posterior === null ? [] : [under(`${link.name}-alone`, posterior)];
     }),
   ];
