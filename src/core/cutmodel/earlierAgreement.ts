@@ -1,58 +1,107 @@
-import { compileStudy } from './compileStudy.ts';
 import type { Fit } from './fit.ts';
 import type { Model } from './model.ts';
-import { posteriorOf } from './posterior.ts';
+import { meanSdOf, posteriorOf, type Posterior } from './posterior.ts';
+import { presentLnV50 } from './presentLevel.ts';
 import { priors } from './priors.ts';
 
 /** Whether what this sheet shows is what earlier sheets let expect. */
 export interface EarlierVerdict {
   readonly disagrees: boolean;
-  /** How many times likelier the readings of this sheet are without the earlier sheets than with them; below 1: less likely. */
-  readonly oddsAgainst: number;
+  /** Changeover of this sheet by its own readings against what earlier sheets let expect: difference in ln, and in sd. */
+  readonly level: Difference;
+  /** Scatter likewise. */
+  readonly scatter: Difference;
+}
+
+interface Difference {
+  readonly ln: number;
+  /** The difference over its standard deviation under what earlier sheets let expect. */
+  readonly z: number;
 }
 
 /**
- * At these odds against them an answer stops leaning on earlier sheets. Were they of the same kind, the odds would reach
- * k with a probability of at most 1/k, however often one looks, since their expectation is 1 (Ville 1939; as a prior check:
- * Box 1980, J. R. Stat. Soc. A 143; as a switch from history to none: Schmidli et al. 2014, Biometrics 70).
+ * From so many standard deviations an answer stops leaning: once in 200 for each of the two, were they normal. Its rate of
+ * false alarms is measured by simulation (`bench/explain/earlierRule.ts`).
  */
-export const oddsThatPart = 20;
+const mostStandardDeviations = 2.8;
 
 /**
- * Holds this sheet's cells, tallies and all against what earlier sheets alone let expect:
- * odds = p(own | no history) / p(own | history), p(own | history) = Z(both)/Z(history).
- * `alone` is the fit of the same study without history. Costs one posterior (~20 ms).
+ * A predictive check (Box 1980, J. R. Stat. Soc. A 143; conflict of prior and data: Evans & Moshonov 2006, Bayesian Anal. 1):
+ * what earlier sheets alone let expect of a new sheet's changeover and scatter, held against what this sheet's own readings
+ * say. `alone` is the fit of the same study without history. Costs one posterior (~20 ms).
  */
 export const earlierAgreement = (found: Fit, alone: Fit): EarlierVerdict => {
-  const { model } = found.compiled;
-  const own = compileStudy({ ...found.study, history: [] }).model;
-  if (own.observations.length === 0) return { disagrees: false, oddsAgainst: 1 };
-  const past = posteriorOf(historyAlone(found), priors.links, pointsPerLink);
-  if (!past.converged || !alone.posterior.converged) return { disagrees: false, oddsAgainst: 1 };
-  const before = model.habit === undefined ? 0 : habitAlone(model);
-  const withHistory = found.posterior.logEvidence - past.logEvidence;
-  const without = alone.posterior.logEvidence - before;
-  const oddsAgainst = Math.exp(without - withHistory);
-  return { disagrees: oddsAgainst >= oddsThatPart, oddsAgainst };
-};
-
-const pointsPerLink = 1000;
-
-const historyAlone = ({ compiled }: Fit): Model => {
-  const counts = compiled.model.observations.map(() => 0);
-  for (const index of compiled.observationOfEarlier) {
-    if (index >= 0) counts[index] = (counts[index] ?? 0) + 1;
-  }
+  const past = posteriorOf(historyAlone(found), priors.links);
+  if (
+    !past.converged ||
+    !alone.posterior.converged ||
+    alone.compiled.model.observations.length === 0
+  )
+    return { disagrees: false, level: none, scatter: none };
+  const level = differenceOf(
+    levelIn(alone, alone.posterior),
+    levelIn(found, past),
+    alone.compiled.model.priors.lnV50.sd,
+  );
+  const scatter = differenceOf(
+    scatterIn(alone.posterior),
+    scatterIn(past),
+    alone.compiled.model.priors.lnSigma.sd,
+    alone.compiled.model.priors.lnSigma.mean,
+  );
   return {
-    ...compiled.model,
-    observations: compiled.model.observations.flatMap((cut, i) =>
-      (counts[i] ?? 0) > 0 ? [{ ...cut, count: counts[i] ?? 0 }] : [],
-    ),
+    disagrees: [level, scatter].some(({ z }) => Math.abs(z) >= mostStandardDeviations),
+    level,
+    scatter,
   };
 };
 
-/** ln of what the habit's own belief takes from the prior, so that it does not count as a reading. */
-const habitAlone = (model: Model): number => {
-  const bare = { ...model, observations: [], batches: 0, sheets: 0 };
-  return posteriorOf(bare, priors.links, pointsPerLink).logEvidence;
+const none: Difference = { ln: 0, z: 0 };
+
+interface Known {
+  readonly mean: number;
+  readonly sd: number;
+}
+
+/**
+ * What the readings say of a quantity lies between its prior and its posterior: precision and mean without the prior's share,
+ * where the prior has a share that counts.
+ */
+const differenceOf = (
+  own: Known,
+  expected: Known,
+  priorSd: number,
+  priorMean = own.mean,
+): Difference => {
+  const precision = own.sd ** -2 - priorSd ** -2;
+  // Little of it was learnt from this sheet: nothing to hold against anything.
+  if (precision < leastPrecision * priorSd ** -2) return none;
+  const byReadings = (own.mean / own.sd ** 2 - priorMean / priorSd ** 2) / precision;
+  const ln = byReadings - expected.mean;
+  return { ln, z: ln / Math.sqrt(1 / precision + expected.sd ** 2) };
+};
+
+/** As a share of the prior's precision. */
+const leastPrecision = 0.2;
+
+const levelIn = ({ compiled }: Fit, posterior: Posterior): Known => {
+  const level = presentLnV50(compiled, posterior);
+  return meanSdOf(posterior, (i) => level[i] ?? 0);
+};
+
+const scatterIn = (posterior: Posterior): Known =>
+  meanSdOf(posterior, (i) => Math.log(posterior.sigma[i] ?? 1));
+
+/** The model of both with the earlier sheets' readings alone; this sheet's batch is there as one that was never cut. */
+const historyAlone = ({ compiled: { model, observationOfEarlier } }: Fit): Model => {
+  const counts = model.observations.map(() => 0);
+  for (const index of observationOfEarlier) {
+    if (index >= 0) counts[index] = (counts[index] ?? 0) + 1;
+  }
+  return {
+    ...model,
+    observations: model.observations.flatMap((cut, i) =>
+      (counts[i] ?? 0) > 0 ? [{ ...cut, count: counts[i] ?? 0 }] : [],
+    ),
+  };
 };

@@ -3,6 +3,7 @@ import type { CutStudy } from '../cutmodel/cutStudy.ts';
 import { earlierAgreement } from '../cutmodel/earlierAgreement.ts';
 import { fit, type Fit } from '../cutmodel/fit.ts';
 import type { FitAnswer } from '../cutmodel/fitAnswer.ts';
+import { speedAt } from '../cutmodel/recommend.ts';
 import type { Aim } from '../study/study.ts';
 import type { Explanation, Leaning, LeftOut, SpeedExplained } from './explanation.ts';
 import { learntIn } from './learnt.ts';
@@ -10,7 +11,7 @@ import { leavingOut, type Part } from './leaveOut.ts';
 import { nextCells } from './nextCells.ts';
 import { cardsOf, earlierBatchesOf, rungsOf, type CardOf, type CellGroup } from './partsOf.ts';
 import { smoothedWhole } from './reweigh.ts';
-import { baselineAt, speedFrom, type Baseline } from './speedFrom.ts';
+import { baselineAt, type Baseline } from './speedFrom.ts';
 import { whatIf } from './whatIf.ts';
 
 interface ExplainOptions {
@@ -113,10 +114,7 @@ const onceEach = (
 const leaningOf = (found: Fit, alone: Fit, baseline: Baseline | null): Leaning => ({
   shapes: found.compiled.observationOfEarlier.filter((index) => index >= 0).length,
   withMmPerS: baseline?.speedMmPerS ?? null,
-  withoutMmPerS:
-    baseline === null
-      ? null
-      : speedFrom({ ...found, compiled: alone.compiled }, baseline, alone).speedMmPerS,
+  withoutMmPerS: baseline === null ? null : speedAt(alone, baseline.powerPct),
   verdict: earlierAgreement(found, alone),
 });
 

@@ -1,8 +1,11 @@
 import { answerForAim } from '../cutmodel/answerForAim.ts';
 import type { CutStudy } from '../cutmodel/cutStudy.ts';
+import { earlierAgreement, type EarlierVerdict } from '../cutmodel/earlierAgreement.ts';
 import { fit, type Fit } from '../cutmodel/fit.ts';
 import type { FitAnswer, NextCardAnswer } from '../cutmodel/fitAnswer.ts';
 import { nextCardFrom, type NextCardWish } from '../cutmodel/nextCard.ts';
+import type { Problem } from '../problem.ts';
+import type { EarlierCode } from './codes.ts';
 import type { EarlierSheet } from './earlierSheet.ts';
 import { countEarlier, historyOf, type EarlierCount } from './historyOf.ts';
 import type { Aim } from './study.ts';
@@ -21,8 +24,13 @@ export const answerWithEarlier = (
   aim: Aim,
   earlier: readonly EarlierSheet[],
 ): StudyAnswer => {
-  const { found, sheets } = settledFit(study, earlier);
-  return { ...answerForAim(found, aim), leansOn: countEarlier(sheets) };
+  const { found, sheets, remarks } = settledFit(study, earlier);
+  const answer = answerForAim(found, aim);
+  return {
+    ...answer,
+    warnings: [...remarks, ...answer.warnings],
+    leansOn: countEarlier(sheets),
+  };
 };
 
 /** The card that would teach most, with what earlier sheets taught in the same way. */
@@ -36,19 +44,44 @@ export const nextCardWithEarlier = (
 export const fitWithEarlier = (study: CutStudy, earlier: readonly EarlierSheet[]): Fit =>
   settledFit(study, earlier).found;
 
+interface SettledFit {
+  readonly found: Fit;
+  readonly sheets: readonly EarlierSheet[];
+  readonly remarks: readonly Problem[];
+}
+
 /**
  * Where the reckoning does not settle with all earlier sheets, it is made with the newest batch alone, and then without: an
- * earlier sheet never costs an answer.
+ * earlier sheet never costs an answer. Nor does it spoil one: where this sheet's readings are not what earlier sheets
+ * let expect (`earlierAgreement`), the answer stops leaning on them, and says so.
  */
-const settledFit = (
-  study: CutStudy,
-  earlier: readonly EarlierSheet[],
-): { readonly found: Fit; readonly sheets: readonly EarlierSheet[] } => {
+const settledFit = (study: CutStudy, earlier: readonly EarlierSheet[]): SettledFit => {
   const newest = earlier.filter(({ batch }) => batch === earlier[0]?.batch);
   const tries = newest.length < earlier.length ? [earlier, newest] : [earlier];
   for (const sheets of tries.filter(({ length }) => length > 0)) {
     const found = fit({ ...study, history: historyOf(sheets) });
-    if (found.posterior.converged) return { found, sheets };
+    if (found.posterior.converged) return heldAgainst(found, fit(study), sheets);
   }
-  return { found: fit(study), sheets: [] };
+  return { found: fit(study), sheets: [], remarks: [] };
 };
+
+const heldAgainst = (found: Fit, alone: Fit, sheets: readonly EarlierSheet[]): SettledFit => {
+  const verdict = earlierAgreement(found, alone);
+  return verdict.disagrees
+    ? { found: alone, sheets: [], remarks: [remarkOn(verdict)] }
+    : { found, sheets, remarks: [] };
+};
+
+const remarkOn = ({ level, scatter }: EarlierVerdict): Problem & { readonly code: EarlierCode } =>
+  Math.abs(level.z) >= Math.abs(scatter.z)
+    ? {
+        code: 'earlier-cut-otherwise',
+        params: {
+          byPct: Math.round(100 * Math.abs(Math.expm1(level.ln))),
+          way: level.ln < 0 ? 'slower' : 'faster',
+        },
+      }
+    : {
+        code: 'earlier-scatter-otherwise',
+        params: { times: Number(Math.exp(scatter.ln).toPrecision(2)) },
+      };

@@ -1,6 +1,7 @@
 import type { AreaWords } from '../sentence.ts';
 import { bedWords } from './bed.ts';
 import { compareWords } from './compare.ts';
+import { earlierWords } from './earlier.ts';
 import { drawingWords, filecheckWords } from './filecheck.ts';
 import { focusWords } from './focus.ts';
 import { formatWords } from './formats.ts';
@@ -16,6 +17,7 @@ export const laterAreas: readonly AreaWords[] = [
   bedWords,
   compareWords,
   drawingWords,
+  earlierWords,
   filecheckWords,
   focusWords,
   formatWords,

@@ -1,0 +1,18 @@
+import type { AreaWords } from '../sentence.ts';
+
+const remedy = (): string =>
+  'Check lens, focus, air and what was typed. If all is as before, it is another kind of sheet, and only its own cells count.';
+
+/** What an answer has to say of earlier sheets. */
+export const earlierWords: AreaWords = {
+  'earlier-cut-otherwise': {
+    message: (p) =>
+      `This sheet cuts ${p('byPct')} % ${p('way')} than earlier sheets of its kind let expect, so the answer does not lean on them.`,
+    remedy,
+  },
+  'earlier-scatter-otherwise': {
+    message: (p) =>
+      `This sheet's shapes scatter ${p('times')} times as widely as on earlier sheets of its kind, so the answer does not lean on them.`,
+    remedy,
+  },
+};
