@@ -3,9 +3,6 @@ import { meanSdOf, type Posterior } from '../cutmodel/posterior.ts';
 import { presentLnV50 } from '../cutmodel/presentLevel.ts';
 import type { Learnt, LearntName } from './explanation.ts';
 
-/** Below this a quantity rests on expectation rather than on what was cut. Judgement. */
-export const littleLearntPct = 20;
-
 interface Quantity {
   readonly name: LearntName;
   readonly priorMean: number;

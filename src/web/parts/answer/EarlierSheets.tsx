@@ -7,11 +7,18 @@ export interface EarlierSheetsProps {
   readonly studyId: string;
   /** What the answer that is shown leans on. */
   readonly leansOn: EarlierCount;
+  /** Whether it stopped leaning because this sheet is otherwise. */
+  readonly disagrees?: boolean;
   readonly earlier: Earlier;
 }
 
 /** How much of earlier sheets stands behind the answer, and a way to do without. */
-export const EarlierSheets = ({ studyId, leansOn, earlier }: EarlierSheetsProps) => {
+export const EarlierSheets = ({
+  studyId,
+  leansOn,
+  disagrees = false,
+  earlier,
+}: EarlierSheetsProps) => {
   const { known, state, isLeftOut } = earlier;
   const there = countEarlier(known);
   if (state === 'asking') return null;
@@ -22,7 +29,9 @@ export const EarlierSheets = ({ studyId, leansOn, earlier }: EarlierSheetsProps)
     ? words.earlierUsed(leansOn)
     : isLeftOut
       ? words.earlierLeftOut(there)
-      : words.earlierUnsettled(there);
+      : disagrees
+        ? words.earlierOtherwise(there)
+        : words.earlierUnsettled(there);
   return (
     <>
       <p className="small">

@@ -1,4 +1,5 @@
 import type { MeanSd } from '../../../core/cutmodel/fitAnswer.ts';
+import { isEarlierCode } from '../../../core/study/codes.ts';
 import type { StudyAnswer } from '../../../core/study/answerWithEarlier.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
 import type { Study } from '../../../core/study/study.ts';
@@ -23,7 +24,12 @@ export const ModelDetails = ({ study, answer, earlier }: ModelDetailsProps) => {
       <p className="small">
         {words.basis(cut.cells.length, talliedParts(study), cut.habit !== undefined)}
       </p>
-      <EarlierSheets studyId={study.id} leansOn={answer.leansOn} earlier={earlier} />
+      <EarlierSheets
+        studyId={study.id}
+        leansOn={answer.leansOn}
+        disagrees={answer.warnings.some(({ code }) => isEarlierCode(code))}
+        earlier={earlier}
+      />
       <p className="small soft">{words.law}</p>
       <dl className="answer-facts">
         <Fact name={words.changeover(p.lnV50At.powerPct)} value={words.speedRange(p.lnV50At)} />

@@ -1,9 +1,12 @@
 import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
 import { cellOrigins } from '../../../core/study/toCutStudy.ts';
+import { isEarlierCode } from '../../../core/study/codes.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { listed } from '../../../words/en/figures.ts';
+import { earlierWords } from '../../../words/en/earlier.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
 import type { Problem } from '../../../core/problem.ts';
+import { wordsIn } from '../../../words/inWords.ts';
 import { problemInWords } from '../../state/inWords.ts';
 import { More } from '../more/More.tsx';
 
@@ -38,13 +41,18 @@ export const Untold = ({ study, answer }: UntoldProps) => {
 
 const Said = ({ problems }: { readonly problems: readonly Problem[] }) =>
   problems.map((problem, i) => {
-    const { message, remedy } = problemInWords(problem);
+    const { message, remedy } = isEarlierCode(problem.code)
+      ? ofEarlier(problem)
+      : problemInWords(problem);
     return (
       <li key={`${problem.code}${i}`}>
         {message} <span className="soft">{remedy}</span>
       </li>
     );
   });
+
+/** These words come with the answer itself, since they may be needed before anything is tapped. */
+const ofEarlier = wordsIn([earlierWords]);
 
 /** Cells by their names, with the card's code where there is more than one card. */
 const cellsNamed = (

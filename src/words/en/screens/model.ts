@@ -37,6 +37,8 @@ export const modelText = {
   earlierLeftOut: (count: EarlierWords) => `${sentence(earlierWords(count))} are left out.`,
   earlierUnsettled: (count: EarlierWords) =>
     `With ${earlierWords(count)} the reckoning does not settle: they are left out.`,
+  earlierOtherwise: (count: EarlierWords) =>
+    `${sentence(earlierWords(count))} let expect another sheet than this one: they are left out.`,
   earlierNone: 'No other sheet of this material was read on this machine.',
   earlierAway:
     'The workshop’s computer has not said what earlier sheets taught: the answer does without.',
