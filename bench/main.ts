@@ -14,6 +14,9 @@ import { motionReport } from './motion/motionReport.ts';
 import { planLongLine } from './motion/planLongLine.ts';
 import { pathsReport } from './paths/pathsReport.ts';
 import { proofReport } from './proof/proofReport.ts';
+import { causeBench } from './watch/causeBench.ts';
+import { chartBench } from './watch/chartBench.ts';
+import { stripBench } from './watch/stripBench.ts';
 import { startToHealthMs } from './startToHealth.ts';
 
 /** How near things come, rather than how fast: minutes, so only when asked for, as with `npm run -s bench -- motion`. */
@@ -26,6 +29,11 @@ const reports: Readonly<Record<string, () => Iterable<string> | AsyncIterable<st
   meter: function* () {
     yield* meterBench(2000);
     yield* compareBench(2000);
+  },
+  watch: function* () {
+    yield* chartBench(400);
+    yield* stripBench(200);
+    yield* causeBench(400);
   },
 };
 const report = reports[process.argv[2] ?? ''];

@@ -11,6 +11,7 @@ import { meterWords } from './meter.ts';
 import { proofWords } from './proof.ts';
 import { referenceWords } from './reference.ts';
 import { storeWords } from './store.ts';
+import { watchWords } from './watch.ts';
 
 /** What only later screens, files and the program may have to say. */
 export const laterAreas: readonly AreaWords[] = [
@@ -27,4 +28,5 @@ export const laterAreas: readonly AreaWords[] = [
   proofWords,
   referenceWords,
   storeWords,
+  watchWords,
 ];

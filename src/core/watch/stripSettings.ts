@@ -1,0 +1,75 @@
+import { energyCeiling } from '../card/ceiling.ts';
+import { foresightOf, type TrialRung } from '../cutmodel/foresight.ts';
+import type { Fit } from '../cutmodel/fit.ts';
+import { meanSdOf } from '../cutmodel/posterior.ts';
+import { presentLnV50 } from '../cutmodel/presentLevel.ts';
+import type { Setting } from '../machine/setting.ts';
+import { nearestStep, stepNotSlower } from '../machine/speedSteps.ts';
+
+/** A strip has so many cells: they fit in the waste beside the first parts. */
+export const stripCells = { least: 4, usual: 6, most: 6 } as const;
+
+/** Where the faster cells begin: part of the way from the proven speed to the believed changeover. */
+const beginnings = [0.15, 0.4, 0.65] as const;
+/** Where they end, in spreads of the believed changeover beyond it. */
+const ends = [0, 0.4, 0.8, 1.2] as const;
+const trials = 40;
+
+/**
+ * The settings of a check strip: the proven one (on the next speed that people type), then faster ones up to the changeover as it is believed for a batch not
+ * cut yet, all at the proven power. Of a dozen ladders the one is taken after which the fastest speed that holds is
+ * expected to be highest: it tells most. `found` is a fit of earlier cells with none of this batch. Slowest first, fewer
+ * than wished where the machine's steps make two alike. ~150 ms.
+ */
+export const stripSettings = (
+  found: Fit,
+  proven: Setting,
+  cells: number = stripCells.usual,
+): readonly Setting[] => {
+  const { study, compiled, posterior } = found;
+  const [least, most] = study.machine.speedRangeMmPerS;
+  const present = presentLnV50(compiled, posterior);
+  const lnPower = compiled.lnPowerOf(proven.powerPct) ?? 0;
+  const level = meanSdOf(
+    posterior,
+    (i) => (present[i] ?? 0) + (posterior.powerExponent[i] ?? 0) * lnPower,
+  );
+  const sigma = meanSdOf(posterior, (i) => posterior.sigma[i] ?? 0).mean;
+  const spread = Math.hypot(level.sd, sigma);
+  const slowest = Math.max(least, Math.exp(level.mean) / energyCeiling);
+  const lnProven = Math.log(proven.speedMmPerS);
+  // The changeover lies above the proven speed, or the strip would look where nothing is to be learnt.
+  const changeover = Math.max(level.mean, lnProven + sigma);
+  const foresight = foresightOf(found, [proven.powerPct]);
+  const ladders = beginnings.flatMap((part) =>
+    ends.map((beyond) => {
+      const from = lnProven + part * (changeover - lnProven);
+      const to = changeover + beyond * spread;
+      return ladder(proven.speedMmPerS, [from, to], cells - 1, [slowest, most]);
+    }),
+  );
+  const judged = ladders.map((speeds) => {
+    const card = speeds.map((speedMmPerS): TrialRung => ({
+      powerPct: proven.powerPct,
+      speedMmPerS,
+      cells: 1,
+    }));
+    return { speeds, lnFastest: foresight.lnFastestAfter(card, trials) };
+  });
+  const best = judged.reduce((top, one) => (one.lnFastest > top.lnFastest ? one : top));
+  return best.speeds.map((speedMmPerS) => ({ ...proven, speedMmPerS }));
+};
+
+const ladder = (
+  proven: number,
+  [from, to]: readonly [number, number],
+  faster: number,
+  [slowest, fastest]: readonly [number, number],
+): readonly number[] => {
+  const wanted = Array.from({ length: faster }, (_, i) =>
+    nearestStep(
+      Math.min(fastest, Math.max(slowest, Math.exp(from + ((to - from) * i) / (faster - 1)))),
+    ),
+  );
+  return [...new Set([stepNotSlower(proven), ...wanted])].sort((a, b) => a - b);
+};
