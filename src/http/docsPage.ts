@@ -1,5 +1,6 @@
 import type { FastifyInstance } from 'fastify';
 import { api } from '../wire/api.ts';
+import { watchApi } from '../wire/watch.ts';
 
 /** What there is: for programs at /api/openapi.json, for people in one plain table at /api/docs. */
 export const serveDocs = (app: FastifyInstance, version: string): void => {
@@ -26,7 +27,7 @@ Every refusal is <code>{"error": {"code", "message", "remedy"}}</code> with a st
 <table>
 <thead><tr><th>Method<th>Address<th>What it does</thead>
 <tbody>
-${Object.values(api)
+${Object.values({ ...api, ...watchApi })
   .map(({ method, path, summary }) => `<tr><td>${method}<td><code>${path}</code><td>${summary}`)
   .join('\n')}
 </tbody>

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { api } from '../wire/api.ts';
+import { watchApi } from '../wire/watch.ts';
 import { errorReply } from '../wire/problem.ts';
 import type { Route } from '../wire/route.ts';
 
@@ -17,7 +18,7 @@ export const openApi = (version: string): Json => ({
     description:
       'The server of one workshop. Every refusal is {"error": {"code", "message", "remedy"}} with a status of 4xx, and changes nothing.',
   },
-  paths: pathsOf(Object.entries(api)),
+  paths: pathsOf(Object.entries({ ...api, ...watchApi })),
   components: { schemas: { Error: schemaOf(errorReply, 'output') } },
 });
 

@@ -19,6 +19,7 @@ import { meteringRoutes } from './routes/meterings.ts';
 import { readingRoutes } from './routes/readings.ts';
 import { studyRoutes } from './routes/studies.ts';
 import { transferRoutes } from './routes/transfer.ts';
+import { watchRoutes } from './routes/watch.ts';
 
 export interface ServerOptions {
   readonly ports: Ports;
@@ -74,6 +75,7 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   bookRoutes(app, ports);
   meteringRoutes(app, ports);
   focusRoutes(app, ports, options.rampFile);
+  watchRoutes(app, ports);
   transferRoutes(app, ports, importBytesAtMost);
   serveLive(app, changes);
   serveDocs(app, version);

@@ -27,10 +27,7 @@ interface LevelNode {
 
 const marginStep = 0.1;
 /** Margins of one order, in units of the scatter. */
-const margins: Float64Array = Float64Array.from(
-  { length: 161 },
-  (_, i) => -6 + i * marginStep,
-);
+const margins: Float64Array = Float64Array.from({ length: 161 }, (_, i) => -6 + i * marginStep);
 
 /** Sheet scatter over scatter, half-normal of scale ½: the cut model's .04 over .08. */
 const sheetNodes = [0.1, 0.25, 0.4, 0.6, 0.9];

@@ -47,8 +47,11 @@ export const stripRule = {
   slowerByAtMostPct: 20,
 } as const;
 
-/** `found` is a fit of the strip's cells with the earlier ones as history, asked at the proven power. */
-export const stripVerdict = (found: Fit, proven: Setting): StripVerdict => {
+/**
+ * `found` is a fit of the strip's cells with the earlier ones as history, asked at the proven power. Of the sheet kept back
+ * nobody asks whether it could be cut faster: `offerFaster` false.
+ */
+export const stripVerdict = (found: Fit, proven: Setting, offerFaster = true): StripVerdict => {
   const { decision, evidence, posterior, study } = found;
   if (evidence.graded === 0) return { kind: 'unread' };
   const sureOf = (speed: number): number =>
@@ -71,7 +74,7 @@ export const stripVerdict = (found: Fit, proven: Setting): StripVerdict => {
   });
   const allOut = evidence.notOutCells === 0;
   const worthTyping = proven.speedMmPerS * (1 + stripRule.fasterByPct / 100);
-  if (!allOut && fastest >= worthTyping) return retuned('faster');
+  if (offerFaster && !allOut && fastest >= worthTyping) return retuned('faster');
   if (provenSurePct >= stripRule.stayPct && !failedAtProven(found, proven))
     return { kind: 'as-before', setting: proven, surePct: provenSurePct, allOut };
   const slowest = Math.max(least, proven.speedMmPerS * (1 - stripRule.slowerByAtMostPct / 100));

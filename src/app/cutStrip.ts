@@ -1,0 +1,154 @@
+import type { ProvenSetting } from '../core/book/provenSetting.ts';
+import { designCard, type DesignedCard } from '../core/card/designCard.ts';
+import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
+import { undescribedMachine, type Machine } from '../core/machine/machine.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
+import type { Stock } from '../core/stock/stock.ts';
+import { answerForAim } from '../core/cutmodel/answerForAim.ts';
+import { fitWithEarlier } from '../core/study/answerWithEarlier.ts';
+import { cardRequestFor } from '../core/study/cardRequestFor.ts';
+import { historyWishOf } from '../core/study/historyWish.ts';
+import type { Study } from '../core/study/study.ts';
+import { toCutStudy } from '../core/study/toCutStudy.ts';
+import { stripSettings } from '../core/watch/stripSettings.ts';
+import type { WatchCode } from '../core/watch/codes.ts';
+import { acceptMaterial } from './acceptMaterial.ts';
+import { findEntry } from './entryWithTallies.ts';
+import { freeCode } from './freeCode.ts';
+import { historyIn } from './gatherHistory.ts';
+import type { Ports } from './ports.ts';
+
+export interface StripWish {
+  /** Made by whoever asks, so that it may be sent twice: the study that the strip becomes. */
+  readonly id?: string;
+  /** The sheet kept back from the batch that the setting was proven on, or a new batch. */
+  readonly of: 'reference' | 'new-batch';
+  /** Name of the new batch. */
+  readonly batch?: string;
+  /** What the caliper says of this sheet; none: as the book has it. */
+  readonly thicknessReadingsMm?: readonly number[];
+  /** 4 to 6; absent: 6. */
+  readonly cells?: number;
+  /** The waste that there is room in. */
+  readonly sheetMm?: readonly [widthMm: number, heightMm: number];
+}
+
+export interface StripCut extends DesignedCard {
+  readonly studyId: string;
+}
+
+/**
+ * Designs a check strip for an entry of the book and lays it down as a small study of its own, so that it is taken to the
+ * machine and read like any card. Refuses: `entry-not-found`, a refused material, `strip-needs-batch`,
+ * `strip-too-narrow`, what no card can be made of. ~0.4 s.
+ */
+export const cutStrip = (
+  { store, clock, ids }: Ports,
+  idOrCode: string,
+  wish: StripWish,
+): Promise<Outcome<StripCut>> =>
+  store.change(async (session) => {
+    const found = await findEntry(session, idOrCode);
+    if (!found.ok) return found;
+    const entry = found.value;
+    const accepted = acceptMaterial(entry.holdsFor.material);
+    if (!accepted.ok) return accepted;
+    const batch = batchOf(entry, wish);
+    if (!batch.ok) return batch;
+    const id = wish.id ?? ids.newId();
+    const known = await session.study(id);
+    const [before] = known?.study.cards ?? [];
+    if (before !== undefined) return done({ studyId: id, card: before, remarks: [] });
+    const origin = await session.study(entry.cameFrom.studyId);
+    const now = clock.now();
+    const study = studyFor(entry, wish, {
+      id,
+      now,
+      batch: batch.value,
+      machine: origin?.study.machine ?? machineOf(entry),
+    });
+    const cut: CutStudy = {
+      ...toCutStudy(study),
+      promise: { ...study.promise, for: 'batch' },
+    };
+    const earlier = fitWithEarlier(cut, await historyIn(session, historyWishOf(study)));
+    const rungs = stripSettings(earlier, entry.setting, wish.cells);
+    if (rungs.length < leastSettings) {
+      const [leastMmPerS, mostMmPerS] = study.machine.speedRangeMmPerS;
+      return refuseStrip('strip-too-narrow', { leastMmPerS, mostMmPerS });
+    }
+    const request = cardRequestFor(
+      cut,
+      {
+        code: await freeCode(session, ids),
+        rungs,
+        cellsEach: 1,
+        sheet: sheetNames[wish.of],
+        ...(batch.value === undefined ? {} : { batch: batch.value }),
+        ...(wish.sheetMm === undefined ? {} : { sheetMm: wish.sheetMm }),
+      },
+      answerForAim(earlier, 'fastest'),
+    );
+    const designed = designCard(request);
+    if (!designed.ok) return designed;
+    if (known === undefined) await session.insertStudy(study, now);
+    await session.insertCard(id, designed.value.card);
+    return done({ ...designed.value, studyId: id });
+  });
+
+/** With fewer there is nothing to compare. */
+const leastSettings = 3;
+
+const sheetNames = { reference: 'kept back', 'new-batch': 'first sheet' } as const;
+
+const refuseStrip = (code: WatchCode, params: Readonly<Record<string, string | number>>) =>
+  refused(code, params);
+
+const batchOf = (entry: ProvenSetting, { of, batch }: StripWish): Outcome<string | undefined> => {
+  const kept = entry.holdsFor.batch;
+  if (of === 'reference') return done(kept);
+  const named = (batch ?? '').trim();
+  return named === '' || named.toLowerCase() === (kept ?? '').trim().toLowerCase()
+    ? refuseStrip('strip-needs-batch', { kept: kept ?? '' })
+    : done(named);
+};
+
+const machineOf = ({ holdsFor }: ProvenSetting): Machine =>
+  holdsFor.machine === undefined
+    ? undescribedMachine
+    : { ...undescribedMachine, name: holdsFor.machine };
+
+const studyFor = (
+  entry: ProvenSetting,
+  { of, thicknessReadingsMm }: StripWish,
+  given: {
+    readonly id: string;
+    readonly now: string;
+    readonly batch: string | undefined;
+    readonly machine: Machine;
+  },
+): Study => {
+  const { material, nominalThicknessMm, measuredThicknessMm } = entry.holdsFor;
+  const stock: Stock = {
+    material,
+    nominalThicknessMm,
+    thicknessReadingsMm:
+      thicknessReadingsMm ?? (measuredThicknessMm === undefined ? [] : [measuredThicknessMm]),
+    ...(given.batch === undefined ? {} : { batch: given.batch }),
+    sheet: sheetNames[of],
+  };
+  return {
+    version: 1,
+    id: given.id,
+    isExample: entry.isExample,
+    createdAt: given.now,
+    stock,
+    machine: given.machine,
+    promise: entry.promise,
+    aim: entry.aim,
+    ask: { powerPct: entry.setting.powerPct },
+    tallies: [],
+    cards: [],
+    events: [],
+  };
+};

@@ -1,0 +1,231 @@
+import type { Setting } from '../../core/machine/setting.ts';
+import { alarmLimits } from '../../core/watch/alarmLimits.ts';
+import type { Cause, LaserOrWood } from '../../core/watch/laserOrWood.ts';
+import { stripRule, type StripVerdict } from '../../core/watch/stripVerdict.ts';
+import type { WatchChart } from '../../core/watch/watchChart.ts';
+import type { LookAt } from '../../core/watch/whatToLookAt.ts';
+import type { CautionAct } from '../caution.ts';
+import { cautionsFor } from '../cautions.ts';
+import { powerWords, speedWords } from './figures.ts';
+
+const pct = (value: number): string => `${String(Math.round(value))}\u202f%`;
+const settingWords = ({ speedMmPerS, powerPct, passes }: Setting): string =>
+  `${speedWords(speedMmPerS)}, ${powerWords(powerPct)}${passes > 1 ? `, ${String(passes)} passes` : ''}`;
+
+const standing = (chart: WatchChart): string => {
+  const { points, slipping } = chart;
+  switch (chart.standing) {
+    case 'nothing-yet':
+      return 'Nothing counted yet. Count an order, and it is held against what was promised.';
+    case 'as-foreseen':
+      return `It comes out as foreseen, over ${counted(points)}.`;
+    case 'recovered':
+      return `It slipped once and comes out as foreseen again, over ${counted(points)}.`;
+    case 'alarm': {
+      const since = points.length - (slipping?.sincePoint ?? 0);
+      const loss =
+        slipping === undefined || slipping.speedLossPct < 1
+          ? ''
+          : ` As if it cut about ${pct(slipping.speedLossPct)} slower (${String(slipping.lowPct)} to ${pct(slipping.highPct)}).`;
+      const over = since === 1 ? 'the last count' : `the last ${String(since)} counts`;
+      return `It no longer comes out as foreseen: more stays in than can be put down to luck, over ${over}.${loss}`;
+    }
+  }
+};
+
+const counted = (points: WatchChart['points']): string => {
+  const orders = points.filter(({ kind }) => kind === 'order').length;
+  const strips = points.length - orders;
+  const words = [
+    ...(orders === 0 ? [] : [orders === 1 ? '1 order' : `${String(orders)} orders`]),
+    ...(strips === 0 ? [] : [strips === 1 ? '1 strip' : `${String(strips)} strips`]),
+  ];
+  return words.join(' and ');
+};
+
+const verdict = (found: StripVerdict): string => {
+  switch (found.kind) {
+    case 'unread':
+      return 'Not read yet.';
+    case 'as-before':
+      return 'As before.';
+    case 'retune':
+      return `Retune: new setting ${settingWords(found.setting)}.`;
+    case 'cut-a-card':
+      return 'Cut a card.';
+  }
+};
+
+const verdictMore = (found: StripVerdict): string => {
+  switch (found.kind) {
+    case 'unread':
+      return 'Cut it, lift it, tap it once and push lightly; then say what fell out.';
+    case 'as-before':
+      return found.allOut
+        ? `Everything came out. The proven setting stays, ${sure(found.surePct)}; how much faster it could go only a card tells.`
+        : `The proven setting keeps its promise on this sheet, ${sure(found.surePct)}. Count the order: it is the best check there is.`;
+    case 'retune':
+      return [
+        found.which === 'slower'
+          ? `The proven setting would hold here with ${pct(found.provenSurePct)} certainty only; this one, ${sure(found.surePct)}.`
+          : `The proven setting holds too; this one is faster and holds, ${sure(found.surePct)}.`,
+        ...(found.guess
+          ? ['It is slower than any cell of the strip, so watch the first parts.']
+          : []),
+        'Count the first order with it.',
+      ].join(' ');
+    case 'cut-a-card':
+      return `The strip does not tell which speed would hold, and the proven setting would with ${pct(found.provenSurePct)} certainty only. A card of this sheet does.`;
+  }
+};
+
+const sure = (value: number): string => `${pct(Math.min(99, value))} sure`;
+
+const pointed: Readonly<Record<Cause | 'unclear', string>> = {
+  laser: 'It points at the laser: the sheet kept back cuts worse too.',
+  wood: 'It points at the wood: the sheet kept back cuts as it did, the new batch does not.',
+  both: 'It points at both: the sheet kept back cuts worse, and the new batch worse still.',
+  neither: 'It points at neither: both strips came out as chance would have it.',
+  unclear:
+    'The two strips do not tell laser from wood clearly. Look at what costs least on both sides.',
+};
+
+const change = ({ mean, sd }: LaserOrWood['laser']): string => {
+  const speedPct = Math.round(100 * Math.expm1(mean));
+  const spread = Math.round(100 * sd);
+  const size =
+    speedPct === 0
+      ? 'as fast as before'
+      : `${String(Math.abs(speedPct))}\u202f% ${speedPct < 0 ? 'slower' : 'faster'}`;
+  return `${size}, give or take ${String(spread)}`;
+};
+
+const looks: Readonly<Record<LookAt, readonly [name: string, how: string]>> = {
+  lens: [
+    'Lens',
+    'Machine off and cool. Dirty, cracked or the wrong way round? Clean it as its maker says; a cracked one is changed, and its pieces are not touched with bare hands.',
+  ],
+  water: [
+    'Water and warm-up',
+    'Warmer than usual, or flowing less? Did the first parts of the day cut worse than the later ones? Read the display, and note the temperature with the next card.',
+  ],
+  focus: [
+    'Focus',
+    'Was the sheet changed and the height not? Is the bed level? Find the focus again.',
+  ],
+  air: ['Air', 'Gauge as usual, hose whole, nozzle clear and central?'],
+  meter: [
+    'Meter',
+    'Read the milliammeter in the panel at three settings, and compare with the last time. Less current points at what feeds the tube, the same current at optics, water or the tube.',
+  ],
+  mirrors: [
+    'Mirrors',
+    'Dirty or knocked? Cleaning as their maker says, machine off; aligning is for trained persons.',
+  ],
+  tube: [
+    'Tube',
+    'An old tube draws the same and gives less light. Suspect it last: it costs most. Changing it is for someone qualified.',
+  ],
+  controller: [
+    'Controller',
+    'Was the highest power, a power scale or the file changed? Send the same setting from the panel and from the program.',
+  ],
+  wiring: [
+    'Wiring',
+    'For a competent person, machine isolated and discharged: a loose signal plug, a burnt joint in the return lead.',
+  ],
+  supply: [
+    'Supply',
+    'A tired supply gives less, or gives out near the top. Leave it to someone qualified.',
+  ],
+  thickness: [
+    'Thickness',
+    'Measure the new sheet in several places: the label lies, and 5\u202f% thicker is about 6\u202f% slower.',
+  ],
+  moisture: [
+    'Moisture',
+    'Was it stored damp, or is it fresh from a cold van? Let it lie flat in the room for a day, and cut a strip again.',
+  ],
+  batch: [
+    'Batch',
+    'Another core, another glue? Cut a card of this batch and keep its own setting.',
+  ],
+  'count-on': [
+    'Go on counting',
+    'Nothing to look for. Count the next order; the chart goes on watching.',
+  ],
+};
+
+/** The cautions that go with each, by the act that they stand under and their code. */
+const cautionsOf: Readonly<Record<LookAt, readonly (readonly [CautionAct, string])[]>> = {
+  lens: [
+    ['always', 'defer'],
+    ['focus', 'not-along-the-beam'],
+  ],
+  water: [['current', 'water-and-voltage']],
+  focus: [
+    ['focus', 'measure-stopped'],
+    ['focus', 'ramp-clears-head'],
+  ],
+  air: [['airComparison', 'low-not-off']],
+  meter: [
+    ['current', 'tube-supply-kills'],
+    ['current', 'panel-meter-first'],
+    ['current', 'within-rating'],
+  ],
+  mirrors: [
+    ['focus', 'not-along-the-beam'],
+    ['always', 'trained-only'],
+  ],
+  tube: [
+    ['current', 'tube-supply-kills'],
+    ['current', 'competent-person'],
+    ['current', 'isolate-and-discharge'],
+  ],
+  controller: [
+    ['current', 'panel-meter-first'],
+    ['current', 'within-rating'],
+  ],
+  wiring: [
+    ['current', 'tube-supply-kills'],
+    ['current', 'competent-person'],
+    ['current', 'isolate-and-discharge'],
+  ],
+  supply: [
+    ['current', 'tube-supply-kills'],
+    ['current', 'competent-person'],
+    ['current', 'isolate-and-discharge'],
+  ],
+  thickness: [['always', 'bed-clean']],
+  moisture: [['card', 'flame-stays']],
+  batch: [
+    ['unattended', 'never-leave'],
+    ['card', 'extinguisher'],
+  ],
+  'count-on': [['unattended', 'never-leave']],
+};
+
+/** What is watched, in sentences. */
+export const watchVerdictText = {
+  standing,
+  verdict,
+  verdictMore,
+  cause: ({ pointsAt }: LaserOrWood): string => pointed[pointsAt],
+  causeMore: ({ laser, wood }: LaserOrWood): string =>
+    `By the sheet kept back the laser cuts ${change(laser)}; beside that the new batch cuts ${change(wood)}.`,
+  /** How a strip is judged, for whoever wants to know. */
+  rule: `A strip stays “as before” while the proven setting holds with ${String(stripRule.stayPct)}\u202f% certainty and nothing failed at it. Else the new setting is the fastest that holds with ${String(stripRule.retuneSurePct)}\u202f% certainty, worth typing from ${String(stripRule.fasterByPct)}\u202f% faster on.`,
+  alarms: `An alarm without cause comes about once in ${String(alarmLimits.ordersPerFalseAlarm)} orders.`,
+  look: (what: LookAt) => {
+    const [name, how] = looks[what];
+    return {
+      name,
+      how,
+      cautions: cautionsOf[what].flatMap(([act, code]) =>
+        cautionsFor(act)
+          .filter((caution) => caution.code === code)
+          .map(({ sentence }) => sentence),
+      ),
+    };
+  },
+};
