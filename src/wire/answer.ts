@@ -101,6 +101,7 @@ export const nextCardReply = z.object({
   ),
   settings: z.number().int(),
   expectedGainPct: z.number(),
+  fastestNowMmPerS: z.number().nullable(),
   worthCutting: z.boolean(),
   reason: z.string(),
   reasonCode: z.string(),

@@ -113,6 +113,8 @@ export interface NextCardAnswer {
   readonly settings: number;
   /** By how much the recommended speed is expected to rise, in per cent. */
   readonly expectedGainPct: number;
+  /** The fastest speed that holds now, which is to rise; null where nothing can be recommended yet. */
+  readonly fastestNowMmPerS: number | null;
   readonly worthCutting: boolean;
   readonly reason: Problem;
 }

@@ -48,10 +48,15 @@ export const nextCardFrom = (found: Fit, wish: NextCardWish): NextCardAnswer => 
     ),
     settings: best.card.length,
     expectedGainPct,
+    fastestNowMmPerS: hasBothSides(found) ? Math.exp(foresight.lnFastestNow) : null,
     worthCutting: reason.code !== 'not-worth-another-sheet',
     reason,
   };
 };
+
+/** Something came out and something did not, or what a habit or an order says stands in for it. */
+const hasBothSides = ({ evidence }: Fit): boolean =>
+  evidence.hasHabit || evidence.hasTally || (evidence.outCells > 0 && evidence.notOutCells > 0);
 
 const reasonFor = (
   { evidence }: Fit,

@@ -9,8 +9,8 @@ describe('figures in sentences', () => {
     expect(durationWords(3.46)).toBe('3.5\u202fs');
     expect(durationWords(250)).toBe('4\u202fmin 10\u202fs');
     expect(durationWords(3900)).toBe('1\u202fh 5\u202fmin');
-    expect(durationWords(59.7)).toBe('1\u202fmin 0\u202fs');
-    expect(durationWords(119.7)).toBe('2\u202fmin 0\u202fs');
+    expect(durationWords(59.7)).toBe('1\u202fmin');
+    expect(durationWords(119.7)).toBe('2\u202fmin');
     expect(counted(1, 'cell')).toBe('1 cell');
     expect(listed(['A', 'B', 'C'])).toBe('A, B and C');
   });

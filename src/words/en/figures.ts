@@ -50,7 +50,10 @@ export const durationWords = (exactSeconds: number): string => {
   const seconds = Math.round(exactSeconds);
   if (seconds < 60) return `${String(seconds)}${gap}s`;
   const minutes = Math.floor(seconds / 60);
-  if (minutes < 60) return `${String(minutes)}${gap}min ${String(seconds % 60)}${gap}s`;
+  if (minutes < 60) {
+    const rest = seconds % 60;
+    return `${String(minutes)}${gap}min${rest === 0 ? '' : ` ${String(rest)}${gap}s`}`;
+  }
   return `${String(Math.floor(minutes / 60))}${gap}h ${String(minutes % 60)}${gap}min`;
 };
 

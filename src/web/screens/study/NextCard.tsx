@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
+import { cardWorth, mostWorth } from '../../../core/cost/cardWorth.ts';
 import type { NextCardAnswer } from '../../../core/cutmodel/fitAnswer.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { Study } from '../../../core/study/study.ts';
@@ -9,8 +10,10 @@ import { problemInWords } from '../../state/inWords.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { keepNextRungs } from '../../state/nextRungs.ts';
+import { keepPartsAhead, keptPartsAhead } from '../../state/partsAhead.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
 import { saysSomething, useNextCard } from '../../state/useAnswer.ts';
+import { CardPays } from './CardPays.tsx';
 import { RungChips } from './RungChips.tsx';
 
 /** Where another card would teach most and what it should gain; or that it is enough. Reckoned when asked for. */
@@ -30,12 +33,50 @@ export const NextCard = ({ study }: { readonly study: Study }) => {
   );
 };
 
+/** A card of eight cells, and one of twelve: the one that leaves most time on the order is proposed. */
+const sizes = [
+  { cellsWanted: 8, settingsAtMost: 4 },
+  { cellsWanted: 12, settingsAtMost: 6 },
+] as const;
+
 const Proposal = ({ study }: { readonly study: Study }) => {
-  const { answer, broke } = useNextCard(study, { cellsWanted: 12, settingsAtMost: 6 });
-  const [, goTo] = useLocation();
+  const small = useNextCard(study, sizes[0]);
+  const large = useNextCard(study, sizes[1]);
+  const [parts, setParts] = useState(keptPartsAhead);
+  const broke = small.broke ?? large.broke;
   if (broke !== undefined) return <p>{answerText.broke(broke)}</p>;
-  if (answer === undefined) return <p role="status">{answerText.reckoning}</p>;
+  if (small.answer === undefined || large.answer === undefined) {
+    return <p role="status">{answerText.reckoning}</p>;
+  }
+  const { partLengthMm } = study.promise;
+  const order = { parts, partLengthMm };
+  const answer = mostWorth([small.answer, large.answer], order) ?? large.answer;
+  return (
+    <div className="stack">
+      <Proposed study={study} answer={answer} pays={cardWorth(answer, order)?.pays ?? true} />
+      <CardPays
+        proposal={answer}
+        partLengthMm={partLengthMm}
+        parts={parts}
+        onParts={(wanted) => {
+          setParts(wanted);
+          keepPartsAhead(wanted);
+        }}
+      />
+    </div>
+  );
+};
+
+interface ProposedProps {
+  readonly study: Study;
+  readonly answer: NextCardAnswer;
+  readonly pays: boolean;
+}
+
+const Proposed = ({ study, answer, pays }: ProposedProps) => {
+  const [, goTo] = useLocation();
   const { message, remedy } = problemInWords(answer.reason);
+  const worth = answer.worthCutting && pays;
   const make = (): void => {
     keepNextRungs(study.id, settingsOf(answer));
     goTo(`/study/${study.id}/card?next`);
@@ -43,12 +84,12 @@ const Proposal = ({ study }: { readonly study: Study }) => {
   return (
     <div className="stack" role="status">
       <p>
-        {message} {remedy}
+        {message} {worth ? remedy : ''}
       </p>
-      {answer.worthCutting ? <RungChips settings={settingsOf(answer)} /> : null}
+      <RungChips settings={settingsOf(answer)} />
       <div className="actions">
-        <Action kind={answer.worthCutting ? 'strong' : 'plain'} onPress={make}>
-          {answer.worthCutting ? words.nextMake : words.nextAnyway}
+        <Action kind={worth ? 'strong' : 'plain'} onPress={make}>
+          {worth ? words.nextMake : words.nextAnyway}
         </Action>
       </div>
     </div>
