@@ -19,6 +19,8 @@ export const appCodes = [
   'metering-id-taken',
   'focus-test-not-found',
   'focus-test-id-taken',
+  'bed-test-not-found',
+  'bed-test-id-taken',
 ] as const;
 
 export type AppCode = (typeof appCodes)[number];

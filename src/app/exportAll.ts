@@ -25,10 +25,14 @@ export const exportAll = ({ store, clock }: Pick<Ports, 'store' | 'clock'>): Pro
       studies,
       book,
       tallies: loose.filter(({ provenSettingId }) => exported.has(provenSettingId ?? '')),
-      meterings: (await session.meterings()).toReversed(),
+      meterings: own(await session.meterings()).toReversed(),
       focusTests: (await session.focusTests()).toReversed(),
+      bedTests: own(await session.bedTests()).toReversed(),
     };
   });
+
+const own = <T extends { readonly isExample?: true }>(tests: readonly T[]): readonly T[] =>
+  tests.filter(({ isExample }) => isExample !== true);
 
 /** Leaves out the name of a setting that is not exported. */
 const withoutStranger = (tally: RecordedTally, exported: ReadonlySet<string>): RecordedTally => {

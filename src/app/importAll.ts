@@ -55,6 +55,11 @@ export const importAll = ({ store, clock }: Ports, file: ExportFile): Promise<Ou
       if (isNew) await session.insertFocusTest(test);
       note('focusTests', isNew);
     }
+    for (const test of file.bedTests) {
+      const isNew = (await session.bedTest(test.id)) === undefined;
+      if (isNew) await session.insertBedTest(test);
+      note('bedTests', isNew);
+    }
     return done(imported);
   });
 

@@ -7,6 +7,7 @@ export interface ImportCounts {
   readonly provenSettings: number;
   readonly meterings: number;
   readonly focusTests: number;
+  readonly bedTests: number;
 }
 
 export interface Imported {
@@ -22,6 +23,7 @@ export const noneImported: ImportCounts = {
   provenSettings: 0,
   meterings: 0,
   focusTests: 0,
+  bedTests: 0,
 };
 
 export const plus = (

@@ -1,4 +1,5 @@
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
+import type { BedTest } from '../core/bed/bedTest.ts';
 import type { Card } from '../core/card/card.ts';
 import type { FocusTest } from '../core/machine/focusTest.ts';
 import type { Metering } from '../core/machine/metering.ts';
@@ -58,6 +59,9 @@ export interface ReadSession {
   /** The latest first. */
   readonly focusTests: () => Promise<readonly FocusTest[]>;
   readonly focusTest: (id: string) => Promise<FocusTest | undefined>;
+  /** Readings of the four corners, the latest first. */
+  readonly bedTests: () => Promise<readonly BedTest[]>;
+  readonly bedTest: (id: string) => Promise<BedTest | undefined>;
 }
 
 export interface StoredTally {
@@ -94,6 +98,8 @@ export interface Session extends ReadSession {
   readonly deleteMetering: (id: string) => Promise<void>;
   readonly insertFocusTest: (test: FocusTest) => Promise<void>;
   readonly deleteFocusTest: (id: string) => Promise<void>;
-  /** Every study, proven setting and tally of the example workshop. */
+  readonly insertBedTest: (test: BedTest) => Promise<void>;
+  readonly deleteBedTest: (id: string) => Promise<void>;
+  /** Every study, proven setting, tally and test of the example workshop. */
   readonly deleteExample: () => Promise<void>;
 }

@@ -6,7 +6,7 @@ import { refuse } from './refuse.ts';
 import { sameValue } from './sameValue.ts';
 
 /** A metering whose id and time may be left to the tool. */
-export type MeteringToRecord = Omit<Metering, 'id' | 'at' | 'version'> & {
+export type MeteringToRecord = Omit<Metering, 'id' | 'at' | 'version' | 'isExample'> & {
   readonly id?: string;
   readonly at?: string;
 };

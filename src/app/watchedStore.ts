@@ -60,6 +60,14 @@ const noting = (session: Session, changes: Map<string | undefined, StoredChange>
       await session.deleteFocusTest(id);
       note({});
     },
+    insertBedTest: async (test) => {
+      await session.insertBedTest(test);
+      note({});
+    },
+    deleteBedTest: async (id) => {
+      await session.deleteBedTest(id);
+      note({});
+    },
     deleteExample: async () => {
       await session.deleteExample();
       note({});

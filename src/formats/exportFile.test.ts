@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { aCard, aStudy } from '../../test/builders.ts';
-import { sampleFocusTest, sampleMetering } from '../../test/samples/studies.ts';
+import { sampleBedTest, sampleFocusTest, sampleMetering } from '../../test/samples/studies.ts';
 import { problemInWords } from '../words/words.ts';
 import { parseExportFile, type ExportFile } from './exportFile.ts';
 
@@ -22,6 +22,7 @@ const file = {
   tallies: [],
   meterings: [sampleMetering('m1')],
   focusTests: [sampleFocusTest('f1')],
+  bedTests: [sampleBedTest('c1')],
 };
 const problemOf = (json: unknown) => {
   const parsed = parseExportFile(JSON.stringify(json));
@@ -40,7 +41,10 @@ describe('an export', () => {
     const { kind, exportedAt, studies, book, tallies } = file;
     const first = JSON.stringify({ kind, version: 1, exportedAt, studies, book, tallies });
     const parsed = parseExportFile(first);
-    expect(parsed).toMatchObject({ ok: true, value: { studies, meterings: [], focusTests: [] } });
+    expect(parsed).toMatchObject({
+      ok: true,
+      value: { studies, meterings: [], focusTests: [], bedTests: [] },
+    });
   });
 
   it('of an unknown version is refused in a sentence', () => {

@@ -1,10 +1,12 @@
 import { z } from 'zod';
 import type { Outcome } from '../core/problem.ts';
 import { parseJsonText, parseWith } from './border.ts';
+import type { BedTest } from '../core/bed/bedTest.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import type { FocusTest } from '../core/machine/focusTest.ts';
 import type { Metering } from '../core/machine/metering.ts';
 import type { RecordedTally, Study } from '../core/study/study.ts';
+import { bedTestShape } from './saved/bedTest.ts';
 import { isoTime } from './saved/bounds.ts';
 import { focusTestShape } from './saved/focusTest.ts';
 import { meteringShape } from './saved/metering.ts';
@@ -27,6 +29,8 @@ export interface ExportFile {
   readonly meterings: readonly Metering[];
   /** Where the focus was found, over time. */
   readonly focusTests: readonly FocusTest[];
+  /** How alike the bed cut in its four corners, over time. */
+  readonly bedTests: readonly BedTest[];
 }
 
 /** Everything a workshop has, in one file: studies with their cards, readings and tallies, the book, and the machine's own tests. */
@@ -39,6 +43,7 @@ export const exportFileShape = z.strictObject({
   tallies: z.array(recordedTallyShape).max(100_000),
   meterings: z.array(meteringShape).max(10_000).default([]),
   focusTests: z.array(focusTestShape).max(10_000).default([]),
+  bedTests: z.array(bedTestShape).max(10_000).default([]),
 }) satisfies z.ZodType<ExportFile>;
 
 /**

@@ -11,6 +11,7 @@ import { openChanges, serveLive } from './live.ts';
 import { servePage } from './page.ts';
 import { gatePhones, type Lan } from './phones.ts';
 import { answerRoutes } from './routes/answers.ts';
+import { bedRoutes } from './routes/bed.ts';
 import { bookRoutes } from './routes/book.ts';
 import { cardRoutes } from './routes/cards.ts';
 import { focusRoutes } from './routes/focus.ts';
@@ -76,6 +77,7 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   meteringRoutes(app, ports);
   focusRoutes(app, ports, options.rampFile);
   watchRoutes(app, ports);
+  bedRoutes(app, ports);
   transferRoutes(app, ports, importBytesAtMost);
   serveLive(app, changes);
   serveDocs(app, version);

@@ -22,6 +22,8 @@ const statuses: Readonly<Record<AppCode | HttpCode, number>> = {
   'metering-id-taken': 409,
   'focus-test-not-found': 404,
   'focus-test-id-taken': 409,
+  'bed-test-not-found': 404,
+  'bed-test-id-taken': 409,
   'request-body-not-json': 400,
   'request-body-too-big': 413,
   'request-not-json-type': 415,

@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { testServer, type TestServer } from '../../test/samples/server.ts';
 import {
+  sampleBedTest,
   sampleCard,
   sampleEntry,
   sampleEvent,
@@ -37,6 +38,7 @@ const file = {
   tallies: [sampleTally('t2', { provenSettingId: 'b1' })],
   meterings: [sampleMetering('m1'), sampleMetering('m2', { at: '2031-06-01T00:00:00.000Z' })],
   focusTests: [sampleFocusTest('f1')],
+  bedTests: [sampleBedTest('c1')],
 };
 const counts = {
   studies: 1,
@@ -46,6 +48,7 @@ const counts = {
   provenSettings: 1,
   meterings: 2,
   focusTests: 1,
+  bedTests: 1,
 };
 const none = {
   studies: 0,
@@ -55,6 +58,7 @@ const none = {
   provenSettings: 0,
   meterings: 0,
   focusTests: 0,
+  bedTests: 0,
 };
 
 describe('export and import', () => {
@@ -71,11 +75,12 @@ describe('export and import', () => {
     const { kind, exportedAt, studies, book, tallies } = file;
     const first = { kind, version: 1, exportedAt, studies, book, tallies };
     const { added } = await server.ask(api.importAll, { body: first });
-    expect(added).toEqual({ ...counts, meterings: 0, focusTests: 0 });
+    expect(added).toEqual({ ...counts, meterings: 0, focusTests: 0, bedTests: 0 });
     expect(await server.ask(api.exportAll)).toMatchObject({
       version: 2,
       meterings: [],
       focusTests: [],
+      bedTests: [],
     });
   });
 

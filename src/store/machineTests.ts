@@ -2,12 +2,13 @@ import type { Kysely } from 'kysely';
 import type { Tables } from './tables.ts';
 
 /** What stands in the column `kind`. */
-export type MachineTestKind = 'metering' | 'focus';
+export type MachineTestKind = 'metering' | 'focus' | 'bed';
 
 interface Test {
   readonly id: string;
   /** ISO 8601, UTC. */
   readonly at: string;
+  readonly isExample?: true;
 }
 
 /** The rows of one kind, the latest first; of one moment, the last stored first. */
@@ -36,6 +37,7 @@ export const insertMachineTest = async (
       position: (behind?.last ?? 0) + 1,
       kind,
       at: test.at,
+      is_example: test.isExample === true ? 1 : 0,
       body: JSON.stringify(test),
     })
     .execute();

@@ -1,7 +1,16 @@
 import type { Kysely } from 'kysely';
 import type { ReadSession } from '../app/ports.ts';
 import { machineTestRows } from './machineTests.ts';
-import { cardOf, entryOf, eventOf, focusTestOf, meteringOf, studyOf, tallyOf } from './rows.ts';
+import {
+  bedTestOf,
+  cardOf,
+  entryOf,
+  eventOf,
+  focusTestOf,
+  meteringOf,
+  studyOf,
+  tallyOf,
+} from './rows.ts';
 import { readSummaries } from './summaries.ts';
 import type { Tables } from './tables.ts';
 
@@ -56,6 +65,11 @@ export const readSession = (db: Kysely<Tables>): ReadSession => ({
   focusTest: async (id) => {
     const row = await machineTestRows(db, 'focus').where('id', '=', id).executeTakeFirst();
     return row === undefined ? undefined : focusTestOf(row);
+  },
+  bedTests: async () => (await machineTestRows(db, 'bed').execute()).map(bedTestOf),
+  bedTest: async (id) => {
+    const row = await machineTestRows(db, 'bed').where('id', '=', id).executeTakeFirst();
+    return row === undefined ? undefined : bedTestOf(row);
   },
 });
 

@@ -2,11 +2,13 @@ import type { z } from 'zod';
 import type { StoredStudy, StudyHead } from '../app/stored.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import type { Card } from '../core/card/card.ts';
+import type { BedTest } from '../core/bed/bedTest.ts';
 import type { FocusTest } from '../core/machine/focusTest.ts';
 import type { Metering } from '../core/machine/metering.ts';
 import type { ReadingEvent } from '../core/reading/readingEvent.ts';
 import type { RecordedTally, Study } from '../core/study/study.ts';
 import { cardShape } from '../formats/saved/card.ts';
+import { bedTestShape } from '../formats/saved/bedTest.ts';
 import { machineShape } from '../formats/saved/machine.ts';
 import { focusTestShape } from '../formats/saved/focusTest.ts';
 import { meteringShape } from '../formats/saved/metering.ts';
@@ -80,6 +82,9 @@ export const entryOf = ({ body, id }: Pick<EntryRow, 'body' | 'id'>): ProvenSett
 
 export const meteringOf = ({ body, id }: Pick<MachineTestRow, 'body' | 'id'>): Metering =>
   parsed(meteringShape, body, 'machine_test', id);
+
+export const bedTestOf = ({ body, id }: Pick<MachineTestRow, 'body' | 'id'>): BedTest =>
+  parsed(bedTestShape, body, 'machine_test', id);
 
 export const focusTestOf = ({ body, id }: Pick<MachineTestRow, 'body' | 'id'>): FocusTest =>
   parsed(focusTestShape, body, 'machine_test', id);

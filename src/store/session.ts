@@ -96,6 +96,8 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
   deleteMetering: (id) => deleteMachineTest(db, 'metering', id),
   insertFocusTest: (test) => insertMachineTest(db, 'focus', test),
   deleteFocusTest: (id) => deleteMachineTest(db, 'focus', id),
+  insertBedTest: (test) => insertMachineTest(db, 'bed', test),
+  deleteBedTest: (id) => deleteMachineTest(db, 'bed', id),
 
   deleteExample: async () => {
     const studies = db.selectFrom('study').select('id').where('is_example', '=', 1);
@@ -104,5 +106,6 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
     await db.deleteFrom('tally').where('proven_setting_id', 'in', entries).execute();
     await db.deleteFrom('proven_setting').where('is_example', '=', 1).execute();
     await db.deleteFrom('study').where('is_example', '=', 1).execute();
+    await db.deleteFrom('machine_test').where('is_example', '=', 1).execute();
   },
 });

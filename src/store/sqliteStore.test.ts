@@ -13,6 +13,7 @@ import { fileURLToPath } from 'node:url';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import {
+  sampleBedTest,
   sampleCard,
   sampleEntry,
   sampleEvent,
@@ -86,6 +87,8 @@ describe('the SQLite store', () => {
       expect(await session.meterings()).toEqual(meterings);
       const focusTests = name === 'version-1.sql' ? [] : [sampleFocusTest('f1')];
       expect(await session.focusTests()).toEqual(focusTests);
+      const bedTests = name === 'version-3.sql' ? [sampleBedTest('c1')] : [];
+      expect(await session.bedTests()).toEqual(bedTests);
     });
     await store.close();
   });
@@ -103,6 +106,7 @@ describe('the SQLite store', () => {
     expect(db.prepare('select * from schema_step').all()).toEqual([
       { number: 1, name: 'first', applied_at: sampleTime },
       { number: 2, name: 'machine-tests', applied_at: sampleTime },
+      { number: 3, name: 'example-tests', applied_at: sampleTime },
     ]);
     db.close();
   });
@@ -124,6 +128,7 @@ describe('the SQLite store', () => {
     expect(db.prepare('select number, applied_at from schema_step order by number').all()).toEqual([
       { number: 1, applied_at: sampleTime },
       { number: 2, applied_at: '2032-01-01T00:00:00.000Z' },
+      { number: 3, applied_at: '2032-01-01T00:00:00.000Z' },
     ]);
     db.close();
   });

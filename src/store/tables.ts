@@ -72,5 +72,6 @@ export interface MachineTestRow {
   readonly position: number;
   readonly kind: string;
   readonly at: string;
+  readonly is_example: number;
   readonly body: string;
 }

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { exportFileShape } from '../formats/exportFile.ts';
+import { bedTestShape } from '../formats/saved/bedTest.ts';
 import { id } from '../formats/saved/bounds.ts';
 import { focusTestShape } from '../formats/saved/focusTest.ts';
 import { meteringShape } from '../formats/saved/metering.ts';
@@ -12,6 +13,7 @@ import {
   studyAnswerReply,
   studyFileBody,
 } from './answer.ts';
+import { bedTestReply, byBedTest, recordBedTestBody } from './bed.ts';
 import { bookEntry, byEntry, keepSettingBody, searchBookQuery, tallyEntryBody } from './book.ts';
 import { addCardBody, byCard, cardReply, replaceCardBody } from './card.ts';
 import { historyQuery, historyReply } from './history.ts';
@@ -57,6 +59,7 @@ const counts = z.strictObject({
   provenSettings: z.number().int(),
   meterings: z.number().int(),
   focusTests: z.number().int(),
+  bedTests: z.number().int(),
 });
 
 /** Every route of the server, by the verb that it carries out. */
@@ -313,6 +316,35 @@ export const api = {
     path: '/api/focus-tests/:id',
     summary: 'Remove a focus test',
     params: byFocusTest,
+    reply: gone,
+  }),
+
+  listBedTests: route({
+    method: 'GET',
+    path: '/api/bed-tests',
+    summary: 'Readings of the four corners of the bed, the latest first',
+    reply: z.strictObject({ tests: z.array(bedTestShape) }),
+  }),
+  recordBedTest: route({
+    method: 'POST',
+    path: '/api/bed-tests',
+    summary:
+      'Keep a reading of the four corners with its date; the same one sent again changes nothing',
+    body: recordBedTestBody,
+    reply: bedTestReply,
+  }),
+  getBedTest: route({
+    method: 'GET',
+    path: '/api/bed-tests/:id',
+    summary: 'One reading of the four corners: where the bed is weak, how surely, what to look at',
+    params: byBedTest,
+    reply: bedTestReply,
+  }),
+  removeBedTest: route({
+    method: 'DELETE',
+    path: '/api/bed-tests/:id',
+    summary: 'Remove a reading of the four corners',
+    params: byBedTest,
     reply: gone,
   }),
 

@@ -9,7 +9,7 @@ export const byMetering = z.strictObject({ id });
 export const byTwoMeterings = z.strictObject({ id, before: id });
 
 export const recordMeteringBody = meteringShape
-  .omit({ version: true })
+  .omit({ version: true, isExample: true })
   .extend({ id: id.exactOptional(), at: isoTime.exactOptional() });
 
 const banded = z.strictObject({

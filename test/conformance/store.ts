@@ -2,6 +2,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Session, Store } from '../../src/app/ports.ts';
 import { done, refused } from '../../src/core/problem.ts';
 import {
+  sampleBedTest,
   sampleCard,
   sampleEntry,
   sampleEvent,
@@ -315,6 +316,31 @@ export const storeConformance = (engine: string, make: () => Promise<EngineUnder
       await keep((session) => session.deleteFocusTest('f2'));
       expect(await stored()).toEqual([sampleFocusTest('f1')]);
       expect(await store.read((session) => session.focusTest('f2'))).toBeUndefined();
+    });
+
+    it('keeps readings of the four corners in a list of their own, and lets tests of the example go with it', async () => {
+      const later = sampleBedTest('c2', {
+        at: '2031-06-01T00:00:00.000Z',
+        note: 'after levelling',
+      });
+      await keep(async (session) => {
+        await session.insertBedTest(sampleBedTest('c1'));
+        await session.insertBedTest(later);
+        await session.insertFocusTest(sampleFocusTest('f1'));
+        await session.insertBedTest(sampleBedTest('c3', { isExample: true }));
+        await session.insertMetering(sampleMetering('m1', { isExample: true }));
+        await session.insertMetering(sampleMetering('m2'));
+      });
+      const stored = () => store.read((session) => session.bedTests());
+      expect((await stored()).map(({ id }) => id)).toEqual(['c2', 'c3', 'c1']);
+      expect(await store.read((session) => session.bedTest('c2'))).toEqual(later);
+      expect(await store.read((session) => session.bedTest('f1'))).toBeUndefined();
+      await keep((session) => session.deleteExample());
+      expect((await stored()).map(({ id }) => id)).toEqual(['c2', 'c1']);
+      const meterings = await store.read((session) => session.meterings());
+      expect(meterings.map(({ id }) => id)).toEqual(['m2']);
+      await keep((session) => session.deleteBedTest('c2'));
+      expect(await stored()).toEqual([sampleBedTest('c1')]);
     });
 
     it('keeps what it acknowledged when it is closed and opened again', async () => {

@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import {
+  sampleBedTest,
   sampleEntry,
   sampleFocusTest,
   sampleMetering,
@@ -123,6 +124,7 @@ describe('carrying a workshop about', () => {
     tallies: [],
     meterings: [sampleMetering('m1')],
     focusTests: [sampleFocusTest('f1')],
+    bedTests: [sampleBedTest('c1')],
   };
 
   it('goes in, shows in the book, and comes out the same', async () => {
@@ -152,6 +154,7 @@ describe('carrying a workshop about', () => {
       studies: [{ id: 's1' }],
       meterings: [{ id: 'm1' }],
       focusTests: [{ id: 'f1' }],
+      bedTests: [{ id: 'c1' }],
     });
   });
 

@@ -1,3 +1,4 @@
+import type { BedTest } from '../../src/core/bed/bedTest.ts';
 import type { ProvenSetting } from '../../src/core/book/provenSetting.ts';
 import type { Card } from '../../src/core/card/card.ts';
 import type { FocusTest } from '../../src/core/machine/focusTest.ts';
@@ -133,5 +134,30 @@ export const sampleFocusTest = (id: string, over: Partial<FocusTest> = {}): Focu
     ],
   },
   gaugeMm: 7.5,
+  ...over,
+});
+
+/** Sixteen cells, of which three hang at the back right. */
+export const sampleBedTest = (id: string, over: Partial<BedTest> = {}): BedTest => ({
+  version: 1,
+  id,
+  at: sampleTime,
+  bed: { widthMm: 600, heightMm: 400 },
+  setting: { powerPct: 34, speedMmPerS: 17, passes: 1 },
+  scatter: { sigma: 0.08, hangBand: 0.06 },
+  cells: (
+    [
+      ['FL', 'front-left'],
+      ['FR', 'front-right'],
+      ['BL', 'back-left'],
+      ['BR', 'back-right'],
+    ] as const
+  ).flatMap(([letters, place]) =>
+    [1, 2, 3, 4].map((n) => ({
+      id: `${letters}${String(n)}`,
+      place,
+      grade: place === 'back-right' && n > 1 ? 'hangs' : 'out',
+    })),
+  ),
   ...over,
 });

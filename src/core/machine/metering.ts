@@ -6,6 +6,8 @@ export interface Metering {
   readonly id: string;
   /** ISO 8601, UTC. */
   readonly at: string;
+  /** Of the invented example workshop: goes with it, and is never exported. */
+  readonly isExample?: true;
   /** The machine's name; absent where it has none. Meterings of different machines are never compared. */
   readonly machine?: string;
   /** What the tube was rated for that day: a new tube may be rated otherwise. */
@@ -18,4 +20,4 @@ export interface Metering {
 }
 
 /** What was read, before anybody keeps it. */
-export type UnkeptMetering = Omit<Metering, 'version' | 'id' | 'at'>;
+export type UnkeptMetering = Omit<Metering, 'version' | 'id' | 'at' | 'isExample'>;

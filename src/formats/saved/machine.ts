@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Machine } from '../../core/machine/machine.ts';
+import type { Bed, Machine } from '../../core/machine/machine.ts';
 import type { MotionValues } from '../../core/machine/motionValues.ts';
 import { currentMa, label, lengthMm, pct, speedMmPerS } from './bounds.ts';
 import { gcodeDialectShape } from './gcodeDialect.ts';
@@ -30,6 +30,12 @@ const motion = z.strictObject({
   timeErrorPct: z.number().min(0).max(100).exactOptional(),
 }) satisfies z.ZodType<MotionValues>;
 
+export const bedShape = z.strictObject({
+  widthMm: lengthMm,
+  heightMm: lengthMm,
+  gapMm: z.number().min(0).max(1000).exactOptional(),
+}) satisfies z.ZodType<Bed>;
+
 /** A machine as saved and sent. */
 export const machineShape = z.strictObject({
   name: label.exactOptional(),
@@ -41,12 +47,6 @@ export const machineShape = z.strictObject({
     .refine(([least, most]) => least < most, { message: 'the least speed must be below the most' }),
   powerRampStartMmPerS: z.number().min(0).max(5000).exactOptional(),
   motion: motion.exactOptional(),
-  bed: z
-    .strictObject({
-      widthMm: lengthMm,
-      heightMm: lengthMm,
-      gapMm: z.number().min(0).max(1000).exactOptional(),
-    })
-    .exactOptional(),
+  bed: bedShape.exactOptional(),
   gcode: gcodeDialectShape.exactOptional(),
 }) satisfies z.ZodType<Machine>;

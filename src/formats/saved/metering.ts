@@ -7,6 +7,7 @@ export const meteringShape = z.strictObject({
   version: z.literal(1),
   id,
   at: isoTime,
+  isExample: z.literal(true).exactOptional(),
   machine: label.exactOptional(),
   ratedCurrentMa: currentMa.positive().exactOptional(),
   readings: z

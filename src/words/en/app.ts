@@ -84,4 +84,12 @@ export const appWords = {
     message: (p) => `Another focus test already has the id “${p('id')}”.`,
     remedy: () => 'Send the focus test with an id of its own, or with none.',
   },
+  'bed-test-not-found': {
+    message: (p) => `There is no reading of the four corners “${p('id')}”.`,
+    remedy: () => 'It may have been removed. Load the page again.',
+  },
+  'bed-test-id-taken': {
+    message: (p) => `Another reading of the four corners already has the id “${p('id')}”.`,
+    remedy: () => 'Send the reading with an id of its own, or with none.',
+  },
 } satisfies AreaWords;

@@ -1,0 +1,32 @@
+import type { BedTest, UnkeptBedTest } from '../core/bed/bedTest.ts';
+import { done, type Outcome } from '../core/problem.ts';
+import type { Ports } from './ports.ts';
+import { refuse } from './refuse.ts';
+import { sameValue } from './sameValue.ts';
+
+/** A reading of the four corners whose id and time may be left to the tool. */
+export type BedTestToRecord = UnkeptBedTest & { readonly id?: string; readonly at?: string };
+
+/**
+ * Stores a reading of the four corners with its date, told or untold. The same one sent twice is stored once. Refuses:
+ * `bed-test-id-taken`.
+ */
+export const recordBedTest = (
+  { store, clock, ids }: Ports,
+  asked: BedTestToRecord,
+): Promise<Outcome<BedTest>> =>
+  store.change(async (session) => {
+    const test: BedTest = {
+      ...asked,
+      version: 1,
+      id: asked.id ?? ids.newId(),
+      at: asked.at ?? clock.now(),
+    };
+    const known = await session.bedTest(test.id);
+    if (known === undefined) {
+      await session.insertBedTest(test);
+      return done(test);
+    }
+    const compared = asked.at === undefined ? { ...test, at: known.at } : test;
+    return sameValue(known, compared) ? done(known) : refuse('bed-test-id-taken', { id: test.id });
+  });
