@@ -1,6 +1,7 @@
 import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { pathToFileURL } from 'node:url';
+import { allMethods, methodNames } from './methods/all.ts';
 import { runInThreads } from './threads.ts';
 import { summarise, type MethodSummary } from './summary.ts';
 import { ownWorkshops } from './workshops/own.ts';
@@ -17,13 +18,15 @@ const { values } = parseArgs({
   },
 });
 
+const refuse = (message: string, remedy: string): never => {
+  process.stdout.write(`${JSON.stringify({ error: { code: 'bad-option', message, remedy } })}\n`);
+  process.exit(2);
+};
+
 const wholeNumber = (text: string, name: string): number => {
   const value = Number(text);
   if (!Number.isInteger(value) || value < 1) {
-    process.stdout.write(
-      `${JSON.stringify({ error: { code: 'bad-option', message: `--${name} is ${text}.`, remedy: 'Give a whole number, 1 or more.' } })}\n`,
-    );
-    process.exit(2);
+    refuse(`--${name} is ${text}.`, 'Give a whole number, 1 or more.');
   }
   return value;
 };
@@ -35,7 +38,12 @@ const job = {
     cellsAtMost: wholeNumber(values['cells-at-most'], 'cells-at-most'),
     settingsAtMost: wholeNumber(values['settings-at-most'], 'settings-at-most'),
   },
-  methods: values.methods?.split(','),
+  methods:
+    methodNames(values.methods) ??
+    refuse(
+      `--methods is ${String(values.methods)}.`,
+      `Give all, or some of ${allMethods.map(({ name }) => name).join(',')}.`,
+    ),
 };
 
 const base = process.env['INIT_CWD'] ?? process.cwd();
@@ -46,10 +54,10 @@ const workshops = values.workshop
 const table = (name: string, methods: readonly MethodSummary[]): string =>
   [
     name,
-    'method        cells cards settings  speed ratio   p10   kept  no answer',
+    'method          cells cards settings  speed ratio   p10   kept  no answer',
     ...methods.map((m) =>
       [
-        m.name.padEnd(13),
+        m.name.padEnd(15),
         String(m.cellsMedian).padStart(5),
         String(m.cardsMedian).padStart(5),
         String(m.settingsTypedMedian).padStart(8),

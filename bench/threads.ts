@@ -9,7 +9,7 @@ export interface Job {
   readonly runs: number;
   readonly seed: number;
   readonly limits: Limits;
-  readonly methods: readonly string[] | undefined;
+  readonly methods: readonly string[];
 }
 
 interface Share extends Job {
@@ -49,7 +49,7 @@ const playShare = async ({ workshop, part, parts, runs, seed, limits, methods }:
   const results: Result[] = [];
   for (let i = part; i < runs; i += parts) {
     for (const method of allMethods) {
-      if (methods && !methods.includes(method.name)) continue;
+      if (!methods.includes(method.name)) continue;
       results.push(play(module, method, seed + i, limits));
     }
   }

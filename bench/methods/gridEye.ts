@@ -7,8 +7,8 @@ import type { Method } from './method.ts';
  */
 export const gridEye: Method = {
   name: 'grid-eye',
-  play: (shop) => {
-    const { speeds, powers, grades } = cutFixedGrid(shop);
+  play: (shop, _random, limits) => {
+    const { speeds, powers, grades } = cutFixedGrid(shop, limits.cellsAtMost);
     const usual = powers.indexOf(shop.typicalPowerPct);
     let fell = 0;
     while (fell < speeds.length && grades[fell * powers.length + usual] === 'out') fell += 1;

@@ -1,6 +1,6 @@
 import { fitBinary } from '../../src/num/binaryRegression.ts';
 import { normalQuantile } from '../../src/num/normal.ts';
-import { cutFixedGrid } from './fixedGrid.ts';
+import { cutFixedGrid, gridRows } from './fixedGrid.ts';
 import { wantedShare, wantedSurePct, type Method } from './method.ts';
 
 /**
@@ -9,16 +9,9 @@ import { wantedShare, wantedSurePct, type Method } from './method.ts';
  */
 export const gridMl: Method = {
   name: 'grid-ml',
-  play: (shop) => {
-    const { speeds, powers, grades } = cutFixedGrid(shop);
-    const rows = speeds.flatMap((speed, s) =>
-      powers.map((power, p) => ({
-        x: [1, Math.log(speed), Math.log(power / shop.typicalPowerPct)],
-        trials: 1,
-        successes: grades[s * powers.length + p] === 'out' ? 1 : 0,
-      })),
-    );
-    const fit = fitBinary(rows, 'probit');
+  play: (shop, _random, limits) => {
+    const grid = cutFixedGrid(shop, limits.cellsAtMost);
+    const fit = fitBinary(gridRows(grid, shop.typicalPowerPct), 'probit');
     if (!fit.ok) return { speedMmPerS: null };
     const [a = 0, b = 0] = fit.coefficients;
     if (!(b < 0)) return { speedMmPerS: null };

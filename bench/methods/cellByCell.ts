@@ -1,0 +1,25 @@
+import type { VisibleWorkshop } from '../workshop.ts';
+import { layOut } from './method.ts';
+
+/** One cell cut at the usual power. */
+export interface Trial {
+  /** ln(mm/s) of the speed that was really typed. */
+  readonly lnSpeed: number;
+  readonly out: boolean;
+}
+
+/**
+ * Cuts one cell at a time at the workshop's usual power, each a card of its own. Speeds are typed to 0.1 mm/s, finer than
+ * a card's 0.5: to the favour of the methods that place their cells one by one.
+ */
+export const cellByCell =
+  (shop: VisibleWorkshop): ((lnSpeed: number) => Trial) =>
+  (lnSpeed) => {
+    const [slowest, fastest] = shop.machine.speedRangeMmPerS;
+    const rounded = Number(Math.exp(lnSpeed).toFixed(1));
+    const speedMmPerS = Math.min(fastest, Math.max(slowest, 0.1, rounded));
+    const [grade] = shop.cutCard(
+      layOut(shop, [{ powerPct: shop.typicalPowerPct, speedMmPerS }], [0]),
+    );
+    return { lnSpeed: Math.log(speedMmPerS), out: grade === 'out' };
+  };
