@@ -12,6 +12,7 @@ import { focusBench } from './focus/focusBench.ts';
 import { meterBench } from './meter/meterBench.ts';
 import { motionReport } from './motion/motionReport.ts';
 import { planLongLine } from './motion/planLongLine.ts';
+import { orderBench } from './order/orderBench.ts';
 import { pathsReport } from './paths/pathsReport.ts';
 import { proofReport } from './proof/proofReport.ts';
 import { causeBench } from './watch/causeBench.ts';
@@ -24,6 +25,7 @@ const reports: Readonly<Record<string, () => Iterable<string> | AsyncIterable<st
   motion: motionReport,
   proof: proofReport,
   paths: pathsReport,
+  order: () => orderBench(100),
   focus: () => focusBench(2000),
   compare: () => compareReport(1000),
   meter: function* () {
