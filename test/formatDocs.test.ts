@@ -1,8 +1,10 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { compareConditions } from '../src/core/compare/compareConditions.ts';
 import { bookCsv } from '../src/formats/bookCsv.ts';
 import { cellsCsv } from '../src/formats/cellsCsv.ts';
+import { parseCompareFile } from '../src/formats/compareFile.ts';
 import { parseExportFile } from '../src/formats/exportFile.ts';
 import { parseCutStudy } from '../src/formats/studyFile.ts';
 
@@ -16,6 +18,12 @@ describe('the pages on file formats', () => {
     const parsed = parseCutStudy(study);
     expect(parsed).toMatchObject({ ok: true, value: { cellsWanted: 12 } });
     expect(parsed.ok && parsed.value.cells).toHaveLength(3);
+  });
+
+  it('show two conditions that are accepted and compared as they stand', () => {
+    const parsed = parseCompareFile(JSON.parse(example('compare.md')));
+    expect(parsed).toMatchObject({ ok: true, value: { names: { other: 'the new lens' } } });
+    expect(parsed.ok && compareConditions(parsed.value.two).ok).toBe(true);
   });
 
   it('show an export that is accepted as it stands', () => {

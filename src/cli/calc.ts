@@ -1,12 +1,16 @@
 import { answerCutStudy } from '../app/answerCutStudy.ts';
 import { nextCardFor } from '../app/proposeNextCard.ts';
+import { compareConditions } from '../core/compare/compareConditions.ts';
 import type { Outcome } from '../core/problem.ts';
 import { fitAnswerFile, nextCardFile } from '../formats/answerFile.ts';
 import { parseJsonText } from '../formats/border.ts';
+import { parseCompareFile } from '../formats/compareFile.ts';
+import { comparisonFile } from '../formats/comparisonFile.ts';
 import { parseCutStudy, type StudyFile } from '../formats/studyFile.ts';
 import { readStdin } from '../host/files.ts';
+import { comparisonSaid } from '../words/en/compareVerdict.ts';
 import { problemInWords } from '../words/words.ts';
-import { printOutcome, type ExitCode } from './output.ts';
+import { printOutcome, printRefusal, type ExitCode } from './output.ts';
 
 /** `calc fit`: a study file on standard input, its answer on standard output. */
 export const runFit = async (): Promise<ExitCode> =>
@@ -20,9 +24,23 @@ export const runNextCard = async (): Promise<ExitCode> =>
     nextCardFile(nextCardFor(study, study), problemInWords),
   );
 
+/** `calc compare`: a file of two conditions on standard input; how much faster the other cuts, and how surely. */
+export const runCompare = async (): Promise<ExitCode> => {
+  const json = await jsonPipedIn();
+  const file = json.ok ? parseCompareFile(json.value) : json;
+  if (!file.ok) return printRefusal(file.problem);
+  const { two, names } = file.value;
+  return printOutcome(compareConditions(two), (comparison) =>
+    comparisonFile(comparison, comparisonSaid(comparison, names), problemInWords),
+  );
+};
+
 const studyPipedIn = async (): Promise<Outcome<StudyFile>> => {
-  const piped = await readStdin();
-  if (!piped.ok) return piped;
-  const json = parseJsonText(piped.value);
+  const json = await jsonPipedIn();
   return json.ok ? parseCutStudy(json.value) : json;
+};
+
+const jsonPipedIn = async (): Promise<Outcome<unknown>> => {
+  const piped = await readStdin();
+  return piped.ok ? parseJsonText(piped.value) : piped;
 };

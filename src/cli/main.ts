@@ -23,7 +23,7 @@ program
     ends((await import('./serve.ts')).runServe(options)),
   );
 
-const calc = program.command('calc').description('Compute from a study file on standard input.');
+const calc = program.command('calc').description('Compute from a file on standard input.');
 calc
   .command('fit')
   .description('What the study says: the setting with its promise.')
@@ -32,6 +32,12 @@ calc
   .command('nextcard')
   .description('The card that would teach most.')
   .action(async () => ends((await import('./calc.ts')).runNextCard()));
+calc
+  .command('compare')
+  .description(
+    'Two conditions beside each other: how much faster, how surely, what would settle it.',
+  )
+  .action(async () => ends((await import('./calc.ts')).runCompare()));
 
 program
   .command('card')

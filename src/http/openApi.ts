@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { api } from '../wire/api.ts';
+import { compareApi } from '../wire/compareApi.ts';
 import { watchApi } from '../wire/watch.ts';
 import { errorReply } from '../wire/problem.ts';
 import type { Route } from '../wire/route.ts';
@@ -18,7 +19,7 @@ export const openApi = (version: string): Json => ({
     description:
       'The server of one workshop. Every refusal is {"error": {"code", "message", "remedy"}} with a status of 4xx, and changes nothing.',
   },
-  paths: pathsOf(Object.entries({ ...api, ...watchApi })),
+  paths: pathsOf(Object.entries({ ...api, ...compareApi, ...watchApi })),
   components: { schemas: { Error: schemaOf(errorReply, 'output') } },
 });
 

@@ -12,6 +12,7 @@ import { servePage } from './page.ts';
 import { gatePhones, type Lan } from './phones.ts';
 import { answerRoutes } from './routes/answers.ts';
 import { bedRoutes } from './routes/bed.ts';
+import { compareRoutes } from './routes/compare.ts';
 import { bookRoutes } from './routes/book.ts';
 import { cardRoutes } from './routes/cards.ts';
 import { focusRoutes } from './routes/focus.ts';
@@ -73,6 +74,7 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   cardRoutes(app, ports, options.cardFile);
   readingRoutes(app, ports);
   answerRoutes(app, ports);
+  compareRoutes(app, ports);
   bookRoutes(app, ports);
   meteringRoutes(app, ports);
   focusRoutes(app, ports, options.rampFile);

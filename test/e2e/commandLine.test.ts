@@ -69,6 +69,21 @@ describe('calc', () => {
     expect(reason.code).toBe('nothing-read-yet');
   });
 
+  it('compares two conditions', async () => {
+    const at = (speedMmPerS: number, grade: string) => ({ powerPct: 34, speedMmPerS, grade });
+    const two = {
+      version: 1,
+      differs: 'mirrors',
+      stock: study.stock,
+      one: { cells: [at(15, 'out'), at(17, 'stays'), at(19, 'stays')] },
+      other: { cells: [at(15, 'out'), at(17, 'out'), at(19, 'stays')] },
+    };
+    const { said } = (await json('calc compare', JSON.stringify(two))) as {
+      said: { sentence: string };
+    };
+    expect(said.sentence).toMatch(/^With the cleaned mirrors/);
+  });
+
   it('proposes the next card within the wishes', async () => {
     const wish = { ...study, cellsWanted: 6, settingsAtMost: 3 };
     const next = (await json('calc nextcard', JSON.stringify(wish))) as {

@@ -86,7 +86,11 @@ describe('cells to tell a difference', () => {
     );
     const few = thinned(posterior, 200);
     const at = (lnSpeed: number) =>
-      planPoints(few, (_, p, i) => p.lnV50[i] ?? 0, { lnSpeeds: [lnSpeed], lnPower: 0 });
+      planPoints(few, {
+        lnSpeeds: [lnSpeed],
+        middle: (i) => few.lnV50[i] ?? 0,
+        lnGain: wish.lnGain,
+      });
     const mean = (lnSpeed: number): number =>
       at(lnSpeed).reduce((sum, { one }) => sum + one, 0) / 200;
     expect(mean(Math.log(15.5))).toBeGreaterThan(2 * mean(Math.log(12)));

@@ -4,7 +4,7 @@ import { links } from '../cutmodel/links.ts';
 import type { Posterior } from '../cutmodel/posterior.ts';
 import { priors } from '../cutmodel/priors.ts';
 import { referenceLengthMm } from '../reading/promise.ts';
-import { effectPriorSd, type EffectBetween } from './effectBetween.ts';
+import { effectPriorSd } from './effectBetween.ts';
 
 /** What a plan of cells is worth at one point of the posterior. */
 export interface PlanPoint {
@@ -16,14 +16,22 @@ export interface PlanPoint {
 
 const flawOf = (perMetre: number): number => 1 - Math.exp((-perMetre * referenceLengthMm) / 1000);
 
+/** Rungs to be judged, and the difference that they are to tell. */
+export interface Plan {
+  readonly lnSpeeds: readonly number[];
+  /** ln v50 half way between the conditions, at the power of the rungs. */
+  readonly middle: (point: number) => number;
+  /** What the other condition is supposed to gain, in ln speed. */
+  readonly lnGain: number;
+}
+
 /**
- * What each point of a posterior says of rungs at these ln speeds, all at one power: `lnPower` above P0. Give a thinned
- * posterior: O(points · rungs).
+ * What each point of a posterior says of a plan, the changeovers of the two conditions standing half the gain below and
+ * above the middle. Give a thinned posterior: O(points · rungs).
  */
 export const planPoints = (
   posterior: Posterior,
-  lnV50Of: EffectBetween['lnV50Of'],
-  { lnSpeeds, lnPower }: { readonly lnSpeeds: readonly number[]; readonly lnPower: number },
+  { lnSpeeds, middle, lnGain }: Plan,
 ): readonly PlanPoint[] =>
   Array.from({ length: posterior.count }, (_, i): PlanPoint => {
     const asked = {
@@ -32,14 +40,14 @@ export const planPoints = (
       flaw: flawOf(posterior.flawsPerMetre[i] ?? 0),
       cdf: links[posterior.link[i] ?? 0]?.quickCdf ?? normalCdf,
     };
-    const mean = (side: 'one' | 'other'): number => {
-      const level = lnV50Of(side, posterior, i) + (posterior.powerExponent[i] ?? 0) * lnPower;
-      return (
-        lnSpeeds.reduce((sum, lnSpeed) => sum + informationOfCell(level - lnSpeed, asked), 0) /
-        lnSpeeds.length
-      );
+    const mean = (level: number): number =>
+      lnSpeeds.reduce((sum, lnSpeed) => sum + informationOfCell(level - lnSpeed, asked), 0) /
+      lnSpeeds.length;
+    return {
+      one: mean(middle(i) - lnGain / 2),
+      other: mean(middle(i) + lnGain / 2),
+      sheetSd: posterior.sheetSd[i] ?? 0,
     };
-    return { one: mean('one'), other: mean('other'), sheetSd: posterior.sheetSd[i] ?? 0 };
   });
 
 interface Asked {

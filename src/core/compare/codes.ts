@@ -1,5 +1,10 @@
 /** Why two conditions cannot be compared. */
-export const compareReasonCodes = ['compare-side-unread', 'compare-not-settled'] as const;
+export const compareReasonCodes = [
+  'compare-side-unread',
+  'compare-piece-on-both-sides',
+  'compare-two-materials',
+  'compare-not-settled',
+] as const;
 
 /** What is to be said beside a comparison. */
 export const compareRemarkCodes = [

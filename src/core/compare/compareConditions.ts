@@ -1,3 +1,4 @@
+import { airKey, type Air } from '../machine/air.ts';
 import { done, refused, type Outcome, type Problem } from '../problem.ts';
 import type { StudyCell } from '../cutmodel/cutStudy.ts';
 import type { CompareReasonCode } from './codes.ts';
@@ -25,6 +26,10 @@ export interface Comparison extends GainBetween {
 export interface SideRead {
   readonly cells: number;
   readonly out: number;
+  /** Where all its cells were cut alike in it. */
+  readonly air?: Air;
+  readonly batch?: string;
+  readonly machine?: string;
 }
 
 /**
@@ -46,7 +51,10 @@ export const compareConditions = (two: TwoConditions): Outcome<Comparison> => {
     worthPct: two.worthPct,
     tellPct: two.tellPct,
     sheets,
-    read: { one: sideRead(one), other: sideRead(other) },
+    read: {
+      one: sideRead(one, two.machine.name),
+      other: sideRead(other, (two.otherMachine ?? two.machine).name),
+    },
     exact: exactBetween(two),
     settling: settlingCard(two, between),
     remarks: compareRemarks(two, between, sheets),
@@ -60,7 +68,17 @@ export const compareConditions = (two: TwoConditions): Outcome<Comparison> => {
 const refuse = (code: CompareReasonCode, params: Problem['params'] = {}): Outcome<never> =>
   refused(code, params);
 
-const sideRead = (cells: readonly StudyCell[]): SideRead => ({
-  cells: cells.length,
-  out: cells.filter(({ grade }) => grade === 'out').length,
-});
+const sideRead = (cells: readonly StudyCell[], machine: string | undefined): SideRead => {
+  const [first] = cells;
+  const air = cells.every((cell) => airKey(cell.air) === airKey(first?.air))
+    ? first?.air
+    : undefined;
+  const batch = cells.every((cell) => cell.batch === first?.batch) ? first?.batch : undefined;
+  return {
+    cells: cells.length,
+    out: cells.filter(({ grade }) => grade === 'out').length,
+    ...(air === undefined ? {} : { air }),
+    ...(batch === undefined ? {} : { batch }),
+    ...(machine === undefined ? {} : { machine }),
+  };
+};

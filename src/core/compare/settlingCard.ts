@@ -38,20 +38,17 @@ export const settlingCard = (two: TwoConditions, between: EffectBetween): Settli
   const powerPct = commonest([...two.one, ...two.other].map((cell) => cell.powerPct));
   const lnPower = compiled.lnPowerOf(powerPct) ?? 0;
   const few = thinned(posterior, pointsAsked);
-  const middle = meanSdOf(
-    few,
-    (i) =>
-      (lnV50Of('one', few, i) + lnV50Of('other', few, i)) / 2 +
-      (few.powerExponent[i] ?? 0) * lnPower,
-  ).mean;
-  const gain = Math.log(1 + two.tellPct / 100);
-  const wish = { lnGain: gain, power: wantedPower, known: 0, ownSheets: false };
+  const middle = (i: number): number =>
+    (lnV50Of('one', few, i) + lnV50Of('other', few, i)) / 2 + (few.powerExponent[i] ?? 0) * lnPower;
+  const lnMiddle = meanSdOf(few, middle).mean;
+  const lnGain = Math.log(1 + two.tellPct / 100);
+  const wish = { lnGain, power: wantedPower, known: 0, ownSheets: false };
   const [best] = rungCounts
-    .flatMap((count) => reaches.map((reach) => speedsAbout(two, middle, count, reach)))
+    .flatMap((count) => reaches.map((reach) => speedsAbout(two, lnMiddle, count, reach)))
     .filter((speeds) => speeds.length >= leastRungs)
     .map((speeds) => {
       const lnSpeeds = speeds.map((speed) => Math.log(speed));
-      const points = planPoints(few, lnV50Of, { lnSpeeds, lnPower });
+      const points = planPoints(few, { lnSpeeds, middle, lnGain });
       return { speeds, points, chance: chanceToTell(points, cellsToJudgeBy, wish) };
     })
     .toSorted((a, b) => b.chance - a.chance);

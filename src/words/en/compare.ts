@@ -7,6 +7,15 @@ export const compareWords = {
     message: (p) => `Nothing of the ${p('side')} side has been read.`,
     remedy: () => 'Read at least one cell that was cut under each condition.',
   },
+  'compare-piece-on-both-sides': {
+    message: () => 'A card stands on both sides.',
+    remedy: () => 'Let each card, or each air of a card, stand on one side only.',
+  },
+  'compare-two-materials': {
+    message: (p) =>
+      `The sides are of two materials, ${p('first')} and ${p('second')}: those are not two conditions of one cut.`,
+    remedy: () => 'Choose cards of one material.',
+  },
   'compare-not-settled': {
     message: () => 'The reckoning did not settle on an answer.',
     remedy: () =>

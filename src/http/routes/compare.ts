@@ -1,0 +1,29 @@
+import type { FastifyInstance } from 'fastify';
+import type { Ports } from '../../app/ports.ts';
+import type { Comparison } from '../../core/compare/compareConditions.ts';
+import { done } from '../../core/problem.ts';
+import { parseCompareFile } from '../../formats/compareFile.ts';
+import { comparisonFile, type ComparisonFile } from '../../formats/comparisonFile.ts';
+import { comparisonSaid, type SideNames } from '../../words/en/compareVerdict.ts';
+import { problemInWords } from '../../words/words.ts';
+import { compareApi as api } from '../../wire/compareApi.ts';
+import { on } from '../on.ts';
+
+/** Two conditions beside each other, stored or sent along. The model is loaded when it is first asked. */
+export const compareRoutes = (app: FastifyInstance, ports: Ports): void => {
+  on(app, api.compareConditions, async ({ body }) => {
+    const { compareStored } = await import('../../app/compareConditions.ts');
+    const compared = await compareStored(ports, body);
+    return compared.ok ? done(inWords(compared.value)) : compared;
+  });
+  on(app, api.calcCompare, async ({ body }) => {
+    const file = parseCompareFile(body);
+    if (!file.ok) return file;
+    const { compareConditions } = await import('../../core/compare/compareConditions.ts');
+    const compared = compareConditions(file.value.two);
+    return compared.ok ? done(inWords(compared.value, file.value.names)) : compared;
+  });
+};
+
+const inWords = (comparison: Comparison, named: Partial<SideNames> = {}): ComparisonFile =>
+  comparisonFile(comparison, comparisonSaid(comparison, named), problemInWords);
