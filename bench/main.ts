@@ -15,6 +15,7 @@ import { planLongLine } from './motion/planLongLine.ts';
 import { orderBench } from './order/orderBench.ts';
 import { pathsReport } from './paths/pathsReport.ts';
 import { proofReport } from './proof/proofReport.ts';
+import { surenessReport } from './sureness.ts';
 import { causeBench } from './watch/causeBench.ts';
 import { chartBench } from './watch/chartBench.ts';
 import { stripBench } from './watch/stripBench.ts';
@@ -26,6 +27,7 @@ const reports: Readonly<Record<string, () => Iterable<string> | AsyncIterable<st
   proof: proofReport,
   paths: pathsReport,
   order: () => orderBench(100),
+  sureness: () => surenessReport(400),
   focus: () => focusBench(2000),
   compare: () => compareReport(1000),
   meter: function* () {

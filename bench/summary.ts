@@ -59,7 +59,7 @@ const byThirds = (results: readonly Result[]): readonly (number | null)[] | null
 };
 
 /** Linear between order statistics (R's type 7). */
-const quantile = (values: readonly number[], p: number): number | null => {
+export const quantile = (values: readonly number[], p: number): number | null => {
   if (values.length === 0) return null;
   const sorted = [...values].sort((a, b) => a - b);
   const place = p * (sorted.length - 1);

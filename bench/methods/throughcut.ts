@@ -1,10 +1,12 @@
 import type { CutStudy, StudyCell } from '../../src/core/cutmodel/cutStudy.ts';
-import { fit } from '../../src/core/cutmodel/fit.ts';
+import { fit, type Fit } from '../../src/core/cutmodel/fit.ts';
 import { answerFrom } from '../../src/core/cutmodel/fitStudy.ts';
 import { nextCardFrom } from '../../src/core/cutmodel/nextCard.ts';
 import { parseCutStudy } from '../../src/formats/studyFile.ts';
+import type { SeededRandom } from '../../src/num/seededRandom.ts';
 import { thicknessOf } from '../thickness.ts';
-import { layOut, wantedShare, wantedSurePct, type Method } from './method.ts';
+import type { VisibleWorkshop } from '../workshop.ts';
+import { layOut, wantedShare, wantedSurePct, type Limits, type Method } from './method.ts';
 
 /** Cells and settings of each card of the campaign, as shares of what is allowed. */
 const cards = [
@@ -22,48 +24,51 @@ const historyOf = (history: unknown): readonly StudyCell[] => {
   return cells.map((cell) => ({ ...cell, thicknessMm: cell.thicknessMm ?? stock.thicknessMm }));
 };
 
+/** The proposed card, three times: what stands behind the answer then. */
+export const cutThreeCards = (shop: VisibleWorkshop, random: SeededRandom, limits: Limits): Fit => {
+  let study: CutStudy = {
+    machine: shop.machine,
+    stock: { material: shop.stock.material, thicknessMm: thicknessOf(shop) },
+    cells: [],
+    history: historyOf(shop.history),
+    tallies: [],
+    promise: {
+      outOf100: 100 * wantedShare,
+      surePct: wantedSurePct,
+      partLengthMm: 60,
+      for: 'batch',
+    },
+    ask: { powerPct: shop.typicalPowerPct },
+  };
+  const cellsEach = limits.cellsAtMost / 24;
+  const settingsEach = limits.settingsAtMost / 12;
+  let found = fit(study);
+  cards.forEach((card, k) => {
+    const proposal = nextCardFrom(found, {
+      cellsWanted: Math.floor(card.cells * cellsEach),
+      settingsAtMost: Math.floor(card.settings * settingsEach),
+    });
+    // Cut rung by rung, the rungs in random order; the cells of a rung spread over the card.
+    const rungs = random.shuffle([...new Set(proposal.cells.map((cell) => cell.rung))]);
+    const settings = rungs.flatMap((rung) => proposal.cells.filter((cell) => cell.rung === rung));
+    const grades = shop.cutCard(layOut(shop, settings, random.shuffle(settings.map((_, i) => i))));
+    const cells = settings.map(({ powerPct, speedMmPerS, passes }, i): StudyCell => ({
+      powerPct,
+      speedMmPerS,
+      passes,
+      sheet: `card ${String(k + 1)}`,
+      grade: grades[i] ?? 'stays',
+    }));
+    study = { ...study, cells: [...study.cells, ...cells] };
+    found = fit(study);
+  });
+  return found;
+};
+
 /** What a user of the tool does: the proposed card, three times, then the fastest speed that holds. */
 export const throughcut: Method = {
   name: 'throughcut',
-  play: (shop, random, limits) => {
-    let study: CutStudy = {
-      machine: shop.machine,
-      stock: { material: shop.stock.material, thicknessMm: thicknessOf(shop) },
-      cells: [],
-      history: historyOf(shop.history),
-      tallies: [],
-      promise: {
-        outOf100: 100 * wantedShare,
-        surePct: wantedSurePct,
-        partLengthMm: 60,
-        for: 'batch',
-      },
-      ask: { powerPct: shop.typicalPowerPct },
-    };
-    const cellsEach = limits.cellsAtMost / 24;
-    const settingsEach = limits.settingsAtMost / 12;
-    let found = fit(study);
-    cards.forEach((card, k) => {
-      const proposal = nextCardFrom(found, {
-        cellsWanted: Math.floor(card.cells * cellsEach),
-        settingsAtMost: Math.floor(card.settings * settingsEach),
-      });
-      // Cut rung by rung, the rungs in random order; the cells of a rung spread over the card.
-      const rungs = random.shuffle([...new Set(proposal.cells.map((cell) => cell.rung))]);
-      const settings = rungs.flatMap((rung) => proposal.cells.filter((cell) => cell.rung === rung));
-      const grades = shop.cutCard(
-        layOut(shop, settings, random.shuffle(settings.map((_, i) => i))),
-      );
-      const cells = settings.map(({ powerPct, speedMmPerS, passes }, i): StudyCell => ({
-        powerPct,
-        speedMmPerS,
-        passes,
-        sheet: `card ${String(k + 1)}`,
-        grade: grades[i] ?? 'stays',
-      }));
-      study = { ...study, cells: [...study.cells, ...cells] };
-      found = fit(study);
-    });
-    return { speedMmPerS: answerFrom(found).recommended?.speedMmPerS ?? null };
-  },
+  play: (shop, random, limits) => ({
+    speedMmPerS: answerFrom(cutThreeCards(shop, random, limits)).recommended?.speedMmPerS ?? null,
+  }),
 };
