@@ -8,8 +8,10 @@ export const openExample = ({ store, clock }: Ports): Promise<Outcome<Home>> =>
   store.change(async (session) => {
     const before = await homeIn(session);
     if (before.exampleOpen) return done(before);
-    const { studies, book } = exampleWorkshop(clock.now());
+    const { studies, book, meterings, bedTests } = exampleWorkshop(clock.now());
     for (const entry of book) await session.insertEntry(entry);
     for (const study of studies) await session.insertStudy(study, clock.now());
+    for (const metering of meterings) await session.insertMetering(metering);
+    for (const test of bedTests) await session.insertBedTest(test);
     return done(await homeIn(session));
   });

@@ -47,6 +47,21 @@ describe('readings of the four corners', () => {
     expect((await server.ask(api.listBedTests)).tests).toHaveLength(1);
   });
 
+  it('of the example come and go with it, and are never exported', async () => {
+    await server.ask(api.recordBedTest, { body });
+    await server.ask(api.openExample);
+    const bedTests = (await server.ask(api.listBedTests)).tests;
+    expect(bedTests.map(({ isExample }) => isExample)).toContain(true);
+    expect((await server.ask(api.listMeterings)).meterings).toHaveLength(2);
+    expect(await server.ask(api.exportAll)).toMatchObject({
+      meterings: [],
+      bedTests: [{ id: 'c1' }],
+    });
+    await server.ask(api.removeExample);
+    expect((await server.ask(api.listBedTests)).tests.map(({ id }) => id)).toEqual(['c1']);
+    expect((await server.ask(api.listMeterings)).meterings).toEqual([]);
+  });
+
   it('are removed, and are gone then', async () => {
     await server.ask(api.recordBedTest, { body });
     const asked = { params: { id: 'c1' } };

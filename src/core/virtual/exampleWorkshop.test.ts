@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
+import { bedTestReport } from '../bed/bedTest.ts';
 import { checkPromise } from '../book/promiseCheck.ts';
 import { fitStudy } from '../cutmodel/fitStudy.ts';
+import { compareMeterings } from '../machine/compareMeterings.ts';
+import { meterReport } from '../machine/meterReport.ts';
 import { readCard } from '../reading/readCard.ts';
 import { toCutStudy } from '../study/toCutStudy.ts';
 import { exampleWorkshop } from './exampleWorkshop.ts';
@@ -17,7 +20,9 @@ describe('the example workshop', () => {
   });
 
   it('is marked as an example all over, and is never in the future', () => {
-    expect([...example.studies, ...example.book].every(({ isExample }) => isExample)).toBe(true);
+    const { studies, book, meterings, bedTests } = example;
+    for (const each of [...studies, ...book, ...meterings, ...bedTests])
+      expect(each.isExample).toBe(true);
     const times = [
       ...example.studies.flatMap(({ createdAt, events, tallies }) => [
         createdAt,
@@ -25,6 +30,7 @@ describe('the example workshop', () => {
         ...tallies.map(({ at }) => at),
       ]),
       ...example.book.map(({ keptAt }) => keptAt),
+      ...[...meterings, ...bedTests].map(({ at }) => at),
     ];
     expect(times.every((time) => time < openedAt)).toBe(true);
   });
@@ -38,6 +44,19 @@ describe('the example workshop', () => {
       }
       expect(fitStudy(toCutStudy(study)).recommended, study.id).not.toBeNull();
     }
+  });
+
+  it('has meterings of a tube that has not changed, and a bed whose four corners are cleared', () => {
+    const [earlier, later] = example.meterings;
+    if (earlier === undefined || later === undefined) throw new Error('no meterings');
+    expect(meterReport(later).ok).toBe(true);
+    const change = compareMeterings(earlier, later);
+    expect(change.ok ? change.value.how : change.problem.code).toBe('same');
+    const [test] = example.bedTests;
+    if (test === undefined) throw new Error('no corners');
+    // As the virtual workshop is: it has no tilt.
+    expect(bedTestReport(test).verdict.kind).toBe('even');
+    expect(test.cells.some(({ grade }) => grade !== 'out')).toBe(true);
   });
 
   it('keeps a setting whose orders do not speak against its promise', () => {

@@ -1,9 +1,11 @@
 import { seededRandom, type SeededRandom } from '../../num/seededRandom.ts';
+import type { BedTest } from '../bed/bedTest.ts';
 import type { ProvenSetting } from '../book/provenSetting.ts';
 import type { Card } from '../card/card.ts';
 import { designCard } from '../card/designCard.ts';
 import { fitStudy } from '../cutmodel/fitStudy.ts';
-import type { Machine } from '../machine/machine.ts';
+import type { Bed, Machine } from '../machine/machine.ts';
+import type { Metering } from '../machine/metering.ts';
 import type { Setting } from '../machine/setting.ts';
 import type { ReadingEvent } from '../reading/readingEvent.ts';
 import { defaultPromise } from '../reading/promise.ts';
@@ -12,13 +14,21 @@ import { stockThicknessMm } from '../stock/stockThickness.ts';
 import { cardRequestFor } from '../study/cardRequestFor.ts';
 import type { RecordedTally, Study } from '../study/study.ts';
 import { toCutStudy } from '../study/toCutStudy.ts';
+import { exampleCorners, exampleMetering } from './exampleTests.ts';
 import { virtualWorkshop, type VirtualWorkshop, type WorkshopTraits } from './virtualWorkshop.ts';
 
-/** What a newcomer may walk about in: two sheets, their cards, one kept setting with its orders. All of it invented. */
+/**
+ * What a newcomer may walk about in: two sheets, their cards, one kept setting with its orders, and what was tested of the
+ * machine itself. All of it invented.
+ */
 export interface ExampleWorkshop {
   readonly studies: readonly Study[];
   readonly book: readonly ProvenSetting[];
+  readonly meterings: readonly Metering[];
+  readonly bedTests: readonly BedTest[];
 }
+
+const bed: Bed = { widthMm: 900, heightMm: 600, gapMm: 8 };
 
 /** An invented machine: its meter was read at seven settings. */
 const machine: Machine = {
@@ -35,7 +45,7 @@ const machine: Machine = {
   ],
   maxPowerPct: 80,
   speedRangeMmPerS: [1, 120],
-  bed: { widthMm: 900, heightMm: 600, gapMm: 8 },
+  bed,
 };
 
 /** How the invented sheets really cut; nobody but the virtual workshop knows. */
@@ -68,7 +78,16 @@ export const exampleWorkshop = (openedAt: string): ExampleWorkshop => {
     new Date(Date.parse(openedAt) - (days * 1440 - minutes) * 60_000).toISOString();
   const random = seededRandom(20);
   const ply = proven(ago, random);
-  return { studies: [ply.study, justCut(ago, random)], book: [ply.entry] };
+  const answer = fitStudy(toCutStudy(ply.study));
+  return {
+    studies: [ply.study, justCut(ago, random)],
+    book: [ply.entry],
+    meterings: [
+      exampleMetering(machine, { id: 'example-meter-1', at: ago(96), seed: 31 }),
+      exampleMetering(machine, { id: 'example-meter-2', at: ago(13), seed: 32 }),
+    ],
+    bedTests: [exampleCorners({ machine, bed, cuts, answer, at: ago(11) })],
+  };
 };
 
 type Ago = (days: number, minutes?: number) => string;

@@ -1,8 +1,7 @@
 import { useMemo, useState } from 'react';
-import { bedReport } from '../../../core/bed/bedVerdict.ts';
+import { bedTestReport, type BedTestCell, type UnkeptBedTest } from '../../../core/bed/bedTest.ts';
 import type { BedCell } from '../../../core/bed/fourCorners.ts';
-import { forEachPlace, type BedPlace } from '../../../core/bed/place.ts';
-import type { Scatter } from '../../../core/bed/placeEffects.ts';
+import type { BedPlace } from '../../../core/bed/place.ts';
 import type { Grade } from '../../../core/reading/grade.ts';
 import { cornersText as words } from '../../../words/en/screens/corners.ts';
 import { readingText } from '../../../words/en/screens/reading.ts';
@@ -11,6 +10,7 @@ import { Section } from '../../parts/page/Page.tsx';
 import { GradeIcon } from '../../parts/reader/GradeIcon.tsx';
 import { StandardAct } from '../../parts/reader/StandardAct.tsx';
 import { CornersAnswer } from './CornersAnswer.tsx';
+import { KeepCorners } from './KeepCorners.tsx';
 import '../../parts/reader/reader.css';
 
 /** As they lie on the bed, back row first, for eyes that stand in front. */
@@ -27,16 +27,19 @@ type Grades = Readonly<Record<string, Grade | undefined>>;
 
 export interface CornersReadingProps {
   readonly cells: readonly BedCell[];
-  readonly scatter: Scatter;
+  /** What is kept beside the grades. */
+  readonly about: Omit<UnkeptBedTest, 'cells'>;
   /** Whether a card of this sheet told the scatter. */
   readonly isStudied: boolean;
 }
 
 /** The four clusters, to be tapped as they lie; below them the answer. */
-export const CornersReading = ({ cells, scatter, isStudied }: CornersReadingProps) => {
+export const CornersReading = ({ cells, about, isStudied }: CornersReadingProps) => {
   const [grades, setGrades] = useState<Grades>({});
-  const counts = useMemo(() => countsOf(cells, grades), [cells, grades]);
-  const report = useMemo(() => bedReport(counts, scatter), [counts, scatter]);
+  const graded = useMemo(() => gradedOf(cells, grades), [cells, grades]);
+  const { scatter } = about;
+  const report = useMemo(() => bedTestReport({ cells: graded, scatter }), [graded, scatter]);
+  const isRead = graded.length > 0;
   const tap = (id: string): void =>
     setGrades((now) => ({ ...now, [id]: next[now[id] ?? 'unread'] }));
   return (
@@ -60,8 +63,12 @@ export const CornersReading = ({ cells, scatter, isStudied }: CornersReadingProp
           </div>
         </div>
         <p className="small">{words.readMore}</p>
-        <p className="small soft">{words.notKept}</p>
+        <p className="small soft">{words.keepMore}</p>
         <div className="actions">
+          <KeepCorners
+            test={isRead ? { ...about, cells: graded } : undefined}
+            onKept={() => setGrades({})}
+          />
           <Action kind="quiet" onPress={() => setGrades({})}>
             {words.clear}
           </Action>
@@ -70,9 +77,7 @@ export const CornersReading = ({ cells, scatter, isStudied }: CornersReadingProp
           </Action>
         </div>
       </Section>
-      {Object.values(grades).some((grade) => grade !== undefined) ? (
-        <CornersAnswer report={report} isStudied={isStudied} />
-      ) : null}
+      {isRead ? <CornersAnswer report={report} isStudied={isStudied} /> : null}
     </>
   );
 };
@@ -95,9 +100,8 @@ const CellTap = ({ id, grade, onTap }: CellTapProps) => {
   );
 };
 
-const countsOf = (cells: readonly BedCell[], grades: Grades) =>
-  forEachPlace((place) => {
-    const count = (grade: Grade): number =>
-      cells.filter((cell) => cell.place === place && grades[cell.id] === grade).length;
-    return { out: count('out'), hangs: count('hangs'), stays: count('stays') };
+const gradedOf = (cells: readonly BedCell[], grades: Grades): readonly BedTestCell[] =>
+  cells.flatMap(({ id, place }) => {
+    const grade = grades[id];
+    return grade === undefined ? [] : [{ id, place, grade }];
   });

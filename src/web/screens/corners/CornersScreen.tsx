@@ -13,6 +13,7 @@ import { CornersFiles } from './CornersFiles.tsx';
 import { CornersForm } from './CornersForm.tsx';
 import { CornersReading } from './CornersReading.tsx';
 import { cornersJob, scatterOf, usualCornersWish } from './cornersJob.ts';
+import { EarlierCorners } from './EarlierCorners.tsx';
 import './corners.css';
 
 /** Does the machine cut alike all over its bed? */
@@ -45,6 +46,15 @@ const Job = ({ study }: { readonly study: Study }) => {
   const [wish, setWish] = useState(() => usualCornersWish(study));
   const { answer } = useAnswer(study, { from: 'any-sheet' });
   const { setting, job } = useMemo(() => cornersJob(study, answer, wish), [study, answer, wish]);
+  const about = useMemo(
+    () => ({
+      ...(study.machine.name === undefined ? {} : { machine: study.machine.name }),
+      bed: wish.bed,
+      setting,
+      scatter: scatterOf(answer),
+    }),
+    [study.machine.name, wish.bed, setting, answer],
+  );
   return (
     <>
       {answer === undefined ? (
@@ -60,13 +70,14 @@ const Job = ({ study }: { readonly study: Study }) => {
           <CornersReading
             key={wish.cellsEach}
             cells={job.value.cells}
-            scatter={scatterOf(answer)}
+            about={about}
             isStudied={answer !== undefined}
           />
         </>
       ) : (
         <ProblemNotice problem={job.problem} tone="stop" />
       )}
+      <EarlierCorners machine={study.machine} />
     </>
   );
 };

@@ -1,7 +1,8 @@
+import type { BedTest } from '../../../core/bed/bedTest.ts';
 import type { BedPlace, BedSide } from '../../../core/bed/place.ts';
 import type { BedReport, BedSuspect, BedVerdict } from '../../../core/bed/bedVerdict.ts';
 import type { Slower } from '../../../core/bed/placeEffects.ts';
-import { counted } from '../figures.ts';
+import { counted, powerWords, speedWords } from '../figures.ts';
 
 const places: Readonly<Record<BedPlace, string>> = {
   'front-left': 'Front left',
@@ -86,8 +87,15 @@ export const cornersText = {
   read: 'What fell out?',
   readMore:
     'Tap a cell: once for out, again for hangs, again for stays. Leave a spoilt one unread.',
-  notKept:
-    'These grades are not kept: they go when you leave this page. Print it if you want them.',
+  keepMore: 'They go when you leave this page, unless you keep them.',
+  keep: 'Keep it',
+  kept: 'Kept, with today’s date.',
+  earlier: 'Four corners so far',
+  none: 'None of this machine yet.',
+  lineOf: ({ cells, setting }: BedTest) =>
+    `${counted(cells.length, 'cell')}, ${speedWords(setting.speedMmPerS)}, ${powerWords(setting.powerPct)}.`,
+  remove: 'Remove',
+  removeAsk: 'This reading of the four corners goes.',
   print: 'Print this page',
   clear: 'Clear all',
   places,
