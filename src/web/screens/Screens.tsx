@@ -18,6 +18,9 @@ const CardScreen = lazy(async () => ({
 const CheckScreen = lazy(async () => ({
   default: (await import('./check/CheckScreen.tsx')).CheckScreen,
 }));
+const CompareScreen = lazy(async () => ({
+  default: (await import('./compare/CompareScreen.tsx')).CompareScreen,
+}));
 const CornersScreen = lazy(async () => ({
   default: (await import('./corners/CornersScreen.tsx')).CornersScreen,
 }));
@@ -95,6 +98,9 @@ export const Screens = () => (
       <Route path="/book/:id">{({ id }) => <EntryScreen key={id} id={id} />}</Route>
       <Route path="/book/:id/label">{({ id }) => <LabelScreen key={id} id={id} />}</Route>
       <Route path="/book/:id/prove">{({ id }) => <ProofScreen key={id} entryId={id} />}</Route>
+      <Route path="/compare">
+        <CompareScreen />
+      </Route>
       <Route path="/check">
         <CheckScreen />
       </Route>

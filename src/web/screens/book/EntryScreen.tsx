@@ -99,6 +99,7 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
       <Cautions acts={runActs} brief />
       <div className="actions">
         <ActionLink href={`/study/${entry.cameFrom.studyId}`}>{words.openStudy}</ActionLink>
+        <ActionLink href={`/compare?sheet=${entry.cameFrom.studyId}`}>{words.compare}</ActionLink>
         <ActionLink href={`/book/${entry.id}/prove`}>{answerText.prove}</ActionLink>
         <ActionLink href={`/book/${entry.id}/label`}>{words.printLabel}</ActionLink>
         <ActionLink href="/book">{words.back}</ActionLink>

@@ -57,6 +57,7 @@ export const WhatElse = ({ study, card }: WhatElseProps) => {
             <ActionLink href="/machine">{words.changeMachine}</ActionLink>
             <ActionLink href={`/study/${studyId}/card`}>{words.addDesigned}</ActionLink>
             <ActionLink href={`/study/${studyId}/describe`}>{words.addDescribed}</ActionLink>
+            <ActionLink href={`/compare?sheet=${studyId}`}>{words.compare}</ActionLink>
           </div>
           {card === undefined ? null : (
             <div className="actions">

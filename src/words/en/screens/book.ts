@@ -46,6 +46,7 @@ export const bookText = {
     `So many or more happen by chance in ${pct < 1 ? 'fewer than 1' : pct.toFixed(0)} of 100 such orders.`,
   worseDo: 'Cut a check strip or a small card before the next order, one step slower until then.',
   openStudy: 'Cards and answer',
+  compare: 'Compare two conditions',
   remove: 'Take it out of the book',
   removeAsk: (orders: number) =>
     orders === 0

@@ -15,6 +15,7 @@ export const studyText = {
   removeCardAsk: 'What was read on it goes too, and the answer changes.',
   changeSheet: 'Material and thickness',
   changeMachine: 'The machine',
+  compare: 'Compare two conditions',
   next: 'The next card',
   nextGain: (pct: number) => `It should let you run about ${pct.toFixed(0)}\u202f% faster.`,
   nextSettings: (settings: number, cells: number) =>

@@ -1,0 +1,56 @@
+import type { Comparison } from '../../../core/compare/compareConditions.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { compareVerdictText as verdict } from '../../../words/en/compareVerdict.ts';
+import { compareText as words } from '../../../words/en/screens/compare.ts';
+import { More } from '../../parts/more/More.tsx';
+import { Section } from '../../parts/page/Page.tsx';
+import { GainPicture } from './GainPicture.tsx';
+import { SayProblem } from './SayProblem.tsx';
+import { Settling } from './Settling.tsx';
+import type { CompareDraft } from './sides.ts';
+
+export interface CompareSaysProps {
+  readonly comparison: Comparison;
+  readonly draft: CompareDraft;
+  readonly study: Study;
+}
+
+/** What the two sides say together, what stands beside it, and what would settle it. */
+export const CompareSays = ({ comparison, draft, study }: CompareSaysProps) => {
+  const usual = verdict.names(comparison);
+  const names = {
+    one: draft.nameOne.trim() === '' ? usual.one : draft.nameOne.trim(),
+    other: draft.nameOther.trim() === '' ? usual.other : draft.nameOther.trim(),
+  };
+  const { read, remarks, exact, sheets, differs, convergence } = comparison;
+  return (
+    <>
+      <Section title={words.answer}>
+        <p className="compare-sentence" role="status">
+          {verdict.sentence(comparison, names)}
+        </p>
+        <GainPicture gainPct={comparison.gainPct} />
+        <p>{verdict.standing(comparison)}</p>
+        <p className="small soft">
+          {words.read(names.one, read.one.out, read.one.cells)}.{' '}
+          {words.read(names.other, read.other.out, read.other.cells)}.
+        </p>
+        {remarks.map((remark) => (
+          <SayProblem key={remark.code} problem={remark} tone="care" />
+        ))}
+        <div>
+          <More title={words.exactTitle}>
+            <p>{verdict.exact(exact, names)}</p>
+            <p className="small soft">
+              {words.exactMore} {sheets === 'own' && differs !== 'batch' ? words.exactOwn : ''}
+            </p>
+          </More>
+          <More title={words.statistics}>
+            <p>{words.statisticsMore(convergence.effectivePoints)}</p>
+          </More>
+        </div>
+      </Section>
+      <Settling comparison={comparison} names={names} study={study} />
+    </>
+  );
+};

@@ -1,0 +1,96 @@
+import { useMemo, useState } from 'react';
+import { useSearch } from 'wouter';
+import { conditionsOf, piecesIn } from '../../../core/compare/pieces.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { compareText as words } from '../../../words/en/screens/compare.ts';
+import { shellText } from '../../../words/en/screens/shell.ts';
+import { ActionLink } from '../../parts/action/Action.tsx';
+import { Page, Section } from '../../parts/page/Page.tsx';
+import { useHome } from '../../state/queries.ts';
+import { useComparison } from '../../state/useComparison.ts';
+import { useStudy } from '../../state/workshop.tsx';
+import { CompareSays } from './CompareSays.tsx';
+import { DraftForm } from './DraftForm.tsx';
+import { PiecesForm } from './PiecesForm.tsx';
+import { SayProblem } from './SayProblem.tsx';
+import { emptyDraft, wishOf, type CompareDraft } from './sides.ts';
+import './compare.css';
+
+/** Two conditions beside each other: `?sheet=` names the sheet whose cards come first, else the one on the bed. */
+export const CompareScreen = () => {
+  const asked = new URLSearchParams(useSearch()).get('sheet');
+  const { data: home, isPending } = useHome();
+  const sheet = asked ?? home?.latest?.study.id;
+  return (
+    <Page title={words.title} lead={words.lead}>
+      {sheet !== undefined ? (
+        <OfTheSheet key={sheet} studyId={sheet} />
+      ) : isPending ? (
+        <p>{shellText.loading}</p>
+      ) : (
+        <>
+          <p>{words.noSheet}</p>
+          <div className="actions">
+            <ActionLink href="/sheets/new">{words.newSheet}</ActionLink>
+          </div>
+        </>
+      )}
+    </Page>
+  );
+};
+
+const OfTheSheet = ({ studyId }: { readonly studyId: string }) => {
+  const { study, loading } = useStudy(studyId);
+  if (study !== undefined) return <Compare study={study} />;
+  return <p role="status">{loading ? shellText.loading : shellText.notFoundMore}</p>;
+};
+
+const Compare = ({ study }: { readonly study: Study }) => {
+  const [draft, setDraft] = useState<CompareDraft>(emptyDraft);
+  const [otherId, setOtherId] = useState<string>();
+  const { study: second } = useStudy(otherId ?? study.id);
+  const studies = useMemo(
+    () => (second === undefined || second.id === study.id ? [study] : [study, second]),
+    [study, second],
+  );
+  const pieces = useMemo(() => studies.flatMap(piecesIn), [studies]);
+  const two = useMemo(() => {
+    const wish = wishOf(pieces, draft);
+    return wish === undefined ? undefined : conditionsOf(studies, wish);
+  }, [studies, pieces, draft]);
+  const question = two?.ok === true ? two.value : undefined;
+  const { comparison, isBusy, broke } = useComparison(question);
+  return (
+    <>
+      <PiecesForm
+        study={study}
+        pieces={pieces}
+        draft={draft}
+        onChange={setDraft}
+        otherId={otherId}
+        onOther={setOtherId}
+      />
+      <DraftForm pieces={pieces} draft={draft} comparison={comparison} onChange={setDraft} />
+      {two === undefined ? (
+        <Section title={words.answer}>
+          <p className="soft">{words.choose}</p>
+        </Section>
+      ) : two.ok ? (
+        <div aria-busy={isBusy}>
+          {broke === undefined ? null : <p role="alert">{words.broke(broke)}</p>}
+          {comparison === undefined ? (
+            broke === undefined ? (
+              <p role="status">{words.reckoning}</p>
+            ) : null
+          ) : comparison.ok ? (
+            <CompareSays comparison={comparison.value} draft={draft} study={study} />
+          ) : (
+            <SayProblem problem={comparison.problem} tone="stop" />
+          )}
+        </div>
+      ) : (
+        <SayProblem problem={two.problem} tone="stop" />
+      )}
+    </>
+  );
+};

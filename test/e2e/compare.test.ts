@@ -1,0 +1,78 @@
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { axeFindings, cellsOn, desk, phone, picture, tapCard } from './page.ts';
+import { openWorkshop } from './workshop.ts';
+
+const workshop = openWorkshop();
+
+/** Designs and reads a card of the sheet that is open, cut as a workshop would find it. */
+const readACard = async (page: Page, out: number): Promise<void> => {
+  await page.getByRole('button', { name: 'Take it to the machine' }).click();
+  await page.getByRole('link', { name: 'It is cut: read it' }).click();
+  await tapCard(page, { out, through: out + 0.15 });
+  await page.waitForSelector('.answer-cut');
+};
+
+/** A sheet with two read cards at the same settings. The path of its screen. */
+const twoCards = async (page: Page): Promise<string> => {
+  await page.goto(`${workshop.base}/sheets/new`);
+  await page.getByLabel('Material').fill('birch plywood');
+  await page.getByRole('button', { name: 'Make a card for it' }).click();
+  await readACard(page, 0.4);
+  const study = new URL(page.url()).pathname.split('/card/')[0] ?? '';
+  await page.goto(`${workshop.base}${study}/card`);
+  await readACard(page, 0.7);
+  return study;
+};
+
+describe('two conditions', () => {
+  it('are compared from the sheet: a sentence, the exact test, and the card that would settle it', async () => {
+    const { page, complaints, close } = await workshop.visit({ viewport: desk });
+    const study = await twoCards(page);
+    await page.goto(workshop.base + study);
+    await page.getByText('The sheet', { exact: true }).click();
+    await page.getByRole('link', { name: 'Compare two conditions' }).click();
+    const sentence = page.locator('.compare-sentence');
+    await sentence.waitFor();
+    expect(await sentence.innerText()).toMatch(/^With the other condition/);
+    await page.getByText('Both on one sheet would tell more.').waitFor();
+
+    await page.getByText('The lens', { exact: true }).click();
+    await page.getByText('Yes, one sheet').click();
+    await page.getByText('Both on one sheet would tell more.').waitFor({ state: 'hidden' });
+    await page.getByText(/^With the other lens/).waitFor();
+    await page.getByText('The exact test, without a model').click();
+    await page
+      .getByText(/McNemar’s exact test|No setting was cut|exact test says nothing/)
+      .waitFor();
+    expect(await axeFindings(page)).toEqual([]);
+    await picture(page, 'compare-desk');
+
+    await page.setViewportSize(phone);
+    await picture(page, 'compare-phone');
+    const overflow = await page.evaluate(
+      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
+    );
+    expect(overflow).toBeLessThanOrEqual(0);
+
+    await page.getByRole('button', { name: 'Make the card for the other lens' }).click();
+    await page.getByRole('button', { name: 'Take it to the machine' }).click();
+    await page.getByRole('link', { name: 'It is cut: read it' }).click();
+    const settings = new Set(
+      (await cellsOn(page)).map(({ speed, power }) => `${String(speed)} ${String(power)}`),
+    );
+    expect(settings.size).toBeGreaterThanOrEqual(3);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it('are clean by axe in the dark on a phone', async () => {
+    const { page, close } = await workshop.visit({ viewport: phone, colorScheme: 'dark' });
+    const study = await twoCards(page);
+    await page.goto(`${workshop.base}/compare?sheet=${study.split('/').at(-1) ?? ''}`);
+    await page.locator('.compare-sentence').waitFor();
+    expect(await axeFindings(page)).toEqual([]);
+    await picture(page, 'compare-phone-dark');
+    await close();
+  });
+});
