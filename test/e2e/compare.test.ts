@@ -55,6 +55,8 @@ describe('two conditions', () => {
     );
     expect(overflow).toBeLessThanOrEqual(0);
 
+    const folded = page.getByText('The card to cut for that', { exact: true });
+    if ((await folded.count()) > 0) await folded.click();
     await page.getByRole('button', { name: 'Make the card for the other lens' }).click();
     await page.getByRole('button', { name: 'Take it to the machine' }).click();
     await page.getByRole('link', { name: 'It is cut: read it' }).click();

@@ -113,6 +113,7 @@ describe('every screen', () => {
     ['focus', '/machine/focus'],
     ['motion', '/machine/motion'],
     ['four corners', '/machine/corners'],
+    ['compare', '/compare'],
     ['trouble', '/trouble'],
     ['nowhere', '/nowhere'],
   ];

@@ -31,10 +31,7 @@ export const CompareSays = ({ comparison, draft, study }: CompareSaysProps) => {
         </p>
         <GainPicture gainPct={comparison.gainPct} />
         <p>{verdict.standing(comparison)}</p>
-        <p className="small soft">
-          {words.read(names.one, read.one.out, read.one.cells)}.{' '}
-          {words.read(names.other, read.other.out, read.other.cells)}.
-        </p>
+        <p className="small soft">{words.read(names, read)}</p>
         {remarks.map((remark) => (
           <SayProblem key={remark.code} problem={remark} tone="care" />
         ))}

@@ -1,7 +1,7 @@
 import type { GainBetween } from '../../../core/compare/gainBetween.ts';
 import { compareText as words } from '../../../words/en/screens/compare.ts';
 
-const widthPx = 640;
+const widthPx = 420;
 const heightPx = 96;
 const barY = 34;
 const steps = [5, 10, 20, 40];
@@ -35,10 +35,10 @@ export const GainPicture = ({ gainPct }: Pick<GainBetween, 'gainPct'>) => {
         </g>
       ))}
       <text className="compare-way" x={4} y={16}>
-        ← {words.slower}
+        {words.slower}
       </text>
       <text className="compare-way compare-way-end" x={widthPx - 4} y={16}>
-        {words.faster} →
+        {words.faster}
       </text>
       <rect
         className="compare-range"

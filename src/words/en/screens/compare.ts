@@ -1,3 +1,4 @@
+import type { Comparison } from '../../../core/compare/compareConditions.ts';
 import type { PieceRead } from '../../../core/compare/pieces.ts';
 import type { Difference } from '../../../core/compare/twoConditions.ts';
 import { counted } from '../figures.ts';
@@ -64,8 +65,11 @@ export const compareText = {
   slower: 'slower',
   faster: 'faster',
   same: 'same',
-  read: (name: string, out: number, cells: number) =>
-    `${name}: ${String(out)} of ${counted(cells, 'cell')} came out`,
+  read: (
+    names: { readonly one: string; readonly other: string },
+    { one, other }: Comparison['read'],
+  ) =>
+    `Came out: ${String(one.out)} of ${counted(one.cells, 'cell')} with ${names.one}, ${String(other.out)} of ${String(other.cells)} with ${names.other}.`,
   exactTitle: 'The exact test, without a model',
   exactMore:
     'It sees only “out” or not, and only cells at one setting under both conditions, so it needs more cells than the figure above.',
@@ -75,8 +79,10 @@ export const compareText = {
     `The model of the answer, with one more effect on the speed at which half the shapes come out. Before anything was cut the effect was believed normal about nothing, sd 0.15 in ln speed: common practice, no source. The range is the middle 95 % of its posterior, from ${String(points)} effective points. Sheets and batches have terms of their own, so that they do not pose as the condition. In simulated workshops the range held the truth in 95 to 97 of 100.`,
   settle: 'What would settle it?',
   settleCard: (card: string) => `The same settings for both: ${card}.`,
-  settleCells: (cells: number, sheets: string) =>
-    `${counted(cells, 'cell')} at each setting, ${sheets}.`,
+  settleMore: 'It is settled. What would tell more?',
+  settleMoreOpen: 'The card to cut for that',
+  settleCells: (cells: number, perCard: number, sheets: string) =>
+    `${counted(cells, 'cell')} at each setting, ${sheets}.${cells > perCard ? ` That is more than one card takes: make ${String(Math.ceil(cells / perCard))} of ${String(perCard)} at each setting for either condition.` : ''} A greater difference needs far fewer: say above what is to be told.`,
   settleSheet: 'both cards on one sheet',
   settleBatches: 'a card from each batch',
   steps: (difference: Difference) => [
