@@ -35,8 +35,8 @@ export const traitsOf = (kind: ShopKind, seed: number): WorkshopTraits => ({
 
 /** What a slip of the hand may do to one card: what is really cut, and what is noted. */
 export interface Hand {
-  /** Speed that is cut where another was meant. */
-  readonly cutMmPerS?: (meantMmPerS: number, card: number) => number;
+  /** Speed that is cut where another was meant; `ladder` holds the card's speeds, slowest first. */
+  readonly cutMmPerS?: (meantMmPerS: number, card: number, ladder: readonly number[]) => number;
   /** A shift of a whole card in ln speed. */
   readonly cardShift?: (card: number) => number;
   /** Grades as they are noted. */
@@ -44,14 +44,14 @@ export interface Hand {
 }
 
 const pitchMm = 22;
-const [rungs, cellsOfRung, columns] = [6, 2, 4];
+const [rungs, columns] = [6, 4];
 /** How well a workshop knows its changeover before the first card, sd in ln speed. */
 const firstGuessSd = 0.12;
 /** Half the width of a ladder, in ln speed: first card, later cards. */
 const ladderHalves = [0.35, 0.22, 0.18];
 
 /**
- * Cuts ladders as a workshop does: six speeds at its own power, two cells each, shuffled over the card, a new sheet for
+ * Cuts ladders as a workshop does: six speeds at its own power, some cells each, shuffled over the card, a new sheet for
  * each card; the first about what it believes, the next about what the tool then says.
  */
 export const cutLadders = (
@@ -59,6 +59,7 @@ export const cutLadders = (
   seed: number,
   cards: number,
   hand: Hand = {},
+  cellsOfRung = 2,
 ): CutStudy => {
   const random = seededRandom(seed * 7919 + 13);
   const shop = virtualWorkshop(traits, seededRandom(seed * 104_729 + 7));
@@ -86,7 +87,7 @@ export const cutLadders = (
       meant.map((speed, i): VirtualCell => ({
         powerPct: traits.typicalPowerPct,
         // A sheet that cuts slower is the same as one cut faster.
-        speedMmPerS: (hand.cutMmPerS?.(speed, card) ?? speed) / shift,
+        speedMmPerS: (hand.cutMmPerS?.(speed, card, speeds) ?? speed) / shift,
         passes: 1,
         xMm: shop.bed.widthMm / 2 + (((at[i] ?? 0) % columns) - (columns - 1) / 2) * pitchMm,
         yMm: shop.bed.heightMm / 2,

@@ -22,6 +22,7 @@ export const warningCodes = [
   'thin-evidence',
   'look-again',
   'behaves-like',
+  'cards-disagree',
   'disagreement-is-noise',
   'scatter-rests-on-prior',
   'flaws-not-learnt',

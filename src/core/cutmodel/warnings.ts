@@ -1,5 +1,6 @@
 import { describePower, type PowerLimit } from '../machine/deliveredPower.ts';
 import type { Problem } from '../problem.ts';
+import { cardsDisagree } from './cardsDisagree.ts';
 import type { WarningCode } from './codes.ts';
 import { fastestOutAt } from './evidence.ts';
 import type { CellRemark, Recommendation } from './fitAnswer.ts';
@@ -18,6 +19,7 @@ export const warningsOn = (
   limit: PowerLimit,
 ): readonly Problem[] => [
   ...overdrives(found, limit),
+  ...aboutCards(found),
   ...aboutInput(found),
   ...aboutRecommendation(found, recommended),
   ...aboutCard(found, remarks, odds),
@@ -52,6 +54,20 @@ const overdrives = ({ study }: Fit, limit: PowerLimit): readonly Problem[] => {
           }),
         ]
       : []),
+  ];
+};
+
+/** Where cards contradict one another an answer fits neither of them. */
+const aboutCards = (found: Fit): readonly Problem[] => {
+  const said = cardsDisagree(found);
+  if (said === null) return [];
+  return [
+    say('cards-disagree', {
+      odd: said.odd,
+      others: said.others.join(', '),
+      byPct: Math.round(100 * Math.abs(Math.expm1(said.fasterBy))),
+      way: said.fasterBy < 0 ? 'slower' : 'faster',
+    }),
   ];
 };
 

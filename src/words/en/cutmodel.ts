@@ -83,15 +83,6 @@ export const cutmodelWords: AreaWords = {
       `At ${p('powerPct')} % the promise is an even bet up to ${p('evenMmPerS')} mm/s; being sure takes ${p('speedMmPerS')} mm/s. The gap is the thinness of ${p('cells')} cells, not the sheet.`,
     remedy: () => 'The next card should narrow it.',
   },
-  'look-again': {
-    message: (p) => `Look again at: ${p('settings')}. By all other cells this is most unlikely.`,
-    remedy: () =>
-      'Check the grade, and what was typed for that cell; a pocket or a knot is marked as spoilt.',
-  },
-  'behaves-like': {
-    message: (p) => `The cells typed as ${p('typed')} behave like those cut at ${p('like')}.`,
-    remedy: () => 'Check what was typed; a wrong setting can be corrected under “as cut”.',
-  },
   'disagreement-is-noise': {
     message: (p) =>
       `At ${p('speeds')} mm/s a cell ended worse than one cut no stronger and no slower. That is ordinary scatter, not a contradiction.`,

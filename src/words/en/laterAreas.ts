@@ -6,6 +6,7 @@ import { drawingWords, filecheckWords } from './filecheck.ts';
 import { focusWords } from './focus.ts';
 import { formatWords } from './formats.ts';
 import { programWords } from './program.ts';
+import { mistakeWords } from './mistakes.ts';
 import { motionWords } from './motion.ts';
 import { meterWords } from './meter.ts';
 import { proofWords } from './proof.ts';
@@ -23,6 +24,7 @@ export const laterAreas: readonly AreaWords[] = [
   focusWords,
   formatWords,
   programWords,
+  mistakeWords,
   motionWords,
   meterWords,
   proofWords,

@@ -1,9 +1,9 @@
 import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
 import { cellOrigins } from '../../../core/study/toCutStudy.ts';
-import { isEarlierCode } from '../../../core/study/codes.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { listed } from '../../../words/en/figures.ts';
 import { earlierWords } from '../../../words/en/earlier.ts';
+import { mistakeWords } from '../../../words/en/mistakes.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
 import type { Problem } from '../../../core/problem.ts';
 import { wordsIn } from '../../../words/inWords.ts';
@@ -41,8 +41,8 @@ export const Untold = ({ study, answer }: UntoldProps) => {
 
 const Said = ({ problems }: { readonly problems: readonly Problem[] }) =>
   problems.map((problem, i) => {
-    const { message, remedy } = isEarlierCode(problem.code)
-      ? ofEarlier(problem)
+    const { message, remedy } = Object.hasOwn(ownWords, problem.code)
+      ? inOwnWords(problem)
       : problemInWords(problem);
     return (
       <li key={`${problem.code}${i}`}>
@@ -52,7 +52,8 @@ const Said = ({ problems }: { readonly problems: readonly Problem[] }) =>
   });
 
 /** These words come with the answer itself, since they may be needed before anything is tapped. */
-const ofEarlier = wordsIn([earlierWords]);
+const ownWords = { ...earlierWords, ...mistakeWords };
+const inOwnWords = wordsIn([ownWords]);
 
 /** Cells by their names, with the card's code where there is more than one card. */
 const cellsNamed = (
