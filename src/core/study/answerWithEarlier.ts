@@ -23,14 +23,18 @@ export const answerWithEarlier = (
   study: CutStudy,
   aim: Aim,
   earlier: readonly EarlierSheet[],
-): StudyAnswer => {
+): StudyAnswer => answeredWithEarlier(study, aim, earlier).answer;
+
+/** The same with the fit that stands behind it. */
+export const answeredWithEarlier = (
+  study: CutStudy,
+  aim: Aim,
+  earlier: readonly EarlierSheet[],
+): { readonly found: Fit; readonly answer: StudyAnswer } => {
   const { found, sheets, remarks } = settledFit(study, earlier);
   const answer = answerForAim(found, aim);
-  return {
-    ...answer,
-    warnings: [...remarks, ...answer.warnings],
-    leansOn: countEarlier(sheets),
-  };
+  const warnings = [...remarks, ...answer.warnings];
+  return { found, answer: { ...answer, warnings, leansOn: countEarlier(sheets) } };
 };
 
 /** The card that would teach most, with what earlier sheets taught in the same way. */
