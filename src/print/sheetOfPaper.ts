@@ -16,6 +16,7 @@ interface TextStyle {
   readonly size?: number;
   readonly colour?: string;
   readonly width?: number;
+  readonly align?: 'left' | 'center' | 'right';
 }
 
 /** Writes a text at a place and gives the y below it. */
@@ -24,10 +25,10 @@ export const write = (
   text: string,
   x: number,
   y: number,
-  { font = 'plain', size = 9.5, colour = ink, width = innerWidth }: TextStyle = {},
+  { font = 'plain', size = 9.5, colour = ink, width = innerWidth, align = 'left' }: TextStyle = {},
 ): number => {
   pdf.font(font).fontSize(size).fillColor(colour);
-  pdf.text(printable(text), x, y, { width, lineGap: 1 });
+  pdf.text(printable(text), x, y, { width, align, lineGap: 1 });
   return pdf.y;
 };
 
