@@ -39,6 +39,20 @@ calc
   )
   .action(async () => ends((await import('./calc.ts')).runCompare()));
 
+calc
+  .command('explain')
+  .description('What carries the answer, what would change it, what rests on expectation.')
+  .action(async () => ends((await import('./explain.ts')).runCalcExplain()));
+
+program
+  .command('explain')
+  .description('Why a study’s answer is what it is, as one printable page (PDF).')
+  .requiredOption('--study <file>', 'the study, as calc fit reads it')
+  .requiredOption('--out <file>', 'the PDF to write')
+  .action(async (options: { study: string; out: string }) =>
+    ends((await import('./explain.ts')).runExplain(options)),
+  );
+
 program
   .command('card')
   .description('Design a card from a request and write it as drawings, G-code and job sheet.')

@@ -15,6 +15,7 @@ import { terminalText } from '../words/en/terminal.ts';
 import { problemInWords } from '../words/words.ts';
 import { cardFile } from './cardFile.ts';
 import { rampFile } from './rampFile.ts';
+import { reasoningFile } from './reasoningFile.ts';
 import { refuse } from './refuse.ts';
 import { tell, type ExitCode } from './output.ts';
 import { projectFolder, version } from './version.ts';
@@ -44,6 +45,7 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
     pageFolder: join(projectFolder(), 'build', 'web'),
     cardFile,
     rampFile,
+    reasoningFile,
     ...(lan === undefined ? {} : { lan }),
     report: (error) =>
       tell(error instanceof Error ? (error.stack ?? error.message) : String(error)),

@@ -4,6 +4,7 @@ import type { Ports } from '../app/ports.ts';
 import { watchedStore } from '../app/watchedStore.ts';
 import { importBytesAtMost } from '../wire/importLimit.ts';
 import type { DrawCardFile, DrawRampFile } from './cardFile.ts';
+import type { DrawReasoning } from './reasoningFile.ts';
 import { serveDocs } from './docsPage.ts';
 import { refuseThrown } from './errors.ts';
 import { guard, isLoopback } from './guard.ts';
@@ -16,6 +17,7 @@ import { compareRoutes } from './routes/compare.ts';
 import { bookRoutes } from './routes/book.ts';
 import { cardRoutes } from './routes/cards.ts';
 import { focusRoutes } from './routes/focus.ts';
+import { reasoningRoutes } from './routes/reasoning.ts';
 import { homeRoutes } from './routes/home.ts';
 import { meteringRoutes } from './routes/meterings.ts';
 import { readingRoutes } from './routes/readings.ts';
@@ -30,6 +32,7 @@ export interface ServerOptions {
   readonly pageFolder?: string;
   readonly cardFile: DrawCardFile;
   readonly rampFile: DrawRampFile;
+  readonly reasoningFile: DrawReasoning;
   /** Lets phones in. Absent: this computer alone is served. */
   readonly lan?: Lan;
   /** Told of every error that nobody expected. */
@@ -78,6 +81,7 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   bookRoutes(app, ports);
   meteringRoutes(app, ports);
   focusRoutes(app, ports, options.rampFile);
+  reasoningRoutes(app, ports, options.reasoningFile);
   watchRoutes(app, ports);
   bedRoutes(app, ports);
   transferRoutes(app, ports, importBytesAtMost);

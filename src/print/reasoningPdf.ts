@@ -44,7 +44,7 @@ export const reasoningPdf = (
         y: y + 2,
         width: innerWidth,
       });
-      const note = `${words.cells} ${words.ringLower}, ${words.ringHigher}.`;
+      const note = `${words.cells} ${words.rings}`;
       y = write(pdf, note, page.margin, y, { size: small, colour: faint });
       y = drawSaid(pdf, said, y + 6);
     }
@@ -53,7 +53,7 @@ export const reasoningPdf = (
     drawModel(left, study, explanation);
     if (speed !== undefined) drawDecision(right, explanation, speed);
     drawLimits(right, study);
-    const foot = page.height - page.margin + 12;
+    const foot = page.height - page.margin - 12;
     pdf
       .lineWidth(0.5)
       .strokeColor(rule)
@@ -70,10 +70,7 @@ const drawSaid = (pdf: PDFKit.PDFDocument, said: WhySaid, top: number): number =
   const parts = [
     [words.carries, said.carries],
     [words.changes, said.changes],
-    [
-      said.earlier.length > 0 ? `${words.expectation}` : words.expectation,
-      [...said.expectation, ...said.earlier],
-    ],
+    [words.expectation, [...said.expectation, ...said.earlier]],
   ] as const;
   return Math.max(
     ...parts.map(([title, lines], i) => {

@@ -12,7 +12,7 @@ const accent = '#2f45b5';
 const wood = '#d9b98a';
 /** Height of one cell's step, in points, at most. */
 const mostStep = 15;
-const mostHeight = 118;
+const mostHeight = 100;
 
 /** The cells by speed with the answer's line and the rings of those that carry it; gives the y below. */
 export const drawWhyPicture = (

@@ -44,6 +44,10 @@ export const testServer = async (over: Partial<ServerOptions> = {}): Promise<Tes
     version: '9.9.9',
     cardFile: (_study, card, kind) =>
       Promise.resolve(done({ contentType: 'text/plain', body: `${card.code} as ${kind}` })),
+    reasoningFile: ({ explanation }) =>
+      Promise.resolve(
+        Buffer.from(`%PDF of ${String(explanation.speed?.speedMmPerS ?? 'no speed')}`),
+      ),
     rampFile: (card, kind) =>
       Promise.resolve(
         done({ contentType: 'text/plain', body: `${String(card.lines.length)} lines as ${kind}` }),

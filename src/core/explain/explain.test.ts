@@ -139,12 +139,13 @@ describe('one more cell', () => {
     }
   });
 
-  it('never raises the answer by hanging, nor lowers it by coming out', () => {
+  // Far beyond the changeover it may be the other way round: a shape that came out there tells of scatter.
+  it('at the answer never raises it by hanging, nor lowers it by coming out', () => {
     const { nextCells, speedMmPerS } = speedOf(explained);
     expect(nextCells.length).toBeGreaterThan(3);
-    for (const { after } of nextCells) {
+    for (const { after } of nextCells.slice(0, 2)) {
       expect(after.out.speedMmPerS ?? 0).toBeGreaterThanOrEqual(speedMmPerS - 0.11);
-      expect(after.stays.speedMmPerS ?? 0).toBeLessThanOrEqual(speedMmPerS + 0.31);
+      expect(after.stays.speedMmPerS ?? 0).toBeLessThanOrEqual(speedMmPerS + 0.01);
     }
   });
 

@@ -1,5 +1,12 @@
 import type { PromiseWish } from '../../core/reading/promise.ts';
-import { inHundred, lengthWords, powerWords, speedWords, sureWords } from './figures.ts';
+import {
+  inHundred,
+  lengthWords,
+  onAverageInHundred,
+  powerWords,
+  speedWords,
+  sureWords,
+} from './figures.ts';
 
 const holdsFor: Readonly<Record<PromiseWish['for'], string>> = {
   sheet: 'on this sheet',
@@ -9,19 +16,17 @@ const holdsFor: Readonly<Record<PromiseWish['for'], string>> = {
 
 /** Words of the printed page that gives the whole reasoning. */
 export const reasoningText = {
-  file: 'reasoning',
   title: (speedMmPerS: number, powerPct: number) =>
     `Why ${speedWords(speedMmPerS)} at ${powerWords(powerPct)}`,
   titleOfNone: 'Why there is no answer yet',
   question: ({ outOf100, surePct, partLengthMm, for: what }: PromiseWish, stock: string) =>
     `Question: how fast can ${stock} be cut so that ${inHundred(outOf100)} in 100 sound parts with ${lengthWords(partLengthMm)} of cut come out, ${holdsFor[what]}, and we are ${sureWords(surePct)} sure?`,
   cells: 'The cells, by speed. The larger the ring, the more the answer rests on that cell.',
-  ringLower: 'solid ring: without it slower',
-  ringHigher: 'dashed ring: without it faster',
+  rings:
+    'Solid ring: without it the answer is slower. Dashed ring: without it faster. Blue line: the answer.',
   carries: 'What carries it',
   changes: 'What would change it',
   expectation: 'What rests on expectation',
-  earlier: 'What earlier sheets add',
   model: 'Model',
   modelLines: [
     'ln v50 = a + b·ln(P/P0) – d·ln(h/h0) + q·ln n + air + batch + sheet: where half come out, by power P, thickness h, passes n.',
@@ -49,9 +54,8 @@ export const reasoningText = {
   decision: 'Decision',
   decided: (holding: number, speed: number, power: number, sure: number) =>
     `The promise holds with the wanted certainty up to ${speedWords(Number(holding.toFixed(2)))} at ${powerWords(power)}; held to the fastest that came out and rounded down: ${speedWords(speed)}, at which we are ${sureWords(sure)} sure.`,
-  steps: (surer: string, faster: string) => `${surer} ${faster}`,
   step: (name: 'surer' | 'faster', speed: number, mean: number, sure: number) =>
-    `One step ${name}, ${speedWords(speed)}: ${inHundred(mean)} in 100 on average, ${sureWords(sure)} sure.`,
+    `One step ${name}, ${speedWords(speed)}: ${onAverageInHundred(mean)} in 100 on average, ${sureWords(sure)} sure.`,
   sensitivity: 'Sensitivity',
   notClaimed: 'What may not be claimed',
   notClaimedLines: (what: PromiseWish['for']): readonly string[] => [

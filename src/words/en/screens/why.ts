@@ -48,15 +48,22 @@ const withoutWords = (left: LeftOut, own: number): string => {
 };
 
 export interface SpeedOfCell {
+  readonly powerPct: number;
   readonly speedMmPerS: number;
   readonly grade?: 'out' | 'hangs' | 'stays';
 }
 
-const speedsOf = (parts: readonly PartLeftOut[], cells: readonly SpeedOfCell[]): string => {
-  const speeds = parts.flatMap((part) => cells[part.cells[0] ?? -1]?.speedMmPerS ?? []);
-  const sorted = [...new Set(speeds)].sort((a, b) => a - b);
-  return listed(sorted.map((speed) => speedWords(speed)));
+/** `15.5 mm/s`, with the power where cells of several were cut. */
+const settingOf = (part: PartLeftOut, cells: readonly SpeedOfCell[]): string => {
+  const cell = cells[part.cells[0] ?? -1];
+  if (cell === undefined) return '';
+  const isOnePower = cells.every(({ powerPct }) => powerPct === cell.powerPct);
+  const speed = speedWords(cell.speedMmPerS);
+  return isOnePower ? speed : `${speed}, ${powerWords(cell.powerPct)}`;
 };
+
+/** Settings that are named one by one. */
+const mostNamed = 4;
 
 /** The rungs that carry an answer, and those that hardly do. */
 const carried = (speed: SpeedExplained, cells: readonly SpeedOfCell[]): readonly string[] => {
@@ -66,13 +73,16 @@ const carried = (speed: SpeedExplained, cells: readonly SpeedOfCell[]): readonly
   return [
     ...heavy.map(
       (rung, i) =>
-        `${i === 0 ? 'Most rests on' : 'Next,'} the ${counted(rung.cells.length, 'shape')} at ${speedsOf([rung], cells)}: ${withoutWords(rung, speed.speedMmPerS)}.`,
+        `${i === 0 ? 'Most rests on' : 'Next,'} the ${counted(rung.cells.length, 'shape')} at ${settingOf(rung, cells)}: ${withoutWords(rung, speed.speedMmPerS)}.`,
     ),
-    ...(light.length > 0
-      ? [`The shapes at ${speedsOf(light, cells)} hardly matter: without them it stays as it is.`]
-      : []),
+    ...(light.length > 0 ? [lightWords(light, cells)] : []),
   ];
 };
+
+const lightWords = (light: readonly PartLeftOut[], cells: readonly SpeedOfCell[]): string =>
+  light.length > mostNamed
+    ? `The shapes of ${String(light.length)} other settings hardly matter, one setting at a time.`
+    : `The shapes at ${[...new Set(light.map((rung) => settingOf(rung, cells)))].join(' or ')} hardly matter.`;
 
 const fell: Readonly<Record<'out' | 'hangs' | 'stays', string>> = {
   out: 'came out',
@@ -163,7 +173,7 @@ const expectations = ({ learnt, speed, leaning }: Explanation): readonly string[
         ]),
     ...(little.length > 0
       ? [
-          `${capital(listed(little.map(({ name }) => quantities[name])))}: that rests on our expectation, not on your cells.`,
+          `${capital(listed(little.map(({ name }) => quantities[name])))} ${little.length === 1 ? 'rests' : 'rest'} on our expectation, not on your cells.`,
         ]
       : []),
   ];

@@ -1,0 +1,60 @@
+import { basename, dirname } from 'node:path';
+import { explainStudy } from '../core/explain/explain.ts';
+import type { Explanation } from '../core/explain/explanation.ts';
+import { done, type Outcome } from '../core/problem.ts';
+import { explanationFile } from '../formats/explanationFile.ts';
+import { parseJsonText } from '../formats/border.ts';
+import { parseCutStudy, type StudyFile } from '../formats/studyFile.ts';
+import { systemClock } from '../host/clock.ts';
+import { readStdin, readTextFile, writeFiles } from '../host/files.ts';
+import { reasoningPdf } from '../print/reasoningPdf.ts';
+import { whySentences } from '../words/en/screens/why.ts';
+import { problemInWords } from '../words/words.ts';
+import { printOutcome, type ExitCode } from './output.ts';
+import { version } from './version.ts';
+
+/** `calc explain`: a study file on standard input; what carries its answer, what would change it, on standard output. */
+export const runCalcExplain = async (): Promise<ExitCode> =>
+  printOutcome(parsed(await readStdin()), (study) => shown(study, explainStudy(study)));
+
+/** `explain --study FILE --out FILE.pdf`: the same as one printable page. */
+export const runExplain = async (options: {
+  readonly study: string;
+  readonly out: string;
+}): Promise<ExitCode> =>
+  printOutcome(await explainedTo(options.study, options.out), ({ study, explanation, file }) => ({
+    ...shown(study, explanation),
+    file,
+  }));
+
+interface Explained {
+  readonly study: StudyFile;
+  readonly explanation: Explanation;
+  readonly file: string;
+}
+
+const explainedTo = async (studyFile: string, out: string): Promise<Outcome<Explained>> => {
+  const study = parsed(await readTextFile(studyFile));
+  if (!study.ok) return study;
+  const explanation = explainStudy(study.value);
+  const { thicknessMm, material } = study.value.stock;
+  const content = await reasoningPdf(study.value, explanation, {
+    stock: `${String(thicknessMm)} mm ${material}`,
+    version: version(),
+    madeAt: systemClock.now(),
+  });
+  const written = await writeFiles(dirname(out), [{ name: basename(out), content }]);
+  if (!written.ok) return written;
+  return done({ study: study.value, explanation, file: written.value[0] ?? out });
+};
+
+const parsed = (text: Outcome<string>): Outcome<StudyFile> => {
+  if (!text.ok) return text;
+  const json = parseJsonText(text.value);
+  return json.ok ? parseCutStudy(json.value) : json;
+};
+
+const shown = (study: StudyFile, explanation: Explanation): object => ({
+  ...explanationFile(explanation, problemInWords),
+  sentences: whySentences(explanation, study.cells),
+});
