@@ -117,6 +117,12 @@ program
   );
 
 program
+  .command('watch')
+  .description('Whether a kept setting still holds, by its orders and check strips; laser or wood.')
+  .argument('<file>')
+  .action(async (file: string) => ends((await import('./watch.ts')).runWatch(file)));
+
+program
   .command('reference')
   .description('Answer reference cases with the functions of this project.')
   .argument('<files...>')

@@ -4,7 +4,7 @@ import type { Fit } from '../cutmodel/fit.ts';
 import { meanSdOf } from '../cutmodel/posterior.ts';
 import { presentLnV50 } from '../cutmodel/presentLevel.ts';
 import type { Setting } from '../machine/setting.ts';
-import { nearestStep, stepNotSlower } from '../machine/speedSteps.ts';
+import { nearestStep, nextStep, stepNotSlower } from '../machine/speedSteps.ts';
 
 /** A strip has so many cells: they fit in the waste beside the first parts. */
 export const stripCells = { least: 4, usual: 6, most: 6 } as const;
@@ -19,7 +19,7 @@ const trials = 40;
  * The settings of a check strip: the proven one (on the next speed that people type), then faster ones up to the changeover as it is believed for a batch not
  * cut yet, all at the proven power. Of a dozen ladders the one is taken after which the fastest speed that holds is
  * expected to be highest: it tells most. `found` is a fit of earlier cells with none of this batch. Slowest first, fewer
- * than wished where the machine's steps make two alike. ~150 ms.
+ * than wished where the machine goes no faster. ~150 ms.
  */
 export const stripSettings = (
   found: Fit,
@@ -71,5 +71,11 @@ const ladder = (
       Math.min(fastest, Math.max(slowest, Math.exp(from + ((to - from) * i) / (faster - 1)))),
     ),
   );
-  return [...new Set([stepNotSlower(proven), ...wanted])].sort((a, b) => a - b);
+  // Where the steps of the machine are coarse each cell goes to a step of its own.
+  const speeds = [stepNotSlower(proven)];
+  for (const speed of wanted) {
+    const apart = Math.max(speed, nextStep(speeds.at(-1) ?? 0));
+    if (apart <= fastest) speeds.push(apart);
+  }
+  return speeds;
 };

@@ -56,7 +56,7 @@ const farthestScore = 6;
  * the chance of fewer out plus half the chance of just so many, as a normal quantile. What the promise foresaw is so
  * corrected by what came out: where the belief is right the scores are independent and nearly standard normal whatever
  * the sizes of the orders (Dawid 1984, J. R. Stat. Soc. A 147:278; the half is the mid-p of Lancaster 1961), which is what
- * the limits need. An exponentially weighted average (λ = ¼) and a cumulated sum (slack ½) watch for the low side. O(points
+ * the limits need. An exponentially weighted average (λ = ¼) and a cumulated sum (slack ½) watch for the low side, and one count alone may be bad enough. O(points
  * × 165 × 161), ~0.3 ms a point.
  */
 export const watchChart = (foreseen: Foreseen, watched: readonly Watched[]): WatchChart => {
@@ -68,7 +68,7 @@ export const watchChart = (foreseen: Foreseen, watched: readonly Watched[]): Wat
     beliefs.push(learned(before, chances));
     return scoreOf(before, chances);
   });
-  const { lambda, width, slack, limit } = alarmLimits;
+  const { lambda, width, slack, limit, outright } = alarmLimits;
   const { averages, exactHalfWidths } = ewmaChart(scores, { lambda, width, target: 0, sigma: 1 });
   const { low } = cusumChart(scores, { target: 0, slack, limit });
   const points = watched.map((one, i): WatchPoint => {
@@ -90,7 +90,10 @@ export const watchChart = (foreseen: Foreseen, watched: readonly Watched[]): Wat
       score: scores[i] ?? 0,
       average,
       shortfall,
-      alarm: shortfall > limit || average < -(exactHalfWidths[i] ?? Infinity),
+      alarm:
+        shortfall > limit ||
+        average < -(exactHalfWidths[i] ?? Infinity) ||
+        (scores[i] ?? 0) < -outright,
     };
   });
   const now = points.at(-1)?.alarm === true;

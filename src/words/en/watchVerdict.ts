@@ -196,7 +196,7 @@ const cautionsOf: Readonly<Record<LookAt, readonly (readonly [CautionAct, string
     ['current', 'competent-person'],
     ['current', 'isolate-and-discharge'],
   ],
-  thickness: [['always', 'bed-clean']],
+  thickness: [['focus', 'measure-stopped']],
   moisture: [['card', 'flame-stays']],
   batch: [
     ['unattended', 'never-leave'],

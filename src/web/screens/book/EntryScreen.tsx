@@ -1,4 +1,5 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { lazy, Suspense } from 'react';
 import { useLocation } from 'wouter';
 import { api } from '../../../wire/api.ts';
 import { answerText } from '../../../words/en/screens/answer.ts';
@@ -18,6 +19,11 @@ import { useKeeperState } from '../../state/workshop.tsx';
 import { EntryFacts } from './EntryFacts.tsx';
 import { PromiseChecked } from './PromiseChecked.tsx';
 import './book.css';
+
+/** Fetched beside the entry, which is there before. */
+const WatchEntry = lazy(async () => ({
+  default: (await import('../watch/WatchEntry.tsx')).WatchEntry,
+}));
 
 const runActs = ['unattended', 'always'] as const;
 
@@ -83,6 +89,9 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
           </ul>
         )}
       </Section>
+      <Suspense fallback={<p>{shellText.loading}</p>}>
+        <WatchEntry entry={entry} />
+      </Suspense>
       <Section title={tallyText.title} id="count">
         <p className="soft">{tallyText.lead}</p>
         <TallyForm

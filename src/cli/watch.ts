@@ -1,0 +1,43 @@
+import { watchByFile, type WatchedByFile } from '../app/watchByFile.ts';
+import type { Outcome } from '../core/problem.ts';
+import { parseJsonText } from '../formats/border.ts';
+import { parseWatchFile } from '../formats/watchFile.ts';
+import { readTextFile } from '../host/files.ts';
+import { watchVerdictText as said } from '../words/en/watchVerdict.ts';
+import { printOutcome, type ExitCode } from './output.ts';
+
+/** `watch FILE`: whether a kept setting still holds by its orders and strips, and where to look if not. */
+export const runWatch = async (file: string): Promise<ExitCode> =>
+  printOutcome(await watch(file), shown);
+
+const watch = async (file: string): Promise<Outcome<WatchedByFile>> => {
+  const text = await readTextFile(file);
+  if (!text.ok) return text;
+  const json = parseJsonText(text.value);
+  if (!json.ok) return json;
+  const parsed = parseWatchFile(json.value);
+  return parsed.ok ? watchByFile(parsed.value) : parsed;
+};
+
+const shown = ({ foreseen, chart, strips, cause, looks, nextStrip }: WatchedByFile): object => ({
+  version: 1,
+  standing: chart.standing,
+  sentence: said.standing(chart),
+  alarms: said.alarms,
+  foreseen: { outOf100: foreseen.outOf100Mean, surePct: foreseen.surePct },
+  points: chart.points,
+  slipping: chart.slipping ?? null,
+  strips: strips.map(({ strip, verdict }) => ({
+    of: strip.of,
+    batch: strip.batch ?? null,
+    verdict,
+    sentences: [said.verdict(verdict), said.verdictMore(verdict)],
+  })),
+  rule: said.rule,
+  cause:
+    cause === undefined
+      ? null
+      : { ...cause, sentences: [said.cause(cause), said.causeMore(cause)] },
+  looks: looks.map(said.look),
+  nextStrip: nextStrip ?? null,
+});

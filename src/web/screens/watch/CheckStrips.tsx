@@ -1,0 +1,34 @@
+import { watchText as words } from '../../../words/en/screens/watch.ts';
+import { ActionLink } from '../../parts/action/Action.tsx';
+import { Section } from '../../parts/page/Page.tsx';
+import type { Watched } from './useWatch.ts';
+
+/** The check strips that were made for a setting, each with its verdict in words. */
+export const CheckStrips = ({ strips }: { readonly strips: Watched['strips'] }) => (
+  <Section title={words.strips}>
+    <ul className="watch-strips">
+      {strips.map((strip) => {
+        const card = `/study/${strip.studyId}/card/${strip.code}`;
+        const isUnread = strip.verdict === 'unread';
+        return (
+          <li key={strip.code} className={`watch-strip watch-${strip.verdict}`}>
+            <p className="soft">
+              {words.stripLine(strip.of, strip.batch)} · {new Date(strip.at).toLocaleDateString()} ·{' '}
+              <span className="figure-text">{strip.code}</span>
+            </p>
+            <p className="watch-verdict">{strip.message}</p>
+            <p>{strip.more}</p>
+            <div className="actions">
+              <ActionLink kind={isUnread ? 'plain' : 'quiet'} href={card}>
+                {isUnread ? words.read : words.open}
+              </ActionLink>
+              {isUnread ? (
+                <ActionLink href={`${card}/machine`}>{words.toMachine}</ActionLink>
+              ) : null}
+            </div>
+          </li>
+        );
+      })}
+    </ul>
+  </Section>
+);

@@ -1,0 +1,143 @@
+import { watchText as words } from '../../../words/en/screens/watch.ts';
+import type { Watched } from './useWatch.ts';
+
+const frame = { width: 640, height: 330, left: 18, right: 18, top: 16, bottom: 52 } as const;
+/** Scores beyond this stand at the edge. */
+const most = { up: 2.6, down: 4.2 } as const;
+/** Older ones are in the list below. */
+const mostShown = 40;
+
+type Point = Watched['points'][number];
+
+/** Counts from left to right, oldest first; up is better than foreseen, down is worse. */
+export const WatchPicture = ({ watched }: { readonly watched: Watched }) => {
+  const points = watched.points.slice(-mostShown);
+  const inner = frame.width - frame.left - frame.right;
+  const x = (i: number): number => frame.left + ((i + 0.5) / Math.max(6, points.length)) * inner;
+  const y = (score: number): number =>
+    frame.top +
+    ((most.up - Math.max(-most.down, Math.min(most.up, score))) / (most.up + most.down)) *
+      (frame.height - frame.top - frame.bottom);
+  const across = (score: number): string =>
+    `M${String(frame.left)} ${y(score).toFixed(1)}H${String(frame.width - frame.right)}`;
+  const limit = -watched.limits.average;
+  const line = points.map(({ average }, i) => `${x(i).toFixed(1)} ${y(average).toFixed(1)}`);
+  const [first, last] = [points[0], points.at(-1)];
+  const alarms = points.filter(({ alarm }) => alarm).length;
+  return (
+    <svg
+      className="watch-picture"
+      viewBox={`0 0 ${String(frame.width)} ${String(frame.height)}`}
+      role="img"
+      aria-label={words.picture(points.length, alarms)}
+    >
+      <rect
+        className="watch-bad"
+        x={frame.left}
+        y={y(limit)}
+        width={inner}
+        height={y(-most.down) - y(limit)}
+      />
+      <path className="watch-middle" d={across(0)} />
+      <path className="watch-limit" d={across(limit)} />
+      <Words x={frame.width - frame.right - 6} y={y(most.up) + 20} end text={words.better} />
+      <Words x={frame.width - frame.right - 6} y={y(0) - 8} end text={words.foreseen} />
+      <Words x={frame.width - frame.right - 6} y={y(limit) + 24} end text={words.alarmBelow} />
+      {line.length > 1 ? <path className="watch-line" d={`M${line.join('L')}`} /> : null}
+      {points.map((point, i) => (
+        <Mark key={point.id} point={point} x={x(i)} y={y(point.score)} />
+      ))}
+      {first === undefined ? null : (
+        <Words x={frame.left} y={frame.height - 14} text={day(first.at)} />
+      )}
+      {last === undefined || last === first ? null : (
+        <Words x={frame.width - frame.right} y={frame.height - 14} end text={day(last.at)} />
+      )}
+    </svg>
+  );
+};
+
+const day = (at: string): string => new Date(at).toLocaleDateString();
+
+interface WordsProps {
+  readonly x: number;
+  readonly y: number;
+  readonly text: string;
+  readonly end?: boolean;
+}
+
+const Words = ({ x, y, text, end = false }: WordsProps) => (
+  <text className="watch-words" x={x} y={y} textAnchor={end ? 'end' : 'start'}>
+    {text}
+  </text>
+);
+
+/** An order is round, the rounder the more parts; a strip is a square on its tip; an alarm is filled and crossed. */
+const Mark = ({
+  point,
+  x,
+  y,
+}: {
+  readonly point: Point;
+  readonly x: number;
+  readonly y: number;
+}) => {
+  const r = point.kind === 'strip' ? 9 : Math.min(14, 5 + 1.6 * Math.log10(point.parts) ** 1.6);
+  const name = point.alarm ? 'watch-mark watch-alarm' : 'watch-mark';
+  return (
+    <g>
+      {point.kind === 'strip' ? (
+        <path
+          className={name}
+          d={`M${String(x)} ${String(y - r)}l${String(r)} ${String(r)}l${String(-r)} ${String(r)}l${String(-r)} ${String(-r)}z`}
+        />
+      ) : (
+        <circle className={name} cx={x} cy={y} r={r} />
+      )}
+      {point.alarm ? (
+        <path className="watch-cross" d={`M${String(x - 4)} ${String(y - 4)}l8 8m0 -8l-8 8`} />
+      ) : null}
+    </g>
+  );
+};
+
+/** What the marks mean, in words, under the picture. */
+export const WatchKey = ({ watched }: { readonly watched: Watched }) => (
+  <ul className="watch-key">
+    <li>
+      <KeyMark>
+        <circle className="watch-mark" cx="12" cy="12" r="8" />
+      </KeyMark>
+      {words.key.order}
+    </li>
+    {watched.points.some(({ kind }) => kind === 'strip') ? (
+      <li>
+        <KeyMark>
+          <path className="watch-mark" d="M12 3l9 9l-9 9l-9 -9z" />
+        </KeyMark>
+        {words.key.strip}
+      </li>
+    ) : null}
+    <li>
+      <KeyMark>
+        <path className="watch-line" d="M2 15L10 9L22 13" />
+      </KeyMark>
+      {words.key.line}
+    </li>
+    {watched.points.some(({ alarm }) => alarm) ? (
+      <li>
+        <KeyMark>
+          <circle className="watch-mark watch-alarm" cx="12" cy="12" r="9" />
+          <path className="watch-cross" d="M8 8l8 8m0 -8l-8 8" />
+        </KeyMark>
+        {words.key.alarm}
+      </li>
+    ) : null}
+  </ul>
+);
+
+const KeyMark = ({ children }: { readonly children: React.ReactNode }) => (
+  <svg className="watch-key-mark" viewBox="0 0 24 24" aria-hidden="true">
+    {children}
+  </svg>
+);
