@@ -55,7 +55,7 @@ export const compareWords = {
   },
   'compare-rests-on-prior': {
     message: () =>
-      'So few cells narrow the difference little: what was believed beforehand, two conditions in three within 16 % of each other, still weighs in the figure.',
+      'So few cells narrow the difference little: what was believed beforehand, two conditions in three within 16\u202f% of each other, still weighs in the figure.',
     remedy: () =>
       'Cut both conditions on one sheet, near the speed where half the shapes come out.',
   },

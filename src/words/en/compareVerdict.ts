@@ -76,7 +76,7 @@ const alikeFrom = 0.9;
 /** Whether the figure leaves room for “no difference”. */
 const standing = ({ gainPct, chances }: Comparison): string => {
   if (gainPct.low > 0 || gainPct.high < 0)
-    return 'There is a difference: the range leaves out none.';
+    return 'There is a difference: the range does not reach “no difference”.';
   return chances.neither > alikeFrom
     ? 'There is no difference worth having.'
     : 'It is not settled: the range still holds “no difference”.';
@@ -123,7 +123,7 @@ const cellsMore = ({ settling, tellPct }: Comparison): string => {
   if (moreASide === 0)
     return `The cells that were read are enough to tell a difference of ${toldPct(tellPct)} from none, 8 times in 10.`;
   const afresh = `${counted(cellsASide, 'cell')} a side on one sheet, cut afresh, ${goal}`;
-  return moreASide === null || moreASide >= cellsASide
+  return moreASide === null || moreASide > 0.9 * cellsASide
     ? `${afresh}.`
     : `${counted(moreASide, 'more cell')} a side on one sheet ${goal}. (${afresh}.)`;
 };

@@ -48,7 +48,7 @@ export const compareText = {
     ].join(', '),
   otherSheet: 'Cards of another sheet as well',
   noOtherSheet: 'No',
-  oneSheetAsk: 'Were both cut from one sheet of wood?',
+  oneSheetAsk: 'Were both cut from one sheet?',
   oneSheet: { yes: 'Yes, one sheet', no: 'No, or not sure' },
   nameThem: 'Names and what is worth having',
   nameOne: 'Call the first',
@@ -79,7 +79,7 @@ export const compareText = {
     `The model of the answer, with one more effect on the speed at which half the shapes come out. Before anything was cut the effect was believed normal about nothing, sd 0.15 in ln speed: common practice, no source. The range is the middle 95 % of its posterior, from ${String(points)} effective points. Sheets and batches have terms of their own, so that they do not pose as the condition. In simulated workshops the range held the truth in 95 to 97 of 100.`,
   settle: 'What would settle it?',
   settleCard: (card: string) => `The same settings for both: ${card}.`,
-  settleMore: 'It is settled. What would tell more?',
+  settleMore: 'What would tell it closer?',
   settleMoreOpen: 'The card to cut for that',
   settleCells: (cells: number, perCard: number, sheets: string) =>
     `${counted(cells, 'cell')} at each setting, ${sheets}.${cells > perCard ? ` That is more than one card takes: make ${String(Math.ceil(cells / perCard))} of ${String(perCard)} at each setting for either condition.` : ''} A greater difference needs far fewer: say above what is to be told.`,
