@@ -49,6 +49,8 @@ export const watchReply = z.strictObject({
       highPct: z.number(),
     })
     .exactOptional(),
+  /** How strips are judged, and how often that is right. */
+  rule: z.string(),
   /** The last read first. */
   strips: z.array(
     z.strictObject({

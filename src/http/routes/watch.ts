@@ -42,6 +42,7 @@ const inReply = ({
     ordersPerFalseAlarm,
     limits: { average: width * Math.sqrt(lambda / (2 - lambda)), shortfall: limit },
     points: chart.points,
+    rule: said.rule,
     ...(chart.slipping === undefined ? {} : { slipping: chart.slipping }),
     strips: strips.map(({ strip, verdict }) => ({
       studyId: strip.studyId,

@@ -1,10 +1,11 @@
 import { watchText as words } from '../../../words/en/screens/watch.ts';
+import { More } from '../../parts/more/More.tsx';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import type { Watched } from './useWatch.ts';
 
 /** The check strips that were made for a setting, each with its verdict in words. */
-export const CheckStrips = ({ strips }: { readonly strips: Watched['strips'] }) => (
+export const CheckStrips = ({ strips, rule }: Pick<Watched, 'strips' | 'rule'>) => (
   <Section title={words.strips}>
     <ul className="watch-strips">
       {strips.map((strip) => {
@@ -30,5 +31,8 @@ export const CheckStrips = ({ strips }: { readonly strips: Watched['strips'] }) 
         );
       })}
     </ul>
+    <More title={words.rule}>
+      <p>{rule}</p>
+    </More>
   </Section>
 );

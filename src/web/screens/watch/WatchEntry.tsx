@@ -24,7 +24,9 @@ export const WatchEntry = ({ entry }: { readonly entry: ProvenSetting }) => {
         )}
       </Section>
       {data === undefined ? null : <CauseSays watched={data} />}
-      {data === undefined || data.strips.length === 0 ? null : <CheckStrips strips={data.strips} />}
+      {data === undefined || data.strips.length === 0 ? null : (
+        <CheckStrips strips={data.strips} rule={data.rule} />
+      )}
       <StripForm entry={entry} />
     </>
   );

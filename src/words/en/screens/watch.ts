@@ -24,7 +24,7 @@ export const watchText = {
   foreseenNotOut: 'Foreseen',
   said: 'Says',
   pointSays: (alarm: boolean, score: number) =>
-    alarm ? 'alarm' : score < -1.5 ? 'worse than most' : 'as foreseen',
+    alarm ? 'alarm' : score < -1.5 ? 'worse' : 'as foreseen',
   of: (notOut: number, parts: number) => `${String(notOut)} of ${String(parts)}`,
   how: 'How this is reckoned',
   howMore: (orders: number) => [
@@ -52,6 +52,7 @@ export const watchText = {
   thicknessHint: 'The label lies. Left empty, the thickness in the book is taken.',
   make: 'Make the strip',
   strips: 'Check strips',
+  rule: 'How a strip is judged, and how often that is right',
   stripLine: (of: 'reference' | 'new-batch', batch: string | undefined) =>
     of === 'reference' ? 'The sheet kept back' : `Batch ${batch ?? 'not named'}`,
   read: 'Read it',
