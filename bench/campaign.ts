@@ -41,6 +41,7 @@ export const play = (
       bed: shop.bed,
       typicalPowerPct: shop.typicalPowerPct,
       ...(workshop.history ? { history: workshop.history(seed) } : {}),
+      ...(method.isTold && shop.truthForTheBound ? { truth: shop.truthForTheBound } : {}),
       cutCard,
     },
     seededRandom(seed * 7919 + 13),

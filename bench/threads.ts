@@ -1,7 +1,7 @@
 import { availableParallelism } from 'node:os';
 import { Worker, isMainThread, parentPort, workerData } from 'node:worker_threads';
 import { play, type Result } from './campaign.ts';
-import { allMethods } from './methods/all.ts';
+import { methodsAndBound } from './methods/all.ts';
 import type { Limits } from './methods/method.ts';
 import type { WorkshopModule } from './workshop.ts';
 
@@ -28,7 +28,7 @@ export const runInThreads = async (
   const shares = await Promise.all(
     Array.from({ length: parts }, (_, part) => inThread({ ...job, workshop, part, parts })),
   );
-  const order = new Map(allMethods.map((method, i) => [method.name, i]));
+  const order = new Map(methodsAndBound.map((method, i) => [method.name, i]));
   const results = shares
     .flat()
     .sort((a, b) => (order.get(a.method) ?? 0) - (order.get(b.method) ?? 0) || a.seed - b.seed);
@@ -48,7 +48,7 @@ const playShare = async ({ workshop, part, parts, runs, seed, limits, methods }:
   const module = await load(workshop);
   const results: Result[] = [];
   for (let i = part; i < runs; i += parts) {
-    for (const method of allMethods) {
+    for (const method of methodsAndBound) {
       if (!methods.includes(method.name)) continue;
       results.push(play(module, method, seed + i, limits));
     }

@@ -20,6 +20,18 @@ export interface OpenedWorkshop {
   readonly typicalPowerPct: number;
   /** Only our own workshops tell it, for tables by thirds of the true scatter. */
   readonly sigmaForTheReferee?: number;
+  /** Only our own workshops tell it, for the bound that no method can pass. */
+  readonly truthForTheBound?: TruthForTheBound;
+}
+
+/** All that scatters, and not where the changeover is. */
+export interface TruthForTheBound {
+  readonly link: 'normal' | 'logistic' | 'student3';
+  readonly sigma: number;
+  readonly hangBand: number;
+  readonly sheetSd: number;
+  readonly flawShare: number;
+  readonly misreadShare: number;
 }
 
 export interface BenchSetting {
@@ -46,5 +58,7 @@ export type VisibleWorkshop = Pick<
   'machine' | 'stock' | 'bed' | 'typicalPowerPct'
 > & {
   readonly history?: unknown;
+  /** For the bound alone. */
+  readonly truth?: TruthForTheBound;
   readonly cutCard: (cells: readonly BenchCell[]) => readonly Grade[];
 };

@@ -14,6 +14,8 @@ export interface Verdict {
 /** A way of finding a setting: it may cut cards, and then says a speed. */
 export interface Method {
   readonly name: string;
+  /** Told the truth about the scatter: a bound, which no real method can be. */
+  readonly isTold?: true;
   readonly play: (shop: VisibleWorkshop, random: SeededRandom, limits: Limits) => Verdict;
 }
 

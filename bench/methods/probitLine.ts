@@ -1,4 +1,4 @@
-import { logNormalCdf, normalPdf, normalQuantile } from '../../src/num/normal.ts';
+import { inverseMills, logNormalCdf, normalPdf, normalQuantile } from '../../src/num/normal.ts';
 import type { Trial } from './cellByCell.ts';
 import { wantedShare, wantedSurePct } from './method.ts';
 
@@ -71,16 +71,47 @@ export const ends = (
   slowestNot: Math.min(...trials.filter(({ out }) => !out).map(({ lnSpeed }) => lnSpeed)),
 });
 
-/** Maximum likelihood; null without overlap. */
+/**
+ * Maximum likelihood; null without overlap. Newton's rule on η = a − b·(x − centre)/reach, in which the log likelihood is
+ * concave; a step that does not climb is halved.
+ */
 export const fitLine = (trials: readonly Trial[]): ProbitLine | null => {
   if (!overlap(trials)) return null;
   const speeds = trials.map(({ lnSpeed }) => lnSpeed);
-  const [mean] = highestBetween(
-    Math.min(...speeds) - 1,
-    Math.max(...speeds) + 1,
-    (place) => profileAt(trials, place, 0)[1],
-  );
-  return { mean, sd: Math.exp(-profileAt(trials, mean, 0)[0]) };
+  const centre = (Math.min(...speeds) + Math.max(...speeds)) / 2;
+  const reach = (Math.max(...speeds) - Math.min(...speeds)) / 2;
+  const signs = trials.map(({ out }) => (out ? 1 : -1));
+  const places = speeds.map((speed) => (speed - centre) / reach);
+  const height = (a: number, b: number): number =>
+    places.reduce((sum, x, i) => sum + logNormalCdf((signs[i] ?? 1) * (a - b * x)), 0);
+  let [a, b] = [0, 1];
+  let top = height(a, b);
+  for (let step = 0; step < 60; step += 1) {
+    let [pullA, pullB, aa, ab, bb] = [0, 0, 0, 0, 0];
+    places.forEach((x, i) => {
+      const sign = signs[i] ?? 1;
+      const eta = sign * (a - b * x);
+      const slope = inverseMills(eta);
+      const bend = slope * (slope + eta);
+      pullA += sign * slope;
+      pullB -= sign * slope * x;
+      aa += bend;
+      ab -= bend * x;
+      bb += bend * x * x;
+    });
+    const determinant = aa * bb - ab * ab;
+    const stepA = (bb * pullA - ab * pullB) / determinant;
+    const stepB = (aa * pullB - ab * pullA) / determinant;
+    if (!Number.isFinite(stepA + stepB)) break;
+    let length = 1;
+    while (length > 1e-6 && !(height(a + length * stepA, b + length * stepB) >= top)) length /= 2;
+    a += length * stepA;
+    b += length * stepB;
+    top = height(a, b);
+    if (Math.hypot(stepA, stepB) < 1e-10) break;
+  }
+  // A fit that falls the wrong way or hardly at all says nothing of where the changeover is.
+  return b > 0.02 ? { mean: centre + (a * reach) / b, sd: reach / b } : null;
 };
 
 /**

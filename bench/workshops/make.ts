@@ -30,6 +30,7 @@ export const workshopWith = (
       fastestKeeping: shop.fastestKeeping,
       typicalPowerPct: traits.typicalPowerPct,
       sigmaForTheReferee: traits.sigma,
+      truthForTheBound: traits,
     };
   },
 });
