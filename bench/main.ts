@@ -14,6 +14,7 @@ import { motionReport } from './motion/motionReport.ts';
 import { planLongLine } from './motion/planLongLine.ts';
 import { orderBench } from './order/orderBench.ts';
 import { pathsReport } from './paths/pathsReport.ts';
+import { speedReport } from './posterior/speedReport.ts';
 import { proofReport } from './proof/proofReport.ts';
 import { surenessReport } from './sureness.ts';
 import { causeBench } from './watch/causeBench.ts';
@@ -30,6 +31,7 @@ const reports: Readonly<Record<string, () => Iterable<string> | AsyncIterable<st
   sureness: () => surenessReport(400),
   focus: () => focusBench(2000),
   compare: () => compareReport(1000),
+  posterior: () => speedReport(24),
   meter: function* () {
     yield* meterBench(2000);
     yield* compareBench(2000);
@@ -114,6 +116,8 @@ for (const [what, ms, target] of rows) {
     `${what.padEnd(50)} ${ms.toFixed(1).padStart(8)} ms   (target ${String(target)} ms)\n`,
   );
 }
+
+for (const line of speedReport(6)) process.stdout.write(`${line}\n`);
 
 // Some seconds, so it is always said beside the times.
 for await (const line of pathsReport()) process.stdout.write(`${line}\n`);

@@ -1,7 +1,7 @@
 import { betaQuantile } from '../../src/num/distributions.ts';
 import { bins, levels, type Coverage } from './coverage.ts';
 
-const panel = { width: 210, height: 130, gap: 34, left: 46, top: 64 };
+const panel = { width: 220, height: 130, gap: 44, left: 46, top: 64 };
 
 /** A histogram a parameter, with the band that 99 of 100 bars should lie in. */
 export const drawRanks = (

@@ -31,6 +31,9 @@ const looks: Readonly<Record<string, { colour: string; mark: Mark; dash?: string
     entropy: { colour: '#CC79A7', mark: 'diamond' },
     'gauss-process': { colour: '#E69F00', mark: 'diamond', dash: '5 3' },
   };
+/** A point of so many campaigns is drawn full, of fewer hollow. */
+const manyRuns = 50;
+type Placed = readonly [x: number, y: number, few: boolean];
 type Mark = 'disc' | 'square' | 'triangle' | 'diamond' | 'cross' | 'none';
 
 interface Row {
@@ -76,7 +79,7 @@ export const drawCurves = (
   const width = panel.left + workshops.length * (panel.width + panel.gapX);
   const below = panel.top + rows.length * (panel.height + panel.gapY) + 12;
   const legendRows = Math.ceil(methods.length / 4);
-  const height = below + 22 * legendRows + 50;
+  const height = below + 22 * legendRows + 84;
   const parts: string[] = [];
   workshops.forEach((workshop, column) => {
     const x0 = panel.left + column * (panel.width + panel.gapX);
@@ -89,9 +92,11 @@ export const drawCurves = (
           points.filter((p) => p.workshop === workshop && p.method === method),
           over,
         );
-        const at = own.flatMap((point): [number, number][] => {
+        const at = own.flatMap((point): Placed[] => {
           const value = row.value(point);
-          return value === null ? [] : [[x0 + acrossOf(point[over]), y0 + downOf(row, value)]];
+          return value === null
+            ? []
+            : [[x0 + acrossOf(point[over]), y0 + downOf(row, value), point.runs < manyRuns]];
         });
         parts.push(drawLine(method, at));
       }
@@ -102,15 +107,21 @@ export const drawCurves = (
     const y = below + 22 * Math.floor(i / 4) + 22;
     parts.push(
       drawLine(method, [
-        [x, y],
-        [x + 34, y],
+        [x, y, false],
+        [x + 34, y, false],
       ]),
     );
     parts.push(text(x + 42, y + 4, method, 'font-size="13"'));
   });
   const runs = points.map((point) => point.runs);
-  const note = `${String(Math.min(...runs))} to ${String(Math.max(...runs))} campaigns a point, the same seeds for every method. One-by-one methods cut each cell on a sheet of its own. oracle: told all scatter, learns v50 alone.`;
-  parts.push(text(panel.left, height - 12, note, 'font-size="12"'));
+  const notes = [
+    `${String(Math.min(...runs))} to ${String(Math.max(...runs))} campaigns a point (hollow: fewer than ${String(manyRuns)}),`,
+    'the same seeds for every method. One-by-one methods cut each cell on a sheet of its own.',
+    'oracle: told all that scatters, learns v50 alone, places each cell where its grade tells most.',
+  ];
+  notes.forEach((note, i) => {
+    parts.push(text(panel.left, height - 44 + 16 * i, note, 'font-size="12"'));
+  });
   return `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${String(width)} ${String(height)}" width="${String(width)}" height="${String(height)}" font-family="sans-serif" fill="#222">
 <rect width="100%" height="100%" fill="#fff"/>
 ${parts.join('\n')}
@@ -118,14 +129,16 @@ ${parts.join('\n')}
 `;
 };
 
-/** Of points that lie at one place (a grid has only so many sizes) the first. */
+/** Of points that lie at one place (a grid has only so many sizes) the one with most campaigns. */
 const distinct = (
   points: readonly CurvePoint[],
   over: 'cells' | 'settingsTyped',
-): readonly CurvePoint[] =>
-  points
-    .filter((point, i) => points.findIndex((other) => other.cells === point.cells) === i)
+): readonly CurvePoint[] => {
+  const byRuns = points.toSorted((a, b) => b.runs - a.runs);
+  return byRuns
+    .filter((point, i) => byRuns.findIndex((other) => other.cells === point.cells) === i)
     .toSorted((a, b) => a[over] - b[over]);
+};
 
 const acrossOf = (x: number): number =>
   (panel.width * Math.log(Math.max(xRange[0], x) / xRange[0])) / Math.log(xRange[1] / xRange[0]);
@@ -176,15 +189,15 @@ const drawFrame = (
   ].join('');
 };
 
-const drawLine = (method: string, at: readonly (readonly [number, number])[]): string => {
+const drawLine = (method: string, at: readonly Placed[]): string => {
   const look = looks[method];
   if (look === undefined || at.length === 0) return '';
   const { colour, mark, dash, wide } = look;
   const path = `<path d="M${at.map(([x, y]) => `${fixed(x)} ${fixed(y)}`).join('L')}" fill="none" stroke="${colour}" stroke-width="${wide ? '2.6' : '1.4'}"${dash ? ` stroke-dasharray="${dash}"` : ''}/>`;
-  return path + at.map(([x, y]) => drawMark(mark, x, y, colour)).join('');
+  return path + at.map(([x, y, few]) => drawMark(mark, x, y, colour, few)).join('');
 };
 
-const drawMark = (mark: Mark, x: number, y: number, colour: string): string => {
+const drawMark = (mark: Mark, x: number, y: number, colour: string, few: boolean): string => {
   const shapes: Readonly<Record<Mark, string>> = {
     disc: 'm-4 0a4 4 0 1 0 8 0a4 4 0 1 0 -8 0z',
     square: 'm-3 -3h6v6h-6z',
@@ -194,7 +207,7 @@ const drawMark = (mark: Mark, x: number, y: number, colour: string): string => {
     none: '',
   };
   if (mark === 'none') return '';
-  return `<path d="M${fixed(x)} ${fixed(y)}${shapes[mark]}" fill="${mark === 'cross' ? 'none' : colour}" stroke="${colour}"/>`;
+  return `<path d="M${fixed(x)} ${fixed(y)}${shapes[mark]}" fill="${mark === 'cross' ? 'none' : few ? '#fff' : colour}" stroke="${colour}"/>`;
 };
 
 const fixed = (value: number): string => value.toFixed(1);

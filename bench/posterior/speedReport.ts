@@ -1,0 +1,140 @@
+import { compileStudy } from '../../src/core/cutmodel/compileStudy.ts';
+import { decisionOn } from '../../src/core/cutmodel/decision.ts';
+import { fit } from '../../src/core/cutmodel/fit.ts';
+import { target } from '../../src/core/cutmodel/likelihood.ts';
+import { links } from '../../src/core/cutmodel/links.ts';
+import { layOut } from '../../src/core/cutmodel/model.ts';
+import { blankParameters, readParameters } from '../../src/core/cutmodel/parameters.ts';
+import { posteriorOf, type Posterior } from '../../src/core/cutmodel/posterior.ts';
+import { priors } from '../../src/core/cutmodel/priors.ts';
+import { marginKeeping } from '../../src/core/cutmodel/share.ts';
+import { seededRandom } from '../../src/num/seededRandom.ts';
+import { weightedQuantile } from '../../src/num/weightedQuantile.ts';
+import { drawStudy } from '../calibration/drawStudy.ts';
+import { effectiveDraws, randomWalk } from './randomWalk.ts';
+
+const referencePoints = 20_000;
+const warmUp = 5000;
+const keep = 30_000;
+
+/** What both are held to: the mean of ln v50, and the 5 % quantile of ln of the fastest speed that keeps the share. */
+interface Measures {
+  readonly mean: number;
+  readonly quantile: number;
+}
+
+const measuresOf = (
+  posterior: Pick<Posterior, 'lnV50' | 'weight'>,
+  fastest: Float64Array,
+): Measures => ({
+  mean: posterior.lnV50.reduce((sum, value, i) => sum + value * (posterior.weight[i] ?? 0), 0),
+  quantile: weightedQuantile(fastest, posterior.weight, 0.05),
+});
+
+const timed = <T>(act: () => T): readonly [T, number] => {
+  const start = process.cpuUsage();
+  const value = act();
+  return [value, process.cpuUsage(start).user / 1000];
+};
+
+/** One study: how wrong ours is, and what the walk takes to be as right. */
+const compareOn = (seed: number) => {
+  const { study } = drawStudy(seededRandom(seed), false);
+  const compiled = compileStudy(study);
+  const { model } = compiled;
+  const summarised = (
+    posterior: Posterior,
+  ): Measures & { readonly sd: number; readonly slope: number } => {
+    const fastest = decisionOn(compiled, posterior, study.promise).lnFastestAtP0;
+    const found = measuresOf(posterior, fastest);
+    const sd = Math.sqrt(
+      posterior.lnV50.reduce(
+        (sum, value, i) => sum + (posterior.weight[i] ?? 0) * (value - found.mean) ** 2,
+        0,
+      ),
+    );
+    // Density at the 5 % quantile by the difference of quantiles, for the error of one draw's quantile.
+    const slope =
+      (weightedQuantile(fastest, posterior.weight, 0.07) -
+        weightedQuantile(fastest, posterior.weight, 0.03)) /
+      0.04;
+    return { ...found, sd, slope };
+  };
+  fit(study);
+  const [quick, ourMs] = timed(() => summarised(fit(study).posterior));
+  const exact = summarised(posteriorOf(model, priors.links, referencePoints));
+
+  const layout = layOut(model);
+  const targets = links.map((link) => target(model, layout, link));
+  const lnWeights = links.map((link) => Math.log(priors.links[link.name]));
+  const [walk, walkMs] = timed(() =>
+    randomWalk(
+      (z, side) => (targets[side]?.value(z) ?? -Infinity) + (lnWeights[side] ?? 0),
+      layout.size,
+      seededRandom(seed + 1),
+      { warmUp, keep, sides: links.length },
+    ),
+  );
+  const margins = links.map((link) => marginKeeping(link, 0.97, 1));
+  const p = blankParameters();
+  const lnV50 = new Float64Array(keep);
+  const below = new Float64Array(keep);
+  walk.steps.forEach((z, i) => {
+    readParameters(z, layout, model.priors, p);
+    lnV50[i] = p.lnV50;
+    const margin = margins[walk.sides[i] ?? 0]?.(p.sheetSd / p.sigma) ?? 0;
+    below[i] = p.lnV50 - p.sigma * margin < exact.quantile ? 1 : 0;
+  });
+  const walkMean = lnV50.reduce((a, b) => a + b, 0) / keep;
+  const walkEffective = effectiveDraws(lnV50);
+  console.log(
+    seed,
+    ourMs,
+    fit(study).posterior.effectivePoints,
+    quick,
+    exact,
+    walkMean,
+    walkEffective,
+    walk.acceptedShare,
+  );
+  return {
+    ourMs,
+    // Squared errors in units of one independent draw's variance: their means are 1/(equivalent draws).
+    meanError: ((quick.mean - exact.mean) / exact.sd) ** 2,
+    quantileError: ((quick.quantile - exact.quantile) / exact.slope) ** 2 / (0.05 * 0.95),
+    msPerStep: walkMs / (warmUp + keep),
+    drawsPerStepMean: walkEffective / keep,
+    drawsPerStepQuantile: effectiveDraws(below) / keep,
+    // How far the two stand apart, in the walk's own standard errors.
+    apart: (walkMean - exact.mean) / (exact.sd / Math.sqrt(walkEffective)),
+  };
+};
+
+const average = (values: readonly number[]): number =>
+  values.reduce((a, b) => a + b, 0) / values.length;
+
+/**
+ * How much longer a random walk takes to be as right as the posterior of an answer, in the same run: processor time of both,
+ * the walk's warm-up left out in its favour.
+ */
+export const speedReport = function* (studies: number): Iterable<string> {
+  const found = Array.from({ length: studies }, (_, i) => compareOn(2 * i + 101));
+  const ourMs = average(found.map((one) => one.ourMs));
+  const line = (what: string, error: number, drawsPerStep: number): string => {
+    const draws = 1 / error;
+    const walkMs = (draws / drawsPerStep) * average(found.map((one) => one.msPerStep));
+    return `posterior against a random walk, ${what}: ours ${ourMs.toFixed(0)} ms, worth ${draws.toFixed(0)} independent draws; the walk ${walkMs.toFixed(0)} ms for as many: ${(walkMs / ourMs).toFixed(0)} times   (target 50)`;
+  };
+  yield line(
+    'mean of ln v50',
+    average(found.map((one) => one.meanError)),
+    average(found.map((one) => one.drawsPerStepMean)),
+  );
+  yield line(
+    '5 % quantile of the answer',
+    average(found.map((one) => one.quantileError)),
+    average(found.map((one) => one.drawsPerStepQuantile)),
+  );
+  const apart = found.map((one) => Math.abs(one.apart));
+  yield `the two means of ln v50 stand at most ${Math.max(...apart).toFixed(1)} of the walk's standard errors apart, over ${String(studies)} studies`;
+};
