@@ -1,16 +1,19 @@
 import { answerCutStudy } from '../app/answerCutStudy.ts';
 import { nextCardFor } from '../app/proposeNextCard.ts';
 import { compareConditions } from '../core/compare/compareConditions.ts';
+import { fit } from '../core/cutmodel/fit.ts';
+import { orderAnswer } from '../core/order/orderAnswer.ts';
 import type { Outcome } from '../core/problem.ts';
 import { fitAnswerFile, nextCardFile } from '../formats/answerFile.ts';
 import { parseJsonText } from '../formats/border.ts';
 import { parseCompareFile } from '../formats/compareFile.ts';
 import { comparisonFile } from '../formats/comparisonFile.ts';
+import { orderFile } from '../formats/orderFile.ts';
 import { parseCutStudy, type StudyFile } from '../formats/studyFile.ts';
 import { readStdin } from '../host/files.ts';
 import { comparisonSaid } from '../words/en/compareVerdict.ts';
 import { problemInWords } from '../words/words.ts';
-import { printOutcome, printRefusal, type ExitCode } from './output.ts';
+import { printJson, printOutcome, printRefusal, type ExitCode } from './output.ts';
 
 /** `calc fit`: a study file on standard input, its answer on standard output. */
 export const runFit = async (): Promise<ExitCode> =>
@@ -23,6 +26,16 @@ export const runNextCard = async (): Promise<ExitCode> =>
   printOutcome(await studyPipedIn(), (study) =>
     nextCardFile(nextCardFor(study, study), problemInWords),
   );
+
+/** `calc order`: the same study with `order`; how many hang, how many to plan, what costs least. */
+export const runOrder = async (): Promise<ExitCode> => {
+  const study = await studyPipedIn();
+  if (!study.ok) return printRefusal(study.problem);
+  const { order } = study.value;
+  if (order === undefined) return printRefusal({ code: 'order-not-said', params: {} });
+  printJson(orderFile(orderAnswer(fit(study.value), order), problemInWords));
+  return 0;
+};
 
 /** `calc compare`: a file of two conditions on standard input; how much faster the other cuts, and how surely. */
 export const runCompare = async (): Promise<ExitCode> => {

@@ -33,6 +33,10 @@ calc
   .description('The card that would teach most.')
   .action(async () => ends((await import('./calc.ts')).runNextCard()));
 calc
+  .command('order')
+  .description('An order of so many parts: how many hang, how many to plan, what costs least.')
+  .action(async () => ends((await import('./calc.ts')).runOrder()));
+calc
   .command('compare')
   .description(
     'Two conditions beside each other: how much faster, how surely, what would settle it.',

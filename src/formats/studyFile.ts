@@ -2,6 +2,8 @@ import { z } from 'zod';
 import type { CutStudy, StudyCell } from '../core/cutmodel/cutStudy.ts';
 import { plainDialect } from '../core/machine/gcodeDialect.ts';
 import { undescribedMachine } from '../core/machine/machine.ts';
+import { mostOrderParts } from '../core/order/order.ts';
+import type { OrderWish } from '../core/order/orderAnswer.ts';
 import type { Outcome } from '../core/problem.ts';
 import { defaultPromise, referenceLengthMm } from '../core/reading/promise.ts';
 import { parseWith } from './border.ts';
@@ -24,6 +26,8 @@ export interface StudyFile extends CutStudy {
   readonly version: 1;
   readonly cellsWanted?: number;
   readonly settingsAtMost?: number;
+  /** What is asked of an order of so many parts. */
+  readonly order?: OrderWish;
 }
 
 const cornerRule = { path: ['minPowerPct'], message: 'power in corners may not exceed powerPct' };
@@ -102,6 +106,33 @@ const machineInFile = machineShape.extend({
   gcode: dialectInFile.exactOptional(),
 });
 
+const figure = z.number().nonnegative().max(1e9);
+
+const orderInFile = z.strictObject({
+  parts: z.int().min(1).max(mostOrderParts),
+  partsPerSheet: z.int().min(1).max(mostOrderParts).exactOptional(),
+  partLengthMm: lengthMm.exactOptional(),
+  setting: z
+    .strictObject({
+      powerPct: cutPct,
+      speedMmPerS,
+      passes: settingShape.shape.passes.default(1),
+      minPowerPct: pct.exactOptional(),
+    })
+    .refine(cornersWithin, cornerRule)
+    .exactOptional(),
+  cost: z
+    .strictObject({
+      perHour: figure.exactOptional(),
+      tubePrice: figure.exactOptional(),
+      tubeHoursAtRated: figure.positive().exactOptional(),
+      lifeExponent: z.number().nonnegative().max(10).exactOptional(),
+      sheetPerPart: figure.exactOptional(),
+      knifeSeconds: figure.exactOptional(),
+    })
+    .exactOptional(),
+});
+
 /** The schema of a study file, for files that hold one. */
 export const studyFileShape = z.strictObject({
   version: z.literal(1),
@@ -129,6 +160,7 @@ export const studyFileShape = z.strictObject({
     .default({}),
   cellsWanted: z.int().min(1).max(500).exactOptional(),
   settingsAtMost: z.int().min(1).max(100).exactOptional(),
+  order: orderInFile.exactOptional(),
 });
 
 /**

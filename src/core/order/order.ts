@@ -21,3 +21,6 @@ export interface CountBand {
 
 /** How sure a plan is to be enough, 0–1. */
 export const planSure = 0.9;
+
+/** An order of more parts is asked about in pieces. */
+export const mostOrderParts = 5000;

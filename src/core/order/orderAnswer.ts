@@ -18,6 +18,7 @@ import { promiseOfNone } from './promiseOfNone.ts';
 
 /** What is asked of an order; what is left open follows the study. */
 export interface OrderWish {
+  /** 1 to {@link mostOrderParts}. */
   readonly parts: number;
   /** Absent: all from one sheet, which is the widest count. */
   readonly partsPerSheet?: number;

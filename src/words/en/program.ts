@@ -18,6 +18,11 @@ export const programWords = {
     message: (p) => `The command cannot be understood: ${p('detail')}.`,
     remedy: () => 'See what there is with throughcut --help.',
   },
+  'order-not-said': {
+    message: () => 'The study says nothing of an order.',
+    remedy: () =>
+      'Add "order": { "parts": 60 } to it; docs/formats/study.md says what else it may hold.',
+  },
   'port-not-a-port': {
     message: (p) => `THROUGHCUT_PORT is “${p('port')}”, which is no port.`,
     remedy: () => 'Set it to a whole number from 1 to 65535, or leave it out for 4870.',
