@@ -10,6 +10,7 @@ import { compareReport } from './compare/compareReport.ts';
 import { compareBench } from './meter/compareBench.ts';
 import { focusBench } from './focus/focusBench.ts';
 import { meterBench } from './meter/meterBench.ts';
+import { mistakesBench } from './mistakes/mistakesBench.ts';
 import { motionReport } from './motion/motionReport.ts';
 import { planLongLine } from './motion/planLongLine.ts';
 import { orderBench } from './order/orderBench.ts';
@@ -28,6 +29,7 @@ const reports: Readonly<Record<string, () => Iterable<string> | AsyncIterable<st
   proof: proofReport,
   paths: pathsReport,
   order: () => orderBench(100),
+  mistakes: () => mistakesBench(100),
   sureness: () => surenessReport(400),
   focus: () => focusBench(2000),
   compare: () => compareReport(1000),

@@ -69,7 +69,7 @@ describe('cardsDisagree', () => {
           mostApart(fit(studyOf(card('a'), card('b', Math.exp(slower ? -ln : ln)))))?.odds ?? 0;
         expect(oddsAt(gap + 0.12)).toBeGreaterThan(oddsAt(gap));
       }),
-      { numRuns: 4 },
+      { numRuns: 2 },
     );
   });
 });

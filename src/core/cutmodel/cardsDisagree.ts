@@ -11,18 +11,24 @@ export interface CardsDisagreement {
   readonly others: readonly string[];
   /** By how much it cuts faster than they do, in ln speed; below 0: slower. */
   readonly fasterBy: number;
-  /** How many times likelier all grades are if it stands apart than if it is one sheet of the batch among others. */
+  /**
+   * How many times likelier all grades are if one of the cards stands apart than if all are sheets of one batch; shared
+   * out over the cards that might have been the one, so that many cards do not find an odd one by their number.
+   */
   readonly odds: number;
 }
 
 /** A card of fewer graded cells says too little by itself. */
 const leastCells = 6;
 
-/** From these odds on people are asked. How often that is without cause is measured in `bench/mistakes`. */
-const leastOdds = 3;
+/**
+ * From these odds on people are asked. Low, since two cards of twelve cells never say it strongly; chosen by the rate of
+ * false alarms, which `bench/mistakes` measures: below 2 in 100 studies without a slip.
+ */
+const leastOdds = 2;
 
 /** A sheet whose effect lies less than this beside the others' is not looked into: it does not reach {@link leastOdds}. */
-const looksBeyond = 0.01;
+const looksBeyond = 0.02;
 
 /**
  * "These two cards disagree more than sheets do." Sheets of one batch have each an effect of their own, of a scatter that
@@ -47,12 +53,14 @@ export const mostApart = (found: Fit): CardsDisagreement | null => {
   if (!suspect) return null;
   const apart = posteriorOf(withLevelOfItsOwn(compiled.model, suspect.sheet), priors.links);
   if (!apart.converged) return null;
+  // Of two either may be called the odd one: that is one question, not two.
+  const mayBeOdd = suspect.others.length > 1 ? suspect.others.length + 1 : 1;
   const level = apart.batch.at(-1);
   return {
     odd: suspect.name,
     others: suspect.others.map(({ name }) => name),
     fasterBy: distanceOf(suspect, apart) + meanSdOf(apart, (i) => level?.[i] ?? 0).mean,
-    odds: Math.exp(apart.logEvidence - posterior.logEvidence),
+    odds: Math.exp(apart.logEvidence - posterior.logEvidence) / mayBeOdd,
   };
 };
 

@@ -13,8 +13,11 @@ export interface MistypedSuspicion {
   readonly odds: number;
 }
 
-/** Slips are rare, so the evidence must be strong before anyone is sent back to the keyboard. */
-const leastOdds = 30;
+/**
+ * Slips are rare, so the evidence must be clear before anyone is sent back to the keyboard: by `bench/mistakes` fewer than 2 in
+ * 100 studies without a slip reach it.
+ */
+const leastOdds = 20;
 const leastCells = 2;
 
 /**
