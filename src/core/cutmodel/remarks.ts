@@ -7,7 +7,7 @@ import { thinned } from './posterior.ts';
 
 /**
  * A grade less probable than this asks for a second look. Flaws and misreadings, for which the model allows, keep hardly any
- * grade below it: `bench/mistakes` has it in fewer than 1 in 100 studies without a slip, and seldom finds a wrong tap by it.
+ * grade below it: `bench/mistakes` has one in about 1 in 100 studies without a slip, and seldom finds a wrong tap by it.
  */
 const lookAgainBelow = 0.02;
 /** A cell whose coming out, or not, was this probable told nothing. */
