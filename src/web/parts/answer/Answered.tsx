@@ -17,6 +17,7 @@ import { PromiseQuestion } from './PromiseQuestion.tsx';
 import { SpeedSteps, type Step } from './SpeedSteps.tsx';
 import { TubeLine } from './TubeLine.tsx';
 import { Untold } from './Untold.tsx';
+import { WhyPart } from './WhyPart.tsx';
 
 const CutPicture = lazy(() => patiently(() => import('./CutPicture.tsx')));
 
@@ -47,6 +48,7 @@ const Answered = ({ study, answer, behind, earlier }: AnsweredProps) => {
       <KeepInBook study={study} answer={answer} behind={behind} step={step} />
       <Untold study={study} answer={answer} />
       <div className="answer-below">
+        {answer.recommended === null ? null : <WhyPart study={study} earlier={earlier.sheets} />}
         <More title={words.picture} startsOpen={roomy}>
           <Suspense fallback={<p>{words.reckoning}</p>}>
             <CutPicture study={study} answer={answer} />

@@ -28,6 +28,8 @@ export const modelText = {
       ...(parts > 0 ? [counted(parts, 'tallied part')] : []),
       ...(habit ? ['what you run now'] : []),
     ].join(', ')}.`,
+  why: 'Why this speed?',
+  weighing: 'Weighing every cell…',
   earlier: 'What earlier sheets taught',
   earlierOptions: { with: 'lean on it', without: 'do without' },
   earlierUsed: (count: EarlierWords) =>

@@ -231,13 +231,9 @@ export const whySentences = (
 
 /** Words of the screen and the page that say why. */
 export const whyText = {
-  link: 'Why this speed?',
-  title: 'Why this speed?',
-  lead: (stock: string) => `What carries the answer for ${stock}, and what would change it.`,
   reckoning: 'Weighing every cell…',
   broke: (what: string) => `The reckoning broke off (${what}). Please report this.`,
   noAnswer: 'There is no answer to explain yet.',
-  picture: 'The cells that carry it',
   pictureLabel: (speedMmPerS: number) =>
     `The cells by speed; the larger the ring, the more the answer of ${speedWords(speedMmPerS)} rests on it.`,
   key: 'The larger the ring, the more the answer rests on that cell.',
@@ -276,7 +272,6 @@ export const whyText = {
   before: 'expected',
   after: 'now',
   learnt: 'learnt',
-  learntByOwn: 'by this sheet',
   quantities,
   learntShare: (learntPct: number) => percent(learntPct),
   figure: (mean: number, sd: number) => `${mean.toFixed(2)} ± ${sd.toFixed(2)}`,
@@ -297,8 +292,6 @@ export const whyText = {
   } satisfies Record<WhatIfName, string>,
   reckoned: ({ points, effectivePoints, paretoShape, fits }: Explanation['reckoning']) =>
     `${String(points)} points of the posterior, worth ${String(effectivePoints)} equal ones; shape of the weights’ tail ${paretoShape.toFixed(2)} (below 0.7 is sound). Left-out parts are reckoned by weighing these points anew, with the tail smoothed; where that tail is heavier than 0.5 a new fit was made (${String(fits)} of them).`,
-  back: 'Back to the answer',
-  print: 'Print this page',
   pdf: 'The whole reasoning as a PDF',
   orNone,
   shift: shiftWords,

@@ -1,0 +1,84 @@
+import type { StudyExplained } from '../../../core/explain/explainWithEarlier.ts';
+import { whyPicture } from '../../../core/explain/whyPicture.ts';
+import type { EarlierSheet } from '../../../core/study/earlierSheet.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { whySentences, whyText as words } from '../../../words/en/screens/why.ts';
+import { earlierSheetsFor } from '../../state/useEarlier.ts';
+import { useWhy } from '../../state/useWhy.ts';
+import { More } from '../more/More.tsx';
+import { Notice } from '../notice/Notice.tsx';
+import { WhyFigures } from './WhyFigures.tsx';
+import { WhyPictureView } from './WhyPictureView.tsx';
+import './why.css';
+
+export interface WhyViewProps {
+  readonly study: Study;
+  readonly earlier: readonly EarlierSheet[];
+}
+
+/** What carries an answer and what would change it: a picture, sentences, and the figures one click below. */
+const WhyView = ({ study, earlier }: WhyViewProps) => {
+  const { explained, isBehind, broke } = useWhy(study, earlier);
+  if (broke !== undefined)
+    return (
+      <Notice tone="stop">
+        <p>{words.broke(broke)}</p>
+      </Notice>
+    );
+  if (explained === undefined) return <p aria-live="polite">{words.reckoning}</p>;
+  return (
+    <div className={isBehind ? 'why why-behind' : 'why'} aria-busy={isBehind}>
+      <Explained {...explained} />
+      <p className="small">
+        <a
+          href={`/api/studies/${encodeURIComponent(study.id)}/reasoning.pdf?earlierSheets=${earlierSheetsFor(study.id)}`}
+          target="_blank"
+          rel="noreferrer"
+        >
+          {words.pdf}
+        </a>
+      </p>
+    </div>
+  );
+};
+
+export default WhyView;
+
+const Explained = ({ cut, explanation }: StudyExplained) => {
+  const said = whySentences(explanation, cut.cells);
+  const { speed } = explanation;
+  if (said === null || speed === undefined) return <p>{words.noAnswer}</p>;
+  return (
+    <>
+      <p className="why-held">{said.held}</p>
+      <WhyPictureView picture={whyPicture(cut, speed)} speedMmPerS={speed.speedMmPerS} />
+      <div className="why-said">
+        <Sentences title={words.carries} lines={said.carries} />
+        <Sentences title={words.changes} lines={said.changes} />
+        <Sentences title={words.expectation} lines={said.expectation} />
+        <Sentences title={words.earlier} lines={said.earlier} />
+      </div>
+      <More title={words.figures}>
+        <WhyFigures cut={cut} explanation={explanation} speed={speed} />
+      </More>
+    </>
+  );
+};
+
+const Sentences = ({
+  title,
+  lines,
+}: {
+  readonly title: string;
+  readonly lines: readonly string[];
+}) =>
+  lines.length === 0 ? null : (
+    <section>
+      <h4>{title}</h4>
+      <ul className="why-lines">
+        {lines.map((line) => (
+          <li key={line}>{line}</li>
+        ))}
+      </ul>
+    </section>
+  );
