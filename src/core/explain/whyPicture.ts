@@ -49,9 +49,10 @@ export const whyPicture = (study: CutStudy, speed: SpeedExplained): WhyPicture =
   });
   const speeds = [...graded.map(({ cell }) => cell.speedMmPerS), speed.speedMmPerS];
   const [least, most] = [Math.min(...speeds), Math.max(...speeds)];
-  const span = Math.max(most - least, 0.1 * most);
+  // By the logarithm, as the model has it: cells about the changeover get room.
+  const span = Math.max(Math.log(most / least), 0.1);
   const across = (speedMmPerS: number): number =>
-    (speedMmPerS - least + edge * span) / (span * (1 + 2 * edge));
+    (Math.log(speedMmPerS / least) + edge * span) / (span * (1 + 2 * edge));
   const powers = [...new Set(graded.map(({ cell }) => cell.powerPct))].sort((a, b) => b - a);
   let top = 0;
   const bands = powers.map((powerPct) => {

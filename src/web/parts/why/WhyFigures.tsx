@@ -1,5 +1,10 @@
 import type { ReactNode } from 'react';
-import type { Explanation, LeftOut, SpeedExplained } from '../../../core/explain/explanation.ts';
+import type {
+  Explanation,
+  LeftOut,
+  PartLeftOut,
+  SpeedExplained,
+} from '../../../core/explain/explanation.ts';
 import type { CutStudy } from '../../../core/cutmodel/cutStudy.ts';
 import { speedWords } from '../../../words/en/figures.ts';
 import { whyText as words } from '../../../words/en/screens/why.ts';
@@ -70,10 +75,12 @@ export const WhyFigures = ({ cut, explanation, speed }: WhyFiguresProps) => (
 );
 
 const partsOf = (cut: CutStudy, speed: SpeedExplained): readonly (readonly [string, LeftOut])[] => [
-  ...speed.rungs.map((rung): readonly [string, LeftOut] => {
-    const cell = cut.cells[rung.cells[0] ?? -1];
-    return [words.rung(cell?.speedMmPerS ?? 0, cell?.powerPct ?? 0, rung.cells.length), rung];
-  }),
+  ...[...speed.rungs]
+    .sort((a, b) => speedAt(cut, a) - speedAt(cut, b))
+    .map((rung): readonly [string, LeftOut] => {
+      const cell = cut.cells[rung.cells[0] ?? -1];
+      return [words.rung(cell?.speedMmPerS ?? 0, cell?.powerPct ?? 0, rung.cells.length), rung];
+    }),
   ...speed.cards.map((card): readonly [string, LeftOut] => [
     words.card(card.name, card.cells.length),
     card,
@@ -88,6 +95,9 @@ const partsOf = (cut: CutStudy, speed: SpeedExplained): readonly (readonly [stri
     batch,
   ]),
 ];
+
+const speedAt = (cut: CutStudy, { cells }: PartLeftOut): number =>
+  cut.cells[cells[0] ?? -1]?.speedMmPerS ?? 0;
 
 const Figures = ({
   title,
