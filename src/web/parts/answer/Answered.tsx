@@ -7,6 +7,7 @@ import { patiently } from '../../state/patiently.ts';
 import type { Earlier } from '../../state/useEarlier.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
 import { More } from '../more/More.tsx';
+import { OpenedOnce } from '../more/OpenedOnce.tsx';
 import { AimChoice } from './AimChoice.tsx';
 import { costText } from '../../../words/en/screens/cost.ts';
 import { CornersLine } from './CornersLine.tsx';
@@ -20,6 +21,7 @@ import { Untold } from './Untold.tsx';
 import { WhyPart } from './WhyPart.tsx';
 
 const CutPicture = lazy(() => patiently(() => import('./CutPicture.tsx')));
+const OrderPart = lazy(() => patiently(() => import('./OrderPart.tsx')));
 
 interface AnsweredProps {
   readonly study: Study;
@@ -65,6 +67,22 @@ const Answered = ({ study, answer, behind, earlier }: AnsweredProps) => {
           <More title={costText.title}>
             <CostTable study={study} answer={answer} />
           </More>
+        )}
+        {answer.recommended === null ? null : (
+          <OpenedOnce title={costText.order}>
+            <Suspense fallback={<p>{words.reckoning}</p>}>
+              <OrderPart
+                study={study}
+                recommended={answer.recommended}
+                speedMmPerS={
+                  step === 'surer' && answer.oneStepSurer !== undefined
+                    ? answer.oneStepSurer.speedMmPerS
+                    : answer.recommended.speedMmPerS
+                }
+                earlier={earlier}
+              />
+            </Suspense>
+          </OpenedOnce>
         )}
         <More title={words.model}>
           <ModelDetails study={study} answer={answer} earlier={earlier} />

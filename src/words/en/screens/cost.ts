@@ -9,6 +9,7 @@ const money = (value: number): string => {
 /** What a part costs. */
 export const costText = {
   title: 'What a part costs',
+  order: 'An order of so many parts',
   ways: {
     gentle: 'Gentle and slow',
     chosen: 'As recommended',

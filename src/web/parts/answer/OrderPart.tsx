@@ -1,0 +1,145 @@
+import { useMemo, useState } from 'react';
+import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
+import { mostOrderParts } from '../../../core/order/order.ts';
+import type { OrderAnswer, PricedOrder } from '../../../core/order/orderAnswer.ts';
+import { done, refused, type Outcome } from '../../../core/problem.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { toCutStudy } from '../../../core/study/toCutStudy.ts';
+import { parseNumber } from '../../../core/units/parseNumber.ts';
+import { lengthWords } from '../../../words/en/figures.ts';
+import { orderText as words } from '../../../words/en/screens/order.ts';
+import { keptAssumptions } from '../../state/costAssumptions.ts';
+import { problemInWords } from '../../state/inWords.ts';
+import type { Earlier } from '../../state/useEarlier.ts';
+import { useOrder } from '../../state/useOrder.ts';
+import { QuantityField } from '../quantity/QuantityField.tsx';
+import './cost.css';
+
+interface OrderPartProps {
+  readonly study: Study;
+  readonly recommended: NonNullable<FitAnswer['recommended']>;
+  /** The speed chosen above. */
+  readonly speedMmPerS: number;
+  readonly earlier: Earlier;
+}
+
+/** What is asked about first: the order that most shops know. */
+const usualParts = 60;
+const usualPerSheet = 20;
+
+const readCount = (text: string): Outcome<number> => {
+  const read = parseNumber(text);
+  if (!read.ok) return read;
+  const { value, rest } = read.value;
+  return rest.trim() === '' && Number.isInteger(value) && value >= 1 && value <= mostOrderParts
+    ? done(value)
+    : refused('quantity-not-a-number', { text });
+};
+
+/** An order of so many parts: how many hang, how many to plan, what costs least. Fetched when it is opened. */
+const OrderPart = ({ study, recommended, speedMmPerS, earlier }: OrderPartProps) => {
+  const [parts, setParts] = useState(usualParts);
+  const [partsPerSheet, setPartsPerSheet] = useState(usualPerSheet);
+  const { powerPct, passes } = recommended;
+  const { sheets } = earlier;
+  const question = useMemo(
+    () => ({
+      study: toCutStudy(study),
+      earlier: sheets,
+      wish: {
+        parts,
+        partsPerSheet,
+        setting: { powerPct, speedMmPerS, passes },
+        cost: keptAssumptions(),
+      },
+    }),
+    [study, sheets, parts, partsPerSheet, powerPct, speedMmPerS, passes],
+  );
+  const { reply, isBusy } = useOrder(question);
+  const count = (value: number, label: string, set: (value: number) => void) => (
+    <QuantityField
+      label={label}
+      value={value}
+      show={String}
+      parse={readCount}
+      onChange={(read) => {
+        if (read !== undefined) set(read);
+      }}
+    />
+  );
+  return (
+    <div className="stack" aria-busy={isBusy}>
+      <div className="field-row">
+        {count(parts, words.parts, setParts)}
+        {count(partsPerSheet, words.perSheet, setPartsPerSheet)}
+      </div>
+      {reply === undefined ? (
+        <p>{words.reckoning}</p>
+      ) : reply.kind === 'broke' ? (
+        <p>{words.broke(reply.message)}</p>
+      ) : reply.answer.ok ? (
+        <OrderSays answer={reply.answer.value} />
+      ) : (
+        <p>{problemInWords(reply.answer.problem).message}</p>
+      )}
+    </div>
+  );
+};
+
+const OrderSays = ({ answer }: { readonly answer: OrderAnswer }) => {
+  const { chosen, cheapest, none, order, whyNotNone } = answer;
+  const { forecast } = chosen;
+  const { plan, planWithKnife, meetFlaw } = forecast;
+  return (
+    <>
+      <p>
+        {words.expect(order.parts, forecast.hang, forecast.stay)}{' '}
+        <strong>{words.plan(plan, order.parts)}</strong>{' '}
+        {planWithKnife === null || planWithKnife === plan ? '' : words.withKnife(planWithKnife)}
+      </p>
+      <p className="small soft">
+        {words.length(lengthWords(order.partLengthMm))}{' '}
+        {meetFlaw === undefined ? words.soundOnly : words.flaws(meetFlaw)}
+      </p>
+      <table className="cost">
+        <caption>{words.caption(order.parts)}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{words.way}</th>
+            <th scope="col">{words.hang}</th>
+            <th scope="col">{words.lost}</th>
+            <th scope="col">{words.plan10}</th>
+            <th scope="col">{words.cost}</th>
+          </tr>
+        </thead>
+        <tbody>
+          <OrderRow name={words.ways.chosen} at={chosen} />
+          {cheapest === null ? null : <OrderRow name={words.ways.cheapest} at={cheapest} />}
+          {none === null ? null : <OrderRow name={words.ways.none} at={none} />}
+        </tbody>
+      </table>
+      <p className="small soft">
+        {cheapest === null ? `${words.noPlace} ` : ''}
+        {whyNotNone === undefined
+          ? words.promisesNone(order.parts)
+          : words.noNone(problemInWords(whyNotNone).message)}{' '}
+        {words.assumed}
+      </p>
+    </>
+  );
+};
+
+const OrderRow = ({ name, at }: { readonly name: string; readonly at: PricedOrder }) => (
+  <tr>
+    <th scope="row">
+      {name}
+      <span className="cost-setting">{words.setting(at.speedMmPerS, at.powerPct)}</span>
+    </th>
+    <td>{words.count(at.forecast.hang.mean)}</td>
+    <td>{words.count(at.forecast.stay.mean)}</td>
+    <td>{at.forecast.plan === null ? words.noPlan : String(at.forecast.plan)}</td>
+    <td className="cost-total">{words.money(at.orderCost)}</td>
+  </tr>
+);
+
+export default OrderPart;
