@@ -8,6 +8,7 @@ import { ordinaryTraits, virtualWorkshop } from '../src/core/virtual/virtualWork
 import { cardToSvg } from './cardToSvg.ts';
 import { compareReport } from './compare/compareReport.ts';
 import { compareBench } from './meter/compareBench.ts';
+import { explainBench } from './explain/explainBench.ts';
 import { focusBench } from './focus/focusBench.ts';
 import { meterBench } from './meter/meterBench.ts';
 import { mistakesBench } from './mistakes/mistakesBench.ts';
@@ -30,6 +31,7 @@ const reports: Readonly<Record<string, () => Iterable<string> | AsyncIterable<st
   paths: pathsReport,
   order: () => orderBench(100),
   mistakes: () => mistakesBench(100),
+  explain: () => explainBench(20, 100),
   sureness: () => surenessReport(400),
   focus: () => focusBench(2000),
   compare: () => compareReport(1000),

@@ -22,7 +22,7 @@ interface ExplainOptions {
 /**
  * Why an answer is what it is: how it moves without each cell, rung, card, order and earlier batch; what one more cell
  * would do; what was learnt and what rests on expectation; what other assumptions would give. `found` is the fit that the
- * answer comes from. ~0.5 s for 24 cells.
+ * answer comes from. ~1.2 s for 24 cells.
  */
 export const explain = (
   found: Fit,

@@ -29,7 +29,7 @@ export interface TwoStrips {
 }
 
 /** Below this share no cause is pointed at. Judgement. */
-const leastShare = 0.5;
+const leastShare = 0.6;
 
 /** How often each is thought to be the cause before a strip is cut, when someone asks. Judgement, no source. */
 export const causePriors: Readonly<Record<Cause, number>> = {
