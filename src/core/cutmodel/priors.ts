@@ -23,7 +23,7 @@ export const priors = {
   /** Width of the hanging band. */
   lnHangBand: { mean: Math.log(0.06), sd: 0.7 },
   /** Half-normal scale of sheet-to-sheet scatter. */
-  sheetSdScale: 0.03,
+  sheetSdScale: 0.04,
   /** Half-normal scale of batch-to-batch scatter. */
   batchSdScale: 0.1,
   /** Exponential: one flaw in 30 reference shapes of 60 mm. */
