@@ -87,16 +87,6 @@ const compareOn = (seed: number) => {
   });
   const walkMean = lnV50.reduce((a, b) => a + b, 0) / keep;
   const walkEffective = effectiveDraws(lnV50);
-  console.log(
-    seed,
-    ourMs,
-    fit(study).posterior.effectivePoints,
-    quick,
-    exact,
-    walkMean,
-    walkEffective,
-    walk.acceptedShare,
-  );
   return {
     ourMs,
     // Squared errors in units of one independent draw's variance: their means are 1/(equivalent draws).

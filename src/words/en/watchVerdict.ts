@@ -214,7 +214,7 @@ export const watchVerdictText = {
   causeMore: ({ laser, wood }: LaserOrWood): string =>
     `By the sheet kept back the laser cuts ${change(laser)}; beside that the new batch cuts ${change(wood)}.`,
   /** How a strip is judged, for whoever wants to know. */
-  rule: `A strip stays “as before” while the proven setting holds with ${String(stripRule.stayPct)}\u202f% certainty and nothing failed at it. Else the new setting is the fastest that holds with ${String(stripRule.retuneSurePct)}\u202f% certainty, worth typing from ${String(stripRule.fasterByPct)}\u202f% faster on. Played on invented workshops with six cells, 97 in 100 of the settings that it ends with keep their promise on the new batch after 60 earlier cells, 99 after 24, and 88 where single shapes scatter with heavy tails.`,
+  rule: `A strip stays “as before” while the proven setting holds with ${String(stripRule.stayPct)}\u202f% certainty and nothing failed at it. Else the new setting is the fastest that holds with ${String(stripRule.retuneSurePct)}\u202f% certainty, worth typing from ${String(stripRule.fasterByPct)}\u202f% faster on. Played on invented workshops with six cells, 96 in 100 of the settings that it ends with keep their promise on the new batch after 60 earlier cells, 98 after 24, and 87 where single shapes scatter with heavy tails.`,
   alarms: `An alarm without cause comes about once in ${String(alarmLimits.ordersPerFalseAlarm)} orders.`,
   look: (what: LookAt) => {
     const [name, how] = looks[what];
