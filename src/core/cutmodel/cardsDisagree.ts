@@ -31,6 +31,15 @@ const leastOdds = 2;
 const looksBeyond = 0.02;
 
 /**
+ * Among several others one always lies farthest out. It is looked into only beyond so many times the scatter of sheets that
+ * was learnt from them all: of ten sheets of one kind the farthest lies some 1.7 times it from the rest.
+ */
+const several = { others: 4, timesScatter: 2 } as const;
+
+/** Fewer than an answer's: the evidence is wanted to a tenth of it, no quantile in its tails. */
+const pointsPerLink = 300;
+
+/**
  * "These two cards disagree more than sheets do." Sheets of one batch have each an effect of their own, of a scatter that
  * is learnt with them. A card that was cut otherwise (another batch, thicker board, dirty lens, other settings typed) lies
  * outside that scatter. The sheet that lies farthest out is given a level of its own, as if it were of another batch, and
@@ -47,11 +56,15 @@ export const mostApart = (found: Fit): CardsDisagreement | null => {
   const { compiled, posterior } = found;
   const suspects = suspectsIn(found)
     .map((suspect) => ({ ...suspect, by: distanceOf(suspect, posterior) }))
-    .filter(({ by }) => Math.abs(by) >= looksBeyond)
+    .filter(({ by, others }) => Math.abs(by) >= beyondOf(others.length, posterior))
     .sort((a, b) => Math.abs(b.by) - Math.abs(a.by));
   const [suspect] = suspects;
   if (!suspect) return null;
-  const apart = posteriorOf(withLevelOfItsOwn(compiled.model, suspect.sheet), priors.links);
+  const apart = posteriorOf(
+    withLevelOfItsOwn(compiled.model, suspect.sheet),
+    priors.links,
+    pointsPerLink,
+  );
   if (!apart.converged) return null;
   // Of two either may be called the odd one: that is one question, not two.
   const mayBeOdd = suspect.others.length > 1 ? suspect.others.length + 1 : 1;
@@ -63,6 +76,14 @@ export const mostApart = (found: Fit): CardsDisagreement | null => {
     odds: Math.exp(apart.logEvidence - posterior.logEvidence) / mayBeOdd,
   };
 };
+
+const beyondOf = (others: number, posterior: Posterior): number =>
+  others < several.others
+    ? looksBeyond
+    : Math.max(
+        looksBeyond,
+        several.timesScatter * meanSdOf(posterior, (i) => posterior.sheetSd[i] ?? 0).mean,
+      );
 
 interface CardSheet {
   readonly name: string;
