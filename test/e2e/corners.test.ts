@@ -70,7 +70,7 @@ describe('the four corners of the bed', () => {
     await page.getByText('Kept, with today’s date.').waitFor();
     expect(await keep.isDisabled()).toBe(true);
     await page.reload();
-    const kept = page.locator('.corners-tests li');
+    const kept = page.locator('.earlier li');
     await kept.getByText(/^16 cells, /).waitFor();
     expect(await kept.count()).toBe(1);
     expect(await axeFindings(page)).toEqual([]);

@@ -1,7 +1,7 @@
-import { useEffect, useState } from 'react';
 import type { Comparison } from '../../core/compare/compareConditions.ts';
 import type { Outcome } from '../../core/problem.ts';
 import type { CompareQuestion, CompareReply } from '../worker/compareMessages.ts';
+import { useOnThread } from './useOnThread.ts';
 
 export interface Comparing {
   /** The last comparison; stays on screen while a newer one is reckoned. */
@@ -10,30 +10,12 @@ export interface Comparing {
   readonly broke: string | undefined;
 }
 
-interface Answered {
-  readonly question: CompareQuestion;
-  readonly reply: CompareReply;
-}
-
-/** Compares on a thread of its own, which a newer question ends at once. Give the same object for the same question. */
+/** Compares on a thread of its own. Give the same object for the same question. */
 export const useComparison = (question: CompareQuestion | undefined): Comparing => {
-  const [answered, setAnswered] = useState<Answered>();
-  useEffect(() => {
-    if (question === undefined) return;
-    const thread = compareThread();
-    thread.onmessage = ({ data }: MessageEvent<CompareReply>) => {
-      setAnswered({ question, reply: data });
-      thread.terminate();
-    };
-    thread.onerror = ({ message }) => setAnswered({ question, reply: { kind: 'broke', message } });
-    thread.postMessage(question);
-    return () => thread.terminate();
-  }, [question]);
-  if (question === undefined) return { comparison: undefined, isBusy: false, broke: undefined };
-  const reply = answered?.reply;
+  const { reply, isBusy } = useOnThread<CompareReply>(question, compareThread);
   return {
     comparison: reply?.kind === 'compared' ? reply.comparison : undefined,
-    isBusy: answered?.question !== question,
+    isBusy,
     broke: reply?.kind === 'broke' ? reply.message : undefined,
   };
 };

@@ -1,26 +1,9 @@
-import { useEffect, useState } from 'react';
 import type { OrderQuestion, OrderReply } from '../worker/orderMessages.ts';
+import { useOnThread, type OnThread } from './useOnThread.ts';
 
-/** Foretells an order on a thread of its own, which a newer question ends at once. Give the same object for the same question. */
-export const useOrder = (
-  question: OrderQuestion,
-): { readonly reply: OrderReply | undefined; readonly isBusy: boolean } => {
-  const [answered, setAnswered] = useState<{
-    readonly question: OrderQuestion;
-    readonly reply: OrderReply;
-  }>();
-  useEffect(() => {
-    const thread = orderThread();
-    thread.onmessage = ({ data }: MessageEvent<OrderReply>) => {
-      setAnswered({ question, reply: data });
-      thread.terminate();
-    };
-    thread.onerror = ({ message }) => setAnswered({ question, reply: { kind: 'broke', message } });
-    thread.postMessage(question);
-    return () => thread.terminate();
-  }, [question]);
-  return { reply: answered?.reply, isBusy: answered?.question !== question };
-};
+/** Foretells an order on a thread of its own. Give the same object for the same question. */
+export const useOrder = (question: OrderQuestion): OnThread<OrderReply> =>
+  useOnThread<OrderReply>(question, orderThread);
 
 /** Starts the thread from the built page. */
 const orderThread = (): Worker =>

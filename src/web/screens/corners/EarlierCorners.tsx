@@ -3,10 +3,8 @@ import { bedTestReport, type BedTest } from '../../../core/bed/bedTest.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
 import { api } from '../../../wire/api.ts';
 import { cornersText as words } from '../../../words/en/screens/corners.ts';
-import { shellText } from '../../../words/en/screens/shell.ts';
-import { Action } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';
-import { Section } from '../../parts/page/Page.tsx';
+import { EarlierList } from '../../parts/earlier/EarlierList.tsx';
 import { callOrThrow } from '../../state/call.ts';
 import { bedTestsKey, useBedTests } from './useBedTests.ts';
 
@@ -20,30 +18,16 @@ export const EarlierCorners = ({ machine }: { readonly machine: Machine }) => {
   });
   const own = data?.tests.filter((test) => test.machine === machine.name);
   return (
-    <Section title={words.earlier}>
-      {own === undefined ? (
-        isPending ? (
-          <p className="soft">{shellText.loading}</p>
-        ) : (
-          <div className="actions">
-            <Action onPress={() => void refetch()}>{shellText.tryAgain}</Action>
-          </div>
-        )
-      ) : own.length === 0 ? (
-        <p className="soft">{words.none}</p>
-      ) : (
-        <ul className="corners-tests">
-          {own.map((test) => (
-            <li key={test.id}>
-              <Line test={test} />
-              <SureAction ask={words.removeAsk} onPress={() => remove.mutate(test.id)}>
-                {words.remove}
-              </SureAction>
-            </li>
-          ))}
-        </ul>
+    <EarlierList words={words} tests={own} isPending={isPending} onAgain={() => void refetch()}>
+      {(test) => (
+        <>
+          <Line test={test} />
+          <SureAction ask={words.removeAsk} onPress={() => remove.mutate(test.id)}>
+            {words.remove}
+          </SureAction>
+        </>
       )}
-    </Section>
+    </EarlierList>
   );
 };
 

@@ -3,10 +3,8 @@ import { findFocus } from '../../../core/machine/findFocus.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
 import { api } from '../../../wire/api.ts';
 import { focusText as words } from '../../../words/en/screens/focus.ts';
-import { shellText } from '../../../words/en/screens/shell.ts';
-import { Action } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';
-import { Section } from '../../parts/page/Page.tsx';
+import { EarlierList } from '../../parts/earlier/EarlierList.tsx';
 import { callOrThrow } from '../../state/call.ts';
 import { queryKeys, useFocusTests } from '../../state/queries.ts';
 
@@ -20,35 +18,21 @@ export const EarlierFocusTests = ({ machine }: { readonly machine: Machine }) =>
   });
   const own = data?.tests.filter((test) => test.machine === machine.name);
   return (
-    <Section title={words.earlier}>
-      {own === undefined ? (
-        isPending ? (
-          <p className="soft">{shellText.loading}</p>
-        ) : (
-          <div className="actions">
-            <Action onPress={() => void refetch()}>{shellText.tryAgain}</Action>
-          </div>
-        )
-      ) : own.length === 0 ? (
-        <p className="soft">{words.none}</p>
-      ) : (
-        <ul className="focus-tests">
-          {own.map((test) => {
-            const found = findFocus(test);
-            return (
-              <li key={test.id}>
-                <p>
-                  <b>{new Date(test.at).toLocaleDateString()}</b>{' '}
-                  {words.lineOf(test, found.ok ? found.value : undefined)}
-                </p>
-                <SureAction ask={words.removeAsk} onPress={() => remove.mutate(test.id)}>
-                  {words.remove}
-                </SureAction>
-              </li>
-            );
-          })}
-        </ul>
-      )}
-    </Section>
+    <EarlierList words={words} tests={own} isPending={isPending} onAgain={() => void refetch()}>
+      {(test) => {
+        const found = findFocus(test);
+        return (
+          <>
+            <p>
+              <b>{new Date(test.at).toLocaleDateString()}</b>{' '}
+              {words.lineOf(test, found.ok ? found.value : undefined)}
+            </p>
+            <SureAction ask={words.removeAsk} onPress={() => remove.mutate(test.id)}>
+              {words.remove}
+            </SureAction>
+          </>
+        );
+      }}
+    </EarlierList>
   );
 };

@@ -3,10 +3,9 @@ import { meterReport } from '../../../core/machine/meterReport.ts';
 import type { Metering } from '../../../core/machine/metering.ts';
 import { api } from '../../../wire/api.ts';
 import { meterText as words } from '../../../words/en/screens/meter.ts';
-import { shellText } from '../../../words/en/screens/shell.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';
-import { Section } from '../../parts/page/Page.tsx';
+import { EarlierList } from '../../parts/earlier/EarlierList.tsx';
 import { callOrThrow } from '../../state/call.ts';
 import { queryKeys, useMeterings } from '../../state/queries.ts';
 import { CompareMeterings } from './CompareMeterings.tsx';
@@ -21,34 +20,19 @@ export const EarlierMeterings = ({ machine, onChange }: OfMachineProps) => {
     mutationFn: (id: string) => callOrThrow(api.removeMetering, { params: { id } }),
     onSettled: () => cache.invalidateQueries({ queryKey: queryKeys.meterings }),
   });
-  const own = data?.meterings.filter((metering) => metering.machine === machine.name) ?? [];
+  const own = data?.meterings.filter((metering) => metering.machine === machine.name);
   return (
     <>
-      <Section title={words.earlier}>
-        {data === undefined ? (
-          isPending ? (
-            <p className="soft">{shellText.loading}</p>
-          ) : (
-            <div className="actions">
-              <Action onPress={() => void refetch()}>{shellText.tryAgain}</Action>
-            </div>
-          )
-        ) : own.length === 0 ? (
-          <p className="soft">{words.none}</p>
-        ) : (
-          <ul className="meterings">
-            {own.map((metering) => (
-              <Line
-                key={metering.id}
-                metering={metering}
-                onUse={(tubePoints) => onChange({ ...machine, tubePoints })}
-                onRemove={() => remove.mutate(metering.id)}
-              />
-            ))}
-          </ul>
+      <EarlierList words={words} tests={own} isPending={isPending} onAgain={() => void refetch()}>
+        {(metering) => (
+          <Line
+            metering={metering}
+            onUse={(tubePoints) => onChange({ ...machine, tubePoints })}
+            onRemove={() => remove.mutate(metering.id)}
+          />
         )}
-      </Section>
-      {own.length < 2 ? null : <CompareMeterings meterings={own} />}
+      </EarlierList>
+      {own === undefined || own.length < 2 ? null : <CompareMeterings meterings={own} />}
     </>
   );
 };
@@ -63,7 +47,7 @@ const Line = ({ metering, onUse, onRemove }: LineProps) => {
   const report = meterReport(metering);
   const rated = report.ok ? report.value.rated : undefined;
   return (
-    <li>
+    <>
       <p>
         <b>{new Date(metering.at).toLocaleDateString()}</b>{' '}
         {rated === undefined ? null : <span>{words.ratedShort(metering, rated)}</span>}
@@ -79,6 +63,6 @@ const Line = ({ metering, onUse, onRemove }: LineProps) => {
           {words.remove}
         </SureAction>
       </div>
-    </li>
+    </>
   );
 };
