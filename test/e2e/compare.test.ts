@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { axeFindings, cellsOn, desk, phone, picture, tapCard } from './page.ts';
+import { cellsOn, desk, findingsInEveryLook, tapCard } from './page.ts';
 import { openWorkshop } from './workshop.ts';
 
 const workshop = openWorkshop();
@@ -45,15 +45,7 @@ describe('two conditions', () => {
     await page
       .getByText(/McNemar’s exact test|No setting was cut|exact test says nothing/)
       .waitFor();
-    expect(await axeFindings(page)).toEqual([]);
-    await picture(page, 'compare-desk');
-
-    await page.setViewportSize(phone);
-    await picture(page, 'compare-phone');
-    const overflow = await page.evaluate(
-      () => document.documentElement.scrollWidth - document.documentElement.clientWidth,
-    );
-    expect(overflow).toBeLessThanOrEqual(0);
+    expect(await findingsInEveryLook(page, 'compare')).toEqual([]);
 
     const folded = page.getByText('The card to cut for that', { exact: true });
     if ((await folded.count()) > 0) await folded.click();
@@ -65,16 +57,6 @@ describe('two conditions', () => {
     );
     expect(settings.size).toBeGreaterThanOrEqual(3);
     expect(complaints).toEqual([]);
-    await close();
-  });
-
-  it('are clean by axe in the dark on a phone', async () => {
-    const { page, close } = await workshop.visit({ viewport: phone, colorScheme: 'dark' });
-    const study = await twoCards(page);
-    await page.goto(`${workshop.base}/compare?sheet=${study.split('/').at(-1) ?? ''}`);
-    await page.locator('.compare-sentence').waitFor();
-    expect(await axeFindings(page)).toEqual([]);
-    await picture(page, 'compare-phone-dark');
     await close();
   });
 });

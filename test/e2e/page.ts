@@ -79,6 +79,16 @@ export const tapCard = async (page: Page, { out = 0.5, through = 0.7 } = {}): Pr
 export const answerText = (page: Page): Promise<string> =>
   page.locator('.answer-cut').first().innerText();
 
+/** Opens every disclosure, so that what is one click below is looked at too. */
+export const openAll = (page: Page): Promise<void> =>
+  page.$$eval('details', (all) => {
+    for (const each of all) each.open = true;
+  });
+
+/** How far the page scrolls sideways: not at all, whatever the width. */
+export const overflow = (page: Page): Promise<number> =>
+  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
+
 const screens = join(import.meta.dirname, '../../build/screens');
 
 /** A picture of the screen for people to look at. */
@@ -107,4 +117,27 @@ export const axeFindings = async (page: Page): Promise<string[]> => {
       nodes.map(({ target, failureSummary }) => `${id}: ${target.join(' ')} ${failureSummary}`),
     );
   });
+};
+
+const looks = [
+  { name: 'phone', viewport: phone, colorScheme: 'light' },
+  { name: 'phone-dark', viewport: phone, colorScheme: 'dark' },
+  { name: 'desk-dark', viewport: desk, colorScheme: 'dark' },
+  { name: 'desk', viewport: desk, colorScheme: 'light' },
+] as const;
+
+/** What axe finds, and what scrolls sideways, on phone and desk, in the light and in the dark; a picture of each. */
+export const findingsInEveryLook = async (page: Page, of: string): Promise<string[]> => {
+  const findings: string[] = [];
+  for (const { name, viewport, colorScheme } of looks) {
+    await page.setViewportSize(viewport);
+    await page.emulateMedia({ colorScheme });
+    await page.waitForTimeout(200); // what grows with the window has grown
+    const found = await axeFindings(page);
+    const sideways = await overflow(page);
+    if (sideways > 0) found.push(`scrolls sideways by ${String(sideways)} px`);
+    findings.push(...found.map((line) => `${name}: ${line}`));
+    await picture(page, `${of}-${name}`);
+  }
+  return findings;
 };

@@ -1,16 +1,10 @@
 import { gzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { axeFindings, desk, phone, tapCard } from './page.ts';
+import { axeFindings, desk, openAll, overflow, phone, tapCard } from './page.ts';
 import { openWorkshop } from './workshop.ts';
 
 const workshop = openWorkshop();
-
-/** Opens every disclosure, so that what is one click below is looked at too. */
-const openAll = (page: Page): Promise<void> =>
-  page.$$eval('details', (all) => {
-    for (const each of all) each.open = true;
-  });
 
 /** The screen is drawn, and what it asked for has come. The stream of news stays open, so the network is never idle. */
 const settled = async (page: Page): Promise<void> => {
@@ -21,10 +15,6 @@ const settled = async (page: Page): Promise<void> => {
 
 const small = { width: 360, height: 640 };
 const huge = { width: 3840, height: 2160 };
-
-/** No sideways scrolling of the page, whatever the width. */
-const overflow = (page: Page): Promise<number> =>
-  page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth);
 
 interface Walked {
   readonly study: string;
