@@ -3,6 +3,9 @@ import type { Grade } from '../../src/core/reading/grade.ts';
 import { seededRandom } from '../../src/num/seededRandom.ts';
 import type { Card } from '../../src/core/card/card.ts';
 import type { ReadingEvent } from '../../src/core/reading/readingEvent.ts';
+import type { CutStudy } from '../../src/core/cutmodel/cutStudy.ts';
+import { toCutStudy } from '../../src/core/study/toCutStudy.ts';
+import { aStudy } from '../builders.ts';
 import { sampleCard, sampleTime } from './studies.ts';
 
 /** A plain workshop: 3 mm plywood, half the shapes out at 17 mm/s and 30 %, scatter 8 %. Invented. */
@@ -75,4 +78,15 @@ export const readCardOf = (
     return { id: `${code}-${id}`, cardCode: code, at, kind: 'graded', cell: id, grade };
   });
   return { card: sampleCard(code, { rungs, cells, ...over }), events };
+};
+
+/** Four boards of an invented workshop whose changeover lies at 17 mm/s, as the model takes them. */
+export const fourOldBoards = (): CutStudy => {
+  const read = [1, 2, 3, 4].map((n) => readCardOf(`E${String(n)}`, n));
+  return toCutStudy(
+    aStudy({
+      cards: read.map(({ card }) => card),
+      events: read.flatMap(({ events }) => events),
+    }),
+  );
 };

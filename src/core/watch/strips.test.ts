@@ -1,29 +1,18 @@
 import { describe, expect, it } from 'vitest';
 import { aCard, aStudy } from '../../../test/builders.ts';
-import { readCardOf } from '../../../test/samples/earlier.ts';
+import { fourOldBoards } from '../../../test/samples/earlier.ts';
 import type { ProvenSetting } from '../book/provenSetting.ts';
 import { fit, type Fit } from '../cutmodel/fit.ts';
 import type { CutStudy, StudyCell } from '../cutmodel/cutStudy.ts';
 import type { Grade } from '../reading/grade.ts';
 import { defaultPromise } from '../reading/promise.ts';
-import { toCutStudy } from '../study/toCutStudy.ts';
 import { stripsIn, watchedStrip } from './findStrips.ts';
-import { laserOrWood } from './laserOrWood.ts';
 import { stripSettings } from './stripSettings.ts';
 import { stripVerdict } from './stripVerdict.ts';
 
 const proven = { powerPct: 30, speedMmPerS: 14.3, passes: 1 };
 
-/** Four boards of an invented workshop whose changeover lies at 17 mm/s. */
-const old: CutStudy = (() => {
-  const read = [1, 2, 3, 4].map((n) => readCardOf(`E${String(n)}`, n));
-  return toCutStudy(
-    aStudy({
-      cards: read.map(({ card }) => card),
-      events: read.flatMap(({ events }) => events),
-    }),
-  );
-})();
+const old = fourOldBoards();
 const nothingYet: CutStudy = { ...old, cells: [], history: old.cells };
 const before = fit(nothingYet);
 
@@ -97,37 +86,6 @@ describe('the verdict of a check strip', () => {
     });
     expect(verdict).toMatchObject({ kind: 'retune', which: 'faster' });
     if (verdict.kind === 'retune') expect(verdict.setting.speedMmPerS).toBeLessThanOrEqual(19.5);
-  });
-});
-
-/** Their changeover is read as 18.5 mm/s or so. */
-const found = fit(old);
-const speeds = [14.5, 15.5, 16.5, 17.5, 18.5, 19.5];
-const twice = (v50: number): readonly StudyCell[] => [...cutAt(v50, speeds), ...cutAt(v50, speeds)];
-
-describe('laser or wood', () => {
-  it('has shares that sum to one, and says the prior of no strips', () => {
-    const { share } = laserOrWood(found, { reference: [], newBatch: [] });
-    // The priors as stated, but for what the ends of the grid cut off.
-    expect(share.laser).toBeCloseTo(0.25, 3);
-    expect(share.wood).toBeCloseTo(0.3, 2);
-    expect(share.laser + share.wood + share.both + share.neither).toBeCloseTo(1, 12);
-  });
-
-  it('points at the laser where both sheets cut worse, at the wood where the new one does', () => {
-    const laser = laserOrWood(found, { reference: twice(15), newBatch: twice(15) });
-    expect(laser.pointsAt).toBe('laser');
-    expect(laser.laser.mean).toBeLessThan(-0.08);
-    const wood = laserOrWood(found, { reference: twice(18.4), newBatch: twice(15) });
-    expect(wood.pointsAt).toBe('wood');
-    expect(wood.wood.mean).toBeLessThan(-0.06);
-    expect(Math.abs(wood.laser.mean)).toBeLessThan(0.04);
-  });
-
-  it('leans to neither where both cut as they did', () => {
-    const { share } = laserOrWood(found, { reference: twice(18.4), newBatch: twice(18.4) });
-    expect(share.neither).toBeGreaterThan(0.35);
-    expect(share.both).toBeLessThan(0.1);
   });
 });
 
