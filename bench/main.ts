@@ -9,6 +9,7 @@ import { cardToSvg } from './cardToSvg.ts';
 import { compareReport } from './compare/compareReport.ts';
 import { compareBench } from './meter/compareBench.ts';
 import { explainBench } from './explain/explainBench.ts';
+import { historyReport } from './history/historyReport.ts';
 import { focusBench } from './focus/focusBench.ts';
 import { meterBench } from './meter/meterBench.ts';
 import { mistakesBench } from './mistakes/mistakesBench.ts';
@@ -30,6 +31,7 @@ const reports: Readonly<Record<string, () => Iterable<string> | AsyncIterable<st
   proof: proofReport,
   paths: pathsReport,
   order: () => orderBench(100),
+  history: () => historyReport(200),
   mistakes: () => mistakesBench(100),
   explain: () => explainBench(20, 100),
   sureness: () => surenessReport(200),

@@ -2,6 +2,7 @@ import type { CutStudy, StudyCell } from '../../src/core/cutmodel/cutStudy.ts';
 import { fit, type Fit } from '../../src/core/cutmodel/fit.ts';
 import { answerFrom } from '../../src/core/cutmodel/fitStudy.ts';
 import { nextCardFrom } from '../../src/core/cutmodel/nextCard.ts';
+import { withEarlierCells } from '../../src/core/cutmodel/withEarlierCells.ts';
 import { parseCutStudy } from '../../src/formats/studyFile.ts';
 import type { SeededRandom } from '../../src/num/seededRandom.ts';
 import { thicknessOf } from '../thickness.ts';
@@ -26,11 +27,10 @@ const historyOf = (history: unknown): readonly StudyCell[] => {
 
 /** The proposed card, three times: what stands behind the answer then. */
 export const cutThreeCards = (shop: VisibleWorkshop, random: SeededRandom, limits: Limits): Fit => {
-  let study: CutStudy = {
+  const present: CutStudy = {
     machine: shop.machine,
     stock: { material: shop.stock.material, thicknessMm: thicknessOf(shop) },
     cells: [],
-    history: historyOf(shop.history),
     tallies: [],
     promise: {
       outOf100: 100 * wantedShare,
@@ -40,6 +40,7 @@ export const cutThreeCards = (shop: VisibleWorkshop, random: SeededRandom, limit
     },
     ask: { powerPct: shop.typicalPowerPct },
   };
+  let study = withEarlierCells(present, historyOf(shop.history));
   const cellsEach = limits.cellsAtMost / 24;
   const settingsEach = limits.settingsAtMost / 12;
   let found = fit(study);

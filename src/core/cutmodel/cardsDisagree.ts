@@ -1,7 +1,7 @@
+import { beliefsOf } from './beliefs.ts';
 import type { Fit } from './fit.ts';
 import type { Model } from './model.ts';
 import { meanSdOf, posteriorOf, type Posterior } from './posterior.ts';
-import { priors } from './priors.ts';
 
 /** One card that cuts otherwise than the other cards of its batch, by more than sheets of a batch differ. */
 export interface CardsDisagreement {
@@ -62,7 +62,7 @@ export const mostApart = (found: Fit): CardsDisagreement | null => {
   if (!suspect) return null;
   const apart = posteriorOf(
     withLevelOfItsOwn(compiled.model, suspect.sheet),
-    priors.links,
+    beliefsOf(found.study).links,
     pointsPerLink,
   );
   if (!apart.converged) return null;

@@ -3,6 +3,7 @@ import { deliveryOf } from '../machine/deliveredPower.ts';
 import { powerInCornersPct } from '../machine/setting.ts';
 import { isFlaw } from '../reading/grade.ts';
 import { referenceLengthMm } from '../reading/promise.ts';
+import { beliefsOf, type Beliefs } from './beliefs.ts';
 import type { CutStudy, StudyCell } from './cutStudy.ts';
 import type { HabitBelief, Model, Observation, ObservedOutcome } from './model.ts';
 import { priorMedianV50MmPerS, priors } from './priors.ts';
@@ -54,19 +55,19 @@ interface Cut {
   readonly index: number;
 }
 
-/** Weights and scales of `priors.ts`, in the form the model takes them. */
-const modelPriors = (lnV50: number): Model['priors'] => ({
+/** What the study starts from, and weights and scales of `priors.ts`, in the form the model takes them. */
+const modelPriors = (lnV50: number, beliefs: Beliefs): Model['priors'] => ({
   lnV50: { mean: lnV50, sd: priors.lnV50Sd },
-  powerExponent: priors.powerExponent,
-  lnSigma: priors.lnSigma,
-  lnHangBand: priors.lnHangBand,
+  powerExponent: beliefs.powerExponent,
+  lnSigma: beliefs.lnSigma,
+  lnHangBand: beliefs.lnHangBand,
   thicknessExponent: priors.thicknessExponent,
   passesExponent: priors.passesExponent,
   cornersExponent: priors.cornersExponent,
   airSd: priors.airSd,
-  flawsPerMetreMean: priors.flawsPerMetreMean,
-  sheetSdScale: priors.sheetSdScale,
-  batchSdScale: priors.batchSdScale,
+  flawsPerMetre: beliefs.flawsPerMetre,
+  sheetSd: beliefs.sheetSd,
+  batchSd: { mode: 0, scale: priors.batchSdScale },
   misreading: priors.misreading,
 });
 
@@ -149,7 +150,7 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
   const habit = habitBelief(study, lnPowerOf);
   return {
     model: {
-      priors: modelPriors(lnV50),
+      priors: modelPriors(lnV50, beliefsOf(study)),
       observations,
       ...(habit ? { habit } : {}),
       airLevels: Math.max(0, airLevels.length - 1),

@@ -1,6 +1,6 @@
 import { positiveFactor } from '../../num/newton.ts';
-import type { Layout } from './model.ts';
-import { halfNormal } from './parameters.ts';
+import type { Layout, ModelPriors } from './model.ts';
+import { scaleAt, type ScalePrior } from './priorScales.ts';
 
 /** The posterior about its conditional mode at one value of z(ln σ), the scales of scatter held. */
 export interface ShapeNode {
@@ -42,16 +42,17 @@ const logTwoOverRootTwoPi = Math.log(2 / Math.sqrt(2 * Math.PI));
 export const conditionalShape = (
   nodes: readonly ShapeNode[],
   layout: Layout,
+  priors: Pick<ModelPriors, 'sheetSd' | 'batchSd'>,
   held: readonly number[],
   heldAt: Float64Array,
 ): ConditionalShape => {
   const free = Array.from({ length: layout.size }, (_, i) => i).filter((i) => !held.includes(i));
   const n = free.length;
   /** Scale of scatter at a point; 1 where the model has none. */
-  const scaleOf = (axis: number, z: Float64Array): number =>
-    axis < 0 ? 1 : halfNormal(z[axis] ?? 0);
-  const heldSheets = scaleOf(layout.sheetSd, heldAt);
-  const heldBatches = scaleOf(layout.batchSd, heldAt);
+  const scaleOf = (axis: number, prior: ScalePrior | null, z: Float64Array): number =>
+    axis < 0 || prior === null ? 1 : scaleAt(prior, z[axis] ?? 0);
+  const heldSheets = scaleOf(layout.sheetSd, priors.sheetSd, heldAt);
+  const heldBatches = scaleOf(layout.batchSd, priors.batchSd, heldAt);
   const mode = new Float64Array(n);
   const matrix = new Float64Array(n * n);
   const stretch = new Float64Array(n);
@@ -67,8 +68,8 @@ export const conditionalShape = (
 
   const moveTo = (position: number, z: Float64Array): void => {
     const { left, right, part } = between(nodes, position);
-    const sheets = scaleOf(layout.sheetSd, z) / heldSheets;
-    const batches = scaleOf(layout.batchSd, z) / heldBatches;
+    const sheets = scaleOf(layout.sheetSd, priors.sheetSd, z) / heldSheets;
+    const batches = scaleOf(layout.batchSd, priors.batchSd, z) / heldBatches;
     free.forEach((i, a) => {
       stretch[a] = isSheet(i) ? sheets : isBatch(i) ? batches : 1;
       below[i] = mix(left.below, right.below, i, part);

@@ -3,6 +3,7 @@ import type { Machine } from '../machine/machine.ts';
 import type { Grade, SpoiltReason } from '../reading/grade.ts';
 import type { PromiseWish } from '../reading/promise.ts';
 import type { Habit, Tally } from '../reading/tally.ts';
+import type { Beliefs } from './beliefs.ts';
 
 /** One graded or spoilt test shape. A cell with neither grade nor reason is unread and counts for nothing. */
 export interface StudyCell {
@@ -38,8 +39,18 @@ export interface CutStudy {
    * about this sheet: none of them stands in for a cell that came out.
    */
   readonly history?: readonly StudyCell[];
+  /** What sheets before those of `history` taught (`beliefsAfter`). Absent: nothing. */
+  readonly beliefs?: Beliefs;
   readonly tallies: readonly (Tally & { readonly thicknessMm?: number })[];
   readonly habit?: Habit;
   readonly promise: PromiseWish;
   readonly ask: Ask;
 }
+
+/** The same study by its own readings alone. */
+export const withoutEarlier = (study: CutStudy): CutStudy => {
+  const own: { -readonly [key in keyof CutStudy]: CutStudy[key] } = { ...study };
+  delete own.history;
+  delete own.beliefs;
+  return own;
+};

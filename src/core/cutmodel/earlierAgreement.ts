@@ -1,8 +1,8 @@
+import { beliefsOf } from './beliefs.ts';
 import type { Fit } from './fit.ts';
 import type { Model } from './model.ts';
 import { meanSdOf, posteriorOf, type Posterior } from './posterior.ts';
 import { presentLnV50 } from './presentLevel.ts';
-import { priors } from './priors.ts';
 
 /** Whether what this sheet shows is what earlier sheets let expect. */
 export interface EarlierVerdict {
@@ -31,7 +31,7 @@ const mostStandardDeviations = 2.8;
  * say. `alone` is the fit of the same study without history. Costs one posterior (~20 ms).
  */
 export const earlierAgreement = (found: Fit, alone: Fit): EarlierVerdict => {
-  const past = posteriorOf(historyAlone(found), priors.links);
+  const past = posteriorOf(historyAlone(found), beliefsOf(found.study).links);
   if (
     !past.converged ||
     !alone.posterior.converged ||

@@ -1,9 +1,9 @@
+import { beliefsOf } from './beliefs.ts';
 import { compileStudy, type CompiledStudy } from './compileStudy.ts';
 import type { CutStudy } from './cutStudy.ts';
 import { decisionOn, type Decision } from './decision.ts';
 import { evidenceIn, type Evidence } from './evidence.ts';
 import { posteriorOf, type Posterior } from './posterior.ts';
-import { priors } from './priors.ts';
 
 /** A fit with what it was computed from, for those who go on computing (the next card, explanations). */
 export interface Fit {
@@ -22,10 +22,11 @@ const pointsPerLinkAgain = 5000;
 
 export const fit = (study: CutStudy): Fit => {
   const compiled = compileStudy(study);
-  const quick = posteriorOf(compiled.model, priors.links, pointsPerLink);
+  const { links } = beliefsOf(study);
+  const quick = posteriorOf(compiled.model, links, pointsPerLink);
   const posterior =
     quick.effectivePoints < fewEffectivePoints
-      ? posteriorOf(compiled.model, priors.links, pointsPerLinkAgain)
+      ? posteriorOf(compiled.model, links, pointsPerLinkAgain)
       : quick;
   return {
     study,

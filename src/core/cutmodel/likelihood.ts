@@ -1,5 +1,5 @@
 import type { Link } from './links.ts';
-import type { Layout, Model, Observation } from './model.ts';
+import type { Layout, Model, ModelPriors, Observation } from './model.ts';
 import { blankParameters, readParameters, type Parameters } from './parameters.ts';
 
 /** Smallest probability that is taken the logarithm of. */
@@ -8,6 +8,7 @@ const leastProbability = 1e-300;
 /** ln of prior times likelihood, up to the constant of N(0, I), and its gradient in z. */
 export interface Target {
   readonly layout: Layout;
+  readonly priors: ModelPriors;
   readonly value: (z: Float64Array) => number;
   readonly climb: (z: Float64Array, gradient: Float64Array) => number;
 }
@@ -106,7 +107,7 @@ export const target = (model: Model, layout: Layout, link: Link): Target => {
     return sum;
   };
 
-  return { layout, value, climb };
+  return { layout, priors, value, climb };
 };
 
 /** The margin m of one observation: how far below the changeover it was cut, in ln speed. */

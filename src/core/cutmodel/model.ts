@@ -1,3 +1,5 @@
+import type { RatePrior, ScalePrior } from './priorScales.ts';
+
 /**
  * The through-cut model as numbers: what its parameters are and what was observed.
  *
@@ -19,11 +21,11 @@ export interface ModelPriors {
   readonly passesExponent: NormalPrior;
   readonly cornersExponent: NormalPrior;
   readonly airSd: number;
-  /** Exponential mean per metre; null: no flaws. */
-  readonly flawsPerMetreMean: number | null;
-  /** Half-normal scales; null: no such scatter. */
-  readonly sheetSdScale: number | null;
-  readonly batchSdScale: number | null;
+  /** Null: no flaws. */
+  readonly flawsPerMetre: RatePrior | null;
+  /** Null: no such scatter. */
+  readonly sheetSd: ScalePrior | null;
+  readonly batchSd: ScalePrior | null;
   readonly misreading: number;
   /** Only for reference cases that do not bound b; the trade's b is above 0. */
   readonly powerExponentMayBeNegative?: boolean;
@@ -104,13 +106,13 @@ export const layOut = (model: Model): Layout => {
   const lnSigma = place(true);
   const lnV50 = place(true);
   const powerExponent = place(true);
-  const sheetSd = place(priors.sheetSdScale !== null);
+  const sheetSd = place(priors.sheetSd !== null);
   const lnHangBand = place(!('known' in priors.lnHangBand));
-  const flaws = place(priors.flawsPerMetreMean !== null);
+  const flaws = place(priors.flawsPerMetre !== null);
   const thicknessExponent = place(observations.some((o) => o.lnThickness !== 0));
   const passesExponent = place(observations.some((o) => o.lnPasses !== 0));
   const cornersExponent = place(observations.some((o) => o.lnCorners !== 0));
-  const batchSd = place(priors.batchSdScale !== null && model.batches > 0);
+  const batchSd = place(priors.batchSd !== null && model.batches > 0);
   const air = place(model.airLevels > 0, model.airLevels);
   const batch = place(batchSd >= 0, model.batches);
   const sheet = place(sheetSd >= 0 && model.sheets > 0, model.sheets);

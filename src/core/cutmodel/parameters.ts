@@ -1,5 +1,5 @@
-import { normalCdf, normalPdf, normalQuantile } from '../../num/normal.ts';
 import type { Layout, ModelPriors } from './model.ts';
+import { rateAt, scaleAt, scaleSlopeAt } from './priorScales.ts';
 
 /** The parameters on their own scales, and how fast each of the curved ones changes with its z. */
 export interface Parameters {
@@ -65,26 +65,17 @@ export const readParameters = (
     layout.cornersExponent < 0
       ? priors.cornersExponent.mean
       : priors.cornersExponent.mean + priors.cornersExponent.sd * at(layout.cornersExponent);
-  if (layout.flaws >= 0 && priors.flawsPerMetreMean !== null) {
-    const z0 = at(layout.flaws);
-    const above = Math.max(1e-300, normalCdf(-z0));
-    into.flawsPerMetre = -priors.flawsPerMetreMean * Math.log(above);
-    into.flawsSlope = (priors.flawsPerMetreMean * normalPdf(z0)) / above;
+  if (layout.flaws >= 0 && priors.flawsPerMetre !== null) {
+    const { value, slope } = rateAt(priors.flawsPerMetre, at(layout.flaws));
+    into.flawsPerMetre = value;
+    into.flawsSlope = slope;
   }
-  if (layout.sheetSd >= 0 && priors.sheetSdScale !== null) {
-    into.sheetSd = priors.sheetSdScale * halfNormal(at(layout.sheetSd));
-    into.sheetSdSlope = priors.sheetSdScale * halfNormalSlope(at(layout.sheetSd));
+  if (layout.sheetSd >= 0 && priors.sheetSd !== null) {
+    into.sheetSd = scaleAt(priors.sheetSd, at(layout.sheetSd));
+    into.sheetSdSlope = scaleSlopeAt(priors.sheetSd, at(layout.sheetSd));
   }
-  if (layout.batchSd >= 0 && priors.batchSdScale !== null) {
-    into.batchSd = priors.batchSdScale * halfNormal(at(layout.batchSd));
-    into.batchSdSlope = priors.batchSdScale * halfNormalSlope(at(layout.batchSd));
+  if (layout.batchSd >= 0 && priors.batchSd !== null) {
+    into.batchSd = scaleAt(priors.batchSd, at(layout.batchSd));
+    into.batchSdSlope = scaleSlopeAt(priors.batchSd, at(layout.batchSd));
   }
-};
-
-/** The half-normal quantile at the probability of z: Φ⁻¹((1 + Φ(z))/2) = −Φ⁻¹(Φ(−z)/2). */
-export const halfNormal = (z: number): number => -normalQuantile(0.5 * normalCdf(-z));
-
-const halfNormalSlope = (z: number): number => {
-  const value = halfNormal(z);
-  return normalPdf(z) / (2 * normalPdf(value));
 };

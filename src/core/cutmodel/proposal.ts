@@ -182,12 +182,12 @@ const drawFrom = (
   held: readonly number[],
   heldAt: Float64Array,
 ): Proposal['draw'] => {
-  const { layout } = target;
+  const { layout, priors } = target;
   const { size, lnSigma } = layout;
   const marginal = marginalFrom(nodes);
   const summitPosition = nodes[middle]?.position ?? 0;
-  const local = conditionalShape(nodes, layout, held, heldAt);
-  const steady = conditionalShape(nodes, layout, held, heldAt);
+  const local = conditionalShape(nodes, layout, priors, held, heldAt);
+  const steady = conditionalShape(nodes, layout, priors, held, heldAt);
   const steps = new Float64Array(size);
   const otherSteps = new Float64Array(size);
   return (cube, into) => {

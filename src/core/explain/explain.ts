@@ -1,5 +1,5 @@
 import { answerForAim } from '../cutmodel/answerForAim.ts';
-import type { CutStudy } from '../cutmodel/cutStudy.ts';
+import { withoutEarlier, type CutStudy } from '../cutmodel/cutStudy.ts';
 import { earlierAgreement } from '../cutmodel/earlierAgreement.ts';
 import { fit, type Fit } from '../cutmodel/fit.ts';
 import type { FitAnswer } from '../cutmodel/fitAnswer.ts';
@@ -30,8 +30,8 @@ export const explain = (
   { cardOf = (i) => found.study.cells[i]?.sheet ?? '' }: ExplainOptions = {},
 ): Explanation => {
   const { study, posterior, compiled } = found;
-  const leans = (study.history ?? []).length > 0;
-  const alone = leans ? fit({ ...study, history: [] }) : found;
+  const leans = (study.history ?? []).length > 0 || study.beliefs !== undefined;
+  const alone = leans ? fit(withoutEarlier(study)) : found;
   const powerPct = answer.recommended?.powerPct ?? study.ask.powerPct ?? compiled.p0Pct;
   const baseline = answer.recommended === null ? null : baselineAt(found, powerPct);
   const speed = baseline === null ? undefined : speedExplained(found, baseline, cardOf);

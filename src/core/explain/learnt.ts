@@ -1,6 +1,7 @@
 import type { Fit } from '../cutmodel/fit.ts';
 import { meanSdOf, type Posterior } from '../cutmodel/posterior.ts';
 import { presentLnV50 } from '../cutmodel/presentLevel.ts';
+import { meanSdOfScale } from '../cutmodel/priorScales.ts';
 import type { Learnt, LearntName } from './explanation.ts';
 
 interface Quantity {
@@ -15,7 +16,7 @@ interface Quantity {
  * by `alone`, the same study without them.
  */
 export const learntIn = (found: Fit, alone: Fit, powerPct: number): readonly Learnt[] =>
-  quantitiesOf(found, powerPct).map(({ name, priorMean, priorSd, valuesIn }) => {
+  quantitiesOf(found, alone, powerPct).map(({ name, priorMean, priorSd, valuesIn }) => {
     const over = (fit: Fit) => {
       const values = valuesIn(fit);
       return meanSdOf(fit.posterior, (i) => values[i] ?? 0);
@@ -47,8 +48,13 @@ const logged =
     column(posterior).map(Math.log);
 
 /** Only what the model has a place for. */
-const quantitiesOf = ({ compiled, posterior }: Fit, powerPct: number): readonly Quantity[] => {
-  const { priors } = compiled.model;
+const quantitiesOf = (
+  { compiled, posterior }: Fit,
+  alone: Fit,
+  powerPct: number,
+): readonly Quantity[] => {
+  // What was expected before any sheet was cut, earlier ones included.
+  const { priors } = alone.compiled.model;
   const { layout } = posterior;
   const quantity = (
     name: LearntName,
@@ -88,12 +94,12 @@ const quantitiesOf = ({ compiled, posterior }: Fit, powerPct: number): readonly 
     ),
     ...quantity(
       'sheet-scatter',
-      halfNormalOf(priors.sheetSdScale),
+      priors.sheetSd && meanSdOfScale(priors.sheetSd),
       plain(({ sheetSd }) => sheetSd),
     ),
     ...quantity(
       'flaws',
-      exponentialOf(priors.flawsPerMetreMean),
+      priors.flawsPerMetre,
       plain(({ flawsPerMetre }) => flawsPerMetre),
     ),
     ...quantity(
@@ -113,10 +119,3 @@ const quantitiesOf = ({ compiled, posterior }: Fit, powerPct: number): readonly 
     ),
   ];
 };
-
-const halfNormalOf = (scale: number | null) =>
-  scale === null
-    ? null
-    : { mean: scale * Math.sqrt(2 / Math.PI), sd: scale * Math.sqrt(1 - 2 / Math.PI) };
-
-const exponentialOf = (mean: number | null) => (mean === null ? null : { mean, sd: mean });

@@ -39,7 +39,7 @@ export const leavingOut = (found: Fit, baseline: Baseline): ((part: Part) => Lef
       ? speedFrom(found, baseline, { ...left, posterior: weighed.posterior, isSmoothed: true })
       : speedFrom(found, baseline, {
           ...left,
-          posterior: finePosterior(modelWithout(compiled, part)),
+          posterior: finePosterior(modelWithout(compiled, part), study),
         });
     return {
       ...said,

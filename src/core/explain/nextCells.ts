@@ -69,7 +69,7 @@ const afterOne = (
       ? { study: more, posterior: weighed.posterior, isSmoothed: true }
       : {
           study: more,
-          posterior: finePosterior({ ...compiled.model, observations }),
+          posterior: finePosterior({ ...compiled.model, observations }, study),
         },
   );
   return { probability, speedMmPerS: then };

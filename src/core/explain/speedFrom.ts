@@ -32,7 +32,7 @@ export const baselineAt = (found: Fit, powerPct: number): Baseline | null => {
   if (holding === null || cap === null) return null;
   const most = study.machine.speedRangeMmPerS[1];
   const least = Math.min(holding, cap, most);
-  const posterior = finePosterior(compiled.model);
+  const posterior = finePosterior(compiled.model, study);
   const smoothed = smoothedWhole(posterior);
   const lnHoldingBy = (fine: Posterior): number =>
     Math.log(decisionOn(compiled, fine, study.promise).fastestHolding(powerPct) ?? holding);

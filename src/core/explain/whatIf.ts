@@ -18,7 +18,7 @@ export const whatIf = (found: Fit, baseline: Baseline): readonly WhatIf[] => {
   const { model } = found.compiled;
   return [
     ...otherPriors(model.priors).map(([name, changed]) =>
-      under(name, finePosterior({ ...model, priors: changed })),
+      under(name, finePosterior({ ...model, priors: changed }, found.study)),
     ),
     ...links.flatMap((link) => {
       const posterior = underLink(baseline.posterior, link);

@@ -2,6 +2,7 @@ import { levelOf } from '../cutmodel/decision.ts';
 import type { Fit } from '../cutmodel/fit.ts';
 import { links } from '../cutmodel/links.ts';
 import { meanSdOf, thinned, type Posterior } from '../cutmodel/posterior.ts';
+import { priors } from '../cutmodel/priors.ts';
 import { powerInCornersPct, type Setting } from '../machine/setting.ts';
 import { referenceLengthMm, type PromiseWish } from '../reading/promise.ts';
 
@@ -43,9 +44,9 @@ const mostPoints = 4000;
 
 /** Whether the readings tell how many flaws a metre of cut meets. */
 export const knowsFlaws = (posterior: Posterior): boolean => {
-  const prior = posterior.model.priors.flawsPerMetreMean;
-  if (prior === null) return false;
-  return meanSdOf(posterior, (i) => posterior.flawsPerMetre[i] ?? 0).sd < learntBelow * prior;
+  if (posterior.model.priors.flawsPerMetre === null) return false;
+  const { sd } = meanSdOf(posterior, (i) => posterior.flawsPerMetre[i] ?? 0);
+  return sd < learntBelow * priors.flawsPerMetreMean;
 };
 
 /** Makes a fit ready to be asked about orders for `what`: this sheet, sheets of this batch, or of a batch not seen yet. */

@@ -5,6 +5,7 @@ import { decisionOn, levelOf, scatterOf } from '../cutmodel/decision.ts';
 import type { Fit } from '../cutmodel/fit.ts';
 import { links } from '../cutmodel/links.ts';
 import { meanSdOf, thinned } from '../cutmodel/posterior.ts';
+import { priors } from '../cutmodel/priors.ts';
 import type { Setting } from '../machine/setting.ts';
 import { referenceLengthMm } from '../reading/promise.ts';
 import type { LearntCorners } from './learntCorners.ts';
@@ -133,7 +134,7 @@ export const promiseForParts = (
     }),
     needKnife: expected(parts.length, failing),
     // The prior of the flaw rate has an sd equal to its mean; half of that is the least that is worth a figure.
-    ...(flaws.sd < (posterior.model.priors.flawsPerMetreMean ?? 0) / 2
+    ...(flaws.sd < priors.flawsPerMetreMean / 2
       ? { meetFlaw: expected(parts.length, flawed) }
       : {}),
   };
