@@ -4,6 +4,8 @@ export const webCodes = [
   'reply-not-understood',
   'list-does-not-step',
   'list-too-long',
+  'list-comma-unclear',
+  'speed-range-empty',
   'line-not-a-setting',
   'line-not-a-reading',
   'line-not-a-width',

@@ -16,7 +16,7 @@ describe.each([
     await page.getByText(/A ramp must clear the head/).waitFor();
 
     await page.getByLabel('Height of the block').fill('8 mm');
-    await page.getByText(/would leave less than 3 mm below the nozzle/).waitFor();
+    await page.getByText(/would leave less than 3\smm below the nozzle/).waitFor();
     await page.getByLabel('Your gauge, or where you believe').fill('7 mm');
     await page.getByRole('button', { name: 'Take a block of 8\u202fmm' }).click();
     expect(await page.getByLabel('Nozzle above the strip').inputValue()).toBe('11\u202fmm');

@@ -89,7 +89,7 @@ describe.each([
     await readMeter(page, 0.92);
     await page.getByLabel(/^Current at 42.*going up$/).fill('18.4');
     await page.getByLabel(/^Current at 42.*coming down$/).fill('18.3');
-    await page.getByText(/At 42 % the meter is written down as/).waitFor();
+    await page.getByText(/At 42\s% the meter is written down as/).waitFor();
     await page.getByLabel(/^Current at 42.*going up$/).fill(written(42, 0, 0.92));
     await page.getByLabel(/^Current at 42.*coming down$/).fill(written(42, 1, 0.92));
     await page.getByRole('button', { name: 'Keep it only' }).click();

@@ -1,62 +1,48 @@
-import { lazy, Suspense } from 'react';
+import { lazy, Suspense, type ComponentType } from 'react';
 import { Route, Switch } from 'wouter';
 import { shellText } from '../../words/en/screens/shell.ts';
+import { fetchTheRest } from '../state/inWords.ts';
 import { HomeScreen } from './home/HomeScreen.tsx';
 import { NotFoundScreen } from './NotFoundScreen.tsx';
 
-/** Screens that are not where anyone starts are fetched when they are opened. */
-const BedScreen = lazy(async () => ({ default: (await import('./bed/BedScreen.tsx')).BedScreen }));
-const StudyScreen = lazy(async () => ({
-  default: (await import('./study/StudyScreen.tsx')).StudyScreen,
-}));
-const BookScreen = lazy(async () => ({
-  default: (await import('./book/BookScreen.tsx')).BookScreen,
-}));
-const CardScreen = lazy(async () => ({
-  default: (await import('./card/CardScreen.tsx')).CardScreen,
-}));
-const CheckScreen = lazy(async () => ({
-  default: (await import('./check/CheckScreen.tsx')).CheckScreen,
-}));
-const CompareScreen = lazy(async () => ({
-  default: (await import('./compare/CompareScreen.tsx')).CompareScreen,
-}));
-const CornersScreen = lazy(async () => ({
-  default: (await import('./corners/CornersScreen.tsx')).CornersScreen,
-}));
-const FocusScreen = lazy(async () => ({
-  default: (await import('./focus/FocusScreen.tsx')).FocusScreen,
-}));
-const LabelScreen = lazy(async () => ({
-  default: (await import('./book/LabelScreen.tsx')).LabelScreen,
-}));
-const DescribeScreen = lazy(async () => ({
-  default: (await import('./describe/DescribeScreen.tsx')).DescribeScreen,
-}));
-const EntryScreen = lazy(async () => ({
-  default: (await import('./book/EntryScreen.tsx')).EntryScreen,
-}));
-const MachineScreen = lazy(async () => ({
-  default: (await import('./machine/MachineScreen.tsx')).MachineScreen,
-}));
-const MeterScreen = lazy(async () => ({
-  default: (await import('./meter/MeterScreen.tsx')).MeterScreen,
-}));
-const MotionScreen = lazy(async () => ({
-  default: (await import('./motion/MotionScreen.tsx')).MotionScreen,
-}));
-const ProofScreen = lazy(async () => ({
-  default: (await import('./proof/ProofScreen.tsx')).ProofScreen,
-}));
-const SheetScreen = lazy(async () => ({
-  default: (await import('./sheet/SheetScreen.tsx')).SheetScreen,
-}));
-const TakeScreen = lazy(async () => ({
-  default: (await import('./take/TakeScreen.tsx')).TakeScreen,
-}));
-const TroubleScreen = lazy(async () => ({
-  default: (await import('./trouble/TroubleScreen.tsx')).TroubleScreen,
-}));
+/**
+ * Screens that are not where anyone starts are fetched when they are opened, and the rest of the words with them: a
+ * screen that is opened by its address, or reloaded, may have something to say before anything was tapped.
+ */
+const later = <Props extends object>(fetchScreen: () => Promise<ComponentType<Props>>) =>
+  lazy(async () => {
+    const [Screen] = await Promise.all([fetchScreen(), fetchTheRest()]);
+    return { default: Screen };
+  });
+
+const BedScreen = later(async () => (await import('./bed/BedScreen.tsx')).BedScreen);
+const StudyScreen = later(async () => (await import('./study/StudyScreen.tsx')).StudyScreen);
+const BookScreen = later(async () => (await import('./book/BookScreen.tsx')).BookScreen);
+const CardScreen = later(async () => (await import('./card/CardScreen.tsx')).CardScreen);
+const CheckScreen = later(async () => (await import('./check/CheckScreen.tsx')).CheckScreen);
+const CompareScreen = later(
+  async () => (await import('./compare/CompareScreen.tsx')).CompareScreen,
+);
+const CornersScreen = later(
+  async () => (await import('./corners/CornersScreen.tsx')).CornersScreen,
+);
+const FocusScreen = later(async () => (await import('./focus/FocusScreen.tsx')).FocusScreen);
+const LabelScreen = later(async () => (await import('./book/LabelScreen.tsx')).LabelScreen);
+const DescribeScreen = later(
+  async () => (await import('./describe/DescribeScreen.tsx')).DescribeScreen,
+);
+const EntryScreen = later(async () => (await import('./book/EntryScreen.tsx')).EntryScreen);
+const MachineScreen = later(
+  async () => (await import('./machine/MachineScreen.tsx')).MachineScreen,
+);
+const MeterScreen = later(async () => (await import('./meter/MeterScreen.tsx')).MeterScreen);
+const MotionScreen = later(async () => (await import('./motion/MotionScreen.tsx')).MotionScreen);
+const ProofScreen = later(async () => (await import('./proof/ProofScreen.tsx')).ProofScreen);
+const SheetScreen = later(async () => (await import('./sheet/SheetScreen.tsx')).SheetScreen);
+const TakeScreen = later(async () => (await import('./take/TakeScreen.tsx')).TakeScreen);
+const TroubleScreen = later(
+  async () => (await import('./trouble/TroubleScreen.tsx')).TroubleScreen,
+);
 
 /** Which screen stands at which address. */
 export const Screens = () => (

@@ -5,20 +5,32 @@ import { patiently } from './patiently.ts';
 
 let speak = wordsIn(firstAreas);
 
-let fetching = false;
+let fetching: Promise<void> | undefined;
 
-/** The rest of the words is fetched with the first thing that a person does, so that the first view stays light. */
-const fetchTheRest = (): void => {
-  if (fetching) return;
-  fetching = true;
-  void patiently(() => import('../../words/en/laterAreas.ts')).then(({ laterAreas }) => {
+/**
+ * Fetches the rest of the words, once: with the first thing that a person does, or with a screen that may need them, so
+ * that the first view stays light.
+ */
+export const fetchTheRest = (): Promise<void> =>
+  (fetching ??= patiently(() => import('../../words/en/laterAreas.ts')).then(({ laterAreas }) => {
     speak = wordsIn([...firstAreas, ...laterAreas]);
-  });
-};
+  }));
 
 for (const doing of ['pointerdown', 'keydown', 'input', 'change'] as const) {
-  document.addEventListener(doing, fetchTheRest, { capture: true, once: true });
+  document.addEventListener(doing, () => void fetchTheRest(), { capture: true, once: true });
 }
 
+/** A figure and its unit, which are not to be parted at the end of a line. */
+const figureAndUnit = /(\d) (?=(?:%|mm|mA|kPa|°C|min|s)(?![a-z]))/g;
+
+const together = (text: string): string => text.replace(figureAndUnit, '$1\u202f');
+
+/** The same with each figure held to its unit. */
+export const heldTogether = ({ code, message, remedy }: ProblemInWords): ProblemInWords => ({
+  code,
+  message: together(message),
+  remedy: together(remedy),
+});
+
 /** A problem as the page says it. */
-export const problemInWords = (problem: Problem): ProblemInWords => speak(problem);
+export const problemInWords = (problem: Problem): ProblemInWords => heldTogether(speak(problem));

@@ -27,6 +27,10 @@ export const unitWords = {
     message: (p) => `“${p('text')}” is less than nothing.`,
     remedy: (p) => `Type ${example(p)}.`,
   },
+  'quantity-zero': {
+    message: () => 'It must be more than 0.',
+    remedy: (p) => `Type ${example(p)}.`,
+  },
   'quantity-ambiguous': {
     message: (p) => `“${p('text')}” can be read in two ways.`,
     remedy: (p) => `Type ${p('thousands')} or ${p('decimal')}, whichever you mean.`,

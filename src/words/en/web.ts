@@ -20,6 +20,15 @@ export const webWords = {
     message: (p) => `${p('count')} figures are more than one card holds.`,
     remedy: (p) => `Write at most ${p('most')}.`,
   },
+  'list-comma-unclear': {
+    message: (p) => `“${p('text')}” can be read in two ways.`,
+    remedy: () => 'Write 12.5 with a point, or put a space between two figures: 12 15.',
+  },
+  'speed-range-empty': {
+    message: (p) =>
+      `The slowest speed must lie below the fastest; the other is ${p('other')} mm/s.`,
+    remedy: () => 'Change that one first, if this one is right.',
+  },
   'line-not-a-setting': {
     message: (p) => `“${p('text')}” is not a speed and a power setting.`,
     remedy: () => 'Write a speed, then a power setting, such as 14 mm/s 30 %.',

@@ -3,7 +3,7 @@ import { lengthWords } from '../../../words/en/figures.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
 import { Choice } from '../choice/Choice.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';
-import { readLength } from '../quantity/readers.ts';
+import { readSize } from '../quantity/readers.ts';
 
 type Knives = 'six' | 'two' | 'none';
 
@@ -44,7 +44,7 @@ export const PromiseQuestion = ({ promise, onChange }: PromiseQuestionProps) => 
       hint={words.partLengthHint}
       value={promise.partLengthMm}
       show={lengthWords}
-      parse={readLength}
+      parse={readSize}
       onChange={(partLengthMm) => {
         if (partLengthMm !== undefined) onChange({ ...promise, partLengthMm });
       }}

@@ -39,7 +39,7 @@ const show = async (...cards: readonly ReadCard[]): Promise<string> => {
 describe('what the page says of slips that the cells betray', () => {
   it('tells of a card that cuts much slower than the other, at once and with what to ask', async () => {
     const text = await show(readCardOf('K7QX', 5), readCardOf('M2TB', 6, { level: 0.7 }));
-    expect(text).toMatch(/“card M2TB” cuts \d\d % slower than “card K7QX”/);
+    expect(text).toMatch(/“card M2TB” cuts \d\d\s% slower than “card K7QX”/);
     expect(text).toContain('Same batch?');
     // Not folded away: before the first line that opens.
     const told = [...holder.querySelectorAll('li')].find((line) =>

@@ -7,7 +7,7 @@ import { mistakeWords } from '../../../words/en/mistakes.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
 import type { Problem } from '../../../core/problem.ts';
 import { wordsIn } from '../../../words/inWords.ts';
-import { problemInWords } from '../../state/inWords.ts';
+import { heldTogether, problemInWords } from '../../state/inWords.ts';
 import { More } from '../more/More.tsx';
 
 export interface UntoldProps {
@@ -42,7 +42,7 @@ export const Untold = ({ study, answer }: UntoldProps) => {
 const Said = ({ problems }: { readonly problems: readonly Problem[] }) =>
   problems.map((problem, i) => {
     const { message, remedy } = Object.hasOwn(ownWords, problem.code)
-      ? inOwnWords(problem)
+      ? heldTogether(inOwnWords(problem))
       : problemInWords(problem);
     return (
       <li key={`${problem.code}${i}`}>

@@ -5,7 +5,7 @@ import { habitText as words } from '../../../words/en/screens/habit.ts';
 import { Action } from '../action/Action.tsx';
 import { Choice } from '../choice/Choice.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';
-import { readPower, readSpeed } from '../quantity/readers.ts';
+import { readCutPower, readCutSpeed } from '../quantity/readers.ts';
 
 export interface HabitFormProps {
   readonly habit: Habit | undefined;
@@ -31,7 +31,7 @@ export const HabitForm = ({ habit, onChange }: HabitFormProps) => {
           label={words.speed}
           value={draft.speedMmPerS}
           show={speedWords}
-          parse={readSpeed}
+          parse={readCutSpeed}
           onChange={(speedMmPerS) => {
             if (speedMmPerS !== undefined) change({ speedMmPerS });
           }}
@@ -40,7 +40,7 @@ export const HabitForm = ({ habit, onChange }: HabitFormProps) => {
           label={words.power}
           value={draft.powerPct}
           show={powerWords}
-          parse={readPower}
+          parse={readCutPower}
           onChange={(powerPct) => {
             if (powerPct !== undefined) change({ powerPct });
           }}

@@ -17,10 +17,16 @@ export const CountField = ({ label, value, least, most, onChange }: CountFieldPr
     onChange(Math.min(most, Math.max(least, value + by)));
   };
   const type = (text: string): void => {
-    const digits = text.replace(/\D/g, '');
+    const digits = text.replace(/[.,]\d{0,2}$/, '').replace(/\D/g, '');
     setTyped(digits);
     const count = Number(digits);
     if (digits !== '' && count >= least && count <= most) onChange(count);
+  };
+  /** What lies beyond the ends counts as the nearer end, and shows as such. */
+  const leave = (): void => {
+    if (typed !== undefined && typed !== '' && Number(typed) !== value)
+      onChange(Math.min(most, Math.max(least, Number(typed))));
+    setTyped(undefined);
   };
   const press = (event: KeyboardEvent): void => {
     if (event.key !== 'ArrowUp' && event.key !== 'ArrowDown') return;
@@ -54,7 +60,7 @@ export const CountField = ({ label, value, least, most, onChange }: CountFieldPr
             value={typed ?? String(value)}
             onChange={(event) => type(event.target.value)}
             onFocus={(event) => event.target.select()}
-            onBlur={() => setTyped(undefined)}
+            onBlur={leave}
             onKeyDown={press}
           />
           <button

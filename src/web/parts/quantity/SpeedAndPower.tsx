@@ -1,7 +1,7 @@
 import { powerWords, speedWords } from '../../../words/en/figures.ts';
 import { settingText as words } from '../../../words/en/screens/setting.ts';
 import { QuantityField } from './QuantityField.tsx';
-import { readPower, readSpeed } from './readers.ts';
+import { readCutPower, readCutSpeed } from './readers.ts';
 
 /** What is known so far of a speed with its power setting. */
 export interface SpokenSetting {
@@ -22,7 +22,7 @@ export const SpeedAndPower = ({ speedMmPerS, powerPct, onChange }: SpeedAndPower
       optional
       value={speedMmPerS}
       show={speedWords}
-      parse={readSpeed}
+      parse={readCutSpeed}
       onChange={(speed) => onChange({ speedMmPerS: speed })}
     />
     <QuantityField
@@ -30,7 +30,7 @@ export const SpeedAndPower = ({ speedMmPerS, powerPct, onChange }: SpeedAndPower
       optional
       value={powerPct}
       show={powerWords}
-      parse={readPower}
+      parse={readCutPower}
       onChange={(power) => onChange({ powerPct: power })}
     />
   </>

@@ -18,11 +18,32 @@ export const readList =
       );
     if (range !== null) return readRange(readOne, range);
     const unit = /[\d.]\s*([^\d\s.,;][^\d,;]*)$/.exec(text)?.[1]?.trim() ?? '';
-    const pieces = text.split(/[;,\s]+/).filter((piece) => /\d/.test(piece));
+    const pieces = figuresOf(text);
+    if (pieces === undefined) return refused('list-comma-unclear', { text: text.trim() });
+    if (pieces.length === 0 && text.trim() !== '') return all([readOne(text)]);
     return all(
-      pieces.map((piece) => readOne(/^[\d.,]+$/.test(piece) ? `${piece} ${unit}` : piece)),
+      pieces.map((piece) => readOne(/^[\d.,]+$/.test(piece) ? `${piece} ${unit}`.trim() : piece)),
     );
   };
+
+/**
+ * The figures of a list. A comma with a figure on both sides is a decimal point where blanks or semicolons part the
+ * figures (`3,1 3,15`) and parts them where nothing else does (`10,12,14`). Undefined where it may be either: `3,1`
+ * alone, or `10, 12,5`.
+ */
+const figuresOf = (text: string): readonly string[] | undefined => {
+  const pieces = text.split(/[;\s]+/).filter((piece) => /\d/.test(piece));
+  const bare = pieces.map((piece) => piece.replace(/,+$/, ''));
+  const inner = bare.filter((piece) => /\d,\d/.test(piece));
+  if (inner.length === 0) return bare.flatMap((piece) => piece.split(',')).filter(Boolean);
+  const [only = ''] = bare;
+  if (bare.length === 1) {
+    const parts = only.split(',');
+    return parts.length > 2 ? parts : undefined;
+  }
+  const commasPart = pieces.some((piece) => piece.endsWith(','));
+  return commasPart && inner.length < bare.length ? undefined : bare;
+};
 
 const readRange = (readOne: ReadOne, range: RegExpExecArray): Outcome<readonly number[]> => {
   const [, from = '', to = '', by = '', unit = ''] = range;

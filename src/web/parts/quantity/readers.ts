@@ -1,3 +1,4 @@
+import { refused, type Outcome } from '../../../core/problem.ts';
 import { parseAcceleration } from '../../../core/units/acceleration.ts';
 import { parseCurrent } from '../../../core/units/current.ts';
 import { parseDuration } from '../../../core/units/duration.ts';
@@ -17,3 +18,14 @@ export const readCurrent = (text: string) => parseCurrent(text);
 export const readTemperature = (text: string) => parseTemperature(text, unitsShown().temperature);
 export const readAcceleration = (text: string) => parseAcceleration(text);
 export const readDuration = (text: string) => parseDuration(text);
+
+/** The same where nothing is no answer: a size, or what a cut is run at. */
+const aboveNothing =
+  (kind: string, read: (text: string) => Outcome<number>) =>
+  (text: string): Outcome<number> => {
+    const outcome = read(text);
+    return outcome.ok && outcome.value <= 0 ? refused('quantity-zero', { text, kind }) : outcome;
+  };
+export const readSize = aboveNothing('length', readLength);
+export const readCutSpeed = aboveNothing('speed', readSpeed);
+export const readCutPower = aboveNothing('power', readPower);

@@ -3,7 +3,7 @@ import type { Setting } from '../../../core/machine/setting.ts';
 import { powerWords, speedWords } from '../../../words/en/figures.ts';
 import { readingText as words } from '../../../words/en/screens/reading.ts';
 import { Action } from '../action/Action.tsx';
-import { readPower, readSpeed } from '../quantity/readers.ts';
+import { readCutPower, readCutSpeed } from '../quantity/readers.ts';
 import { QuantityField } from '../quantity/QuantityField.tsx';
 
 export interface AsCutProps {
@@ -25,14 +25,14 @@ export const AsCut = ({ setting, onSay, onBack }: AsCutProps) => {
           label={words.asCutSpeed}
           value={speedMmPerS}
           show={speedWords}
-          parse={readSpeed}
+          parse={readCutSpeed}
           onChange={setSpeed}
         />
         <QuantityField
           label={words.asCutPower}
           value={powerPct}
           show={powerWords}
-          parse={readPower}
+          parse={readCutPower}
           onChange={setPower}
         />
       </div>

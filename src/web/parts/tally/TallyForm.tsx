@@ -7,7 +7,7 @@ import { tallyText as words } from '../../../words/en/screens/tally.ts';
 import { Action } from '../action/Action.tsx';
 import { CountField } from '../quantity/CountField.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';
-import { readLength, readPower, readSpeed } from '../quantity/readers.ts';
+import { readSize, readCutPower, readCutSpeed } from '../quantity/readers.ts';
 import './tally.css';
 
 export interface TallyFormProps {
@@ -53,14 +53,14 @@ export const TallyForm = ({ promise, setting, onSave }: TallyFormProps) => {
             label={words.speed}
             value={speedMmPerS}
             show={speedWords}
-            parse={readSpeed}
+            parse={readCutSpeed}
             onChange={setSpeed}
           />
           <QuantityField
             label={words.power}
             value={powerPct}
             show={powerWords}
-            parse={readPower}
+            parse={readCutPower}
             onChange={setPower}
           />
         </div>
@@ -78,7 +78,7 @@ export const TallyForm = ({ promise, setting, onSave }: TallyFormProps) => {
         label={words.length}
         value={partLengthMm}
         show={lengthWords}
-        parse={readLength}
+        parse={readSize}
         onChange={(value) => {
           if (value !== undefined) setLength(value);
         }}

@@ -6,7 +6,7 @@ import { Choice } from '../../parts/choice/Choice.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { CountField } from '../../parts/quantity/CountField.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
-import { readPower, readSpeed } from '../../parts/quantity/readers.ts';
+import { readCutPower, readCutSpeed } from '../../parts/quantity/readers.ts';
 import type { CardWish } from '../../state/designFor.ts';
 import { withOptional } from '../../state/withOptional.ts';
 import { newSeed } from '../../state/newId.ts';
@@ -47,7 +47,7 @@ export const CardWishForm = ({ wish, onChange }: CardWishFormProps) => {
             label={words.power}
             value={wish.powerPct}
             show={powerWords}
-            parse={readPower}
+            parse={readCutPower}
             onChange={(powerPct) => {
               if (powerPct !== undefined) change({ powerPct });
             }}
@@ -58,7 +58,7 @@ export const CardWishForm = ({ wish, onChange }: CardWishFormProps) => {
               value={wish.speedMmPerS}
               optional
               show={speedWords}
-              parse={readSpeed}
+              parse={readCutSpeed}
               onChange={(speedMmPerS) => onChange(withOptional(wish, 'speedMmPerS', speedMmPerS))}
             />
           ) : null}

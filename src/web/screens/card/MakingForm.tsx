@@ -2,7 +2,7 @@ import { lengthWords } from '../../../words/en/figures.ts';
 import { cardText as words } from '../../../words/en/screens/card.ts';
 import { AirField } from '../../parts/quantity/AirField.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
-import { readLength } from '../../parts/quantity/readers.ts';
+import { readSize } from '../../parts/quantity/readers.ts';
 import { SettingField } from '../../parts/quantity/SettingField.tsx';
 import type { CardWish } from '../../state/designFor.ts';
 import { rememberEntries } from '../../state/entriesAtMost.ts';
@@ -24,7 +24,7 @@ export const MakingForm = ({ wish, onChange }: MakingFormProps) => {
       label={label}
       value={value}
       show={lengthWords}
-      parse={readLength}
+      parse={readSize}
       onChange={(given) => {
         if (given !== undefined && given > 0) take(given);
       }}

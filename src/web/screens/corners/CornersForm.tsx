@@ -4,7 +4,7 @@ import { cornersText as words } from '../../../words/en/screens/corners.ts';
 import { Section } from '../../parts/page/Page.tsx';
 import { CountField } from '../../parts/quantity/CountField.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
-import { readLength } from '../../parts/quantity/readers.ts';
+import { readSize } from '../../parts/quantity/readers.ts';
 import { SettingField } from '../../parts/quantity/SettingField.tsx';
 import { withOptional } from '../../state/withOptional.ts';
 import type { CornersWish } from './cornersJob.ts';
@@ -23,7 +23,7 @@ export const CornersForm = ({ wish, setting, onChange }: CornersFormProps) => {
       label={label}
       value={value}
       show={lengthWords}
-      parse={readLength}
+      parse={readSize}
       onChange={(mm) => {
         if (mm !== undefined && mm > 0) onChange(take(mm));
       }}

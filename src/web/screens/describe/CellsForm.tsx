@@ -11,7 +11,7 @@ import { LinesField } from '../../parts/quantity/LinesField.tsx';
 import { TypedField } from '../../parts/quantity/TypedField.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readList } from '../../parts/quantity/listReader.ts';
-import { readLength, readPower, readSpeed } from '../../parts/quantity/readers.ts';
+import { readSize, readCutPower, readCutSpeed } from '../../parts/quantity/readers.ts';
 import { readSettingLines } from './lines.ts';
 import type { Described, Description } from './useDescription.ts';
 
@@ -68,8 +68,8 @@ export const CellsForm = ({ described }: { readonly described: Described }) => {
   );
 };
 
-const readSpeeds = readList(readSpeed);
-const readPowers = readList(readPower);
+const readSpeeds = readList(readCutSpeed);
+const readPowers = readList(readCutPower);
 
 /** `10, 12, 14 mm/s`: the unit once, behind the last. */
 const listWords = (values: readonly number[], one: (value: number) => string): string =>
@@ -117,7 +117,7 @@ const ShapeForm = ({ described }: { readonly described: Described }) => {
           label={words.size}
           value={description.sizeMm}
           show={lengthWords}
-          parse={readLength}
+          parse={readSize}
           onChange={(sizeMm) => {
             if (sizeMm !== undefined && sizeMm > 0) change({ sizeMm });
           }}
@@ -128,7 +128,7 @@ const ShapeForm = ({ described }: { readonly described: Described }) => {
             hint={words.cutLengthHint}
             value={description.otherLengthMm}
             show={lengthWords}
-            parse={readLength}
+            parse={readSize}
             onChange={(otherLengthMm) => {
               if (otherLengthMm !== undefined && otherLengthMm > 0) change({ otherLengthMm });
             }}

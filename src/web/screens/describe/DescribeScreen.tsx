@@ -8,7 +8,7 @@ import { Action } from '../../parts/action/Action.tsx';
 import { isWorkable, MaterialField, useMaterial } from '../../parts/material/MaterialField.tsx';
 import { useDocumentTitle } from '../../parts/page/Page.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
-import { readLength } from '../../parts/quantity/readers.ts';
+import { readSize } from '../../parts/quantity/readers.ts';
 import { newStudy } from '../../state/newStudy.ts';
 import { useMachine } from '../../state/useMachine.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
@@ -85,7 +85,7 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
               label={words.thickness}
               value={thicknessMm}
               show={lengthWords}
-              parse={readLength}
+              parse={readSize}
               onChange={(value) => {
                 if (value !== undefined && value > 0) setThickness(value);
               }}

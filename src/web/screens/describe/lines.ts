@@ -1,6 +1,6 @@
 import type { Setting } from '../../../core/machine/setting.ts';
 import { done, refused, type Outcome } from '../../../core/problem.ts';
-import { readPower, readSpeed } from '../../parts/quantity/readers.ts';
+import { readCutPower, readCutSpeed } from '../../parts/quantity/readers.ts';
 
 /** Reads settings one a line: `14 mm/s 30 %`, `14 30`, `14, 30 x2`. Empty lines are passed over. */
 export const readSettingLines = (text: string): Outcome<readonly Setting[]> => {
@@ -21,7 +21,7 @@ const readLine = (line: string): Setting | undefined => {
   const found = pattern.exec(line.replace(/,\s/g, ' '));
   if (found === null) return undefined;
   const [, speed = '', power = '', passes = '1'] = found;
-  const [readS, readP] = [readSpeed(speed), readPower(power)];
+  const [readS, readP] = [readCutSpeed(speed), readCutPower(power)];
   return readS.ok && readP.ok
     ? { speedMmPerS: readS.value, powerPct: readP.value, passes: Number(passes) }
     : undefined;

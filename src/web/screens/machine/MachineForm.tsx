@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import type { Bed, Machine } from '../../../core/machine/machine.ts';
+import { refused, type Outcome } from '../../../core/problem.ts';
 import { currentWords, lengthWords, powerWords, speedWords } from '../../../words/en/figures.ts';
 import { machineText as words } from '../../../words/en/screens/machine.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
@@ -7,7 +8,7 @@ import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { LinesField } from '../../parts/quantity/LinesField.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
-import { readCurrent, readLength, readPower, readSpeed } from '../../parts/quantity/readers.ts';
+import { readCurrent, readSize, readCutPower, readCutSpeed } from '../../parts/quantity/readers.ts';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { withOptional } from '../../state/withOptional.ts';
 import { GcodeForm } from './GcodeForm.tsx';
@@ -39,29 +40,27 @@ export const MachineForm = ({ machine, onChange }: MachineFormProps) => {
             label={words.maxPower}
             value={machine.maxPowerPct}
             show={powerWords}
-            parse={readPower}
+            parse={readCutPower}
             onChange={(maxPowerPct) => {
-              if (maxPowerPct !== undefined && maxPowerPct > 0) change({ maxPowerPct });
+              if (maxPowerPct !== undefined) change({ maxPowerPct });
             }}
           />
           <QuantityField
             label={words.slowest}
             value={least}
             show={speedWords}
-            parse={readSpeed}
+            parse={readSpeedThat((value) => value < most, most)}
             onChange={(value) => {
-              if (value !== undefined && value > 0 && value < most)
-                change({ speedRangeMmPerS: [value, most] });
+              if (value !== undefined) change({ speedRangeMmPerS: [value, most] });
             }}
           />
           <QuantityField
             label={words.fastest}
             value={most}
             show={speedWords}
-            parse={readSpeed}
+            parse={readSpeedThat((value) => value > least, least)}
             onChange={(value) => {
-              if (value !== undefined && value > least)
-                change({ speedRangeMmPerS: [least, value] });
+              if (value !== undefined) change({ speedRangeMmPerS: [least, value] });
             }}
           />
         </div>
@@ -92,6 +91,16 @@ export const MachineForm = ({ machine, onChange }: MachineFormProps) => {
     </>
   );
 };
+
+/** A speed that leaves a range between it and the other end. */
+const readSpeedThat =
+  (fits: (speedMmPerS: number) => boolean, otherMmPerS: number) =>
+  (text: string): Outcome<number> => {
+    const read = readCutSpeed(text);
+    return read.ok && !fits(read.value)
+      ? refused('speed-range-empty', { other: otherMmPerS })
+      : read;
+  };
 
 const TubePoints = ({ machine, onChange }: MachineFormProps) => {
   const [text, setText] = useState(() => tubeLines(machine.tubePoints ?? []));
@@ -133,7 +142,7 @@ const BedForm = ({
       optional
       value={value}
       show={lengthWords}
-      parse={readLength}
+      parse={readSize}
       onChange={(mm) => {
         if (mm !== undefined && mm > 0) onChange(take(mm));
       }}
