@@ -16,6 +16,7 @@ import type { RecordedTally, Study } from '../study/study.ts';
 import { toCutStudy } from '../study/toCutStudy.ts';
 import { exampleCorners, exampleMetering } from './exampleTests.ts';
 import { virtualWorkshop, type VirtualWorkshop, type WorkshopTraits } from './virtualWorkshop.ts';
+import { exampleKeptId } from './exampleKeptId.ts';
 
 /**
  * What a newcomer may walk about in: two sheets, their cards, one kept setting with its orders, and what was tested of the
@@ -201,7 +202,7 @@ const entryFor = (study: Study, setting: Setting, keptAt: string): ProvenSetting
   const { stock } = study;
   return {
     version: 1,
-    id: 'example-kept',
+    id: exampleKeptId,
     code: 'LARK',
     isExample: true,
     keptAt,

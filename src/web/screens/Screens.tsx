@@ -39,6 +39,7 @@ const MeterScreen = later(async () => (await import('./meter/MeterScreen.tsx')).
 const MotionScreen = later(async () => (await import('./motion/MotionScreen.tsx')).MotionScreen);
 const ProofScreen = later(async () => (await import('./proof/ProofScreen.tsx')).ProofScreen);
 const SheetScreen = later(async () => (await import('./sheet/SheetScreen.tsx')).SheetScreen);
+const RunScreen = later(async () => (await import('./sheet/RunScreen.tsx')).RunScreen);
 const TakeScreen = later(async () => (await import('./take/TakeScreen.tsx')).TakeScreen);
 const TroubleScreen = later(
   async () => (await import('./trouble/TroubleScreen.tsx')).TroubleScreen,
@@ -59,6 +60,9 @@ export const Screens = () => (
       </Route>
       <Route path="/sheets/new">
         <SheetScreen />
+      </Route>
+      <Route path="/sheets/run">
+        <RunScreen />
       </Route>
       <Route path="/trouble">
         <TroubleScreen />

@@ -60,7 +60,7 @@ export const cutmodelWords: AreaWords = {
   },
   'guess-below-slowest-cell': {
     message: (p) =>
-      `${p('speedMmPerS')} mm/s is a guess: it is slower than the slowest cell that was cut, ${p('slowestMmPerS')} mm/s.`,
+      `${p('speedMmPerS')} mm/s is a guess: nothing so slow was cut; the slowest was ${p('slowestMmPerS')} mm/s.`,
     remedy: () => 'Cut the next card, which tries such speeds, before relying on it.',
   },
   'held-to-fastest-out': {
@@ -80,7 +80,7 @@ export const cutmodelWords: AreaWords = {
   },
   'thin-evidence': {
     message: (p) =>
-      `At ${p('powerPct')} % the promise is an even bet up to ${p('evenMmPerS')} mm/s; being sure takes ${p('speedMmPerS')} mm/s. The gap is the thinness of ${p('cells')} cells, not the sheet.`,
+      `At ${p('powerPct')} % the promise is an even bet up to ${p('evenMmPerS')} mm/s; being sure takes ${p('speedMmPerS')} mm/s. ${p('cells') === '0' ? 'Without a card nobody knows it closer.' : `The gap is the thinness of ${p('cells')} cells, not the sheet.`}`,
     remedy: () => 'The next card should narrow it.',
   },
   'disagreement-is-noise': {
@@ -90,7 +90,9 @@ export const cutmodelWords: AreaWords = {
   },
   'scatter-rests-on-prior': {
     message: (p) =>
-      `How much shapes scatter rests mostly on experience with other sheets, not on these ${p('cells')} cells.`,
+      p('cells') === '0'
+        ? 'How much shapes scatter rests on experience with other sheets: no card of this one was read.'
+        : `How much shapes scatter rests mostly on experience with other sheets, not on these ${p('cells')} cells.`,
     remedy: () => 'More cells near the changeover, or tallies of orders, teach it.',
   },
   'flaws-not-learnt': {
@@ -103,13 +105,11 @@ export const cutmodelWords: AreaWords = {
     remedy: () => 'Plan a few more parts for them.',
   },
   'tally-stood-in': {
-    message: () =>
-      'The cells alone do not straddle the changeover; the tally of an order stood in.',
+    message: () => 'No card shows where the changeover lies; the tally of an order stood in.',
     remedy: () => 'A card across the changeover makes the answer firmer.',
   },
   'habit-stood-in': {
-    message: () =>
-      'The cells alone do not straddle the changeover; what you cut it with now stood in.',
+    message: () => 'No card shows where the changeover lies; what you cut it with now stood in.',
     remedy: () => 'A card across the changeover makes the answer firmer.',
   },
   'air-compared': {

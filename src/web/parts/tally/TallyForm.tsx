@@ -5,10 +5,9 @@ import type { Tally } from '../../../core/reading/tally.ts';
 import { lengthWords, powerWords, speedWords } from '../../../words/en/figures.ts';
 import { tallyText as words } from '../../../words/en/screens/tally.ts';
 import { Action } from '../action/Action.tsx';
-import { CountField } from '../quantity/CountField.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';
 import { readSize, readCutPower, readCutSpeed } from '../quantity/readers.ts';
-import './tally.css';
+import { cameOut, noneCounted, TallyCounts } from './TallyCounts.tsx';
 
 export interface TallyFormProps {
   readonly promise: PromiseWish;
@@ -17,33 +16,22 @@ export interface TallyFormProps {
   readonly onSave: (tally: Tally) => void;
 }
 
-const most = 100_000;
-
 /** Counts an order: parts cut, and of those the ones that gave trouble. What remains came out. */
 export const TallyForm = ({ promise, setting, onSave }: TallyFormProps) => {
-  const [counts, setCounts] = useState({ cut: 0, hangs: 0, stays: 0, spoilt: 0 });
+  const [counts, setCounts] = useState(noneCounted);
   const [partLengthMm, setLength] = useState(promise.partLengthMm);
   const [speedMmPerS, setSpeed] = useState<number | undefined>(setting?.speedMmPerS);
   const [powerPct, setPower] = useState<number | undefined>(setting?.powerPct);
   const { cut, hangs, stays, spoilt } = counts;
-  const out = cut - hangs - stays - spoilt;
+  const out = cameOut(counts);
   const ran =
     speedMmPerS === undefined || powerPct === undefined
       ? undefined
       : (setting ?? { speedMmPerS, powerPct, passes: 1 });
-  const count = (name: keyof typeof counts, label: string) => (
-    <CountField
-      label={label}
-      value={counts[name]}
-      least={0}
-      most={most}
-      onChange={(value) => setCounts({ ...counts, [name]: value })}
-    />
-  );
   const save = (): void => {
     if (ran === undefined || out < 0 || cut === 0) return;
     onSave({ setting: ran, out, hangs, stays, spoilt, partLengthMm });
-    setCounts({ cut: 0, hangs: 0, stays: 0, spoilt: 0 });
+    setCounts(noneCounted);
   };
   return (
     <div className="stack">
@@ -67,13 +55,7 @@ export const TallyForm = ({ promise, setting, onSave }: TallyFormProps) => {
       ) : (
         <p>{words.at(setting)}.</p>
       )}
-      <div className="field-row">
-        {count('cut', words.cut)}
-        {count('hangs', words.knife)}
-        {count('stays', words.stays)}
-        {count('spoilt', words.pocket)}
-      </div>
-      <p className="small soft">{words.pushed}</p>
+      <TallyCounts counts={counts} onChange={setCounts} />
       <QuantityField
         label={words.length}
         value={partLengthMm}
@@ -83,9 +65,6 @@ export const TallyForm = ({ promise, setting, onSave }: TallyFormProps) => {
           if (value !== undefined) setLength(value);
         }}
       />
-      <p role="status">
-        {out < 0 ? words.tooMany : cut > 0 ? `${words.line({ out, hangs, stays, spoilt })}.` : ''}
-      </p>
       <div className="actions">
         <Action onPress={save} isDisabled={ran === undefined || out < 0 || cut === 0}>
           {words.save}

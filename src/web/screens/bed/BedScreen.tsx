@@ -35,19 +35,17 @@ export const BedScreen = () => {
       {kept === undefined ? (
         <OpenReading studyId={study.id} />
       ) : (
-        <KeptSetting entry={kept} lastTally={lastTally} />
+        <>
+          <KeptSetting entry={kept} lastTally={lastTally} />
+          <div className="actions">
+            <ActionLink kind="strong" href={`/book/${kept.id}#count`}>
+              {words.same}
+            </ActionLink>
+            <ActionLink href={`/study/${study.id}`}>{words.open}</ActionLink>
+            <ActionLink href="/sheets/new">{words.newOne}</ActionLink>
+          </div>
+        </>
       )}
-      <div className="actions">
-        {kept === undefined ? null : (
-          <ActionLink kind="strong" href={`/book/${kept.id}#count`}>
-            {words.same}
-          </ActionLink>
-        )}
-        <ActionLink kind={kept === undefined ? 'strong' : 'plain'} href={`/study/${study.id}`}>
-          {kept === undefined ? words.goOn : words.open}
-        </ActionLink>
-        <ActionLink href="/sheets/new">{words.newOne}</ActionLink>
-      </div>
       <Section title={words.elsewhere}>
         <Doors />
       </Section>

@@ -1,12 +1,15 @@
+import type { Card } from '../../../core/card/card.ts';
 import { progress } from '../../../core/reading/progress.ts';
 import { readCard } from '../../../core/reading/readCard.ts';
+import { toCutStudy } from '../../../core/study/toCutStudy.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { bedText as words } from '../../../words/en/screens/study.ts';
+import { ActionLink } from '../../parts/action/Action.tsx';
 import { AnswerSentence } from '../../parts/answer/AnswerSentence.tsx';
-import { useAnswer } from '../../state/useAnswer.ts';
+import { saysSomething, useAnswer } from '../../state/useAnswer.ts';
 import { useStudy } from '../../state/workshop.tsx';
 
-/** A sheet from which nothing was kept yet: how far its card is read, and the answer so far. */
+/** A sheet from which nothing was kept yet: how far its card is read, the answer so far, and what comes next. */
 export const OpenReading = ({ studyId }: { readonly studyId: string }) => {
   const { study } = useStudy(studyId);
   return study === undefined ? null : <SoFar study={study} />;
@@ -15,12 +18,53 @@ export const OpenReading = ({ studyId }: { readonly studyId: string }) => {
 const SoFar = ({ study }: { readonly study: Study }) => {
   const { answer, behind } = useAnswer(study);
   const card = study.cards.at(-1);
-  if (card === undefined) return null;
-  const { read, cells } = progress(readCard(card, study.events).cells);
+  const done = card === undefined ? undefined : progress(readCard(card, study.events).cells);
   return (
-    <div className="kept">
-      <AnswerSentence answer={answer} behind={behind} />
-      <p className="soft">{words.read(read, cells)}</p>
-    </div>
+    <>
+      <div className="kept">
+        {answer !== undefined || saysSomething(toCutStudy(study)) ? (
+          <AnswerSentence answer={answer} behind={behind} />
+        ) : null}
+        <p className="soft">
+          {done === undefined ? words.noCard : words.read(done.read, done.cells)}
+        </p>
+      </div>
+      <div className="actions">
+        <Next study={study} card={card} read={done?.read ?? 0} cells={done?.cells ?? 0} />
+        <ActionLink href="/sheets/new">{words.newOne}</ActionLink>
+      </div>
+    </>
+  );
+};
+
+interface NextProps {
+  readonly study: Study;
+  readonly card: Card | undefined;
+  readonly read: number;
+  readonly cells: number;
+}
+
+/** What comes next: a card to make, to cut, to read, or to look at. */
+const Next = ({ study: { id }, card, read, cells }: NextProps) => {
+  if (card === undefined) {
+    return (
+      <>
+        <ActionLink kind="strong" href={`/study/${id}/card`}>
+          {words.makeCard}
+        </ActionLink>
+        <ActionLink href={`/study/${id}`}>{words.answer}</ActionLink>
+      </>
+    );
+  }
+  const toCut = read === 0 && card.origin === 'designed';
+  return (
+    <>
+      <ActionLink kind="strong" href={`/study/${id}`}>
+        {toCut ? words.readIt : read < cells ? words.goOn : words.open}
+      </ActionLink>
+      {toCut ? (
+        <ActionLink href={`/study/${id}/card/${card.code}/machine`}>{words.takeIt}</ActionLink>
+      ) : null}
+    </>
   );
 };

@@ -25,7 +25,8 @@ export const OtherSheets = ({ except }: { readonly except: string }) => {
               </strong>
               <span className="small soft">
                 {isExample ? `${words.example} · ` : ''}
-                {counted(cardCodes.length, 'card')} · {new Date(touchedAt).toLocaleDateString()}
+                {cardCodes.length === 0 ? words.noCards : counted(cardCodes.length, 'card')} ·{' '}
+                {new Date(touchedAt).toLocaleDateString()}
               </span>
             </Link>
           </li>

@@ -52,7 +52,8 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
         : []),
       { kind: 'add-card', studyId, card: made },
     );
-    goTo(`/study/${studyId}/card/${made.code}`);
+    // The way back leads past the form, which would make the same card anew.
+    goTo(`/study/${studyId}/card/${made.code}`, { replace: true });
   };
 
   return (

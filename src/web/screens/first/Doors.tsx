@@ -3,7 +3,7 @@ import { Link } from 'wouter';
 import { firstText as words } from '../../../words/en/screens/first.ts';
 import './doors.css';
 
-/** The three ways in. */
+/** The four ways in. */
 export const Doors = () => (
   <nav className="doors" aria-labelledby="doors-title">
     <h2 id="doors-title" className="unseen">
@@ -15,6 +15,9 @@ export const Doors = () => (
     </Door>
     <Door href="/sheets/new" title={words.newSheet} more={words.newSheetMore}>
       <path d="M4 26l14-16h18L22 26zM4 26v4h18v-4M36 10v4L22 30" />
+    </Door>
+    <Door href="/sheets/run" title={words.run} more={words.runMore}>
+      <path d="M6 29a15 15 0 1 1 28 0M20 26l7-11M9 29h3M28 29h3M20 12v3" />
     </Door>
     <Door href="/trouble" title={words.trouble} more={words.troubleMore}>
       <path d="M5 9h30v15H5zM14 13h12v7H14zM12 33h16M20 20v6" />

@@ -1,5 +1,6 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useLocation } from 'wouter';
+import { exampleKeptId } from '../../../core/virtual/exampleKeptId.ts';
 import { api } from '../../../wire/api.ts';
 import { shellText as words } from '../../../words/en/screens/shell.ts';
 import { Action } from '../../parts/action/Action.tsx';
@@ -14,7 +15,8 @@ export const ExampleDoor = () => {
     onSuccess: (home) => {
       cache.setQueryData(['home'], home);
       void cache.invalidateQueries({ queryKey: ['book'] });
-      goTo('/bed');
+      // Beside work of one's own the bed shows that work; the example is then entered by its kept setting.
+      goTo(home.latest?.study.isExample === false ? `/book/${exampleKeptId}` : '/bed');
     },
   });
   return (

@@ -28,12 +28,14 @@ const NewSheet = () => {
   const [stock, setStock] = useState(blank);
   const [habit, setHabit] = useState<Habit>();
   const ready = isWorkable(useMaterial(stock.material));
-  const begin = (): void => {
+  const begin = (then: '' | '/card'): void => {
     const study = newStudy({ ...stock, material: stock.material.trim() }, machine);
     const whole: Study =
       habit === undefined ? study : { ...study, habit, ask: { powerPct: habit.powerPct } };
     keeper.make({ kind: 'start', studyId: study.id, study: whole });
-    goTo(`/study/${study.id}/card`);
+    // The way back leads to this sheet's facts, not to an empty form that would make another sheet of it.
+    goTo(`/study/${study.id}/sheet`, { replace: true });
+    goTo(`/study/${study.id}${then}`);
   };
   return (
     <Page title={words.newTitle} lead={words.lead}>
@@ -44,9 +46,14 @@ const NewSheet = () => {
       </Section>
       <Cautions acts={newMaterial} />
       <div className="actions">
-        <Action kind="strong" isDisabled={!ready} onPress={begin}>
+        <Action kind="strong" isDisabled={!ready} onPress={() => begin('/card')}>
           {words.design}
         </Action>
+        {habit === undefined ? null : (
+          <Action isDisabled={!ready} onPress={() => begin('')}>
+            {words.answerNow}
+          </Action>
+        )}
       </div>
     </Page>
   );

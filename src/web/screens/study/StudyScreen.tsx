@@ -5,6 +5,7 @@ import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { readingText } from '../../../words/en/screens/reading.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
+import { tallyText } from '../../../words/en/screens/tally.ts';
 import { studyText as words } from '../../../words/en/screens/study.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { AnswerPanel } from '../../parts/answer/AnswerPanel.tsx';
@@ -51,7 +52,7 @@ const Opened = ({ study, code }: { readonly study: Study; readonly code: string 
   return (
     <div className="workbench">
       <div className="workbench-head">
-        <h1>{readingText.question}</h1>
+        <h1>{card === undefined ? words.known : readingText.question}</h1>
         <p className="page-lead">{stock}</p>
       </div>
       <div className="workbench-bench bench">
@@ -85,7 +86,17 @@ const ReadOne = ({ study, card }: { readonly study: Study; readonly card: Card }
 
 const EmptyBench = ({ study }: { readonly study: Study }) => (
   <div className="stack">
-    <p>{words.noCard}</p>
+    {study.habit === undefined ? null : (
+      <p>{words.runsAt(words.runs[study.habit.comesOut], study.habit)}</p>
+    )}
+    {study.tallies.map((tally) => (
+      <p key={tally.id}>
+        {tallyText.at(tally.setting)}: {tallyText.line(tally)}.
+      </p>
+    ))}
+    <p>
+      {words.noCard} {words.noCardMore}
+    </p>
     <div className="actions">
       <ActionLink href={`/study/${study.id}/card`}>{words.addDesigned}</ActionLink>
       <ActionLink href={`/study/${study.id}/describe`}>{words.addDescribed}</ActionLink>

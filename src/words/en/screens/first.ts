@@ -4,13 +4,13 @@ export const firstText = {
   lead: (material: string, thickness: string, power: string) =>
     `A card like this in ${thickness} ${material}, all at ${power}? Tap each shape that fell out.`,
   notYours: 'Not your sheet? Say what was cut',
-  saved: 'Kept as your first card.',
   doors: 'Where do you start?',
   described: 'I have a cut card here',
   describedMore: 'From the drawer, whatever made it: say its speeds and powers, tap what fell.',
   newSheet: 'I have a new sheet',
   newSheetMore: 'A small card for it, to cut now: six speeds to type, ten minutes.',
+  run: 'I only know what I run',
+  runMore: 'A speed, a power, and whether it comes out; or an order that was counted.',
   trouble: 'Parts stopped coming out',
   troubleMore: 'It cut last week. The laser, or the wood?',
-  care: 'Never leave a running laser. Extinguisher within reach, lid shut, extraction on.',
 };

@@ -18,5 +18,16 @@ export const sheetText = {
   nowHint: 'Optional. It narrows the first card.',
   design: 'Make a card for it',
   save: 'Save',
-  known: 'Only what you know to be safe to cut goes under a laser.',
+  answerNow: 'See what this alone promises',
+  runTitle: 'What you run now',
+  runLead:
+    'One setting that you trust is enough for a first answer. An order that was counted makes it firmer.',
+  order: 'Did you count an order at it?',
+  orderHint: 'Optional: a count says more than “nearly always”.',
+  see: 'See what it promises',
+  missing: {
+    material: 'Say what the sheet is of.',
+    setting: 'Say the speed and the power setting.',
+    outcome: 'Say whether it comes out, or count an order.',
+  },
 };

@@ -1,4 +1,4 @@
-import { counted, lengthWords } from '../figures.ts';
+import { counted, lengthWords, powerWords, speedWords } from '../figures.ts';
 
 /** The screens of one sheet: the bench with its cards, and the sheet on the bed. */
 export const studyText = {
@@ -6,7 +6,16 @@ export const studyText = {
     `${lengthWords(thicknessMm)} ${material}${measured ? ', measured' : ''}`,
   cards: 'Cards of this sheet',
   cardTab: (code: string) => `Card ${code}`,
-  noCard: 'No card yet.',
+  known: 'What is known so far',
+  noCard: 'No card of this sheet has been read.',
+  noCardMore: 'A small one makes the answer firmer: six speeds to type, ten minutes.',
+  runs: {
+    always: 'It always comes out at',
+    nearly: 'It nearly always comes out at',
+    'often-not': 'Often it does not come out at',
+  },
+  runsAt: (comesOut: string, spot: { readonly powerPct: number; readonly speedMmPerS: number }) =>
+    `${comesOut} ${speedWords(spot.speedMmPerS)}, ${powerWords(spot.powerPct)}.`,
   addDescribed: 'Describe a card that is cut',
   addDesigned: 'Make a card to cut',
   sheetFacts: 'The sheet',
@@ -38,14 +47,18 @@ export const bedText = {
   title: 'On the bed',
   nothing: 'Nothing on the bed yet',
   nothingMore: 'Start from a card, a new sheet, or look around.',
-  runAt: 'You kept',
-  promised: 'Its promise',
   lastTally: 'Last order',
   noTally: 'No order counted yet.',
   same: 'Same sheet: count an order',
   newOne: 'A new sheet',
   open: 'Card and answer',
   goOn: 'Go on reading',
+  readIt: 'It is cut: read it',
+  takeIt: 'Files and list for the machine',
+  makeCard: 'Make a card to cut',
+  noCard: 'No card of it yet.',
+  noCards: 'no card',
+  answer: 'The answer so far',
   others: 'Other sheets',
   example: 'example',
   elsewhere: 'Something else?',

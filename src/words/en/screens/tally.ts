@@ -17,6 +17,7 @@ export const tallyText = {
   pushed: 'Parts that came with a light push count as out.',
   tooMany: 'More troubled parts than parts cut: check the figures.',
   length: 'Length of cut of one part',
+  lengthHint: 'Holes included; roughly will do. Empty: 60 mm.',
   save: 'Save the count',
   speed: 'Speed it was cut at',
   power: 'Power setting it was cut at',

@@ -1,0 +1,52 @@
+import { tallyText as words } from '../../../words/en/screens/tally.ts';
+import { CountField } from '../quantity/CountField.tsx';
+import './tally.css';
+
+/** What was counted: parts cut, and of those the ones that gave trouble. What remains came out. */
+export interface Counts {
+  readonly cut: number;
+  readonly hangs: number;
+  readonly stays: number;
+  readonly spoilt: number;
+}
+
+export const noneCounted: Counts = { cut: 0, hangs: 0, stays: 0, spoilt: 0 };
+
+/** Of the parts cut, those that came out; less than none where the counts cannot be. */
+export const cameOut = ({ cut, hangs, stays, spoilt }: Counts): number =>
+  cut - hangs - stays - spoilt;
+
+const most = 100_000;
+
+export interface TallyCountsProps {
+  readonly counts: Counts;
+  readonly onChange: (counts: Counts) => void;
+}
+
+/** The four counts of an order, and what they come to. */
+export const TallyCounts = ({ counts, onChange }: TallyCountsProps) => {
+  const out = cameOut(counts);
+  const count = (name: keyof Counts, label: string) => (
+    <CountField
+      label={label}
+      value={counts[name]}
+      least={0}
+      most={most}
+      onChange={(value) => onChange({ ...counts, [name]: value })}
+    />
+  );
+  return (
+    <>
+      <div className="field-row">
+        {count('cut', words.cut)}
+        {count('hangs', words.knife)}
+        {count('stays', words.stays)}
+        {count('spoilt', words.pocket)}
+      </div>
+      <p className="small soft">{words.pushed}</p>
+      <p role="status">
+        {out < 0 ? words.tooMany : counts.cut > 0 ? `${words.line({ ...counts, out })}.` : ''}
+      </p>
+    </>
+  );
+};

@@ -1,0 +1,141 @@
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import type { Habit, Tally } from '../../../core/reading/tally.ts';
+import { lengthWords, powerWords, speedWords } from '../../../words/en/figures.ts';
+import { habitText } from '../../../words/en/screens/habit.ts';
+import { sheetText as words } from '../../../words/en/screens/sheet.ts';
+import { tallyText } from '../../../words/en/screens/tally.ts';
+import { Action } from '../../parts/action/Action.tsx';
+import { Choice } from '../../parts/choice/Choice.tsx';
+import { isWorkable, MaterialField, useMaterial } from '../../parts/material/MaterialField.tsx';
+import { Page, Section } from '../../parts/page/Page.tsx';
+import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
+import { readCutPower, readCutSpeed, readSize } from '../../parts/quantity/readers.ts';
+import { cameOut, noneCounted, TallyCounts } from '../../parts/tally/TallyCounts.tsx';
+import { newId } from '../../state/newId.ts';
+import { newStudy } from '../../state/newStudy.ts';
+import { useMachine } from '../../state/useMachine.ts';
+import { useWorkshop } from '../../state/workshop.tsx';
+
+/** A first answer without any card: what the workshop runs, whether it comes out, or an order that was counted. */
+export const RunScreen = () => {
+  const { keeper } = useWorkshop();
+  const machine = useMachine();
+  const [, goTo] = useLocation();
+  const [material, setMaterial] = useState('');
+  const [nominalThicknessMm, setThickness] = useState(3);
+  const [speedMmPerS, setSpeed] = useState<number>();
+  const [powerPct, setPower] = useState<number>();
+  const [comesOut, setComesOut] = useState<Habit['comesOut']>();
+  const [counts, setCounts] = useState(noneCounted);
+  const [partLengthMm, setLength] = useState<number>();
+  const out = cameOut(counts);
+  const workable = isWorkable(useMaterial(material));
+  const missing = !workable
+    ? words.missing.material
+    : speedMmPerS === undefined || powerPct === undefined
+      ? words.missing.setting
+      : comesOut === undefined && counts.cut === 0
+        ? words.missing.outcome
+        : undefined;
+
+  const see = (): void => {
+    if (speedMmPerS === undefined || powerPct === undefined) return;
+    const stock = { material: material.trim(), nominalThicknessMm, thicknessReadingsMm: [] };
+    const blank = newStudy(stock, machine);
+    const promise = partLengthMm === undefined ? blank.promise : { ...blank.promise, partLengthMm };
+    const { id: studyId } = blank;
+    const habit = comesOut === undefined ? {} : { habit: { powerPct, speedMmPerS, comesOut } };
+    keeper.make({
+      kind: 'start',
+      studyId,
+      study: { ...blank, ...habit, promise, ask: { powerPct } },
+    });
+    if (counts.cut > 0) {
+      const { hangs, stays, spoilt } = counts;
+      const setting = { powerPct, speedMmPerS, passes: 1 };
+      const tally: Tally = {
+        setting,
+        out,
+        hangs,
+        stays,
+        spoilt,
+        partLengthMm: promise.partLengthMm,
+      };
+      keeper.make({
+        kind: 'tally',
+        studyId,
+        tally: { ...tally, id: newId(), at: new Date().toISOString() },
+      });
+    }
+    goTo(`/study/${studyId}`, { replace: true });
+  };
+
+  return (
+    <Page title={words.runTitle} lead={words.runLead}>
+      <div className="stack">
+        <MaterialField
+          label={words.material}
+          hint={words.materialHint}
+          value={material}
+          onChange={setMaterial}
+        />
+        <QuantityField
+          label={words.thickness}
+          value={nominalThicknessMm}
+          show={lengthWords}
+          parse={readSize}
+          onChange={(mm) => {
+            if (mm !== undefined) setThickness(mm);
+          }}
+        />
+        <div className="field-row">
+          <QuantityField
+            label={habitText.speed}
+            value={speedMmPerS}
+            show={speedWords}
+            parse={readCutSpeed}
+            onChange={setSpeed}
+          />
+          <QuantityField
+            label={habitText.power}
+            value={powerPct}
+            show={powerWords}
+            parse={readCutPower}
+            onChange={setPower}
+          />
+        </div>
+        <Choice
+          label={habitText.comesOut}
+          value={comesOut}
+          options={(['always', 'nearly', 'often-not'] as const).map((value) => ({
+            value,
+            label: habitText.comes[value],
+          }))}
+          onChange={setComesOut}
+        />
+      </div>
+      <Section title={words.order}>
+        <p className="soft">{words.orderHint}</p>
+        <TallyCounts counts={counts} onChange={setCounts} />
+        {counts.cut === 0 ? null : (
+          <QuantityField
+            label={tallyText.length}
+            hint={tallyText.lengthHint}
+            optional
+            value={partLengthMm}
+            show={lengthWords}
+            parse={readSize}
+            onChange={setLength}
+          />
+        )}
+      </Section>
+      <div className="actions">
+        <Action kind="strong" isDisabled={missing !== undefined || out < 0} onPress={see}>
+          {words.see}
+        </Action>
+        <span className="soft">{missing}</span>
+      </div>
+    </Page>
+  );
+};
