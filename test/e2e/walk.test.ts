@@ -121,6 +121,7 @@ describe.each([
     const { page, complaints, close } = await workshop.visit({ viewport });
     await page.goto(`${workshop.base}/book`);
     await page.getByRole('link', { name: /birch plywood/ }).click();
+    await page.getByText('Count by count').waitFor(); // else what is still being asked of it would find it gone
     const takeOut = page.getByRole('button', { name: 'Take it out of the book' });
     await takeOut.click();
     await page.getByRole('button', { name: 'Keep it' }).click();
