@@ -158,7 +158,7 @@ const learntRow = ({
   whyText.learntShare(learntPct),
 ];
 
-const dataOf = ({ cells, tallies, habit, history = [] }: CutStudy): string => {
+const dataOf = ({ cells, tallies, habit, history = [], beliefs }: CutStudy): string => {
   const count = (grade: 'out' | 'hangs' | 'stays'): number =>
     cells.filter((cell) => cell.grade === grade && cell.spoilt === undefined).length;
   const parts = tallies.reduce((sum, t) => sum + t.out + t.hangs + t.stays + t.spoilt, 0);
@@ -166,6 +166,7 @@ const dataOf = ({ cells, tallies, habit, history = [] }: CutStudy): string => {
     ...(parts > 0 ? [words.tallies(parts)] : []),
     ...(habit === undefined ? [] : [words.habit]),
     ...(history.length > 0 ? [words.history(history.length)] : []),
+    ...(beliefs === undefined ? [] : [words.olderSheets]),
   ]);
 };
 

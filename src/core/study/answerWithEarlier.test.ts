@@ -51,6 +51,18 @@ describe('an answer with what earlier sheets taught', () => {
     expect(after).toBeLessThan(0.67 * before);
   });
 
+  it('goes on learning from sheets beyond those that stand in the model', () => {
+    const older = [2, 3, 4, 5].flatMap((seed) => sixtyCells(seed));
+    const few = cases.map(({ leaning }) => leaning);
+    const many = cases.map((_, i) =>
+      answerWithEarlier(present(i + 1), 'fastest', [...sixtyCells(i + 1), ...older]),
+    );
+    expect(many[0]?.leansOn).toEqual({ cells: 300, sheets: 25, parts: 0, orders: 0 });
+    const scatter = (answers: typeof few): number =>
+      mean(answers.map(({ posterior }) => relativeSd(posterior.sigma)));
+    expect(scatter(many)).toBeLessThan(0.85 * scatter(few));
+  });
+
   it('recommends nothing beyond the fastest shape of this very sheet that came out', () => {
     cases.forEach(({ leaning }, i) => {
       const out = present(i + 1).cells.filter(({ grade }) => grade === 'out');

@@ -5,9 +5,11 @@ import { fit, type Fit } from '../cutmodel/fit.ts';
 import type { FitAnswer, NextCardAnswer } from '../cutmodel/fitAnswer.ts';
 import { nextCardFrom, type NextCardWish } from '../cutmodel/nextCard.ts';
 import type { Problem } from '../problem.ts';
+import { beliefsFrom } from './beliefsFrom.ts';
 import type { EarlierCode } from './codes.ts';
 import type { EarlierSheet } from './earlierSheet.ts';
 import { countEarlier, historyOf, type EarlierCount } from './historyOf.ts';
+import { splitEarlier } from './pickEarlier.ts';
 import type { Aim } from './study.ts';
 
 /** An answer, and how much of earlier sheets stands behind it. */
@@ -55,16 +57,18 @@ interface SettledFit {
 }
 
 /**
- * Where the reckoning does not settle with all earlier sheets, it is made with the newest batch alone, and then without: an
- * earlier sheet never costs an answer. Nor does it spoil one: where this sheet's readings are not what earlier sheets
+ * Where the reckoning does not settle with the earlier sheets in the model, it is made with the newest batch of them, and
+ * then without any: an earlier sheet never costs an answer. Nor does it spoil one: where this sheet's readings are not what earlier sheets
  * let expect (`earlierAgreement`), the answer stops leaning on them, and says so.
  */
 const settledFit = (study: CutStudy, earlier: readonly EarlierSheet[]): SettledFit => {
-  const newest = earlier.filter(({ batch }) => batch === earlier[0]?.batch);
-  const tries = newest.length < earlier.length ? [earlier, newest] : [earlier];
+  const { inModel, older } = splitEarlier(earlier);
+  const newest = inModel.filter(({ batch }) => batch === inModel[0]?.batch);
+  const tries = newest.length < inModel.length ? [inModel, newest] : [inModel];
+  const beliefs = older.length > 0 ? { beliefs: beliefsFrom(study, older) } : {};
   for (const sheets of tries.filter(({ length }) => length > 0)) {
-    const found = fit({ ...study, history: historyOf(sheets) });
-    if (found.posterior.converged) return heldAgainst(found, fit(study), sheets);
+    const found = fit({ ...study, ...beliefs, history: historyOf(sheets) });
+    if (found.posterior.converged) return heldAgainst(found, fit(study), [...sheets, ...older]);
   }
   return { found: fit(study), sheets: [], remarks: [] };
 };

@@ -2,34 +2,58 @@ import type { EarlierSheet } from './earlierSheet.ts';
 import { shapesThatSay } from './historyOf.ts';
 
 /**
- * The most that an answer leans on. Each sheet is one more unknown of the model: with six an answer takes 0.1 to 0.4 s
- * where it took 0.04, and settles; with twelve it takes seconds, and one in a dozen does not settle at all, while the
- * scatter is known little better (sd of ln σ .42 with none, .25 with five, .20 with twelve). Cells cost time by
- * the distinct setting. Orders teach flaws, and of scatter little: two leave room for four cards. A greater order than
+ * The most that stand in the model itself. Each sheet is one more unknown of it: with six an answer takes 0.1 to 0.4 s
+ * where it took 0.04, and settles; with twelve it takes seconds, and one in a dozen does not settle at all. Cells cost time
+ * by the distinct setting. Orders teach flaws, and of scatter little: two leave room for four cards. A greater order than
  * that is passed over, since it travels to the model part by part.
  */
-export const mostEarlier = { sheets: 6, orders: 2, cells: 200, partsOfAnOrder: 2000 } as const;
+export const mostInModel = { sheets: 6, orders: 2, cells: 200, partsOfAnOrder: 2000 } as const;
+
+/** The most sheets beyond these: what they taught comes in as beliefs (`beliefsAfter`), ~10 ms a sheet, once. */
+export const mostOlder = { sheets: 24, cells: 600 } as const;
 
 /** Sheets of this thickness or up to so many times thicker or thinner teach: the law of thickness is a local one. No source. */
 export const mostTimesThicker = 2;
 
-/** The sheets last read, whole, within the bounds of {@link mostEarlier}; what says nothing is left out. O(n log n). */
+/** The sheets last read, whole, within both bounds, the newest first; what says nothing is left out. O(n log n). */
 export const pickEarlier = (sheets: readonly EarlierSheet[]): readonly EarlierSheet[] => {
-  const picked: EarlierSheet[] = [];
-  let room: Record<EarlierSheet['of'], number> = {
-    cards: mostEarlier.cells,
-    order: mostEarlier.orders,
-  };
-  for (const sheet of [...sheets].sort(lastReadFirst)) {
-    if (picked.length === mostEarlier.sheets) break;
-    const shapes = shapesThatSay([sheet]);
-    const takes = sheet.of === 'cards' ? shapes : 1;
-    const tooGreat = sheet.of === 'order' && shapes > mostEarlier.partsOfAnOrder;
-    if (shapes === 0 || tooGreat || takes > room[sheet.of]) continue;
-    room = { ...room, [sheet.of]: room[sheet.of] - takes };
-    picked.push(sheet);
+  const sorted = [...sheets].sort(lastReadFirst);
+  const { inModel, older } = splitEarlier(sorted);
+  const picked = new Set(inModel);
+  let cells: number = mostOlder.cells;
+  for (const sheet of older) {
+    if (picked.size === inModel.length + mostOlder.sheets) break;
+    const takes = sheet.of === 'cards' ? shapesThatSay([sheet]) : 1;
+    if (takes > cells) continue;
+    cells -= takes;
+    picked.add(sheet);
   }
-  return picked;
+  return sorted.filter((sheet) => picked.has(sheet));
+};
+
+/** Picked sheets, newest first: which stand in the model itself, and which are the older that say something. */
+export const splitEarlier = (
+  sheets: readonly EarlierSheet[],
+): { readonly inModel: readonly EarlierSheet[]; readonly older: readonly EarlierSheet[] } => {
+  const inModel: EarlierSheet[] = [];
+  const older: EarlierSheet[] = [];
+  let room: Record<EarlierSheet['of'], number> = {
+    cards: mostInModel.cells,
+    order: mostInModel.orders,
+  };
+  for (const sheet of sheets) {
+    const shapes = shapesThatSay([sheet]);
+    const tooGreat = sheet.of === 'order' && shapes > mostInModel.partsOfAnOrder;
+    if (shapes === 0 || tooGreat) continue;
+    const takes = sheet.of === 'cards' ? shapes : 1;
+    if (inModel.length === mostInModel.sheets || takes > room[sheet.of]) {
+      older.push(sheet);
+      continue;
+    }
+    room = { ...room, [sheet.of]: room[sheet.of] - takes };
+    inModel.push(sheet);
+  }
+  return { inModel, older };
 };
 
 /** By name where the time is the same, so that the same store gives the same answer. */

@@ -46,6 +46,7 @@ export const reasoningText = {
   tallies: (parts: number) => `${String(parts)} parts of orders`,
   habit: 'what is run now',
   history: (cells: number) => `${String(cells)} shapes of earlier sheets`,
+  olderSheets: 'what older sheets taught',
   convergence: 'Convergence',
   converged: (points: number, effective: number, shape: number, links: readonly string[]) =>
     `Importance sampling on a fixed sequence: ${String(points)} points, worth ${String(effective)}; Pareto shape of the weights ${shape.toFixed(2)} (sound below 0.7). Links now: ${links.join(', ')}.`,
