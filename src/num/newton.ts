@@ -24,10 +24,15 @@ const differenceStep = 1e-4;
 export const newtonClimb = (
   climb: Climb,
   start: Float64Array,
-  options: { readonly held?: readonly number[]; readonly mostIterations?: number } = {},
+  options: {
+    readonly held?: readonly number[];
+    readonly mostIterations?: number;
+    /** Twice the rise that a quadratic would still promise, below which the climb ends. */
+    readonly enough?: number;
+  } = {},
 ): Summit => {
   const n = start.length;
-  const { held = [], mostIterations = 40 } = options;
+  const { held = [], mostIterations = 40, enough = 1e-6 } = options;
   let point = Float64Array.from(start);
   let gradient = new Float64Array(n);
   let value = climb(point, gradient);
@@ -41,7 +46,7 @@ export const newtonClimb = (
     const step = choleskySolve(factor, n, gradient);
     let slope = 0;
     for (let i = 0; i < n; i += 1) slope += (step[i] ?? 0) * (gradient[i] ?? 0);
-    if (slope < 1e-9) {
+    if (slope < enough) {
       converged = true;
       break;
     }
@@ -60,10 +65,6 @@ export const newtonClimb = (
     }
     if (!moved) {
       converged = slope < 1e-5;
-      break;
-    }
-    if (slope < 1e-6) {
-      converged = true;
       break;
     }
     curvature = minusHessian(climb, point, gradient, held);

@@ -1,5 +1,6 @@
 /** Sobol points stand on multiples of 2⁻³⁰. */
-const bits = 30;
+export const sobolBits = 30;
+const bits = sobolBits;
 
 /**
  * Joe & Kuo 2008, set “new-joe-kuo-6”, dimensions 2 to 16: degree and coefficients of a primitive polynomial, and the
@@ -59,6 +60,17 @@ export const sobol = (
   return points;
 };
 
+/** Coordinate `dimension` (from 0) of point `index` of the same sequence, as a whole number of 2⁻³⁰. O(log index). */
+export const sobolInteger = (index: number, dimension: number): number => {
+  const direction = directions[dimension];
+  if (direction === undefined) throw new RangeError(`sobol: no dimension ${String(dimension)}`);
+  let integer = 0;
+  for (let gray = index ^ (index >>> 1), bit = 0; gray !== 0; gray >>>= 1, bit += 1) {
+    if ((gray & 1) === 1) integer ^= direction[bit] ?? 0;
+  }
+  return integer;
+};
+
 const directionNumbers = (dimension: number): readonly number[] => {
   const polynomial = polynomials[dimension - 1];
   if (polynomial === undefined) return Array.from({ length: bits }, (_, i) => 2 ** (bits - 1 - i));
@@ -75,3 +87,7 @@ const directionNumbers = (dimension: number): readonly number[] => {
   }
   return numbers;
 };
+
+const directions = Array.from({ length: mostSobolDimensions }, (_, d) =>
+  Int32Array.from(directionNumbers(d)),
+);

@@ -1,6 +1,6 @@
 import type { CutStudy, StudyCell } from '../cutmodel/cutStudy.ts';
 import { compileStudy, type CompiledStudy } from '../cutmodel/compileStudy.ts';
-import { posteriorOf, type Posterior } from '../cutmodel/posterior.ts';
+import { posteriorOf, usualLines, type Posterior } from '../cutmodel/posterior.ts';
 import { priors } from '../cutmodel/priors.ts';
 import { defaultPromise } from '../reading/promise.ts';
 import { sheetOf, type TwoConditions } from './twoConditions.ts';
@@ -25,9 +25,8 @@ export const effectPriorSd = priors.airSd;
 /** The two levels that stand for the conditions, whatever air the cells were cut with. */
 const levels = { one: 'off', other: 'pump' } as const;
 
-const pointsPerLink = 1000;
-const fewEffectivePoints = 500;
-const pointsPerLinkAgain = 5000;
+const fewEffectiveLines = 100;
+const linesAgain = 5 * usualLines;
 
 /**
  * Posterior of the effect between two conditions. The conditions take the place of the model's air levels; sheets and, where
@@ -36,10 +35,10 @@ const pointsPerLinkAgain = 5000;
  */
 export const effectBetween = (two: TwoConditions): EffectBetween => {
   const compiled = compileStudy(asOneStudy(two));
-  const quick = posteriorOf(compiled.model, priors.links, pointsPerLink);
+  const quick = posteriorOf(compiled.model, priors.links);
   const posterior =
-    quick.effectivePoints < fewEffectivePoints
-      ? posteriorOf(compiled.model, priors.links, pointsPerLinkAgain)
+    quick.effectivePoints < fewEffectiveLines
+      ? posteriorOf(compiled.model, priors.links, linesAgain)
       : quick;
   const isOneCommoner = compiled.airLevels[0] === levels.one;
   const level = posterior.air[0] ?? new Float64Array(posterior.count);

@@ -22,7 +22,7 @@ const betweenBatches = {
 
 /** Sheets of a batch that are taken together: each is one more unknown, and a posterior of three settles at once. */
 const mostSheetsTogether = 3;
-const pointsPerLink = 500;
+const lines = 300;
 
 /**
  * Learns from sheets batch by batch: the posterior of one is the prior of the next, each quantity by its mean and standard
@@ -45,7 +45,7 @@ export const beliefsAfter = (
       ask: {},
       beliefs,
     });
-    const posterior = posteriorOf(model, beliefs.links, pointsPerLink);
+    const posterior = posteriorOf(model, beliefs.links, lines);
     if (posterior.converged && model.observations.length > 0) beliefs = beliefsIn(posterior);
   }
   return beliefs === firstBeliefs ? firstBeliefs : forAnotherBatch(beliefs);

@@ -37,7 +37,7 @@ const looksBeyond = 0.02;
 const several = { others: 4, timesScatter: 2 } as const;
 
 /** Fewer than an answer's: the evidence is wanted to a tenth of it, no quantile in its tails. */
-const pointsPerLink = 300;
+const lines = 200;
 
 /**
  * "These two cards disagree more than sheets do." Sheets of one batch have each an effect of their own, of a scatter that
@@ -63,7 +63,7 @@ export const mostApart = (found: Fit): CardsDisagreement | null => {
   const apart = posteriorOf(
     withLevelOfItsOwn(compiled.model, suspect.sheet),
     beliefsOf(found.study).links,
-    pointsPerLink,
+    lines,
   );
   if (!apart.converged) return null;
   // Of two either may be called the odd one: that is one question, not two.

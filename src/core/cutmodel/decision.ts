@@ -34,16 +34,20 @@ export const decisionOn = (
   const margins = links.map((link) =>
     posterior.links.some((used) => used.link === link) ? marginKeeping(link, share, lengths) : null,
   );
-  const lnFastestAtP0 = Float64Array.from({ length: count }, (_, i) => {
+  const lnFastestAtP0 = level.map((atP0, i) => {
     const sigma = posterior.sigma[i] ?? 1;
     const margin = margins[posterior.link[i] ?? 0]?.((scatter[i] ?? 0) / sigma) ?? 0;
-    return (level[i] ?? 0) - sigma * margin;
+    return atP0 - sigma * margin;
   });
   const column = new Float64Array(count);
-  /** Fills `column` with base + b·ln(P/P0). */
+  let filled: { readonly base: Float64Array; readonly lnPower: number } | undefined;
+  /** Fills `column` with base + b·ln(P/P0), unless it is that already. */
   const along = (base: Float64Array, lnPower: number): Float64Array => {
+    if (filled?.base === base && filled.lnPower === lnPower) return column;
+    filled = { base, lnPower };
+    const { powerExponent } = posterior;
     for (let i = 0; i < count; i += 1) {
-      column[i] = (base[i] ?? 0) + (posterior.powerExponent[i] ?? 0) * lnPower;
+      column[i] = (base[i] ?? 0) + (powerExponent[i] ?? 0) * lnPower;
     }
     return column;
   };
@@ -106,8 +110,7 @@ export const levelOf = (
   const batchEffect = promise.for === 'newBatch' ? undefined : posterior.batch[batch];
   const sheetEffect = promise.for === 'sheet' ? posterior.sheet[sheet] : undefined;
   const lnPasses = Math.log(passes);
-  return Float64Array.from(
-    posterior.lnV50,
+  return posterior.lnV50.map(
     (lnV50, i) =>
       lnV50 +
       (posterior.passesExponent[i] ?? 0) * lnPasses +
@@ -119,7 +122,7 @@ export const levelOf = (
 
 /** What the promise averages over beside σ. */
 export const scatterOf = (posterior: Posterior, promise: PromiseWish): Float64Array =>
-  Float64Array.from(posterior.sheetSd, (sheetSd, i) => {
+  posterior.sheetSd.map((sheetSd, i) => {
     if (promise.for === 'sheet') return 0;
     return promise.for === 'batch' ? sheetSd : Math.hypot(sheetSd, posterior.batchSd[i] ?? 0);
   });

@@ -3,7 +3,7 @@ import { compileStudy, type CompiledStudy } from './compileStudy.ts';
 import type { CutStudy } from './cutStudy.ts';
 import { decisionOn, type Decision } from './decision.ts';
 import { evidenceIn, type Evidence } from './evidence.ts';
-import { posteriorOf, type Posterior } from './posterior.ts';
+import { posteriorOf, usualLines, type Posterior } from './posterior.ts';
 
 /** A fit with what it was computed from, for those who go on computing (the next card, explanations). */
 export interface Fit {
@@ -14,19 +14,17 @@ export interface Fit {
   readonly evidence: Evidence;
 }
 
-/** Points of the posterior for each link: enough for a 5 % quantile good to about 0.04 of the posterior's sd. */
-const pointsPerLink = 1000;
-/** A surprising card leaves few effective points; then the posterior is computed again with more. */
-const fewEffectivePoints = 500;
-const pointsPerLinkAgain = 5000;
+/** A surprising card leaves few effective lines; then the posterior is computed again with more. */
+const fewEffectiveLines = 100;
+const linesAgain = 5 * usualLines;
 
 export const fit = (study: CutStudy): Fit => {
   const compiled = compileStudy(study);
   const { links } = beliefsOf(study);
-  const quick = posteriorOf(compiled.model, links, pointsPerLink);
+  const quick = posteriorOf(compiled.model, links);
   const posterior =
-    quick.effectivePoints < fewEffectivePoints
-      ? posteriorOf(compiled.model, links, pointsPerLinkAgain)
+    quick.effectivePoints < fewEffectiveLines
+      ? posteriorOf(compiled.model, links, linesAgain)
       : quick;
   return {
     study,

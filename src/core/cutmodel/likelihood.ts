@@ -1,9 +1,10 @@
 import type { Link } from './links.ts';
 import type { Layout, Model, ModelPriors, Observation } from './model.ts';
-import { blankParameters, readParameters, type Parameters } from './parameters.ts';
+import { blankParameters, readParameters, readSlopes, type Parameters } from './parameters.ts';
 
 /** Smallest probability that is taken the logarithm of. */
 const leastProbability = 1e-300;
+const leastProduct = 1e-290;
 
 /** ln of prior times likelihood, up to the constant of N(0, I), and its gradient in z. */
 export interface Target {
@@ -29,6 +30,11 @@ interface Slopes {
  */
 export const target = (model: Model, layout: Layout, link: Link): Target => {
   const { priors, observations, habit } = model;
+  const { misreading } = priors;
+  const hasMore = observations.some(
+    (o) =>
+      o.lnThickness !== 0 || o.lnPasses !== 0 || o.lnCorners !== 0 || o.air >= 0 || o.batch >= 0,
+  );
   const parameters = blankParameters();
   const slopes: Slopes = { margin: 0, outMargin: 0, lnSigma: 0, lnHangBand: 0, flaws: 0 };
   const bounded = priors.powerExponentMayBeNegative !== true;
@@ -44,16 +50,52 @@ export const target = (model: Model, layout: Layout, link: Link): Target => {
       const off = parameters.lnV50 + parameters.powerExponent * habit.lnPower - habit.mean;
       sum -= 0.5 * (off / habit.sd) ** 2;
     }
+    const p = parameters;
+    const inverseSigma = 1 / p.sigma;
+    const kept = 1 - 1.5 * misreading;
+    const { lnV50, powerExponent: b, hangBand } = p;
+    let product = 1;
+    let lengthM = 0;
+    let flaw = 0;
     for (const o of observations) {
-      const margin = marginOf(o, z, layout, parameters, priors.airSd);
-      sum += o.count * Math.log(probabilityOf(o, margin, parameters, cdf, priors.misreading));
+      let margin = lnV50 + b * o.lnPower - o.lnSpeed;
+      if (layout.sheet >= 0 && o.sheet >= 0) margin += p.sheetSd * (z[layout.sheet + o.sheet] ?? 0);
+      if (hasMore) margin += furtherMargin(o, z, layout, p, priors.airSd);
+      if (o.lengthM !== lengthM) {
+        lengthM = o.lengthM;
+        flaw = 1 - Math.exp(-p.flawsPerMetre * lengthM);
+      }
+      let probability: number;
+      if (o.lengths === 1 && o.outcome !== 'not-out' && o.outcome !== 'flaw') {
+        // What most cells are, written out: the inner loop of every answer.
+        const x = margin * inverseSigma;
+        const y = (margin + p.cornersExponent * o.lnCorners + hangBand) * inverseSigma;
+        const grade =
+          o.outcome === 'out'
+            ? (1 - flaw) * cdf(x)
+            : 0.5 * flaw +
+              (1 - flaw) *
+                (o.outcome === 'stays' ? cdf(-y) : x > 0 ? cdf(-x) - cdf(-y) : cdf(y) - cdf(x));
+        probability = Math.max(leastProbability, 0.5 * misreading + kept * grade);
+      } else probability = probabilityOf(o, margin, p, flaw, cdf, misreading);
+      if (o.count > 1) sum += o.count * Math.log(probability);
+      else {
+        // One logarithm for many cells, as long as their product keeps its digits.
+        if (product * probability < leastProduct) {
+          sum += Math.log(product);
+          product = 1;
+        }
+        product *= probability;
+      }
     }
+    sum += Math.log(product);
     // So far out that a parameter overflows: no posterior there.
     return Number.isNaN(sum) ? -Infinity : sum;
   };
 
   const climb = (z: Float64Array, gradient: Float64Array): number => {
     readParameters(z, layout, priors, parameters);
+    readSlopes(z, layout, priors, parameters);
     const p = parameters;
     let sum = 0;
     for (let i = 0; i < layout.size; i += 1) {
@@ -118,16 +160,26 @@ const marginOf = (
   p: Parameters,
   airSd: number,
 ): number => {
+  const margin = p.lnV50 + p.powerExponent * o.lnPower - o.lnSpeed;
+  const ofSheet =
+    layout.sheet >= 0 && o.sheet >= 0 ? p.sheetSd * (z[layout.sheet + o.sheet] ?? 0) : 0;
+  return margin + ofSheet + furtherMargin(o, z, layout, p, airSd);
+};
+
+/** What of the margin only some studies have: thickness, passes, corners, air, batch. */
+const furtherMargin = (
+  o: Observation,
+  z: Float64Array,
+  layout: Layout,
+  p: Parameters,
+  airSd: number,
+): number => {
   let margin =
-    p.lnV50 +
-    p.powerExponent * o.lnPower -
-    p.thicknessExponent * o.lnThickness +
+    -p.thicknessExponent * o.lnThickness +
     p.passesExponent * o.lnPasses -
-    p.cornersExponent * o.lnCorners -
-    o.lnSpeed;
+    p.cornersExponent * o.lnCorners;
   if (layout.air >= 0 && o.air >= 0) margin += airSd * (z[layout.air + o.air] ?? 0);
   if (layout.batch >= 0 && o.batch >= 0) margin += p.batchSd * (z[layout.batch + o.batch] ?? 0);
-  if (layout.sheet >= 0 && o.sheet >= 0) margin += p.sheetSd * (z[layout.sheet + o.sheet] ?? 0);
   return margin;
 };
 
@@ -138,10 +190,10 @@ const probabilityOf = (
   o: Observation,
   margin: number,
   p: Parameters,
+  flaw: number,
   cdf: Sigmoid,
   misreading: number,
 ): number => {
-  const flaw = 1 - Math.exp(-p.flawsPerMetre * o.lengthM);
   if (o.outcome === 'flaw') return Math.max(leastProbability, flaw);
   const true_ = trueProbability(o, o.outcome, margin, p, flaw, cdf);
   return Math.max(leastProbability, 0.5 * misreading + (1 - 1.5 * misreading) * true_);
@@ -158,27 +210,16 @@ const trueProbability = (
 ): number => {
   const { lengths } = o;
   const sound = 1 - flaw;
-  const x = margin / p.sigma;
+  if (outcome === 'out') return sound * share(cdf, margin / p.sigma, lengths);
+  if (outcome === 'not-out') return flaw + sound * missing(cdf, margin / p.sigma, lengths);
   const y = (margin + p.cornersExponent * o.lnCorners + p.hangBand) / p.sigma;
-  switch (outcome) {
-    case 'out':
-      return sound * share(cdf, x, lengths);
-    case 'not-out':
-      return flaw + sound * missing(cdf, x, lengths);
-    case 'hangs':
-      return (
-        0.5 * flaw +
-        sound *
-          Math.max(
-            0,
-            x > 0
-              ? missing(cdf, x, lengths) - missing(cdf, y, lengths)
-              : share(cdf, y, lengths) - share(cdf, x, lengths),
-          )
-      );
-    case 'stays':
-      return 0.5 * flaw + sound * missing(cdf, y, lengths);
-  }
+  if (outcome === 'stays') return 0.5 * flaw + sound * missing(cdf, y, lengths);
+  const x = margin / p.sigma;
+  const hanging =
+    x > 0
+      ? missing(cdf, x, lengths) - missing(cdf, y, lengths)
+      : share(cdf, y, lengths) - share(cdf, x, lengths);
+  return 0.5 * flaw + sound * Math.max(0, hanging);
 };
 
 /**

@@ -27,16 +27,17 @@ const student3Cdf = (t: number): number => {
 
 const student3Pdf = (t: number): number => 2 / (Math.PI * Math.sqrt(3) * (1 + (t * t) / 3) ** 2);
 
-const withTable = (name: Link['name'], cdf: Link['cdf'], pdf: Link['pdf']): Link => ({
-  name,
-  cdf,
-  pdf,
-  quickCdf: tabulateSigmoid(cdf, pdf),
-});
+/** Up to `reach` F is read from the table: so far out cells lie at small σ. */
+const withTable = (
+  name: Link['name'],
+  cdf: Link['cdf'],
+  pdf: Link['pdf'],
+  reach: number,
+): Link => ({ name, cdf, pdf, quickCdf: tabulateSigmoid(cdf, pdf, reach) });
 
 /** The three links, scaled so that their quartiles are those of the normal. */
 export const links: readonly Link[] = [
-  withTable('normal', normalCdf, normalPdf),
+  withTable('normal', normalCdf, normalPdf, 8),
   withTable(
     'logistic',
     (x) => logistic(logisticScale * x),
@@ -44,10 +45,12 @@ export const links: readonly Link[] = [
       const f = logistic(logisticScale * x);
       return logisticScale * f * (1 - f);
     },
+    20,
   ),
   withTable(
     'student3',
     (x) => student3Cdf(studentScale * x),
     (x) => studentScale * student3Pdf(studentScale * x),
+    40,
   ),
 ];

@@ -1,5 +1,5 @@
 import type { Layout, ModelPriors } from './model.ts';
-import { rateAt, scaleAt, scaleSlopeAt } from './priorScales.ts';
+import { quickRateAt, rateAt, scaleAt, scaleSlopeAt } from './priorScales.ts';
 
 /** The parameters on their own scales, and how fast each of the curved ones changes with its z. */
 export interface Parameters {
@@ -35,8 +35,8 @@ export const blankParameters = (): Parameters => ({
 });
 
 /**
- * Reads z into `into` (reused, so that inner loops allocate nothing). A power exponent at or below 0 is outside the
- * prior: the caller gives it no weight.
+ * Reads z into `into` (reused, so that inner loops allocate nothing), without the slopes. A power exponent at or below 0 is
+ * outside the prior: the caller gives it no weight.
  */
 export const readParameters = (
   z: Float64Array,
@@ -66,16 +66,31 @@ export const readParameters = (
       ? priors.cornersExponent.mean
       : priors.cornersExponent.mean + priors.cornersExponent.sd * at(layout.cornersExponent);
   if (layout.flaws >= 0 && priors.flawsPerMetre !== null) {
-    const { value, slope } = rateAt(priors.flawsPerMetre, at(layout.flaws));
-    into.flawsPerMetre = value;
-    into.flawsSlope = slope;
+    into.flawsPerMetre = quickRateAt(priors.flawsPerMetre, at(layout.flaws));
   }
   if (layout.sheetSd >= 0 && priors.sheetSd !== null) {
     into.sheetSd = scaleAt(priors.sheetSd, at(layout.sheetSd));
-    into.sheetSdSlope = scaleSlopeAt(priors.sheetSd, at(layout.sheetSd));
   }
   if (layout.batchSd >= 0 && priors.batchSd !== null) {
     into.batchSd = scaleAt(priors.batchSd, at(layout.batchSd));
+  }
+};
+
+/** Adds to what {@link readParameters} read how fast the curved ones change. */
+export const readSlopes = (
+  z: Float64Array,
+  layout: Layout,
+  priors: ModelPriors,
+  into: Parameters,
+): void => {
+  const at = (index: number): number => z[index] ?? 0;
+  if (layout.flaws >= 0 && priors.flawsPerMetre !== null) {
+    into.flawsSlope = rateAt(priors.flawsPerMetre, at(layout.flaws)).slope;
+  }
+  if (layout.sheetSd >= 0 && priors.sheetSd !== null) {
+    into.sheetSdSlope = scaleSlopeAt(priors.sheetSd, at(layout.sheetSd));
+  }
+  if (layout.batchSd >= 0 && priors.batchSd !== null) {
     into.batchSdSlope = scaleSlopeAt(priors.batchSd, at(layout.batchSd));
   }
 };

@@ -77,7 +77,7 @@ describe('the posterior', () => {
     );
     const posterior = posteriorOf(model, priors.links);
     expect(posterior.converged).toBe(true);
-    expect(posterior.effectivePoints).toBeGreaterThan(200);
+    expect(posterior.effectivePoints).toBeGreaterThan(50);
     // The batches' own spread is sd(ln v50) = 0.33: more than the prior's scale.
     const batchSd = meanSdOf(posterior, (i) => posterior.batchSd[i] ?? 0);
     expect(batchSd.mean).toBeGreaterThan(0.15);
@@ -104,6 +104,6 @@ describe('the posterior', () => {
       }),
     );
     const posterior = posteriorOf(model, priors.links, 1000);
-    expect(posterior.effectivePoints).toBeGreaterThan(300);
+    expect(posterior.effectivePoints).toBeGreaterThan(150);
   });
 });

@@ -1,9 +1,10 @@
-import { kronecker } from '../../num/kronecker.ts';
+import { evenCube } from '../../num/evenCube.ts';
 import { systematicResample } from '../../num/systematicResample.ts';
 import { target } from './likelihood.ts';
 import { links as allLinks, type Link } from './links.ts';
 import { layOut, type Layout, type Model, type Observation } from './model.ts';
 import { blankParameters, readParameters } from './parameters.ts';
+import { gathering, type GatheredPoints } from './pointsOnLines.ts';
 import { proposalFor } from './proposal.ts';
 
 /**
@@ -34,79 +35,113 @@ export interface Posterior {
   readonly links: readonly { readonly link: Link; readonly probability: number }[];
   /** ln of the evidence, links averaged by their prior weights. */
   readonly logEvidence: number;
+  /** Kish's number for the lines, each counted as one point: what lies along a line is integrated, not drawn. */
   readonly effectivePoints: number;
   readonly converged: boolean;
 }
 
-/** Below this share of effective points an answer is refused. */
+/** Lines of an everyday answer: its 5 % quantile is good to about 0.03 of the posterior's sd. */
+export const usualLines = 720;
+/** Below this share of effective lines an answer is refused. */
 const leastEffectiveShare = 0.05;
-const leastEffectivePoints = 150;
+const leastEffectiveLines = 150;
+/** Points that weigh less than this move nothing; many lie at the far ends of lines. */
+const negligibleWeight = 1e-8;
 
 /**
- * Posterior by importance sampling on a fixed quasi-random sequence, from {@link proposalFor}, one link at a time;
- * the links are then weighed by their evidence. Deterministic: equal input gives equal bytes on one engine.
- * Cost: O(points · cells), ~15 ms for 24 cells.
+ * Posterior by importance sampling on a fixed quasi-random sequence of lines from {@link proposalFor}, shared among the
+ * links by their prior weights. Deterministic: equal input gives equal bytes on one engine. About nine points a line.
+ * Cost: O(lines · cells), ~12 ms for 24 cells.
  */
 export const posteriorOf = (
   model: Model,
   linkWeights: Readonly<Partial<Record<Link['name'], number>>>,
-  pointsPerLink = 1000,
+  lines = usualLines,
 ): Posterior => {
   const layout = layOut(model);
   const used = allLinks.filter((link) => (linkWeights[link.name] ?? 0) > 0);
-  const count = used.length * pointsPerLink;
-  const logWeights = new Float64Array(count);
-  const draws = new Float64Array(count * layout.size);
-  const linkOf = new Uint8Array(count);
-  const cube = kronecker(layout.size + 1);
-  const normaliser = -0.5 * layout.size * Math.log(2 * Math.PI);
-  const point = new Float64Array(layout.size);
-  used.forEach((link, which) => {
-    const goal = target(model, layout, link);
-    const proposal = proposalFor(goal);
-    const logPrior = Math.log(linkWeights[link.name] ?? 0) - Math.log(pointsPerLink);
-    for (let i = 0; i < pointsPerLink; i += 1) {
-      const logDensity = proposal.draw((dimension) => cube.at(i, dimension), point);
-      const place = which * pointsPerLink + i;
-      logWeights[place] = goal.value(point) + normaliser - logDensity + logPrior;
-      draws.set(point, place * layout.size);
-      linkOf[place] = allLinks.indexOf(link);
-    }
+  const goals = used.map((link) => target(model, layout, link));
+  // The links' posteriors are so alike that one proposal serves all: that of the middle one.
+  const middle = goals[goals.length >> 1];
+  if (!middle) throw new Error('a posterior needs a link');
+  const proposal = proposalFor(middle);
+  const points = gathering(layout.size, evenCube(layout.size));
+  const whole = used.reduce((sum, link) => sum + (linkWeights[link.name] ?? 0), 0);
+  let shared = 0;
+  let from = 0;
+  goals.forEach((goal, k) => {
+    const link = used[k];
+    if (!link) return;
+    const linkWeight = linkWeights[link.name] ?? 0;
+    shared += linkWeight;
+    const to = k === goals.length - 1 ? lines : Math.round((lines * shared) / whole);
+    const factor = Math.log(linkWeight / (to - from)) - 0.5 * layout.size * Math.log(2 * Math.PI);
+    points.addLines(goal, proposal, { from, to, factor }, allLinks.indexOf(link));
+    from = to;
   });
-  let most = -Infinity;
-  for (const value of logWeights) if (value > most) most = value;
-  const weight = Float64Array.from(logWeights, (value) => Math.exp(value - most));
-  let sum = 0;
-  let squares = 0;
-  for (const w of weight) {
-    sum += w;
-    squares += w * w;
-  }
-  for (let i = 0; i < count; i += 1) weight[i] = (weight[i] ?? 0) / sum;
-  const effectivePoints = (sum * sum) / squares;
+  const { kept, weight, logEvidence, effectiveLines } = weighed(points.gathered(), lines);
+  const link = Uint8Array.from(kept.link);
   return {
-    ...decoded(model, layout, draws, count),
+    ...decoded(model, layout, kept),
     model,
     layout,
-    count,
+    count: kept.count,
     weight,
-    link: linkOf,
-    links: used.map((link) => {
+    link,
+    links: used.map((one) => {
+      const index = allLinks.indexOf(one);
       let probability = 0;
-      for (let i = 0; i < count; i += 1) {
-        if (allLinks[linkOf[i] ?? 0] === link) probability += weight[i] ?? 0;
+      for (let i = 0; i < weight.length; i += 1) {
+        if (link[i] === index) probability += weight[i] ?? 0;
       }
-      return { link, probability };
+      return { link: one, probability };
     }),
-    logEvidence: most + Math.log(sum),
-    effectivePoints,
+    logEvidence,
+    effectivePoints: effectiveLines,
     converged:
-      Number.isFinite(most) &&
-      effectivePoints >= Math.min(leastEffectivePoints, leastEffectiveShare * count),
+      Number.isFinite(logEvidence) &&
+      effectiveLines >= Math.min(leastEffectiveLines, leastEffectiveShare * lines),
   };
 };
 
-const decoded = (model: Model, layout: Layout, draws: Float64Array, count: number) => {
+/** Weights that sum to 1, the negligible points left out, and what they say of the evidence and of themselves. */
+const weighed = (points: GatheredPoints, lines: number) => {
+  const { count, size, z, logWeight, link, line } = points;
+  let most = -Infinity;
+  for (let i = 0; i < count; i += 1) most = Math.max(most, logWeight[i] ?? 0);
+  let sum = 0;
+  const ofLines = new Float64Array(lines);
+  for (let i = 0; i < count; i += 1) {
+    const weight = Math.exp((logWeight[i] ?? 0) - most);
+    sum += weight;
+    ofLines[line[i] ?? 0] = (ofLines[line[i] ?? 0] ?? 0) + weight;
+  }
+  let squares = 0;
+  for (const weight of ofLines) squares += weight * weight;
+  let kept = 0;
+  let keptSum = 0;
+  for (let i = 0; i < count; i += 1) {
+    const weight = Math.exp((logWeight[i] ?? 0) - most);
+    if (weight < negligibleWeight * sum) continue;
+    keptSum += weight;
+    logWeight[kept] = weight;
+    link[kept] = link[i] ?? 0;
+    z.copyWithin(kept * size, i * size, (i + 1) * size);
+    kept += 1;
+  }
+  return {
+    kept: { count: kept, size, z, link: link.subarray(0, kept) },
+    weight: logWeight.slice(0, kept).map((weight) => weight / keptSum),
+    logEvidence: most + Math.log(sum),
+    effectiveLines: (sum * sum) / squares,
+  };
+};
+
+const decoded = (
+  model: Model,
+  layout: Layout,
+  { count, z: draws }: Pick<GatheredPoints, 'count' | 'z'>,
+) => {
   const columns = {
     lnV50: new Float64Array(count),
     powerExponent: new Float64Array(count),

@@ -1,32 +1,46 @@
 import { solveLower } from '../../num/cholesky.ts';
-import { newtonClimb, type Summit } from '../../num/newton.ts';
+import { newtonClimb, positiveFactor, type Summit } from '../../num/newton.ts';
 import { normalQuantile } from '../../num/normal.ts';
-import { conditionalShape, type ShapeNode } from './conditionalShape.ts';
+import {
+  conditionalShapes,
+  freeOrder,
+  leastCurvature,
+  type ShapeNode,
+} from './conditionalShape.ts';
 import type { Target } from './likelihood.ts';
 import { marginalFrom } from './scatterMarginal.ts';
 
 /**
- * A density from which points are drawn in place of the posterior, close to it and never thinner in the tails.
- * First ln σ, from its marginal by Laplace's approximation at a few values; then the scales of sheet and batch scatter,
- * half from their priors and half about the mode; then all the rest, given these, from a two-piece normal about the
- * conditional mode. Rue, Martino & Chopin (2009), JRSS B 71:319 (the nodes); Geweke (1989), Econometrica 57:1317 (the
- * two-piece scales).
+ * A density from which lines are drawn in place of the points of the posterior. First ln σ, from its marginal by Laplace's
+ * approximation at a few values; then the scales of sheet and batch scatter, half from their priors and half about the
+ * mode; then all the rest but one step, given these, from a normal about the conditional mode. The last step, along which
+ * ln v50 moves and the rest by their regressions on it, is not drawn at all: the posterior is evaluated at even distances all
+ * along it, so that neither a tail nor another hill there (a doubtful cell either a slip or not) is missed.
+ * Rue, Martino & Chopin (2009), JRSS B 71:319 (the nodes); Koutsourelakis, Pradlwarter & Schuëller (2004), Prob. Eng. Mech.
+ * 19:409 (sampling by lines).
  */
 export interface Proposal {
-  /** Turns a point of the unit cube of one dimension more than z into a draw, and returns the log density there (normalised). */
-  readonly draw: (cube: (dimension: number) => number, into: Float64Array) => number;
+  /** Turns a point of the unit cube, of one dimension more than z, into a line. */
+  readonly draw: (cube: Float64Array, into: Line) => void;
 }
+
+/** Points z = origin + k·step for every whole k. */
+export interface Line {
+  readonly origin: Float64Array;
+  readonly step: Float64Array;
+  /** ln of how many points of all the lines that may be drawn there are, for each unit of z's space, about point k. */
+  logDensityAt: (k: number) => number;
+}
+
+export const blankLine = (size: number): Line => ({
+  origin: new Float64Array(size),
+  step: new Float64Array(size),
+  logDensityAt: () => 0,
+});
 
 /** Where the marginal's nodes stand about the mode, in its own standard deviations. */
 const nodeOffsets = [-3, -2, -1, 0, 1, 2, 3, 4];
 const middle = nodeOffsets.indexOf(0);
-
-/**
- * A share of the draws does not follow the conditional density below the mode's own ln σ: there the posterior breaks up
- * into several hills (each doubtful cell either a slip or not), which lie where the mode's own spread reaches.
- */
-const steadyShare = 0.3;
-const steadyScale = 1.3;
 
 /**
  * Where the scales of sheet and batch scatter are held while the nodes are found: at their prior medians, or at the mode
@@ -46,7 +60,11 @@ export const proposalFor = (target: Target): Proposal => {
     const position = (summit.point[lnSigma] ?? 0) + (nodeOffsets[index] ?? 0) * marginalSd;
     const from = Float64Array.from(start);
     from[lnSigma] = position;
-    const conditional = newtonClimb(target.climb, from, { held, mostIterations: 12 });
+    const conditional = newtonClimb(target.climb, from, {
+      held,
+      mostIterations: 12,
+      enough: nearEnough,
+    });
     nodes[index] = nodeAt(target, conditional, held, position);
     return conditional.point;
   };
@@ -60,6 +78,9 @@ export const proposalFor = (target: Target): Proposal => {
   for (let index = middle + 1; index < nodeOffsets.length; index += 1) from = build(index, from);
   return { draw: drawFrom(target, nodes, scales, held, start) };
 };
+
+/** A climb ends within a tenth of a standard deviation of the summit: a proposal needs no more. */
+const nearEnough = 0.01;
 
 /** Starts of ln v50 and ln σ, in prior standard deviations: the hills of a surprising card lie far from the prior. */
 const levelStarts = [-3, -2.25, -1.5, -1, -0.5, 0, 0.5, 1, 1.5, 2.25, 3];
@@ -81,7 +102,7 @@ const highestSummit = (target: Target): Summit => {
         bestValue = value;
       }
     }
-    return newtonClimb(target.climb, best);
+    return newtonClimb(target.climb, best, { enough: nearEnough });
   });
   return summits.reduce((highest, summit) => (summit.value > highest.value ? summit : highest));
 };
@@ -120,13 +141,6 @@ const normalLog = (x: number, mean: number, sd: number): number =>
 const logSum = (a: number, b: number): number =>
   Math.max(a, b) + Math.log1p(Math.exp(-Math.abs(a - b)));
 
-/** How far along a direction, in local standard deviations, the drop of the log density is looked at. */
-const lookAhead = 1.6;
-/** How much wider than the local scale the draws are made. */
-const widening = 1.08;
-const leastScale = 0.6;
-const mostScale = 3;
-
 const nodeAt = (
   target: Target,
   summit: Summit,
@@ -134,30 +148,48 @@ const nodeAt = (
   position: number,
 ): ShapeNode => {
   const size = summit.point.length;
-  const below = new Float64Array(size).fill(1);
-  const above = new Float64Array(size).fill(1);
-  const there = new Float64Array(size);
-  let logMarginal = summit.value;
-  for (let direction = 0; direction < size; direction += 1) {
-    logMarginal -= Math.log(summit.factor[direction * size + direction] ?? 1);
-    if (held.includes(direction)) continue;
-    // A column of L⁻ᵀ: covariance = L⁻ᵀL⁻¹.
-    const along = columnOfInverseTransposed(summit.factor, size, direction);
-    const scaleAlong = (sign: 1 | -1): number => {
-      for (let i = 0; i < size; i += 1) {
-        there[i] = (summit.point[i] ?? 0) + sign * lookAhead * (along[i] ?? 0);
-      }
-      const drop = summit.value - target.value(there);
-      if (!(drop > 0)) return mostScale;
-      return Math.min(mostScale, Math.max(leastScale, lookAhead / Math.sqrt(2 * drop)));
-    };
-    const low = scaleAlong(-1);
-    const high = scaleAlong(1);
-    below[direction] = low * widening;
-    above[direction] = high * widening;
-    logMarginal += Math.log(0.5 * (low + high));
+  const free = freeOrder(target.layout, held);
+  const n = free.length;
+  const factor = positiveFactor(
+    Float64Array.from(free.flatMap((i) => free.map((j) => summit.curvature[i * size + j] ?? 0))),
+    n,
+    leastCurvature,
+  );
+  const along = columnOfInverseTransposed(factor, n, n - 1);
+  const there = Float64Array.from(summit.point);
+  const { width, mass } = widthOf((by) => {
+    free.forEach((i, a) => (there[i] = (summit.point[i] ?? 0) + by * (along[a] ?? 0)));
+    return target.value(there) - summit.value;
+  });
+  let logMarginal = summit.value + Math.log(mass) - logRootTwoPi;
+  for (let a = 0; a < n; a += 1) logMarginal -= Math.log(factor[a * n + a] ?? 1);
+  return {
+    position,
+    logMarginal,
+    mode: summit.point,
+    curvature: summit.curvature,
+    lnWidth: Math.log(width),
+  };
+};
+
+const scanHalf = 8;
+
+/** Of a density along a line, 1 at 0: its mass, and the standard deviation of the normal with this mass and height. */
+const widthOf = (
+  logDensity: (at: number) => number,
+): { readonly width: number; readonly mass: number } => {
+  for (let spacing = 0.6, tries = 0; ; tries += 1) {
+    let mass = 0;
+    let most = 0;
+    for (let k = -scanHalf; k <= scanHalf; k += 1) {
+      const density = Math.exp(logDensity(k * spacing));
+      mass += spacing * density;
+      most = Math.max(most, density);
+    }
+    const width = mass / (most * Math.sqrt(2 * Math.PI));
+    if (width > 0.9 * spacing || tries === 6) return { width, mass };
+    spacing *= 0.4;
   }
-  return { position, logMarginal, mode: summit.point, curvature: summit.curvature, below, above };
 };
 
 /** Solves Lᵀx = e. */
@@ -175,6 +207,29 @@ const columnOfInverseTransposed = (
   return x;
 };
 
+/**
+ * How far apart the points of a line stand, in its width s: the trapezoid rule on a normal then errs by 2·exp(−2π²/s²),
+ * 0.3 %, which lines that begin at different places average out.
+ */
+const spacingInWidths = 1.75;
+
+/**
+ * What the lines are drawn from, each a share of them: the normal that the likelihood raised to a power leaves. The
+ * posterior's own (1) is best where it is one hill; the others reach what that does not, as far as the prior itself (0). So no
+ * weight is much larger than the likelihood's height over its mean. Hesterberg (1995), Technometrics 37:185.
+ */
+const kinds = [
+  { power: 1, share: 0.6, scale: 1.1 },
+  { power: 0.3, share: 0.2, scale: 1.1 },
+  { power: 0, share: 0.2, scale: 1 },
+] as const;
+
+/** Which kind a coordinate of the cube takes. */
+const kindAt = (u: number): number => {
+  const [own, softened] = kinds;
+  return u < own.share ? 0 : u < own.share + softened.share ? 1 : 2;
+};
+
 const drawFrom = (
   target: Target,
   nodes: readonly ShapeNode[],
@@ -182,57 +237,71 @@ const drawFrom = (
   held: readonly number[],
   heldAt: Float64Array,
 ): Proposal['draw'] => {
-  const { layout, priors } = target;
-  const { size, lnSigma } = layout;
+  const { size, lnSigma, lnV50 } = target.layout;
   const marginal = marginalFrom(nodes);
-  const summitPosition = nodes[middle]?.position ?? 0;
-  const local = conditionalShape(nodes, layout, priors, held, heldAt);
-  const steady = conditionalShape(nodes, layout, priors, held, heldAt);
-  const steps = new Float64Array(size);
-  const otherSteps = new Float64Array(size);
-  return (cube, into) => {
-    const { position, logDensity } = marginal(cube(lnSigma));
+  const powers = kinds.map(({ power }) => power);
+  const { free, shapes, moveTo } = conditionalShapes(nodes, target, held, heldAt, powers);
+  const last = free.length - 1;
+  const next = new Float64Array(size);
+  const all = kinds.map(({ share, scale }, k) => ({
+    scale,
+    shape: shapes[k],
+    constant: Math.log(share) - last * (logRootTwoPi + Math.log(scale)),
+    /** Of the line that is being drawn: ln density up to the steps, steps at point 0, and from point to point. */
+    base: 0,
+    steps: new Float64Array(free.length),
+    rise: new Float64Array(free.length),
+  }));
+  return (cube, line) => {
+    const { origin, step } = line;
+    const { position, logDensity } = marginal(cube[lnSigma] ?? 0.5);
     let log = logDensity;
-    into[lnSigma] = position;
+    origin[lnSigma] = position;
     for (const { axis, mean, sd } of scales) {
-      const u = cube(axis);
+      const u = cube[axis] ?? 0.5;
       const z = u < 0.5 ? normalQuantile(2 * u) : mean + sd * normalQuantile(2 * u - 1);
-      into[axis] = z;
+      origin[axis] = z;
       log += halfLog + logSum(normalLog(z, 0, 1), normalLog(z, mean, sd));
     }
-    local.moveTo(position, into);
-    // From the mode's own ln σ upwards the steady shape is the local one, only wider.
-    const apart = position < summitPosition;
-    if (apart) steady.moveTo(summitPosition, into);
-    const wide = apart ? steady : local;
-    const fromWide = cube(size) < steadyShare;
-    const [drawn, other] = fromWide ? [wide, local] : [local, wide];
-    const scale = fromWide ? steadyScale : 1;
-    for (let j = 0; j < size; j += 1) {
-      if (held.includes(j)) continue;
-      const low = scale * (drawn.below[j] ?? 1);
-      const high = scale * (drawn.above[j] ?? 1);
-      const share = low / (low + high);
-      const u = cube(j);
-      // Two-piece normal: mass in proportion to the scales, so that the density is one curve.
-      steps[j] =
-        u < share
-          ? low * normalQuantile((0.5 * u) / share)
-          : high * normalQuantile(0.5 + (0.5 * (u - share)) / (1 - share));
+    moveTo(position, origin);
+    const drawn = all[kindAt(cube[size] ?? 0)];
+    if (!drawn?.shape) return;
+    const { scale, shape, steps } = drawn;
+    const spacing = spacingInWidths * shape.width;
+    for (let a = 0; a < last; a += 1) {
+      steps[a] = scale * normalQuantile(cube[free[a] ?? 0] ?? 0.5);
     }
-    drawn.place(steps, into);
-    if (apart) other.stepsTo(into, otherSteps);
-    const localSteps = apart && fromWide ? otherSteps : steps;
-    const wideSteps = apart && !fromWide ? otherSteps : steps;
-    return (
-      log +
-      logSum(
-        logLocalShare + local.logDensity(localSteps, 1),
-        logSteadyShare + wide.logDensity(wideSteps, steadyScale),
-      )
-    );
+    steps[last] = ((cube[lnV50] ?? 0.5) - 0.5) * spacing;
+    shape.place(steps, origin);
+    step.fill(0);
+    for (let a = 0; a <= last; a += 1) step[free[a] ?? 0] = spacing * (shape.direction[a] ?? 0);
+    for (let i = 0; i < size; i += 1) next[i] = (origin[i] ?? 0) + (step[i] ?? 0);
+    for (const kind of all) {
+      if (!kind.shape) continue;
+      kind.shape.stepsTo(origin, kind.steps);
+      kind.shape.stepsTo(next, kind.rise);
+      for (let a = 0; a < last; a += 1) {
+        const here = kind.steps[a] ?? 0;
+        kind.rise[a] = ((kind.rise[a] ?? 0) - here) / kind.scale;
+        kind.steps[a] = here / kind.scale;
+      }
+      kind.base =
+        kind.constant + kind.shape.logJacobian - Math.log(spacingInWidths * kind.shape.width);
+    }
+    line.logDensityAt = (k) => {
+      let total = 0;
+      for (const kind of all) {
+        let squares = 0;
+        for (let a = 0; a < last; a += 1) {
+          const stepThere = (kind.steps[a] ?? 0) + k * (kind.rise[a] ?? 0);
+          squares += stepThere * stepThere;
+        }
+        total += Math.exp(kind.base - 0.5 * squares);
+      }
+      return log + Math.log(Math.max(leastDensity, total));
+    };
   };
 };
 
-const logLocalShare = Math.log(1 - steadyShare);
-const logSteadyShare = Math.log(steadyShare);
+/** Of a draw so far out that its density underflows: there is no posterior either. */
+const leastDensity = 1e-300;

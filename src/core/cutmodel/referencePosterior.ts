@@ -54,7 +54,7 @@ const outcomes: Readonly<Record<ReferenceCase['observations'][number]['grade'], 
     not: 'stays',
   };
 
-const pointsForReference = 160_000;
+const linesForReference = 20_000;
 
 /**
  * The cut model's posterior with the priors of a reference case, summarised on the scales such tables use:
@@ -62,7 +62,7 @@ const pointsForReference = 160_000;
  */
 export const referencePosterior = (
   given: ReferenceCase,
-  points = pointsForReference,
+  lines = linesForReference,
 ): ReferencePosterior & { readonly effectiveShare: number } => {
   const band = given.prior.lnDelta ?? { known: given.deltaFixed ?? 0 };
   const model: Model = {
@@ -99,7 +99,7 @@ export const referencePosterior = (
     batches: 0,
     sheets: 0,
   };
-  const posterior = posteriorOf(model, { normal: 1 }, points);
+  const posterior = posteriorOf(model, { normal: 1 }, lines);
   const summary = (column: Float64Array): Summary => {
     const [q025 = 0, q05 = 0, q50 = 0, q95 = 0, q975 = 0] = weightedQuantiles(
       column,
@@ -130,6 +130,6 @@ export const referencePosterior = (
         ).mean,
     ),
     logEvidence: posterior.logEvidence,
-    effectiveShare: posterior.effectivePoints / posterior.count,
+    effectiveShare: posterior.effectivePoints / lines,
   };
 };

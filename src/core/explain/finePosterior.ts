@@ -1,11 +1,11 @@
 import { beliefsOf } from '../cutmodel/beliefs.ts';
 import type { CutStudy } from '../cutmodel/cutStudy.ts';
 import type { Model } from '../cutmodel/model.ts';
-import { posteriorOf, type Posterior } from '../cutmodel/posterior.ts';
+import { posteriorOf, usualLines, type Posterior } from '../cutmodel/posterior.ts';
 
 /** Three times as many as an answer takes: small shifts are to be told from the noise of the points. */
-const pointsPerLink = 3000;
+const lines = 3 * usualLines;
 
 /** The posterior as explanations take it. ~50 ms for 24 cells. */
 export const finePosterior = (model: Model, study: Pick<CutStudy, 'beliefs'>): Posterior =>
-  posteriorOf(model, beliefsOf(study).links, pointsPerLink);
+  posteriorOf(model, beliefsOf(study).links, lines);
