@@ -119,6 +119,20 @@ describe('a card', () => {
     expect((await whole()).cards).toEqual([card]);
   });
 
+  it('is cut from a board of its own unless the request says from which', async () => {
+    const request = { vary: 'speed', powerPct: 34 } as const;
+    const added = async (over: { readonly sheet?: string; readonly sameSheetAs?: string }) =>
+      (await server.ask(api.addCard, { params, body: { request: { ...request, ...over } } })).card;
+    const first = await added({});
+    expect(first.sheet).toBeUndefined();
+    expect((await added({ sheet: 'no. 4' })).sheet).toBe('no. 4');
+    const again = await added({ sameSheetAs: first.code });
+    expect(again.sheet).toBe(`card ${first.code}`);
+    expect((await added({ sameSheetAs: again.code })).sheet).toBe(again.sheet);
+    const stranger = { params, body: { request: { ...request, sameSheetAs: 'NONE' } } };
+    expect(await server.refusal(api.addCard, stranger)).toEqual([404, 'card-not-found']);
+  });
+
   it('is not designed when the wish cannot be met', async () => {
     const tooSmall = { params, body: { request: { sheetMm: [20, 20], sizeMm: 60 } } };
     expect(await server.refusal(api.addCard, tooSmall)).toEqual([422, 'card-bigger-than-sheet']);

@@ -16,7 +16,7 @@ export const cardRequestShape = z.strictObject({
   settingsAtMost: z.number().int().min(1).max(60).exactOptional(),
   /** From the colour trial: how many separate entries the control program keeps apart. */
   entriesAtMost: z.number().int().min(1).max(1000).exactOptional(),
-  cellsEach: z.number().int().min(1).max(20).exactOptional(),
+  cellsEach: z.number().int().min(1).max(24).exactOptional(),
   shape: z.enum(['star', 'key', 'comb', 'hook', 'circle']).exactOptional(),
   sizeMm: lengthMm.exactOptional(),
   sheetMm: z.tuple([lengthMm, lengthMm]).exactOptional(),
@@ -25,7 +25,10 @@ export const cardRequestShape = z.strictObject({
   outline: z.enum(['last', 'none']).exactOptional(),
   seed: z.number().int().min(0).max(4_294_967_295).exactOptional(),
   batch: label.exactOptional(),
+  /** The board's name. Neither this nor `sameSheetAs`, and none named with the stock: a board of the card's own. */
   sheet: label.exactOptional(),
+  /** Code of an earlier card of the study: this one is cut from the same board, of the same batch. */
+  sameSheetAs: code.exactOptional(),
 });
 
 /** Either a whole card, made by the page, or a request for one. The same card sent twice is stored once. */

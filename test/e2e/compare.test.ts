@@ -43,13 +43,37 @@ describe('two conditions', () => {
     await page.getByText(/^With the other lens/).waitFor();
     await page.getByText('The exact test, without a model').click();
     await page
-      .getByText(/McNemar’s exact test|No setting was cut|exact test says nothing/)
+      .getByText(
+        /McNemar’s exact test|Fisher’s exact test|No setting was cut|exact test says nothing/,
+      )
       .waitFor();
     expect(await findingsInEveryLook(page, 'compare')).toEqual([]);
 
     const folded = page.getByText('The card to cut for that', { exact: true });
     if ((await folded.count()) > 0) await folded.click();
+    const asked = Number(
+      /make \d+ of (\d+) at each setting/.exec(await page.innerText('main'))?.[1] ??
+        /(\d+) cells? at each setting/.exec(await page.innerText('main'))?.[1],
+    );
+    await page.getByRole('button', { name: 'Make the card for the first lens' }).click();
+    await page.getByText(/^For the first lens; its twin for the other lens has/).waitFor();
+    const each = page.getByLabel('Cells at each setting');
+    expect(await each.inputValue()).toBe(String(asked));
+    expect(await page.getByRole('radio', { name: 'a new one' }).isChecked()).toBe(true);
+    await page.getByRole('button', { name: 'Take it to the machine' }).click();
+    const twin = /\/card\/(\w{4})\/machine/.exec(page.url())?.[1] ?? '';
+
+    await page.goto(`${workshop.base}/compare?sheet=${study.split('/').at(-1) ?? ''}`);
+    await page.getByText('The lens', { exact: true }).click();
+    const foldedAgain = page.getByText('The card to cut for that', { exact: true });
+    await page.getByText(/would tell a difference|are enough/).waitFor();
+    if ((await foldedAgain.count()) > 0) await foldedAgain.click();
     await page.getByRole('button', { name: 'Make the card for the other lens' }).click();
+    await page.getByText(/^For the other lens; its twin for the first lens has/).waitFor();
+    expect(await page.getByRole('radio', { name: `the one of card ${twin}` }).isChecked()).toBe(
+      true,
+    );
+    expect(await findingsInEveryLook(page, 'compared-card')).toEqual([]);
     await page.getByRole('button', { name: 'Take it to the machine' }).click();
     await page.getByRole('link', { name: 'It is cut: read it' }).click();
     const settings = new Set(

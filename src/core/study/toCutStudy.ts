@@ -1,4 +1,5 @@
 import type { Card } from '../card/card.ts';
+import { sheetOfCard } from '../card/sheetOfCard.ts';
 import type { CutStudy, StudyCell } from '../cutmodel/cutStudy.ts';
 import { readCard } from '../reading/readCard.ts';
 import type { CellAsRead } from '../reading/readingEvent.ts';
@@ -39,7 +40,7 @@ const readCells = (study: Study): readonly { card: Card; cell: CellAsRead }[] =>
 const toStudyCell = (card: Card, { setting, reading }: CellAsRead): StudyCell => ({
   ...setting,
   ...(card.batch === undefined ? {} : { batch: card.batch }),
-  sheet: card.sheet ?? `card ${card.code}`,
+  sheet: sheetOfCard(card),
   ...(card.thicknessMm === undefined ? {} : { thicknessMm: card.thicknessMm }),
   shapeLengthMm: card.shapeLengthMm,
   ...(reading.kind === 'graded' ? { grade: reading.grade } : {}),

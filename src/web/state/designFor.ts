@@ -28,6 +28,9 @@ export interface CardWish {
   readonly scoring?: Setting;
   readonly trusted?: Setting;
   readonly outline?: 'last' | 'none';
+  /** The delivery, and the board of it; a card that names no board has one of its own. */
+  readonly batch?: string;
+  readonly sheet?: string;
 }
 
 /** A piece of waste that most workshops have lying about, and a card that fits a phone. Common practice, no source. */
@@ -58,8 +61,6 @@ export const designFor = (
     machine: study.machine,
     ...(limit.because === 'rated-current' ? { ratedPowerPct: limit.powerPct } : {}),
     believed: believedChangeover(cut, answer),
-    ...(study.stock.batch === undefined ? {} : { batch: study.stock.batch }),
-    ...(study.stock.sheet === undefined ? {} : { sheet: study.stock.sheet }),
   };
   return designCard(request);
 };

@@ -6,18 +6,16 @@ import { cardText as words } from '../../../words/en/screens/card.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
-import { ProblemNotice } from '../../parts/notice/Notice.tsx';
+import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { useDocumentTitle } from '../../parts/page/Page.tsx';
 import { SheetPicture } from '../../parts/sheet/SheetPicture.tsx';
-import { designFor, usualWish, type CardWish } from '../../state/designFor.ts';
-import { entriesAtMost } from '../../state/entriesAtMost.ts';
-import { newCode } from '../../state/newId.ts';
-import { commonPowerPct } from '../../state/newStudy.ts';
-import { nextRungs } from '../../state/nextRungs.ts';
+import { designFor, type CardWish } from '../../state/designFor.ts';
+import { nextCard } from '../../state/nextCard.ts';
 import { useAnswer } from '../../state/useAnswer.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import { CardFacts } from './CardFacts.tsx';
 import { CardWishForm } from './CardWishForm.tsx';
+import { firstWish } from './firstWish.ts';
 import { Remarks } from './Remarks.tsx';
 import '../study/workbench.css';
 import '../../parts/reader/reader.css';
@@ -40,7 +38,8 @@ const Design = ({ study }: { readonly study: Study }) => {
   const { keeper } = useWorkshop();
   const [, goTo] = useLocation();
   const asksNext = useSearch().split('&').includes('next');
-  const [wish, setWish] = useState<CardWish>(() => firstWish(study, asksNext));
+  const [next] = useState(() => (asksNext ? nextCard(study.id) : undefined));
+  const [wish, setWish] = useState<CardWish>(() => firstWish(study, next));
   const { answer } = useAnswer(study, { from: 'any-sheet' });
   const designed = useMemo(() => designFor(study, wish, answer), [study, wish, answer]);
 
@@ -75,7 +74,17 @@ const Design = ({ study }: { readonly study: Study }) => {
       </div>
       <div className="workbench-paper">
         {designed.ok ? null : <ProblemNotice problem={designed.problem} tone="stop" />}
-        <CardWishForm study={study} wish={wish} onChange={setWish} />
+        {next?.compared === undefined ? null : (
+          <Notice tone="say" title={words.compared(next.compared)}>
+            {next.compared.oneSheet ? words.comparedOneSheet : words.comparedOwnSheets}
+          </Notice>
+        )}
+        <CardWishForm
+          study={study}
+          wish={wish}
+          isCompared={next?.compared !== undefined}
+          onChange={setWish}
+        />
         {designed.ok ? (
           <>
             <Remarks remarks={designed.value.remarks} />
@@ -90,21 +99,4 @@ const Design = ({ study }: { readonly study: Study }) => {
       </div>
     </div>
   );
-};
-
-const firstWish = (study: Study, asksNext: boolean): CardWish => {
-  const powerPct = study.ask.powerPct ?? study.habit?.powerPct ?? commonPowerPct;
-  const last = study.cards.findLast(({ origin }) => origin === 'designed');
-  const air = last?.rungs[0]?.setting.air;
-  const entries = entriesAtMost();
-  const wish: CardWish = {
-    ...usualWish(newCode(), powerPct),
-    ...(entries === undefined ? {} : { entriesAtMost: entries }),
-    ...(last === undefined ? {} : { shape: last.shape, sizeMm: last.sizeMm }),
-    ...(last?.scoring === undefined ? {} : { scoring: last.scoring }),
-    ...(air === undefined ? {} : { air }),
-    ...(last?.trusted === undefined ? {} : { trusted: last.trusted }),
-  };
-  const rungs = asksNext ? nextRungs(study.id) : undefined;
-  return rungs === undefined ? wish : { ...wish, rungs };
 };

@@ -1,7 +1,9 @@
+import { sheetsCut } from '../../../core/study/sheetsCut.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { powerWords, speedWords } from '../../../words/en/figures.ts';
 import { cardText as words } from '../../../words/en/screens/card.ts';
 import { Action } from '../../parts/action/Action.tsx';
+import { BoardForm, type Board } from '../../parts/board/BoardForm.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { CountField } from '../../parts/quantity/CountField.tsx';
@@ -16,12 +18,26 @@ import { MakingForm } from './MakingForm.tsx';
 export interface CardWishFormProps {
   readonly study: Study;
   readonly wish: CardWish;
+  /** Whether the settings were handed over by a comparison. */
+  readonly isCompared: boolean;
   readonly onChange: (wish: CardWish) => void;
 }
 
+/** What a card takes; a comparison may want so many. */
+const mostCellsEach = 24;
+
 /** What the card is to find out, and how much may be typed; shape, marks and outline one click below. */
-export const CardWishForm = ({ wish, onChange }: CardWishFormProps) => {
+export const CardWishForm = ({ study, wish, isCompared, onChange }: CardWishFormProps) => {
   const change = (part: Partial<CardWish>): void => onChange({ ...wish, ...part });
+  const each = (
+    <CountField
+      label={words.each}
+      value={wish.cellsEach}
+      least={1}
+      most={mostCellsEach}
+      onChange={(cellsEach) => change({ cellsEach })}
+    />
+  );
   return (
     <div className="stack">
       <Choice<CardWish['vary'] | 'said'>
@@ -29,7 +45,11 @@ export const CardWishForm = ({ wish, onChange }: CardWishFormProps) => {
         lay="list"
         value={wish.rungs === undefined ? wish.vary : 'said'}
         options={[
-          ...(wish.rungs === undefined ? [] : [{ value: 'said' as const, label: words.nextCard }]),
+          ...(wish.rungs === undefined
+            ? []
+            : [
+                { value: 'said' as const, label: isCompared ? words.comparedCard : words.nextCard },
+              ]),
           ...(['speed', 'power', 'speed-and-power', 'passes', 'corners'] as const).map((value) => ({
             value,
             label: words.vary[value],
@@ -69,17 +89,19 @@ export const CardWishForm = ({ wish, onChange }: CardWishFormProps) => {
             most={20}
             onChange={(settingsAtMost) => change({ settingsAtMost })}
           />
-          <CountField
-            label={words.each}
-            value={wish.cellsEach}
-            least={1}
-            most={8}
-            onChange={(cellsEach) => change({ cellsEach })}
-          />
+          {each}
         </div>
       ) : (
-        <RungChips settings={wish.rungs} />
+        <>
+          <RungChips settings={wish.rungs} />
+          <div className="field-row">{each}</div>
+        </>
       )}
+      <BoardForm
+        board={boardOf(wish)}
+        before={sheetsCut(study)}
+        onChange={(board) => onChange({ ...withoutBoard(wish), ...board })}
+      />
       <div>
         <More title={words.more}>
           <MakingForm wish={wish} onChange={onChange} />
@@ -93,3 +115,11 @@ export const CardWishForm = ({ wish, onChange }: CardWishFormProps) => {
     </div>
   );
 };
+
+const boardOf = ({ batch, sheet }: CardWish): Board => ({
+  ...(batch === undefined ? {} : { batch }),
+  ...(sheet === undefined ? {} : { sheet }),
+});
+
+const withoutBoard = (wish: CardWish): CardWish =>
+  withOptional(withOptional(wish, 'batch', undefined), 'sheet', undefined);

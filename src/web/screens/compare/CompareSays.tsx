@@ -1,5 +1,4 @@
 import type { Comparison } from '../../../core/compare/compareConditions.ts';
-import type { Study } from '../../../core/study/study.ts';
 import { compareVerdictText as verdict } from '../../../words/en/compareVerdict.ts';
 import { compareText as words } from '../../../words/en/screens/compare.ts';
 import { More } from '../../parts/more/More.tsx';
@@ -12,11 +11,12 @@ import type { CompareDraft } from './sides.ts';
 export interface CompareSaysProps {
   readonly comparison: Comparison;
   readonly draft: CompareDraft;
-  readonly study: Study;
+  /** Where a side's next card belongs. */
+  readonly studyOf: (side: 'one' | 'other') => string;
 }
 
 /** What the two sides say together, what stands beside it, and what would settle it. */
-export const CompareSays = ({ comparison, draft, study }: CompareSaysProps) => {
+export const CompareSays = ({ comparison, draft, studyOf }: CompareSaysProps) => {
   const usual = verdict.names(comparison);
   const names = {
     one: draft.nameOne.trim() === '' ? usual.one : draft.nameOne.trim(),
@@ -47,7 +47,7 @@ export const CompareSays = ({ comparison, draft, study }: CompareSaysProps) => {
           </More>
         </div>
       </Section>
-      <Settling comparison={comparison} names={names} study={study} />
+      <Settling comparison={comparison} names={names} studyOf={studyOf} />
     </>
   );
 };

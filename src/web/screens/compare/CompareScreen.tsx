@@ -13,7 +13,7 @@ import { CompareSays } from './CompareSays.tsx';
 import { DraftForm } from './DraftForm.tsx';
 import { PiecesForm } from './PiecesForm.tsx';
 import { SayProblem } from './SayProblem.tsx';
-import { emptyDraft, wishOf, type CompareDraft } from './sides.ts';
+import { emptyDraft, studyOfSide, wishOf, type CompareDraft } from './sides.ts';
 import './compare.css';
 
 /** Two conditions beside each other: `?sheet=` names the sheet whose cards come first, else the one on the bed. */
@@ -54,10 +54,11 @@ const Compare = ({ study }: { readonly study: Study }) => {
     [study, second],
   );
   const pieces = useMemo(() => studies.flatMap(piecesIn), [studies]);
-  const two = useMemo(() => {
-    const wish = wishOf(pieces, draft);
-    return wish === undefined ? undefined : conditionsOf(studies, wish);
-  }, [studies, pieces, draft]);
+  const wish = useMemo(() => wishOf(pieces, draft), [pieces, draft]);
+  const two = useMemo(
+    () => (wish === undefined ? undefined : conditionsOf(studies, wish)),
+    [studies, wish],
+  );
   const question = two?.ok === true ? two.value : undefined;
   const { comparison, isBusy, broke } = useComparison(question);
   return (
@@ -83,7 +84,11 @@ const Compare = ({ study }: { readonly study: Study }) => {
               <p role="status">{words.reckoning}</p>
             ) : null
           ) : comparison.ok ? (
-            <CompareSays comparison={comparison.value} draft={draft} study={study} />
+            <CompareSays
+              comparison={comparison.value}
+              draft={draft}
+              studyOf={(side) => studyOfSide(wish, side, study.id)}
+            />
           ) : (
             <SayProblem problem={comparison.problem} tone="stop" />
           )}

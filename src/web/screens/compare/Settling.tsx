@@ -1,7 +1,6 @@
 import { useLocation } from 'wouter';
 import type { Comparison } from '../../../core/compare/compareConditions.ts';
 import type { Difference } from '../../../core/compare/twoConditions.ts';
-import type { Study } from '../../../core/study/study.ts';
 import type { CautionAct } from '../../../words/caution.ts';
 import { compareVerdictText as verdict, type SideNames } from '../../../words/en/compareVerdict.ts';
 import { compareText as words } from '../../../words/en/screens/compare.ts';
@@ -9,17 +8,22 @@ import { Action } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { Section } from '../../parts/page/Page.tsx';
-import { keepNextRungs } from '../../state/nextRungs.ts';
+import { keepNextCard } from '../../state/nextCard.ts';
 
 export interface SettlingProps {
   readonly comparison: Comparison;
   readonly names: SideNames;
-  readonly study: Study;
+  /** Where a side's next card belongs. */
+  readonly studyOf: (side: 'one' | 'other') => string;
 }
 
 /** What one card takes, at each setting and altogether. */
 const mostEach = 24;
 const mostCells = 120;
+
+/** Cells at each setting of one card, where as few cards as can be share them evenly. */
+const shareOut = (wanted: number, perCard: number): number =>
+  Math.ceil(wanted / Math.ceil(wanted / perCard));
 
 const cardActs: readonly CautionAct[] = ['unattended', 'card', 'always'];
 
@@ -29,31 +33,43 @@ const actsFor = (differs: Difference): readonly CautionAct[] => {
 };
 
 /** How many cells would settle it, and the card to cut for that. */
-export const Settling = ({ comparison, names, study }: SettlingProps) => {
+export const Settling = ({ comparison, names, studyOf }: SettlingProps) => {
   const [, goTo] = useLocation();
   const { settling, differs, read } = comparison;
   const isBatch = differs === 'batch';
   const cells = isBatch ? settling.onOwnSheets : settling.moreASide;
+  const rungs = settling.settings.length;
+  const perCard = Math.min(mostEach, Math.floor(mostCells / Math.max(1, rungs)));
+  const wantedEach = cells === null ? null : Math.ceil(cells / Math.max(1, rungs));
   const make = (side: 'one' | 'other'): void => {
-    const { air } = read[side];
-    keepNextRungs(
-      study.id,
+    const { air, batch } = read[side];
+    const studyId = studyOf(side);
+    keepNextCard(
+      studyId,
       settling.settings.map((setting) => (air === undefined ? setting : { ...setting, air })),
+      {
+        cellsEach: shareOut(wantedEach ?? perCard, perCard),
+        ...(batch === undefined ? {} : { batch }),
+        compared: {
+          by: names[side],
+          with: names[side === 'one' ? 'other' : 'one'],
+          oneSheet: !isBatch,
+        },
+      },
     );
-    goTo(`/study/${study.id}/card?next`);
+    goTo(`/study/${studyId}/card?next`);
   };
   const isSettled = comparison.gainPct.low > 0 || comparison.gainPct.high < 0;
-  const rungs = settling.settings.length;
   const theCard =
     rungs === 0 || cells === 0 ? null : (
       <>
         <p>
           {words.settleCard(verdict.card(comparison))}{' '}
-          {cells === null
+          {wantedEach === null
             ? ''
             : words.settleCells(
-                Math.ceil(cells / rungs),
-                Math.min(mostEach, Math.floor(mostCells / rungs)),
+                wantedEach,
+                shareOut(wantedEach, perCard),
                 isBatch ? words.settleBatches : words.settleSheet,
               )}
         </p>

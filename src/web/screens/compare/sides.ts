@@ -39,6 +39,18 @@ export const sidesOf = (pieces: readonly PieceRead[], draft: CompareDraft): read
   return pieces.map((piece, i) => draft.laid[pieceKey(piece)] ?? usual[i] ?? 'none');
 };
 
+/** The study to which a side's next card belongs: batches and machines have their own, else that of the screen. */
+export const studyOfSide = (
+  wish: ComparisonWish | undefined,
+  side: 'one' | 'other',
+  ofScreen: string,
+): string => {
+  if (wish?.differs !== 'batch' && wish?.differs !== 'machine') return ofScreen;
+  const ids = new Set(wish[side].map(({ studyId }) => studyId));
+  const [only = ofScreen] = ids;
+  return ids.size === 1 ? only : ofScreen;
+};
+
 /** Parts of one card that differ in air are likely compared for their air. */
 export const differsOf = (pieces: readonly PieceRead[], { differs }: CompareDraft): Difference =>
   differs ?? (pieces.some(({ air }) => air !== undefined) ? 'air' : 'other');

@@ -1,10 +1,12 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { Card } from '../../../core/card/card.ts';
+import { sheetsCut } from '../../../core/study/sheetsCut.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { lengthWords } from '../../../words/en/figures.ts';
 import { describeText as words } from '../../../words/en/screens/describe.ts';
 import { Action } from '../../parts/action/Action.tsx';
+import { BoardForm, type Board } from '../../parts/board/BoardForm.tsx';
 import { isWorkable, MaterialField, useMaterial } from '../../parts/material/MaterialField.tsx';
 import { useDocumentTitle } from '../../parts/page/Page.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
@@ -35,12 +37,18 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
   const [material, setMaterial] = useState(study?.stock.material ?? 'plywood');
   const [thicknessMm, setThickness] = useState(study?.stock.nominalThicknessMm ?? 3);
   const judgement = useMaterial(material);
-  const described = useDescription(study?.stock.batch);
+  const [board, setBoard] = useState<Board>(() => boardOf(study));
+  const described = useDescription(board);
   const { card } = described;
   const ready = card !== undefined && isWorkable(judgement);
 
   const read = (made: Card): void => {
-    const stock = { material: material.trim(), nominalThicknessMm: thicknessMm };
+    const { batch } = board;
+    const stock = {
+      material: material.trim(),
+      nominalThicknessMm: thicknessMm,
+      ...(batch === undefined ? {} : { batch }),
+    };
     const sheet = study ?? newStudy({ ...stock, thicknessReadingsMm: [] }, machine);
     const studyId = sheet.id;
     const powers = new Set(made.rungs.map(({ setting }) => setting.powerPct));
@@ -93,6 +101,13 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
             />
           </section>
         ) : null}
+        <section className="section">
+          <BoardForm
+            board={board}
+            before={study === undefined ? [] : sheetsCut(study)}
+            onChange={setBoard}
+          />
+        </section>
         <div className="actions">
           <Action
             kind="strong"
@@ -112,4 +127,12 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
       </div>
     </div>
   );
+};
+
+const boardOf = (study: Study | undefined): Board => {
+  const { batch, sheet } = study?.stock ?? {};
+  return {
+    ...(batch === undefined ? {} : { batch }),
+    ...(sheet === undefined ? {} : { sheet }),
+  };
 };

@@ -13,6 +13,7 @@ export interface CardDescription {
   /** Where the shape is another than those drawn: its length of cut. */
   readonly shapeLengthMm?: number;
   readonly batch?: string;
+  readonly sheet?: string;
   readonly thicknessMm?: number;
 }
 
@@ -66,6 +67,7 @@ export const describedCard = (description: CardDescription): Card | undefined =>
     doubledNotch: 'lower-left',
     places: {},
     ...(description.batch === undefined ? {} : { batch: description.batch }),
+    ...(description.sheet === undefined ? {} : { sheet: description.sheet }),
     ...(description.thicknessMm === undefined ? {} : { thicknessMm: description.thicknessMm }),
   };
 };

@@ -3,6 +3,7 @@ import type { Card } from '../../../core/card/card.ts';
 import type { TestShape } from '../../../core/card/testShapes.ts';
 import type { Air } from '../../../core/machine/air.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
+import type { Board } from '../../parts/board/BoardForm.tsx';
 import { newCode } from '../../state/newId.ts';
 import { crossed, describedCard, oneByOne } from './describedCard.ts';
 
@@ -47,7 +48,7 @@ export interface Described {
 export const placeOf = (row: number, column: number): string => `${String(row)}/${String(column)}`;
 
 /** Keeps what is said of the card, and the card that it amounts to. Another layout has its own missing cells. */
-export const useDescription = (batch: string | undefined): Described => {
+export const useDescription = (board: Board): Described => {
   const [description, setDescription] = useState(start);
   const [code] = useState(newCode);
   const { layout, speedsMmPerS, powersPct, settings, each } = description;
@@ -67,9 +68,9 @@ export const useDescription = (batch: string | undefined): Described => {
         shape: shape === 'other' ? 'circle' : shape,
         sizeMm,
         ...(shape === 'other' ? { shapeLengthMm: otherLengthMm } : {}),
-        ...(batch === undefined ? {} : { batch }),
+        ...board,
       }),
-    [code, rows, missing, shape, sizeMm, otherLengthMm, batch, air],
+    [code, rows, missing, shape, sizeMm, otherLengthMm, board, air],
   );
   return {
     description,

@@ -9,7 +9,7 @@ import { studyText as words } from '../../../words/en/screens/study.ts';
 import { problemInWords } from '../../state/inWords.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Section } from '../../parts/page/Page.tsx';
-import { keepNextRungs } from '../../state/nextRungs.ts';
+import { keepNextCard } from '../../state/nextCard.ts';
 import { keepPartsAhead, keptPartsAhead } from '../../state/partsAhead.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
 import { saysSomething, useNextCard } from '../../state/useAnswer.ts';
@@ -78,7 +78,7 @@ const Proposed = ({ study, answer, pays }: ProposedProps) => {
   const { message, remedy } = problemInWords(answer.reason);
   const worth = answer.worthCutting && pays;
   const make = (): void => {
-    keepNextRungs(study.id, settingsOf(answer));
+    keepNextCard(study.id, settingsOf(answer));
     goTo(`/study/${study.id}/card?next`);
   };
   return (

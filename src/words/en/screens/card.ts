@@ -19,6 +19,11 @@ export const cardText = {
     corners: 'One speed and power, several powers in corners: which hang, which tips burn.',
   },
   nextCard: 'The settings that would teach most',
+  comparedCard: 'The settings that would settle the comparison',
+  compared: (names: { readonly by: string; readonly with: string }) =>
+    `For ${names.by}; its twin for ${names.with} has the same settings and cells.`,
+  comparedOneSheet: 'Cut both from one sheet, one after the other.',
+  comparedOwnSheets: 'Each comes from a sheet of its own.',
   power: 'Power setting you run',
   atSpeed: 'At which speed',
   settings: 'Settings to type, at most',
