@@ -76,7 +76,7 @@ const Design = ({ study }: { readonly study: Study }) => {
         {designed.ok ? null : <ProblemNotice problem={designed.problem} tone="stop" />}
         {next?.compared === undefined ? null : (
           <Notice tone="say" title={words.compared(next.compared)}>
-            {next.compared.oneSheet ? words.comparedOneSheet : words.comparedOwnSheets}
+            <p>{next.compared.oneSheet ? words.comparedOneSheet : words.comparedOwnSheets}</p>
           </Notice>
         )}
         <CardWishForm
