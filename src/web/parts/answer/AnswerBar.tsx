@@ -28,10 +28,13 @@ const useIsBelow = (place: React.RefObject<HTMLElement | null>): boolean => {
   useEffect(() => {
     const { current } = place;
     if (current === null) return;
-    const observer = new IntersectionObserver(([entry]) => {
-      if (entry === undefined) return;
-      setBelow(!entry.isIntersecting && entry.boundingClientRect.top > 0);
-    });
+    // All that lies above the screen counts as seen, so that a leap over the sentence is noticed too.
+    const observer = new IntersectionObserver(
+      ([entry]) => {
+        if (entry !== undefined) setBelow(!entry.isIntersecting);
+      },
+      { rootMargin: '9999999px 0px 0px' },
+    );
     observer.observe(current);
     return () => observer.disconnect();
   }, [place]);

@@ -89,9 +89,6 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
           </ul>
         )}
       </Section>
-      <Suspense fallback={<p>{shellText.loading}</p>}>
-        <WatchEntry entry={entry} />
-      </Suspense>
       <Section title={tallyText.title} id="count">
         <p className="soft">{tallyText.lead}</p>
         <TallyForm
@@ -105,6 +102,9 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
           </Notice>
         ) : null}
       </Section>
+      <Suspense fallback={<p>{shellText.loading}</p>}>
+        <WatchEntry entry={entry} />
+      </Suspense>
       <Cautions acts={runActs} brief />
       <div className="actions">
         <ActionLink href={`/study/${entry.cameFrom.studyId}`}>{words.openStudy}</ActionLink>

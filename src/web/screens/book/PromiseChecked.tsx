@@ -9,7 +9,9 @@ export const PromiseChecked = ({ check }: { readonly check: BookEntry['check'] }
   return (
     <Notice tone={worse ? 'care' : 'say'} title={words.verdicts[verdict]}>
       {parts === 0 ? null : <p>{words.tallied(notOut, parts, allowedFor)}</p>}
-      {chanceOfSoManyPct === undefined ? null : <p>{words.chance(chanceOfSoManyPct)}</p>}
+      {chanceOfSoManyPct === undefined || notOut <= allowedFor ? null : (
+        <p>{words.chance(chanceOfSoManyPct)}</p>
+      )}
       {worse ? <p>{words.worseDo}</p> : null}
     </Notice>
   );

@@ -14,6 +14,7 @@ import { CardReader } from '../../parts/reader/CardReader.tsx';
 import { useReading } from '../../parts/reader/useReading.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import { CardTabs } from './CardTabs.tsx';
+import { StripOf } from './StripOf.tsx';
 import { NextCard } from './NextCard.tsx';
 import { WhatElse } from './WhatElse.tsx';
 import './workbench.css';
@@ -53,7 +54,10 @@ const Opened = ({ study, code }: { readonly study: Study; readonly code: string 
     <div className="workbench">
       <div className="workbench-head">
         <h1>{card === undefined ? words.known : readingText.question}</h1>
-        <p className="page-lead">{stock}</p>
+        <p className="page-lead">
+          {stock}
+          {study.stock.batch === undefined ? '' : words.batch(study.stock.batch)}
+        </p>
       </div>
       <div className="workbench-bench bench">
         {card === undefined ? (
@@ -66,6 +70,7 @@ const Opened = ({ study, code }: { readonly study: Study; readonly code: string 
         )}
       </div>
       <div className="workbench-paper">
+        {card === undefined ? null : <StripOf study={study} card={card} />}
         <AnswerPanel study={study} />
         <NextCard study={study} />
         <WhatElse study={study} card={card} />

@@ -43,7 +43,11 @@ export const WatchPicture = ({ watched }: { readonly watched: Watched }) => {
       <Words x={frame.width - frame.right - 6} y={y(most.up) + 20} end text={words.better} />
       <Words x={frame.width - frame.right - 6} y={y(0) - 8} end text={words.foreseen} />
       <Words x={frame.width - frame.right - 6} y={y(limit) + 24} end text={words.alarmBelow} />
-      {line.length > 1 ? <path className="watch-line" d={`M${line.join('L')}`} /> : null}
+      {/* One count has no way behind it: the line is then a dash through where it stands. */}
+      <path
+        className="watch-line"
+        d={`M${line.length === 1 ? line.map((at) => `${at}m-14 0h28`).join('') : line.join('L')}`}
+      />
       {points.map((point, i) => (
         <Mark key={point.id} point={point} x={x(i)} y={y(point.score)} />
       ))}

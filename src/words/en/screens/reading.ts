@@ -54,7 +54,8 @@ export const readingText = {
   back: 'Back',
   undo: 'Undo',
   redo: 'Redo',
-  rest: (unread: number) => `The other ${String(unread)} stayed`,
+  rest: (unread: number) =>
+    unread === 1 ? 'The last one stayed' : `The other ${String(unread)} stayed`,
   progress: (read: number, cells: number) => `${String(read)} of ${counted(cells, 'cell')} read`,
   cellName: (id: string, spot: Spot) =>
     `${id}, ${speedWords(spot.speedMmPerS)}, ${powerWords(spot.powerPct)}${passesWords(spot.passes)}`,

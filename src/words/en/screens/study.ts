@@ -16,6 +16,11 @@ export const studyText = {
   },
   runsAt: (comesOut: string, spot: { readonly powerPct: number; readonly speedMmPerS: number }) =>
     `${comesOut} ${speedWords(spot.speedMmPerS)}, ${powerWords(spot.powerPct)}.`,
+  batch: (batch: string) => ` · batch ${batch}`,
+  stripOf: (spot: { readonly powerPct: number; readonly speedMmPerS: number }) =>
+    `A check strip of ${speedWords(spot.speedMmPerS)}, ${powerWords(spot.powerPct)}.`,
+  stripOfMore: 'Read it here. Whether that setting holds in this batch stands in the book.',
+  stripSays: 'What it says of that setting',
   addDescribed: 'Describe a card that is cut',
   addDesigned: 'Make a card to cut',
   sheetFacts: 'The sheet',

@@ -8,11 +8,11 @@ export const watchText = {
     `How ${counted(points, 'count')} came out against what was foreseen${alarms === 0 ? ', all as foreseen' : `, ${counted(alarms, 'alarm')}`}.`,
   better: 'better than foreseen',
   foreseen: 'as foreseen',
-  alarmBelow: 'worse: alarm',
+  alarmBelow: 'alarm once the line is here',
   key: {
     order: 'an order',
     strip: 'a check strip',
-    line: 'how it has been going',
+    line: 'the line: how it has been going',
     alarm: 'alarm',
   },
   oneByOne: 'Count by count',
