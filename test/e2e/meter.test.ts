@@ -66,7 +66,7 @@ describe.each([
     await page.getByLabel('Of rated current').fill('40 %');
     expect(await page.getByLabel('Setting', { exact: true }).inputValue()).toMatch(/^2[45]/);
     await page.getByLabel('Current', { exact: true }).fill('25 mA');
-    await page.getByText(/25 mA was not reached/).waitFor();
+    await page.getByText(/25\smA was not reached/).waitFor();
     await page.getByText('Every setting').click();
     await picture(page, `${where} meter read`);
     expect(await axeFindings(page)).toEqual([]);
