@@ -1,8 +1,10 @@
 import type { CutStudy, StudyCell } from '../../src/core/cutmodel/cutStudy.ts';
-import { fit, type Fit } from '../../src/core/cutmodel/fit.ts';
+import type { Fit } from '../../src/core/cutmodel/fit.ts';
 import { answerFrom } from '../../src/core/cutmodel/fitStudy.ts';
 import { nextCardFrom } from '../../src/core/cutmodel/nextCard.ts';
-import { withEarlierCells } from '../../src/core/cutmodel/withEarlierCells.ts';
+import { fitWithEarlier } from '../../src/core/study/answerWithEarlier.ts';
+import type { EarlierSheet } from '../../src/core/study/earlierSheet.ts';
+import { pickEarlier } from '../../src/core/study/pickEarlier.ts';
 import { parseCutStudy } from '../../src/formats/studyFile.ts';
 import type { SeededRandom } from '../../src/num/seededRandom.ts';
 import { thicknessOf } from '../thickness.ts';
@@ -16,18 +18,31 @@ const cards = [
   { cells: 8, settings: 4 },
 ];
 
-/** Earlier batches of this stock, where the workshop has any: a study as the command line takes it. */
-const historyOf = (history: unknown): readonly StudyCell[] => {
+/** Earlier batches of this stock, where the workshop has any: a study as the command line takes it, oldest cells first. */
+const earlierIn = (history: unknown): readonly EarlierSheet[] => {
   if (history === undefined) return [];
   const parsed = parseCutStudy(history);
   if (!parsed.ok) throw new Error(`the workshop's history is not a study: ${parsed.problem.code}`);
   const { cells, stock } = parsed.value;
-  return cells.map((cell) => ({ ...cell, thicknessMm: cell.thicknessMm ?? stock.thicknessMm }));
+  const sheets = new Map<string, EarlierSheet>();
+  for (const { batch = '', sheet = '', ...cell } of cells) {
+    const key = JSON.stringify([batch, sheet]);
+    const known = sheets.get(key) ?? {
+      of: 'cards',
+      batch,
+      sheet,
+      lastReadAt: new Date(sheets.size * 86_400_000).toISOString(),
+      cuts: [],
+    };
+    const cut = { cell: { ...cell, thicknessMm: cell.thicknessMm ?? stock.thicknessMm }, count: 1 };
+    sheets.set(key, { ...known, cuts: [...known.cuts, cut] });
+  }
+  return pickEarlier([...sheets.values()]);
 };
 
 /** The proposed card, three times: what stands behind the answer then. */
 export const cutThreeCards = (shop: VisibleWorkshop, random: SeededRandom, limits: Limits): Fit => {
-  const present: CutStudy = {
+  let study: CutStudy = {
     machine: shop.machine,
     stock: { material: shop.stock.material, thicknessMm: thicknessOf(shop) },
     cells: [],
@@ -40,10 +55,10 @@ export const cutThreeCards = (shop: VisibleWorkshop, random: SeededRandom, limit
     },
     ask: { powerPct: shop.typicalPowerPct },
   };
-  let study = withEarlierCells(present, historyOf(shop.history));
+  const earlier = earlierIn(shop.history);
   const cellsEach = limits.cellsAtMost / 24;
   const settingsEach = limits.settingsAtMost / 12;
-  let found = fit(study);
+  let found = fitWithEarlier(study, earlier);
   cards.forEach((card, k) => {
     const proposal = nextCardFrom(found, {
       cellsWanted: Math.floor(card.cells * cellsEach),
@@ -61,7 +76,7 @@ export const cutThreeCards = (shop: VisibleWorkshop, random: SeededRandom, limit
       grade: grades[i] ?? 'stays',
     }));
     study = { ...study, cells: [...study.cells, ...cells] };
-    found = fit(study);
+    found = fitWithEarlier(study, earlier);
   });
   return found;
 };
