@@ -2,6 +2,7 @@ import { fit } from '../core/cutmodel/fit.ts';
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import { answerFrom } from '../core/cutmodel/fitStudy.ts';
 import { done, type Outcome } from '../core/problem.ts';
+import { batchChanges, type BatchChange } from '../core/watch/batchChanges.ts';
 import { watchedStrip, type CheckStrip } from '../core/watch/findStrips.ts';
 import { laserOrWood, type LaserOrWood } from '../core/watch/laserOrWood.ts';
 import { stripSettings } from '../core/watch/stripSettings.ts';
@@ -16,6 +17,8 @@ import { refuse } from './refuse.ts';
 export interface WatchedByFile {
   readonly foreseen: Foreseen;
   readonly chart: WatchChart;
+  /** Where another batch was cut from. */
+  readonly batchChanges: readonly BatchChange[];
   readonly strips: readonly { readonly strip: CheckStrip; readonly verdict: StripVerdict }[];
   readonly cause?: LaserOrWood;
   readonly looks: readonly LookAt[];
@@ -47,6 +50,7 @@ export const watchByFile = (file: WatchFile): Outcome<WatchedByFile> => {
   return done({
     foreseen,
     chart,
+    batchChanges: batchChanges(chart.points),
     strips: judged,
     ...(cause === undefined ? {} : { cause }),
     looks: isAmiss ? whatToLookAt(cause?.pointsAt ?? 'unclear', file.meter) : [],

@@ -9,6 +9,7 @@ import type { EarlierSheet } from '../core/study/earlierSheet.ts';
 import { historyWishOf } from '../core/study/historyWish.ts';
 import type { Study } from '../core/study/study.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
+import { batchChanges, type BatchChange } from '../core/watch/batchChanges.ts';
 import { stripsIn, watchedStrip, type CheckStrip } from '../core/watch/findStrips.ts';
 import { laserOrWood, type LaserOrWood } from '../core/watch/laserOrWood.ts';
 import { stripVerdict, type StripVerdict } from '../core/watch/stripVerdict.ts';
@@ -27,6 +28,8 @@ export interface StripJudged {
 /** Whether a proven setting still holds, and if not, why. */
 export interface EntryWatched {
   readonly chart: WatchChart;
+  /** Where another batch was cut from. */
+  readonly batchChanges: readonly BatchChange[];
   /** The last read first. */
   readonly strips: readonly StripJudged[];
   /** Where the last strips of both kinds were read, and what was cut before is still there. */
@@ -74,7 +77,13 @@ export const watchEntry = (
     const pointsAt = cause?.pointsAt ?? 'unclear';
     const looks =
       cause !== undefined || amiss ? whatToLookAt(pointsAt, await meterChange(session, entry)) : [];
-    return done({ chart, strips: judged, ...(cause === undefined ? {} : { cause }), looks });
+    return done({
+      chart,
+      batchChanges: batchChanges(chart.points, entry.holdsFor.batch),
+      strips: judged,
+      ...(cause === undefined ? {} : { cause }),
+      looks,
+    });
   });
 
 /** Older strips stand on the chart; nobody acts on them any more. */

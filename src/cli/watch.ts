@@ -19,13 +19,22 @@ const watch = async (file: string): Promise<Outcome<WatchedByFile>> => {
   return parsed.ok ? watchByFile(parsed.value) : parsed;
 };
 
-const shown = ({ foreseen, chart, strips, cause, looks, nextStrip }: WatchedByFile): object => ({
+const shown = ({
+  foreseen,
+  chart,
+  batchChanges,
+  strips,
+  cause,
+  looks,
+  nextStrip,
+}: WatchedByFile): object => ({
   version: 1,
   standing: chart.standing,
   sentence: said.standing(chart),
   alarms: said.alarms,
   foreseen: { outOf100: foreseen.outOf100Mean, surePct: foreseen.surePct },
   points: chart.points,
+  batchChanges,
   slipping: chart.slipping ?? null,
   strips: strips.map(({ strip, verdict }) => ({
     of: strip.of,

@@ -41,6 +41,10 @@ export const watchReply = z.strictObject({
       alarm: z.boolean(),
     }),
   ),
+  /** At which point another batch was cut for the first time, and how it is called. */
+  batchChanges: z.array(
+    z.strictObject({ atPoint: z.number().int(), from: label.exactOptional(), to: label }),
+  ),
   slipping: z
     .strictObject({
       sincePoint: z.number().int(),

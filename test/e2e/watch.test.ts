@@ -35,7 +35,13 @@ const keepSetting = async (page: Page): Promise<void> => {
   await send(page, '/api/book', { id: 'b1', studyId: 's1', setting });
 };
 
-const count = (page: Page, day: number, out: number, hangs: number): Promise<void> =>
+const count = (
+  page: Page,
+  day: number,
+  out: number,
+  hangs: number,
+  batch?: string,
+): Promise<void> =>
   send(page, '/api/book/b1/tallies', {
     id: `t${String(day)}`,
     at: new Date(Date.UTC(2031, 4, 6 + day)).toISOString(),
@@ -44,6 +50,7 @@ const count = (page: Page, day: number, out: number, hangs: number): Promise<voi
     stays: 0,
     spoilt: 0,
     partLengthMm: 60,
+    ...(batch === undefined ? {} : { batch }),
   });
 
 /** Taps the strip on the bench as a changeover without scatter would have it. */
@@ -98,8 +105,8 @@ describe.each([
       await page.goto(`${workshop.base}/book/b1`);
       await page.locator('.watch-strip').first().waitFor();
     }
-    await count(page, 20, 170, 30);
-    await count(page, 21, 166, 34);
+    await count(page, 20, 170, 30, 'winter');
+    await count(page, 21, 166, 34, 'winter');
     await page.reload();
     await page.getByText(/It no longer comes out as foreseen/).waitFor();
     expect(await page.locator('.watch-verdict').allInnerTexts()).toEqual(
@@ -107,7 +114,18 @@ describe.each([
     );
     await page.getByRole('heading', { name: 'Laser or wood?' }).waitFor();
     expect(await page.locator('.watch-caution').count()).toBeGreaterThan(0);
+    // Another delivery is marked on the chart: by a line and a name, in the key, in the words for whoever does not see it, and
+    // in the list.
+    const marked = /batch winter, from \S+/;
+    const chart = page.locator('.watch-picture');
+    await chart.locator('text', { hasText: 'winter' }).waitFor();
+    expect(await chart.locator('.watch-batch').count()).toBeGreaterThan(0);
+    expect(await chart.getAttribute('aria-label')).toMatch(marked);
+    await page.locator('.watch-key li', { hasText: marked }).waitFor();
     await page.getByText('Count by count').click();
+    await page.getByRole('cell', { name: 'Order, batch winter' }).first().waitFor();
+    // The next count is of the same delivery unless another is said.
+    expect(await page.getByLabel('Delivery, if you keep them apart').inputValue()).toBe('winter');
     expect(await findingsInEveryLook(page, `watch from ${where}`)).toEqual([]);
     expect(complaints).toEqual([]);
     await close();

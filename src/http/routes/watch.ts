@@ -31,6 +31,7 @@ export const watchRoutes = (app: FastifyInstance, ports: Ports): void => {
 
 const inReply = ({
   chart,
+  batchChanges,
   strips,
   cause,
   looks,
@@ -42,6 +43,7 @@ const inReply = ({
     ordersPerFalseAlarm,
     limits: { average: width * Math.sqrt(lambda / (2 - lambda)), shortfall: limit },
     points: chart.points,
+    batchChanges,
     rule: said.rule,
     ...(chart.slipping === undefined ? {} : { slipping: chart.slipping }),
     strips: strips.map(({ strip, verdict }) => ({

@@ -7,18 +7,30 @@ import { tallyText as words } from '../../../words/en/screens/tally.ts';
 import { Action } from '../action/Action.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';
 import { readSize, readCutPower, readCutSpeed } from '../quantity/readers.ts';
+import { TextLine } from '../quantity/TextLine.tsx';
 import { cameOut, noneCounted, TallyCounts } from './TallyCounts.tsx';
 
 export interface TallyFormProps {
   readonly promise: PromiseWish;
   /** The setting that was run; absent: it is asked for. */
   readonly setting?: Setting;
+  /** Deliveries that may be meant, the likeliest first; absent: nobody is asked. */
+  readonly batches?: readonly string[];
+  /** What the last order said. */
+  readonly lastBatch?: string;
   readonly onSave: (tally: Tally) => void;
 }
 
 /** Counts an order: parts cut, and of those the ones that gave trouble. What remains came out. */
-export const TallyForm = ({ promise, setting, onSave }: TallyFormProps) => {
+export const TallyForm = ({
+  promise,
+  setting,
+  batches,
+  lastBatch = '',
+  onSave,
+}: TallyFormProps) => {
   const [counts, setCounts] = useState(noneCounted);
+  const [batch, setBatch] = useState(lastBatch);
   const [partLengthMm, setLength] = useState(promise.partLengthMm);
   const [speedMmPerS, setSpeed] = useState<number | undefined>(setting?.speedMmPerS);
   const [powerPct, setPower] = useState<number | undefined>(setting?.powerPct);
@@ -30,7 +42,8 @@ export const TallyForm = ({ promise, setting, onSave }: TallyFormProps) => {
       : (setting ?? { speedMmPerS, powerPct, passes: 1 });
   const save = (): void => {
     if (ran === undefined || out < 0 || cut === 0) return;
-    onSave({ setting: ran, out, hangs, stays, spoilt, partLengthMm });
+    const named = batch.trim() === '' ? {} : { batch: batch.trim() };
+    onSave({ setting: ran, out, hangs, stays, spoilt, partLengthMm, ...named });
     setCounts(noneCounted);
   };
   return (
@@ -65,6 +78,15 @@ export const TallyForm = ({ promise, setting, onSave }: TallyFormProps) => {
           if (value !== undefined) setLength(value);
         }}
       />
+      {batches === undefined ? null : (
+        <TextLine
+          label={words.batch}
+          hint={words.batchHint}
+          value={batch}
+          suggestions={batches}
+          onChange={setBatch}
+        />
+      )}
       <div className="actions">
         <Action onPress={save} isDisabled={ran === undefined || out < 0 || cut === 0}>
           {words.save}

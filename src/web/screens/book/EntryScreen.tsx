@@ -55,9 +55,10 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
   };
   const count = useMutation({
     mutationFn: (tally: Parameters<Parameters<typeof TallyForm>[0]['onSave']>[0]) => {
-      const { out, hangs, stays, spoilt, partLengthMm } = tally;
+      const { out, hangs, stays, spoilt, partLengthMm, batch } = tally;
       const at = new Date().toISOString();
-      const body = { out, hangs, stays, spoilt, partLengthMm, id: newId(), at };
+      const counts = { out, hangs, stays, spoilt, partLengthMm };
+      const body = { ...counts, ...(batch === undefined ? {} : { batch }), id: newId(), at };
       return callOrThrow(api.tallyEntry, { params: { id: entry.id }, body });
     },
     onSuccess: forget,
@@ -94,6 +95,8 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
         <TallyForm
           promise={entry.promise}
           setting={entry.setting}
+          batches={batchesOf(found)}
+          {...lastBatchOf(found)}
           onSave={(tally) => count.mutate(tally)}
         />
         {count.isError ? (
@@ -118,4 +121,16 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
       </div>
     </Page>
   );
+};
+
+/** Deliveries that were named, the one that was proven first. */
+const batchesOf = ({ entry, tallies }: BookEntry): readonly string[] => [
+  ...new Set(
+    [entry.holdsFor, ...tallies].flatMap(({ batch }) => (batch === undefined ? [] : [batch])),
+  ),
+];
+
+const lastBatchOf = ({ tallies }: BookEntry): { readonly lastBatch?: string } => {
+  const lastBatch = [...tallies].sort((a, b) => (a.at < b.at ? 1 : -1))[0]?.batch;
+  return lastBatch === undefined ? {} : { lastBatch };
 };

@@ -76,7 +76,7 @@ const Counts = ({ points }: { readonly points: Watched['points'] }) => (
       {points.toReversed().map((point) => (
         <tr key={point.id}>
           <th scope="row">{new Date(point.at).toLocaleDateString()}</th>
-          <td>{point.kind === 'order' ? words.order : words.strip}</td>
+          <td>{words.counted(point.kind, point.batch)}</td>
           <td>{words.of(point.notOut, point.parts)}</td>
           <td>{point.foreseenNotOut.toFixed(1)}</td>
           <td>{words.pointSays(point.alarm, point.score)}</td>

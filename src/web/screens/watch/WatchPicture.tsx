@@ -12,6 +12,7 @@ type Point = Watched['points'][number];
 /** Counts from left to right, oldest first; up is better than foreseen, down is worse. */
 export const WatchPicture = ({ watched }: { readonly watched: Watched }) => {
   const points = watched.points.slice(-mostShown);
+  const changes = changesShown(watched);
   const inner = frame.width - frame.left - frame.right;
   const x = (i: number): number => frame.left + ((i + 0.5) / Math.max(6, points.length)) * inner;
   const y = (score: number): number =>
@@ -29,7 +30,7 @@ export const WatchPicture = ({ watched }: { readonly watched: Watched }) => {
       className="watch-picture"
       viewBox={`0 0 ${String(frame.width)} ${String(frame.height)}`}
       role="img"
-      aria-label={words.picture(points.length, alarms)}
+      aria-label={words.picture(points.length, alarms, changes.map(changeWords))}
     >
       <rect
         className="watch-bad"
@@ -43,6 +44,14 @@ export const WatchPicture = ({ watched }: { readonly watched: Watched }) => {
       <Words x={frame.width - frame.right - 6} y={y(most.up) + 20} end text={words.better} />
       <Words x={frame.width - frame.right - 6} y={y(0) - 8} end text={words.foreseen} />
       <Words x={frame.width - frame.right - 6} y={y(limit) + 24} end text={words.alarmBelow} />
+      {changes.map((change, i) => (
+        <Change
+          key={change.place}
+          change={change}
+          x={x(change.place - 0.5)}
+          y={y(-most.down) - (i % 2 === 0 ? 10 : 38)}
+        />
+      ))}
       {/* One count has no way behind it: the line is then a dash through where it stands. */}
       <path
         className="watch-line"
@@ -58,6 +67,51 @@ export const WatchPicture = ({ watched }: { readonly watched: Watched }) => {
         <Words x={frame.width - frame.right} y={frame.height - 14} end text={day(last.at)} />
       )}
     </svg>
+  );
+};
+
+interface ChangeShown {
+  /** Among the counts that are shown. */
+  readonly place: number;
+  readonly to: string;
+  readonly at: string;
+}
+
+/** Where another batch was cut from, as far as the counts are shown. */
+const changesShown = ({ points, batchChanges }: Watched): readonly ChangeShown[] => {
+  const hidden = Math.max(0, points.length - mostShown);
+  return batchChanges.flatMap(({ atPoint, to }) =>
+    atPoint < hidden ? [] : [{ place: atPoint - hidden, to, at: points[atPoint]?.at ?? '' }],
+  );
+};
+
+const changeWords = ({ to, at }: ChangeShown): string => words.batchFrom(to, day(at));
+
+/** A longer name is whole in the key. */
+const mostLetters = 12;
+
+/** A thin line before the first count in another batch, and its name. */
+const Change = ({
+  change,
+  x,
+  y,
+}: {
+  readonly change: ChangeShown;
+  readonly x: number;
+  readonly y: number;
+}) => {
+  const isRight = x > 0.66 * frame.width;
+  const name =
+    change.to.length > mostLetters ? `${change.to.slice(0, mostLetters - 1)}…` : change.to;
+  return (
+    <g>
+      <title>{changeWords(change)}</title>
+      <path
+        className="watch-batch"
+        d={`M${x.toFixed(1)} ${String(frame.top)}V${String(frame.height - frame.bottom)}`}
+      />
+      <Words x={x + (isRight ? -6 : 6)} y={y} end={isRight} text={name} />
+    </g>
   );
 };
 
@@ -128,6 +182,14 @@ export const WatchKey = ({ watched }: { readonly watched: Watched }) => (
       </KeyMark>
       {words.key.line}
     </li>
+    {changesShown(watched).map((change) => (
+      <li key={change.place}>
+        <KeyMark>
+          <path className="watch-batch" d="M12 2V22" />
+        </KeyMark>
+        {changeWords(change)}
+      </li>
+    ))}
     {watched.points.some(({ alarm }) => alarm) ? (
       <li>
         <KeyMark>

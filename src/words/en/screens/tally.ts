@@ -18,6 +18,8 @@ export const tallyText = {
   tooMany: 'More troubled parts than parts cut: check the figures.',
   length: 'Length of cut of one part',
   lengthHint: 'Holes included; roughly will do. Empty: 60 mm.',
+  batch: 'Delivery, if you keep them apart',
+  batchHint: 'Another one than before is marked on the chart.',
   save: 'Save the count',
   speed: 'Speed it was cut at',
   power: 'Power setting it was cut at',

@@ -4,8 +4,12 @@ import { counted } from '../figures.ts';
 export const watchText = {
   title: 'Does it still hold?',
   away: 'The server is not reached, so nobody can say whether it still holds.',
-  picture: (points: number, alarms: number) =>
-    `How ${counted(points, 'count')} came out against what was foreseen${alarms === 0 ? ', all as foreseen' : `, ${counted(alarms, 'alarm')}`}.`,
+  picture: (points: number, alarms: number, changes: readonly string[]) =>
+    [
+      `How ${counted(points, 'count')} came out against what was foreseen${alarms === 0 ? ', all as foreseen' : `, ${counted(alarms, 'alarm')}`}.`,
+      ...changes.map((change) => `Another ${change}.`),
+    ].join(' '),
+  batchFrom: (batch: string, day: string) => `batch ${batch}, from ${day}`,
   better: 'better than foreseen',
   foreseen: 'as foreseen',
   alarmBelow: 'alarm once the line is here',
@@ -18,8 +22,8 @@ export const watchText = {
   oneByOne: 'Count by count',
   when: 'When',
   what: 'What',
-  order: 'Order',
-  strip: 'Strip',
+  counted: (kind: 'order' | 'strip', batch: string | undefined) =>
+    `${kind === 'order' ? 'Order' : 'Strip'}${batch === undefined ? '' : `, batch ${batch}`}`,
   notOut: 'Not out',
   foreseenNotOut: 'Foreseen',
   said: 'Says',
