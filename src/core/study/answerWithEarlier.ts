@@ -33,10 +33,15 @@ export const answeredWithEarlier = (
   aim: Aim,
   earlier: readonly EarlierSheet[],
 ): { readonly found: Fit; readonly answer: StudyAnswer } => {
-  const { found, sheets, remarks } = settledFit(study, earlier);
+  const settled = settledFit(study, earlier);
+  return { found: settled.found, answer: answerOn(settled, aim) };
+};
+
+/** The answer that a fit already made amounts to. */
+export const answerOn = ({ found, sheets, remarks }: SettledFit, aim: Aim): StudyAnswer => {
   const answer = answerForAim(found, aim);
   const warnings = [...remarks, ...answer.warnings];
-  return { found, answer: { ...answer, warnings, leansOn: countEarlier(sheets) } };
+  return { ...answer, warnings, leansOn: countEarlier(sheets) };
 };
 
 /** The card that would teach most, with what earlier sheets taught in the same way. */
@@ -50,7 +55,8 @@ export const nextCardWithEarlier = (
 export const fitWithEarlier = (study: CutStudy, earlier: readonly EarlierSheet[]): Fit =>
   settledFit(study, earlier).found;
 
-interface SettledFit {
+/** A fit, the earlier sheets that it leans on, and what is to be said of those that it does not. */
+export interface SettledFit {
   readonly found: Fit;
   readonly sheets: readonly EarlierSheet[];
   readonly remarks: readonly Problem[];
@@ -61,7 +67,7 @@ interface SettledFit {
  * then without any: an earlier sheet never costs an answer. Nor does it spoil one: where this sheet's readings are not what earlier sheets
  * let expect (`earlierAgreement`), the answer stops leaning on them, and says so.
  */
-const settledFit = (study: CutStudy, earlier: readonly EarlierSheet[]): SettledFit => {
+export const settledFit = (study: CutStudy, earlier: readonly EarlierSheet[]): SettledFit => {
   const { inModel, older } = splitEarlier(earlier);
   const newest = inModel.filter(({ batch }) => batch === inModel[0]?.batch);
   const tries = newest.length < inModel.length ? [inModel, newest] : [inModel];
