@@ -4,19 +4,24 @@
  */
 export const cholesky = (matrix: Float64Array, n: number): Float64Array | null => {
   const lower = new Float64Array(n * n);
+  return choleskyInto(matrix, n, lower) ? lower : null;
+};
+
+/** The same into `lower`, of which only the lower triangle is written; false where the matrix is not positive definite. */
+export const choleskyInto = (matrix: Float64Array, n: number, lower: Float64Array): boolean => {
   for (let i = 0; i < n; i += 1) {
     for (let j = 0; j <= i; j += 1) {
       let sum = matrix[i * n + j] ?? 0;
       for (let k = 0; k < j; k += 1) sum -= (lower[i * n + k] ?? 0) * (lower[j * n + k] ?? 0);
       if (i === j) {
-        if (!(sum > 0)) return null;
+        if (!(sum > 0)) return false;
         lower[i * n + i] = Math.sqrt(sum);
       } else {
         lower[i * n + j] = sum / (lower[j * n + j] ?? 1);
       }
     }
   }
-  return lower;
+  return true;
 };
 
 /** Solves L·Lᵀ·x = b for a lower factor from {@link cholesky}. */

@@ -1,4 +1,4 @@
-import { cholesky, choleskySolve } from './cholesky.ts';
+import { choleskyInto, choleskySolve } from './cholesky.ts';
 
 /** A function to be maximised: writes its gradient at `point` into `gradient` and returns its value. */
 export type Climb = (point: Float64Array, gradient: Float64Array) => number;
@@ -108,12 +108,16 @@ const minusHessian = (
 
 /**
  * Lower Cholesky factor of the matrix, with as much added to its diagonal (in doubling steps) as keeps every squared pivot
- * at `leastPivot` or more: a bound on how wide a normal with this curvature gets. Changes the matrix.
+ * at `leastPivot` or more: a bound on how wide a normal with this curvature gets. Changes the matrix; writes the factor `into` what is given.
  */
-export const positiveFactor = (matrix: Float64Array, n: number, leastPivot = 0): Float64Array => {
+export const positiveFactor = (
+  matrix: Float64Array,
+  n: number,
+  leastPivot = 0,
+  into = new Float64Array(n * n),
+): Float64Array => {
   for (let added = 0, more = 1e-3; ; more *= 2) {
-    const factor = cholesky(matrix, n);
-    if (factor && smallestPivot(factor, n) >= leastPivot) return factor;
+    if (choleskyInto(matrix, n, into) && smallestPivot(into, n) >= leastPivot) return into;
     for (let i = 0; i < n; i += 1) matrix[i * n + i] = (matrix[i * n + i] ?? 0) + more;
     added += more;
     if (added > 1e15) throw new Error('no positive definite matrix near a non-finite one');

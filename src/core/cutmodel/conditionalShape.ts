@@ -102,7 +102,7 @@ export const conditionalShapes = (
   const made = powers.map((power) => {
     const mode = new Float64Array(n);
     const direction = new Float64Array(n);
-    let factor: Float64Array = new Float64Array(n * n);
+    const factor = new Float64Array(n * n);
     const shape: ConditionalShape = {
       place: (steps, into) => {
         solveTransposedInto(factor, n, steps, work);
@@ -126,7 +126,7 @@ export const conditionalShapes = (
         matrix[a * n + a] = 1 + (matrix[a * n + a] ?? 0);
         work[a] = power * (pull[a] ?? 0);
       }
-      factor = positiveFactor(matrix, n, leastCurvature);
+      positiveFactor(matrix, n, leastCurvature, factor);
       solveInto(factor, n, work, mode);
       solveTransposedInto(factor, n, oneStep, direction);
       let product = 1;

@@ -32,9 +32,12 @@ export interface GatheredPoints {
   readonly line: Uint32Array;
 }
 
-/** Points of lines of a cube with `size` + 1 dimensions. */
-export const gathering = (size: number, cube: EvenCube): Gathering => {
-  let room = 4096;
+/** About how many points a line has. */
+const usualPoints = 8;
+
+/** Points of about so many lines, of a cube with `size` dimensions. */
+export const gathering = (size: number, cube: EvenCube, lines: number): Gathering => {
+  let room = usualPoints * lines;
   let count = 0;
   let z = new Float64Array(room * size);
   let logWeight = new Float64Array(room);

@@ -65,7 +65,7 @@ export const posteriorOf = (
   const middle = goals[goals.length >> 1];
   if (!middle) throw new Error('a posterior needs a link');
   const proposal = proposalFor(middle);
-  const points = gathering(layout.size, evenCube(layout.size));
+  const points = gathering(layout.size, evenCube(layout.size), lines);
   const whole = used.reduce((sum, link) => sum + (linkWeights[link.name] ?? 0), 0);
   let shared = 0;
   let from = 0;
