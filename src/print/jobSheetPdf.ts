@@ -1,5 +1,4 @@
 import type { JobSheet } from '../core/card/jobSheet.ts';
-import { cautionsInEnglish } from '../words/en/cautions.ts';
 import { jobSheetText } from '../words/en/jobSheet.ts';
 import { problemInWords } from '../words/words.ts';
 import { drawCardPicture } from './cardPicture.ts';
@@ -16,6 +15,7 @@ import {
   rule,
   write,
 } from './sheetOfPaper.ts';
+import { drawFurther, drawHead, drawTickBox } from './sheetParts.ts';
 import { drawTypeInTable } from './typeInTable.ts';
 
 interface JobSheetOptions {
@@ -40,15 +40,11 @@ export const jobSheetPdf = (
     y = drawTypeIn(pdf, sheet, y);
     y = drawSteps(pdf, sheet, y);
     y = drawNotes(pdf, sheet, y);
-    drawFurther(pdf, sheet, y);
+    drawFurther(pdf, sheet.cautions, y, remarksOf(sheet));
   });
 
 const drawTop = (pdf: PDFKit.PDFDocument, sheet: JobSheet, stock: string | undefined): number => {
   const { card, time, usedMm } = sheet;
-  const y = write(pdf, jobSheetText.title(card.code), page.margin, page.margin - 6, {
-    font: 'strong',
-    size: 24,
-  });
   const about = [
     stock,
     card.thicknessMm === undefined ? undefined : jobSheetText.thickness(card.thicknessMm),
@@ -56,8 +52,10 @@ const drawTop = (pdf: PDFKit.PDFDocument, sheet: JobSheet, stock: string | undef
     card.sheet === undefined ? undefined : jobSheetText.sheet(card.sheet),
     jobSheetText.size(...usedMm),
   ].filter((part) => part !== undefined);
-  const below = write(pdf, about.join(' · '), page.margin, y, { size: 10.5 });
-  return write(pdf, jobSheetText.time(time), page.margin, below, { size: 10.5 });
+  return drawHead(pdf, jobSheetText.title(card.code), [
+    { text: about.join(' · ') },
+    { text: jobSheetText.time(time) },
+  ]);
 };
 
 const drawPicture = (pdf: PDFKit.PDFDocument, sheet: JobSheet, top: number): number => {
@@ -85,11 +83,7 @@ const drawSteps = (pdf: PDFKit.PDFDocument, sheet: JobSheet, top: number): numbe
   const needed = sentences.reduce((sum, line) => sum + heightOf(pdf, line, { width }) + 3, 24);
   let y = heading(pdf, jobSheetText.stepsTitle, page.margin, roomFor(pdf, top + 10, needed));
   sentences.forEach((sentence, i) => {
-    pdf
-      .rect(page.margin, y + 1, 9, 9)
-      .lineWidth(0.8)
-      .strokeColor(faint)
-      .stroke();
+    drawTickBox(pdf, y);
     write(pdf, String(i + 1), page.margin + 17, y, { font: 'strong', width: 20 });
     y = write(pdf, sentence, page.margin + 32, y, { width }) + 3;
   });
@@ -120,22 +114,10 @@ const drawNotes = (pdf: PDFKit.PDFDocument, sheet: JobSheet, top: number): numbe
   return y;
 };
 
-const drawFurther = (pdf: PDFKit.PDFDocument, sheet: JobSheet, top: number): void => {
-  const lines = [
-    ...(sheet.hottest === undefined ? [] : [jobSheetText.hottest(sheet.hottest.rung)]),
-    ...sheet.remarks.map((remark) => {
-      const { message, remedy } = problemInWords(remark);
-      return `${message} ${remedy}`;
-    }),
-    ...sheet.cautions
-      .flatMap((act) => cautionsInEnglish[act])
-      .filter(({ essential }) => !essential)
-      .map(({ sentence }) => sentence),
-  ];
-  const size = 8.6;
-  let y = heading(pdf, jobSheetText.cautionsMore, page.margin, roomFor(pdf, top + 10, 60));
-  for (const line of lines) {
-    y = roomFor(pdf, y, heightOf(pdf, line, { size }) + 1);
-    y = write(pdf, line, page.margin, y, { size }) + 1;
-  }
-};
+const remarksOf = ({ hottest, remarks }: JobSheet): readonly string[] => [
+  ...(hottest === undefined ? [] : [jobSheetText.hottest(hottest.rung)]),
+  ...remarks.map((remark) => {
+    const { message, remedy } = problemInWords(remark);
+    return `${message} ${remedy}`;
+  }),
+];

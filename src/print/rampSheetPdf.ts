@@ -1,5 +1,4 @@
 import { rampDrawing, type RampCard } from '../core/card/rampCard.ts';
-import { cautionsInEnglish } from '../words/en/cautions.ts';
 import type { CautionAct } from '../words/caution.ts';
 import { jobSheetText } from '../words/en/jobSheet.ts';
 import { rampSheetText as words } from '../words/en/rampSheet.ts';
@@ -17,6 +16,7 @@ import {
   rule,
   write,
 } from './sheetOfPaper.ts';
+import { drawFurther, drawHead, drawTickBox } from './sheetParts.ts';
 
 /** Which cautions go with a focus ramp; shown wherever one is. */
 export const rampActs: readonly CautionAct[] = ['focus', 'unattended', 'always'];
@@ -30,9 +30,10 @@ export const rampSheetPdf = (
   { madeAt }: { readonly madeAt: string },
 ): Promise<Uint8Array> =>
   newPdf({ title: words.title, madeAt }, (pdf) => {
-    let y = write(pdf, words.title, page.margin, page.margin - 6, { font: 'strong', size: 24 });
-    y = write(pdf, words.about(card.ramp), page.margin, y, { size: 10.5 });
-    y = write(pdf, words.clearance(card.ramp), page.margin, y, { size: 10.5, font: 'strong' });
+    let y = drawHead(pdf, words.title, [
+      { text: words.about(card.ramp) },
+      { text: words.clearance(card.ramp), font: 'strong' },
+    ]);
     y = drawCautionFrame(pdf, rampActs, y);
     y = drawCardPicture(pdf, rampDrawing(card), {
       x: page.margin,
@@ -53,7 +54,7 @@ export const rampSheetPdf = (
       y,
     );
     y = drawNotes(pdf, words.noteFields(card.lines.map(({ letter }) => letter)), y);
-    drawFurther(pdf, y);
+    drawFurther(pdf, rampActs, y);
   });
 
 /** Sentences under a heading, each with a box to tick; the y below. */
@@ -67,11 +68,7 @@ const drawList = (
   const needed = lines.reduce((sum, line) => sum + heightOf(pdf, line, { width }) + 3, 24);
   let y = heading(pdf, title, page.margin, roomFor(pdf, top + 6, needed));
   for (const line of lines) {
-    pdf
-      .rect(page.margin, y + 1, 9, 9)
-      .lineWidth(0.8)
-      .strokeColor(faint)
-      .stroke();
+    drawTickBox(pdf, y);
     y = write(pdf, line, page.margin + 18, y, { width }) + 3;
   }
   return y;
@@ -90,17 +87,4 @@ const drawNotes = (pdf: PDFKit.PDFDocument, fields: readonly string[], top: numb
     y += 20;
   }
   return y;
-};
-
-const drawFurther = (pdf: PDFKit.PDFDocument, top: number): void => {
-  const lines = rampActs
-    .flatMap((act) => cautionsInEnglish[act])
-    .filter(({ essential }) => !essential)
-    .map(({ sentence }) => sentence);
-  const size = 8.6;
-  let y = heading(pdf, jobSheetText.cautionsMore, page.margin, roomFor(pdf, top + 8, 60));
-  for (const line of lines) {
-    y = roomFor(pdf, y, heightOf(pdf, line, { size }) + 1);
-    y = write(pdf, line, page.margin, y, { size }) + 1;
-  }
 };

@@ -86,7 +86,7 @@ describe.each([
     for (let day = 0; day < 9; day += 1) await count(page, day, 198 + (day % 3), 2 - (day % 3));
     await page.reload();
     await page.getByText('It comes out as foreseen, over 9 orders.').waitFor();
-    expect(await page.locator('.watch-picture').getAttribute('aria-label')).toMatch(
+    expect(await page.locator('.drawn').getAttribute('aria-label')).toMatch(
       /9 counts came out .* all as foreseen/,
     );
 
@@ -117,7 +117,7 @@ describe.each([
     // Another delivery is marked on the chart: by a line and a name, in the key, in the words for whoever does not see it, and
     // in the list.
     const marked = /batch winter, from \S+/;
-    const chart = page.locator('.watch-picture');
+    const chart = page.locator('.drawn');
     await chart.locator('text', { hasText: 'winter' }).waitFor();
     expect(await chart.locator('.watch-batch').count()).toBeGreaterThan(0);
     expect(await chart.getAttribute('aria-label')).toMatch(marked);

@@ -14,24 +14,37 @@ interface Broke {
 
 /**
  * Asks one question on a thread of its own, which a newer question ends at once; nothing where there is no question. Give
- * the same object for the same question, and a `start` that stays the same.
+ * the same object for the same question, and a `start` that stays the same. `patienceMs`: questions that follow one another
+ * faster than that are passed over.
  */
-export const useOnThread = <R>(question: object | undefined, start: () => Worker): OnThread<R> => {
+export const useOnThread = <R>(
+  question: object | undefined,
+  start: () => Worker,
+  patienceMs = 0,
+): OnThread<R> => {
   const [answered, setAnswered] = useState<{
     readonly question: object;
     readonly reply: R | Broke;
   }>();
   useEffect(() => {
     if (question === undefined) return;
-    const thread = start();
-    thread.onmessage = ({ data }: MessageEvent<R>) => {
-      setAnswered({ question, reply: data });
-      thread.terminate();
+    let thread: Worker | undefined;
+    const ask = (): void => {
+      const asked = start();
+      thread = asked;
+      asked.onmessage = ({ data }: MessageEvent<R>) => {
+        setAnswered({ question, reply: data });
+        asked.terminate();
+      };
+      asked.onerror = ({ message }) => setAnswered({ question, reply: { kind: 'broke', message } });
+      asked.postMessage(question);
     };
-    thread.onerror = ({ message }) => setAnswered({ question, reply: { kind: 'broke', message } });
-    thread.postMessage(question);
-    return () => thread.terminate();
-  }, [question, start]);
+    const timer = setTimeout(ask, patienceMs);
+    return () => {
+      clearTimeout(timer);
+      thread?.terminate();
+    };
+  }, [question, start, patienceMs]);
   if (question === undefined) return { reply: undefined, isBusy: false };
   return { reply: answered?.reply, isBusy: answered?.question !== question };
 };

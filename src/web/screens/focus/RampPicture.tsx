@@ -1,6 +1,7 @@
 import { gapAtMm, type FocusRamp } from '../../../core/machine/focusRamp.ts';
 import { lengthWords } from '../../../words/en/figures.ts';
 import { focusText as words } from '../../../words/en/screens/focus.ts';
+import '../../parts/drawn/drawn.css';
 
 const frame = { width: 640, height: 230, left: 24, right: 120, bottom: 26 } as const;
 /** Heights are drawn so many times larger than lengths: a true picture would be all but flat. */
@@ -17,7 +18,7 @@ export const RampPicture = ({ ramp }: { readonly ramp: FocusRamp }) => {
   const leftMm = gapAtMm(ramp, lengthMm);
   return (
     <svg
-      className="ramp-picture"
+      className="drawn"
       viewBox={`0 0 ${String(frame.width)} ${String(frame.height)}`}
       role="img"
       aria-label={words.picture(blockMm, leftMm)}
@@ -40,13 +41,13 @@ export const RampPicture = ({ ramp }: { readonly ramp: FocusRamp }) => {
         className="ramp-gap"
         d={`M${String(x(0) + 22)} ${String(y(0))}V${String(y(nozzleGapMm))}M${String(x(lengthMm) + 22)} ${String(y(blockMm))}V${String(y(nozzleGapMm))}`}
       />
-      <text className="ramp-word" x={x(0) + 30} y={(y(0) + y(nozzleGapMm)) / 2}>
+      <text className="drawn-word" x={x(0) + 30} y={(y(0) + y(nozzleGapMm)) / 2}>
         {lengthWords(nozzleGapMm)}
       </text>
-      <text className="ramp-word" x={x(lengthMm) + 30} y={(y(blockMm) + y(nozzleGapMm)) / 2 + 6}>
+      <text className="drawn-word" x={x(lengthMm) + 30} y={(y(blockMm) + y(nozzleGapMm)) / 2 + 6}>
         {lengthWords(Number(leftMm.toFixed(2)))}
       </text>
-      <text className="ramp-word" x={x(lengthMm) + 8} y={y(blockMm / 2) + 6}>
+      <text className="drawn-word" x={x(lengthMm) + 8} y={y(blockMm / 2) + 6}>
         {lengthWords(blockMm)}
       </text>
     </svg>

@@ -1,6 +1,7 @@
 import type { MeterReport } from '../../../core/machine/meterReport.ts';
 import type { UnkeptMetering } from '../../../core/machine/metering.ts';
 import { meterText as words } from '../../../words/en/screens/meter.ts';
+import '../../parts/drawn/drawn.css';
 
 export interface MeterPictureProps {
   readonly metering: UnkeptMetering;
@@ -29,7 +30,7 @@ export const MeterPicture = ({ metering, report }: MeterPictureProps) => {
   const { darkAtPct } = curve.firing;
   return (
     <svg
-      className="meter-picture"
+      className="drawn"
       viewBox={`0 0 ${String(frame.width)} ${String(frame.height)}`}
       role="img"
       aria-label={words.picture(lines[0]?.powerPct ?? 0, mostPct)}
@@ -37,7 +38,7 @@ export const MeterPicture = ({ metering, report }: MeterPictureProps) => {
       {ticks(mostMa, 5).map((ma) => (
         <g key={ma}>
           <path className="meter-grid" d={`M${place(0, ma)}L${place(mostPct, ma)}`} />
-          <text className="meter-tick" x={frame.left - 8} y={y(ma) + 5} textAnchor="end">
+          <text className="drawn-word" x={frame.left - 8} y={y(ma) + 5} textAnchor="end">
             {ma}
           </text>
         </g>
@@ -45,7 +46,7 @@ export const MeterPicture = ({ metering, report }: MeterPictureProps) => {
       {ticks(mostPct, 6).map((pct) => (
         <text
           key={pct}
-          className="meter-tick"
+          className="drawn-word"
           x={x(pct)}
           y={frame.height - frame.bottom + 28}
           textAnchor="middle"
@@ -54,36 +55,36 @@ export const MeterPicture = ({ metering, report }: MeterPictureProps) => {
         </text>
       ))}
       <text
-        className="meter-axis"
+        className="drawn-word"
         x={frame.width - frame.right}
         y={frame.height - 8}
         textAnchor="end"
       >
         {words.axisSetting}
       </text>
-      <text className="meter-axis" x={frame.left + 6} y={frame.top + 8}>
+      <text className="drawn-word" x={frame.left + 6} y={frame.top + 8}>
         {words.axisCurrent}
       </text>
       {ratedCurrentMa === undefined ? null : (
         <g>
           <path
-            className="meter-limit"
+            className="drawn-limit"
             d={`M${place(0, ratedCurrentMa)}L${place(mostPct, ratedCurrentMa)}`}
           />
-          <text className="meter-axis" x={frame.left + 6} y={y(ratedCurrentMa) + 26}>
+          <text className="drawn-word" x={frame.left + 6} y={y(ratedCurrentMa) + 26}>
             {words.ratedLine}
           </text>
         </g>
       )}
       <path className="meter-band" d={`M${band.join('L')}Z`} />
       {darkAtPct === null ? null : (
-        <path className="meter-curve" d={`M${place(0, 0)}L${place(darkAtPct, 0)}`} />
+        <path className="drawn-line" d={`M${place(0, 0)}L${place(darkAtPct, 0)}`} />
       )}
-      <path className="meter-curve" d={`M${middle.join('L')}`} />
+      <path className="drawn-line" d={`M${middle.join('L')}`} />
       {readings.map(({ powerPct, currentMa }, i) => (
         <circle
           key={`${String(powerPct)}-${String(i)}`}
-          className="meter-dot"
+          className="drawn-mark"
           cx={x(powerPct)}
           cy={y(currentMa)}
           r={4.5}

@@ -1,4 +1,5 @@
 import { watchText as words } from '../../../words/en/screens/watch.ts';
+import '../../parts/drawn/drawn.css';
 import type { Watched } from './useWatch.ts';
 
 const frame = { width: 640, height: 330, left: 18, right: 18, top: 16, bottom: 52 } as const;
@@ -27,7 +28,7 @@ export const WatchPicture = ({ watched }: { readonly watched: Watched }) => {
   const alarms = points.filter(({ alarm }) => alarm).length;
   return (
     <svg
-      className="watch-picture"
+      className="drawn"
       viewBox={`0 0 ${String(frame.width)} ${String(frame.height)}`}
       role="img"
       aria-label={words.picture(points.length, alarms, changes.map(changeWords))}
@@ -40,7 +41,7 @@ export const WatchPicture = ({ watched }: { readonly watched: Watched }) => {
         height={y(-most.down) - y(limit)}
       />
       <path className="watch-middle" d={across(0)} />
-      <path className="watch-limit" d={across(limit)} />
+      <path className="drawn-limit" d={across(limit)} />
       <Words x={frame.width - frame.right - 6} y={y(most.up) + 20} end text={words.better} />
       <Words x={frame.width - frame.right - 6} y={y(0) - 8} end text={words.foreseen} />
       <Words x={frame.width - frame.right - 6} y={y(limit) + 24} end text={words.alarmBelow} />
@@ -54,7 +55,7 @@ export const WatchPicture = ({ watched }: { readonly watched: Watched }) => {
       ))}
       {/* One count has no way behind it: the line is then a dash through where it stands. */}
       <path
-        className="watch-line"
+        className="drawn-line"
         d={`M${line.length === 1 ? line.map((at) => `${at}m-14 0h28`).join('') : line.join('L')}`}
       />
       {points.map((point, i) => (
@@ -125,7 +126,7 @@ interface WordsProps {
 }
 
 const Words = ({ x, y, text, end = false }: WordsProps) => (
-  <text className="watch-words" x={x} y={y} textAnchor={end ? 'end' : 'start'}>
+  <text className="drawn-word" x={x} y={y} textAnchor={end ? 'end' : 'start'}>
     {text}
   </text>
 );
@@ -141,7 +142,7 @@ const Mark = ({
   readonly y: number;
 }) => {
   const r = point.kind === 'strip' ? 9 : Math.min(14, 5 + 1.6 * Math.log10(point.parts) ** 1.6);
-  const name = point.alarm ? 'watch-mark watch-alarm' : 'watch-mark';
+  const name = point.alarm ? 'drawn-mark watch-alarm' : 'drawn-mark';
   return (
     <g>
       {point.kind === 'strip' ? (
@@ -164,21 +165,21 @@ export const WatchKey = ({ watched }: { readonly watched: Watched }) => (
   <ul className="watch-key">
     <li>
       <KeyMark>
-        <circle className="watch-mark" cx="12" cy="12" r="8" />
+        <circle className="drawn-mark" cx="12" cy="12" r="8" />
       </KeyMark>
       {words.key.order}
     </li>
     {watched.points.some(({ kind }) => kind === 'strip') ? (
       <li>
         <KeyMark>
-          <path className="watch-mark" d="M12 3l9 9l-9 9l-9 -9z" />
+          <path className="drawn-mark" d="M12 3l9 9l-9 9l-9 -9z" />
         </KeyMark>
         {words.key.strip}
       </li>
     ) : null}
     <li>
       <KeyMark>
-        <path className="watch-line" d="M2 15L10 9L22 13" />
+        <path className="drawn-line" d="M2 15L10 9L22 13" />
       </KeyMark>
       {words.key.line}
     </li>
@@ -193,7 +194,7 @@ export const WatchKey = ({ watched }: { readonly watched: Watched }) => (
     {watched.points.some(({ alarm }) => alarm) ? (
       <li>
         <KeyMark>
-          <circle className="watch-mark watch-alarm" cx="12" cy="12" r="9" />
+          <circle className="drawn-mark watch-alarm" cx="12" cy="12" r="9" />
           <path className="watch-cross" d="M8 8l8 8m0 -8l-8 8" />
         </KeyMark>
         {words.key.alarm}

@@ -1,0 +1,50 @@
+import { cautionsInEnglish } from '../words/en/cautions.ts';
+import type { CautionAct } from '../words/caution.ts';
+import { jobSheetText } from '../words/en/jobSheet.ts';
+import { faint, heading, heightOf, page, roomFor, write } from './sheetOfPaper.ts';
+
+/** A line under the title; `strong` where it has to be minded. */
+interface HeadLine {
+  readonly text: string;
+  readonly font?: 'plain' | 'strong';
+}
+
+/** The head of a page that lies beside the machine: its title, and what it is about; the y below. */
+export const drawHead = (
+  pdf: PDFKit.PDFDocument,
+  title: string,
+  lines: readonly HeadLine[],
+): number => {
+  let y = write(pdf, title, page.margin, page.margin - 6, { font: 'strong', size: 24 });
+  for (const { text, font = 'plain' } of lines)
+    y = write(pdf, text, page.margin, y, { size: 10.5, font });
+  return y;
+};
+
+/** A box to tick, beside a line of text at `y`. */
+export const drawTickBox = (pdf: PDFKit.PDFDocument, y: number): void => {
+  pdf
+    .rect(page.margin, y + 1, 9, 9)
+    .lineWidth(0.8)
+    .strokeColor(faint)
+    .stroke();
+};
+
+/** What else is to be minded, at the foot: remarks first, then the cautions that the frame above leaves out. */
+export const drawFurther = (
+  pdf: PDFKit.PDFDocument,
+  acts: readonly CautionAct[],
+  top: number,
+  remarks: readonly string[] = [],
+): void => {
+  const cautions = acts
+    .flatMap((act) => cautionsInEnglish[act])
+    .filter(({ essential }) => !essential)
+    .map(({ sentence }) => sentence);
+  const size = 8.6;
+  let y = heading(pdf, jobSheetText.cautionsMore, page.margin, roomFor(pdf, top + 10, 60));
+  for (const line of [...remarks, ...cautions]) {
+    y = roomFor(pdf, y, heightOf(pdf, line, { size }) + 1);
+    y = write(pdf, line, page.margin, y, { size }) + 1;
+  }
+};
