@@ -65,7 +65,9 @@ describe('figures that cannot be meant', () => {
     await measured.fill('3,1');
     await page.getByText('can be read in two ways').waitFor();
     await page.getByLabel('Thickness on its label').fill('0');
-    await page.getByText('It must be more than 0').waitFor();
+    await page.getByText('It must lie between 0.01 mm and 200 mm').waitFor();
+    await page.getByLabel('Speed', { exact: true }).fill('999999');
+    await page.getByText('It must lie between 0.05 mm/s and 5000 mm/s').waitFor();
 
     await page.goto(`${workshop.base}/machine`);
     await page.getByLabel('Fastest speed').fill('0.5');

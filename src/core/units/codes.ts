@@ -3,7 +3,7 @@ export const unitCodes = [
   'quantity-empty',
   'quantity-not-a-number',
   'quantity-negative',
-  'quantity-zero',
+  'quantity-out-of-range',
   'quantity-ambiguous',
   'quantity-unit-unknown',
   'power-setting-above-100',

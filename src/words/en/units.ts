@@ -27,8 +27,8 @@ export const unitWords = {
     message: (p) => `“${p('text')}” is less than nothing.`,
     remedy: (p) => `Type ${example(p)}.`,
   },
-  'quantity-zero': {
-    message: () => 'It must be more than 0.',
+  'quantity-out-of-range': {
+    message: (p) => `It must lie between ${p('least')} and ${p('most')}.`,
     remedy: (p) => `Type ${example(p)}.`,
   },
   'quantity-ambiguous': {

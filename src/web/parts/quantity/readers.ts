@@ -7,7 +7,8 @@ import { parsePower } from '../../../core/units/power.ts';
 import { parsePressure } from '../../../core/units/pressure.ts';
 import { parseSpeed } from '../../../core/units/speed.ts';
 import { parseTemperature } from '../../../core/units/temperature.ts';
-import { unitsShown } from '../../../words/en/figures.ts';
+import { bounds } from '../../../formats/saved/bounds.ts';
+import { lengthWords, powerWords, speedWords, unitsShown } from '../../../words/en/figures.ts';
 
 /** Readers of what a person types. A bare figure is taken in the unit that the page shows. */
 export const readSpeed = (text: string) => parseSpeed(text, unitsShown().speed);
@@ -19,13 +20,24 @@ export const readTemperature = (text: string) => parseTemperature(text, unitsSho
 export const readAcceleration = (text: string) => parseAcceleration(text);
 export const readDuration = (text: string) => parseDuration(text);
 
-/** The same where nothing is no answer: a size, or what a cut is run at. */
-const aboveNothing =
-  (kind: string, read: (text: string) => Outcome<number>) =>
-  (text: string): Outcome<number> => {
+type Read = (text: string) => Outcome<number>;
+
+/** The same within what is worth storing: what lies beyond would be turned away later, far from where it was typed. */
+const within =
+  (
+    kind: string,
+    read: Read,
+    [least, most]: readonly [number, number],
+    show: (value: number) => string,
+  ): Read =>
+  (text) => {
     const outcome = read(text);
-    return outcome.ok && outcome.value <= 0 ? refused('quantity-zero', { text, kind }) : outcome;
+    return outcome.ok && (outcome.value < least || outcome.value > most)
+      ? refused('quantity-out-of-range', { kind, least: show(least), most: show(most) })
+      : outcome;
   };
-export const readSize = aboveNothing('length', readLength);
-export const readCutSpeed = aboveNothing('speed', readSpeed);
-export const readCutPower = aboveNothing('power', readPower);
+export const readSize = within('length', readLength, bounds.lengthMm, lengthWords);
+export const readThickness = within('length', readLength, bounds.thicknessMm, lengthWords);
+export const readCutSpeed = within('speed', readSpeed, bounds.speedMmPerS, speedWords);
+/** Nothing is cut at 0 %. */
+export const readCutPower = within('power', readPower, [0.1, 100], powerWords);

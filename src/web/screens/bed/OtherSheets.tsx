@@ -1,6 +1,5 @@
 import { Link } from 'wouter';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
-import { counted } from '../../../words/en/figures.ts';
 import { bedText as words, studyText } from '../../../words/en/screens/study.ts';
 import { Section } from '../../parts/page/Page.tsx';
 import { useStudies } from '../../state/queries.ts';
@@ -25,8 +24,7 @@ export const OtherSheets = ({ except }: { readonly except: string }) => {
               </strong>
               <span className="small soft">
                 {isExample ? `${words.example} · ` : ''}
-                {cardCodes.length === 0 ? words.noCards : counted(cardCodes.length, 'card')} ·{' '}
-                {new Date(touchedAt).toLocaleDateString()}
+                {words.cardsOf(cardCodes)} · {new Date(touchedAt).toLocaleDateString()}
               </span>
             </Link>
           </li>

@@ -3,6 +3,7 @@ import { bedPlaces } from '../../../core/bed/place.ts';
 import type { CautionAct } from '../../../words/caution.ts';
 import { cornersText as words } from '../../../words/en/screens/corners.ts';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
+import { More } from '../../parts/more/More.tsx';
 import { Looks } from '../../parts/looks/Looks.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 
@@ -25,13 +26,20 @@ export const CornersAnswer = ({ report, isStudied }: CornersAnswerProps) => (
           <dt>{words.places[place]}</dt>
           <dd>{words.placeLine(report, place)}</dd>
           <dd>{words.weakChance(report.effects.places[place])}</dd>
-          <dd className="soft">{words.exact(report, place)}</dd>
         </div>
       ))}
     </dl>
-    <p className="small soft">
-      {words.exactMore} {isStudied ? words.scatterFromCards : words.scatterUnstudied}
-    </p>
+    <More title={words.exactTitle}>
+      <ul>
+        {bedPlaces.map((place) => (
+          <li key={place}>
+            {words.places[place]}: {words.exact(report, place)}
+          </li>
+        ))}
+      </ul>
+      <p className="small soft">{words.exactMore}</p>
+    </More>
+    <p className="small soft">{isStudied ? words.scatterFromCards : words.scatterUnstudied}</p>
     {report.suspects.length === 0 ? null : (
       <>
         <h3>{words.look}</h3>

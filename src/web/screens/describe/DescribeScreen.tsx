@@ -10,7 +10,7 @@ import { BoardForm, type Board } from '../../parts/board/BoardForm.tsx';
 import { isWorkable, MaterialField, useMaterial } from '../../parts/material/MaterialField.tsx';
 import { useDocumentTitle } from '../../parts/page/Page.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
-import { readSize } from '../../parts/quantity/readers.ts';
+import { readThickness } from '../../parts/quantity/readers.ts';
 import { newStudy } from '../../state/newStudy.ts';
 import { useMachine } from '../../state/useMachine.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
@@ -94,7 +94,7 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
               label={words.thickness}
               value={thicknessMm}
               show={lengthWords}
-              parse={readSize}
+              parse={readThickness}
               onChange={(value) => {
                 if (value !== undefined && value > 0) setThickness(value);
               }}

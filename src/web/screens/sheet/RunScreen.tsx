@@ -10,7 +10,12 @@ import { Choice } from '../../parts/choice/Choice.tsx';
 import { isWorkable, MaterialField, useMaterial } from '../../parts/material/MaterialField.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
-import { readCutPower, readCutSpeed, readSize } from '../../parts/quantity/readers.ts';
+import {
+  readCutPower,
+  readCutSpeed,
+  readSize,
+  readThickness,
+} from '../../parts/quantity/readers.ts';
 import { cameOut, noneCounted, TallyCounts } from '../../parts/tally/TallyCounts.tsx';
 import { newId } from '../../state/newId.ts';
 import { newStudy } from '../../state/newStudy.ts';
@@ -84,7 +89,7 @@ export const RunScreen = () => {
           label={words.thickness}
           value={nominalThicknessMm}
           show={lengthWords}
-          parse={readSize}
+          parse={readThickness}
           onChange={(mm) => {
             if (mm !== undefined) setThickness(mm);
           }}

@@ -4,7 +4,7 @@ import { sheetText as words } from '../../../words/en/screens/sheet.ts';
 import { MaterialField } from '../../parts/material/MaterialField.tsx';
 import { readList } from '../../parts/quantity/listReader.ts';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
-import { readSize } from '../../parts/quantity/readers.ts';
+import { readThickness } from '../../parts/quantity/readers.ts';
 import { TypedField } from '../../parts/quantity/TypedField.tsx';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { withOptional } from '../../state/withOptional.ts';
@@ -28,7 +28,7 @@ export const StockForm = ({ stock, onChange }: StockFormProps) => (
       label={words.thickness}
       value={stock.nominalThicknessMm}
       show={lengthWords}
-      parse={readSize}
+      parse={readThickness}
       onChange={(value) => {
         if (value !== undefined && value > 0) onChange({ ...stock, nominalThicknessMm: value });
       }}
@@ -53,4 +53,4 @@ export const StockForm = ({ stock, onChange }: StockFormProps) => (
   </div>
 );
 
-const readLengths = readList(readSize);
+const readLengths = readList(readThickness);

@@ -10,14 +10,14 @@ import { Choice } from '../../parts/choice/Choice.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { readList } from '../../parts/quantity/listReader.ts';
-import { readSize } from '../../parts/quantity/readers.ts';
+import { readThickness } from '../../parts/quantity/readers.ts';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { TypedField } from '../../parts/quantity/TypedField.tsx';
 import { callOrThrow } from '../../state/call.ts';
 import { newId } from '../../state/newId.ts';
 import { queryKeys } from '../../state/queries.ts';
 
-const readLengths = readList(readSize);
+const readLengths = readList(readThickness);
 const places = ['new-batch', 'reference'] as const;
 
 /** Makes a check strip for the setting and leads to the machine with it. */

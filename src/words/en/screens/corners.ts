@@ -116,7 +116,8 @@ export const cornersText = {
   placeLine: (report: BedReport, place: BedPlace): string => slower(report.effects.places[place]),
   weakChance: (each: Slower): string => `More than 5 % slower: ${inHundred(each.chanceWeak)}`,
   exact: (report: BedReport, place: BedPlace): string =>
-    `Exact test: ${chanceOf(report.exact[place].p)}; of four places ${chanceOf(report.exact[place].pOfFour)}`,
+    `${chanceOf(report.exact[place].p)}; of four places ${chanceOf(report.exact[place].pOfFour)}`,
+  exactTitle: 'The exact test, without a model',
   exactMore:
     'The exact test (Fisher’s) knows no model: how probable it is that so few come out there, against the other three, by chance alone. The second figure allows for having looked at four places. Below 0.05 it agrees that a place is weak. It sees only “out” or not, and so needs more cells than the model.',
   scatterFromCards: 'Scatter and hanging band come from the cards of this sheet.',

@@ -1,4 +1,4 @@
-import { counted, lengthWords, powerWords, speedWords } from '../figures.ts';
+import { counted, lengthWords, listed, powerWords, speedWords } from '../figures.ts';
 
 /** The screens of one sheet: the bench with its cards, and the sheet on the bed. */
 export const studyText = {
@@ -62,7 +62,12 @@ export const bedText = {
   takeIt: 'Files and list for the machine',
   makeCard: 'Make a card to cut',
   noCard: 'No card of it yet.',
-  noCards: 'no card',
+  cardsOf: (codes: readonly string[]) =>
+    codes.length === 0
+      ? 'no card'
+      : codes.length <= 2
+        ? `card ${listed(codes)}`
+        : counted(codes.length, 'card'),
   answer: 'The answer so far',
   others: 'Other sheets',
   example: 'example',
