@@ -106,6 +106,11 @@ describe('reading a card', () => {
   it('corrects what was really typed, and only adds events', async () => {
     await tap(cell('D1'));
     await tap(named('Cut at another setting?'));
+    // Its fields are fetched.
+    await act(async () => {
+      await import('./AsCut.tsx');
+      await new Promise((resolve) => setTimeout(resolve, 50));
+    });
     const [speed] = holder.querySelectorAll('input');
     if (speed === undefined) throw new Error('no field');
     await acting(() => {

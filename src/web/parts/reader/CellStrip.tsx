@@ -1,12 +1,17 @@
+import { lazy, Suspense, useEffect } from 'react';
 import type { CellAsRead, HowItCame } from '../../../core/reading/readingEvent.ts';
 import type { Grade } from '../../../core/reading/grade.ts';
 import { readingText as words } from '../../../words/en/screens/reading.ts';
+import { patiently } from '../../state/patiently.ts';
 import { Action } from '../action/Action.tsx';
-import { AsCut } from './AsCut.tsx';
 import { GradeIcon } from './GradeIcon.tsx';
 import { SpoiltReasons } from './SpoiltReasons.tsx';
 import { StandardAct } from './StandardAct.tsx';
 import type { Reading } from './useReading.ts';
+
+/** Fetched once a cell is chosen: the first screen needs none of it, and later the server may be away. */
+const fetchAsCut = () => patiently(async () => ({ default: (await import('./AsCut.tsx')).AsCut }));
+const AsCut = lazy(fetchAsCut);
 
 /** What the strip is asking about the chosen cell. */
 export type Asking = 'grade' | 'why-spoilt' | 'as-cut';
@@ -20,6 +25,10 @@ export interface CellStripProps {
 
 /** Everything that can be said of the chosen cell; where none is chosen, how to look at one. */
 export const CellStrip = ({ reading, cell, asking, onAsk }: CellStripProps) => {
+  const isChosen = cell !== undefined;
+  useEffect(() => {
+    if (isChosen) void fetchAsCut();
+  }, [isChosen]);
   if (cell === undefined) return <StandardAct />;
   return (
     <div className="strip">
@@ -36,14 +45,16 @@ export const CellStrip = ({ reading, cell, asking, onAsk }: CellStripProps) => {
           onBack={() => onAsk('grade')}
         />
       ) : asking === 'as-cut' ? (
-        <AsCut
-          setting={cell.setting}
-          onSay={(setting) => {
-            reading.correct(cell.id, setting);
-            onAsk('grade');
-          }}
-          onBack={() => onAsk('grade')}
-        />
+        <Suspense>
+          <AsCut
+            setting={cell.setting}
+            onSay={(setting) => {
+              reading.correct(cell.id, setting);
+              onAsk('grade');
+            }}
+            onBack={() => onAsk('grade')}
+          />
+        </Suspense>
       ) : (
         <Grades reading={reading} cell={cell} onAsk={onAsk} />
       )}
