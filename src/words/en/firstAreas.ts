@@ -1,7 +1,5 @@
 import type { AreaWords } from '../sentence.ts';
 import { appWords } from './app.ts';
-import { bookWords } from './book.ts';
-import { cardWords } from './card.ts';
 import { cutmodelWords } from './cutmodel.ts';
 import { httpWords } from './http.ts';
 import { machineWords } from './machine.ts';
@@ -13,8 +11,6 @@ import { webWords } from './web.ts';
 /** What the first screens may have to say: kept small, since it comes with the first view. */
 export const firstAreas: readonly AreaWords[] = [
   appWords,
-  bookWords,
-  cardWords,
   cutmodelWords,
   httpWords,
   machineWords,

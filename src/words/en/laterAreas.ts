@@ -1,5 +1,7 @@
 import type { AreaWords } from '../sentence.ts';
 import { bedWords } from './bed.ts';
+import { bookWords } from './book.ts';
+import { cardWords } from './card.ts';
 import { compareWords } from './compare.ts';
 import { earlierWords } from './earlier.ts';
 import { drawingWords, filecheckWords } from './filecheck.ts';
@@ -17,6 +19,8 @@ import { watchWords } from './watch.ts';
 /** What only later screens, files and the program may have to say. */
 export const laterAreas: readonly AreaWords[] = [
   bedWords,
+  bookWords,
+  cardWords,
   compareWords,
   drawingWords,
   earlierWords,
