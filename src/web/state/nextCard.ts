@@ -44,3 +44,28 @@ export const nextCard = (studyId: string): NextCard | undefined => {
     return undefined;
   }
 };
+
+const twinKeyOf = (studyId: string): string => `throughcut.twin.${studyId}`;
+
+/** Remembers that a card was made for one side of a comparison, so that its twin gets the same settings and board. */
+export const keepTwin = (studyId: string, code: string, { by }: Compared): void => {
+  try {
+    sessionStorage.setItem(twinKeyOf(studyId), JSON.stringify({ code, by }));
+  } catch {
+    // Without storage the twin's settings come from the comparison as it then stands.
+  }
+};
+
+/** Code of the card that was made for the other side, if one was. */
+export const twinMade = (studyId: string, { by }: Compared): string | undefined => {
+  try {
+    // What this page itself wrote.
+    const kept = JSON.parse(sessionStorage.getItem(twinKeyOf(studyId)) ?? 'null') as {
+      readonly code: string;
+      readonly by: string;
+    } | null;
+    return kept === null || kept.by === by ? undefined : kept.code;
+  } catch {
+    return undefined;
+  }
+};

@@ -10,7 +10,7 @@ import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { useDocumentTitle } from '../../parts/page/Page.tsx';
 import { SheetPicture } from '../../parts/sheet/SheetPicture.tsx';
 import { designFor, type CardWish } from '../../state/designFor.ts';
-import { nextCard } from '../../state/nextCard.ts';
+import { keepTwin, nextCard, twinMade } from '../../state/nextCard.ts';
 import { useAnswer } from '../../state/useAnswer.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import { CardFacts } from './CardFacts.tsx';
@@ -39,7 +39,13 @@ const Design = ({ study }: { readonly study: Study }) => {
   const [, goTo] = useLocation();
   const asksNext = useSearch().split('&').includes('next');
   const [next] = useState(() => (asksNext ? nextCard(study.id) : undefined));
-  const [wish, setWish] = useState<CardWish>(() => firstWish(study, next));
+  const [wish, setWish] = useState<CardWish>(() =>
+    firstWish(
+      study,
+      next,
+      next?.compared === undefined ? undefined : twinMade(study.id, next.compared),
+    ),
+  );
   const { answer } = useAnswer(study, { from: 'any-sheet' });
   const designed = useMemo(() => designFor(study, wish, answer), [study, wish, answer]);
 
@@ -52,6 +58,7 @@ const Design = ({ study }: { readonly study: Study }) => {
         : []),
       { kind: 'add-card', studyId, card },
     );
+    if (next?.compared !== undefined) keepTwin(studyId, card.code, next.compared);
     goTo(`/study/${studyId}/card/${card.code}/machine`);
   };
 

@@ -37,13 +37,16 @@ describe('what a card’s screen opens with', () => {
     expect(designed.ok && designed.value.card.batch).toBe('autumn');
   });
 
-  it('lies on the board of its twin, whatever the twin’s air, where both may lie on one', () => {
+  it('has the settings of its twin with its own air, on the twin’s board where both may lie on one', () => {
     const study = aStudy({ cards: [twin] });
-    expect(firstWish(study, next())).toMatchObject({ sheet: 'card TW1N', batch: 'spring' });
+    const moved = rungs.slice(1).map((setting) => ({ ...setting, air: 'off' as const }));
+    const wish = firstWish(study, next({ rungs: moved }), 'TW1N');
+    expect(wish).toMatchObject({ sheet: 'card TW1N', batch: 'spring', air: 'off' });
+    expect(wish.rungs).toEqual(rungs.map((setting) => ({ ...setting, air: 'off' })));
+    expect(wish.cellsEach).toBe(Math.round(twin.cells.length / twin.rungs.length));
     const apart = { by: 'batch a', with: 'batch b', oneSheet: false };
-    expect(firstWish(study, next({ compared: apart })).sheet).toBeUndefined();
-    expect(firstWish(study, next({ rungs: rungs.slice(1) })).sheet).toBeUndefined();
-    const later = aStudy({ cards: [twin, aCard({ code: 'L8TR' })] });
-    expect(firstWish(later, next()).sheet).toBeUndefined();
+    expect(firstWish(study, next({ compared: apart }), 'TW1N').sheet).toBeUndefined();
+    expect(firstWish(study, next()).sheet).toBeUndefined();
+    expect(firstWish(study, next(), 'GONE')).toMatchObject({ rungs, cellsEach: 20 });
   });
 });

@@ -1,5 +1,6 @@
 import type { Card } from '../../../core/card/card.ts';
 import { sheetOfCard } from '../../../core/card/sheetOfCard.ts';
+import type { Air } from '../../../core/machine/air.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import { usualOffcutMm } from '../../../core/study/cardRequestFor.ts';
 import type { Study } from '../../../core/study/study.ts';
@@ -8,9 +9,17 @@ import { entriesAtMost } from '../../state/entriesAtMost.ts';
 import { newCode } from '../../state/newId.ts';
 import { commonPowerPct } from '../../state/newStudy.ts';
 import type { NextCard } from '../../state/nextCard.ts';
+import { withOptional } from '../../state/withOptional.ts';
 
-/** What a card's screen opens with: as the last card was made, at the power that is run, and the settings handed over. */
-export const firstWish = (study: Study, next: NextCard | undefined): CardWish => {
+/**
+ * What a card's screen opens with: as the last card was made, at the power that is run, and the settings handed over.
+ * `twinCode`: the card that was made for the other side of a comparison.
+ */
+export const firstWish = (
+  study: Study,
+  next: NextCard | undefined,
+  twinCode?: string,
+): CardWish => {
   const powerPct = study.ask.powerPct ?? study.habit?.powerPct ?? commonPowerPct;
   const last = study.cards.findLast(({ origin }) => origin === 'designed');
   const air = next?.rungs[0]?.air ?? last?.rungs[0]?.setting.air;
@@ -26,38 +35,34 @@ export const firstWish = (study: Study, next: NextCard | undefined): CardWish =>
     ...(batch === undefined ? {} : { batch }),
     ...(sheet === undefined ? {} : { sheet }),
   };
-  return next === undefined ? wish : onALargePiece(study, { ...wish, ...handedOver(study, next) });
+  return next === undefined
+    ? wish
+    : onALargePiece(study, { ...wish, ...handedOver(study, next, twinCode) });
 };
 
-/** The settings as they come; beside its twin where that has been made already. */
-const handedOver = (study: Study, { rungs, cellsEach, batch, compared }: NextCard) => {
-  const twin = compared?.oneSheet === true ? twinOf(study, rungs) : undefined;
+/** The settings as they come; those of its twin, and beside it, where that has been made already. */
+const handedOver = (study: Study, next: NextCard, twinCode: string | undefined) => {
+  const { rungs, cellsEach, batch, compared } = next;
+  const twin = study.cards.find(({ code }) => code === twinCode);
   return {
-    rungs,
+    rungs: twin === undefined ? rungs : settingsOf(twin, rungs[0]?.air),
     ...(cellsEach === undefined ? {} : { cellsEach }),
+    ...(twin === undefined ? {} : { cellsEach: Math.round(twin.cells.length / twin.rungs.length) }),
     ...(batch === undefined ? {} : { batch }),
-    ...(twin === undefined ? {} : boardOf(twin)),
+    ...(twin === undefined || compared?.oneSheet !== true ? {} : boardOf(twin)),
   };
 };
+
+/** A card's settings from slow to fast, with the air of the other condition. */
+const settingsOf = (card: Card, air: Air | undefined): readonly Setting[] =>
+  card.rungs
+    .map(({ setting }): Setting => withOptional(setting, 'air', air))
+    .sort((a, b) => a.speedMmPerS - b.speedMmPerS);
 
 const boardOf = (card: Card): Pick<CardWish, 'batch' | 'sheet'> => ({
   ...(card.batch === undefined ? {} : { batch: card.batch }),
   sheet: sheetOfCard(card),
 });
-
-/** The card that was made last, where it has the same settings but for the air. */
-const twinOf = ({ cards }: Study, rungs: readonly Setting[]): Card | undefined => {
-  const last = cards.at(-1);
-  if (last?.origin !== 'designed') return undefined;
-  const wanted = new Set(rungs.map(settingWithoutAir));
-  const made = new Set(last.rungs.map(({ setting }) => settingWithoutAir(setting)));
-  return wanted.size === made.size && [...wanted].every((setting) => made.has(setting))
-    ? last
-    : undefined;
-};
-
-const settingWithoutAir = ({ powerPct, speedMmPerS, passes, minPowerPct }: Setting): string =>
-  [powerPct, speedMmPerS, passes, minPowerPct ?? ''].join('/');
 
 /** Pieces of waste from small to large; a card with many cells needs a larger one. */
 const largerPieces = [usualOffcutMm, [400, 300], [600, 400]] as const;
