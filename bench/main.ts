@@ -31,7 +31,7 @@ const reports: Readonly<Record<string, () => Iterable<string> | AsyncIterable<st
   proof: proofReport,
   paths: pathsReport,
   order: () => orderBench(100),
-  history: () => historyReport(200),
+  history: () => historyReport(100),
   mistakes: () => mistakesBench(100),
   explain: () => explainBench(20, 100),
   sureness: () => surenessReport(200),
