@@ -1,10 +1,33 @@
 import type { CardCode } from '../../core/card/codes.ts';
 import type { Sentence } from '../sentence.ts';
 
+/** The figures of a request as they are said, by their names in it. */
+const figures: Readonly<Record<string, (value: string) => string>> = {
+  powerPct: (value) => `a power setting of ${value}\u00a0%`,
+  sizeMm: (value) => `test shapes of ${value}\u00a0mm`,
+  sheetWidthMm: (value) => `a piece ${value}\u00a0mm wide`,
+  sheetHeightMm: (value) => `a piece ${value}\u00a0mm high`,
+  thicknessMm: (value) => `a sheet ${value}\u00a0mm thick`,
+  cellsEach: (value) => `${value} cells at each setting`,
+  settingsAtMost: (value) => `at most ${value} settings`,
+  entriesAtMost: (value) => `at most ${value} separate settings on the controller`,
+  speedMmPerS: (value) => `a speed of ${value}\u00a0mm/s`,
+  'rungs: powerPct': (value) => `a setting of ${value}\u00a0% power`,
+  'rungs: minPowerPct': (value) => `a setting of ${value}\u00a0% power in corners`,
+  'rungs: speedMmPerS': (value) => `a setting of ${value}\u00a0mm/s`,
+  'rungs: passes': (value) => `a setting of ${value} passes`,
+  rungs: (value) => `${value} settings`,
+  cells: (value) => `${value} cells`,
+};
+
+const figureOf = (what: string, value: string): string =>
+  figures[what]?.(value) ?? `${what} = ${value}`;
+
 export const cardWords = {
   'card-request-out-of-range': {
-    message: (p) => `The card asks for ${p('what')} = ${p('value')}.`,
-    remedy: (p) => `Choose a figure from ${p('least')} to ${p('most')}.`,
+    message: (p) => `The card asks for ${figureOf(p('what'), p('value'))}.`,
+    remedy: (p) =>
+      `Choose from ${p('least')} to ${p('most')}; in a request by file the figure is called "${p('what')}".`,
   },
   'card-corners-need-corners': {
     message: () => 'A circle has no corners, so it cannot tell what less power in corners does.',
