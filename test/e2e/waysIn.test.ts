@@ -50,6 +50,12 @@ describe('who has no card to cut yet', () => {
     await page.goBack();
     await page.getByRole('heading', { level: 1, name: 'The sheet on the bed' }).waitFor();
     expect(await page.getByLabel('Material').inputValue()).toBe('cork');
+    await page.goForward();
+    await page.getByRole('button', { name: 'Take it to the machine' }).click();
+    await page.getByRole('link', { name: 'SVG' }).waitFor();
+    // Nor does a card that was made lead back to the form of another.
+    await page.goBack();
+    await page.getByRole('heading', { level: 1, name: 'The sheet on the bed' }).waitFor();
     await close();
   });
 });

@@ -59,7 +59,8 @@ const Design = ({ study }: { readonly study: Study }) => {
       { kind: 'add-card', studyId, card },
     );
     if (next?.compared !== undefined) keepTwin(studyId, card.code, next.compared);
-    goTo(`/study/${studyId}/card/${card.code}/machine`);
+    // The card is made: Back leads to the sheet, not to a form that would make a second one.
+    goTo(`/study/${studyId}/card/${card.code}/machine`, { replace: true });
   };
 
   return (
