@@ -6,6 +6,7 @@ import {
 } from '../../src/core/virtual/virtualWorkshop.ts';
 import { seededRandom } from '../../src/num/seededRandom.ts';
 import type { WorkshopModule } from '../workshop.ts';
+import { workshopWith } from '../workshops/make.ts';
 
 /** Three cards of every stock before: speeds over a guessed changeover. */
 const cardSpeeds = [
@@ -25,27 +26,7 @@ export const laterStock = (
   before: number,
   change: (ordinary: WorkshopTraits) => Partial<WorkshopTraits> = () => ({}),
 ): WorkshopModule => ({
-  name: `stock ${String(before + 1)}`,
-  openWorkshop: (seed) => {
-    const random = seededRandom(seed);
-    const ordinary = ordinaryTraits(random);
-    const traits = { ...ordinary, ...change(ordinary) };
-    const shop = virtualWorkshop(traits, random);
-    return {
-      machine: { maxPowerPct: 90, speedRangeMmPerS: [0.5, 200] },
-      stock: {
-        material: traits.material,
-        nominalThicknessMm: traits.nominalThicknessMm,
-        measuredThicknessMm: [traits.thicknessMm],
-      },
-      bed: shop.bed,
-      cutCard: shop.cutCard,
-      trueOutShare: shop.trueOutShare,
-      fastestKeeping: shop.fastestKeeping,
-      typicalPowerPct: traits.typicalPowerPct,
-      sigmaForTheReferee: traits.sigma,
-    };
-  },
+  ...workshopWith(`stock ${String(before + 1)}`, change),
   ...(before === 0
     ? {}
     : {

@@ -1,7 +1,8 @@
 import type { CutStudy, StudyCell } from '../cutmodel/cutStudy.ts';
 import { compileStudy, type CompiledStudy } from '../cutmodel/compileStudy.ts';
-import { posteriorOf, usualLines, type Posterior } from '../cutmodel/posterior.ts';
+import type { Posterior } from '../cutmodel/posterior.ts';
 import { priors } from '../cutmodel/priors.ts';
+import { settledPosterior } from '../cutmodel/settledPosterior.ts';
 import { defaultPromise } from '../reading/promise.ts';
 import { sheetOf, type TwoConditions } from './twoConditions.ts';
 
@@ -25,9 +26,6 @@ export const effectPriorSd = priors.airSd;
 /** The two levels that stand for the conditions, whatever air the cells were cut with. */
 const levels = { one: 'off', other: 'pump' } as const;
 
-const fewEffectiveLines = 100;
-const linesAgain = 5 * usualLines;
-
 /**
  * Posterior of the effect between two conditions. The conditions take the place of the model's air levels; sheets and, where
  * batches are not what is compared, batches keep their own terms, so that a sheet cannot pose as the condition.
@@ -35,11 +33,7 @@ const linesAgain = 5 * usualLines;
  */
 export const effectBetween = (two: TwoConditions): EffectBetween => {
   const compiled = compileStudy(asOneStudy(two));
-  const quick = posteriorOf(compiled.model, priors.links);
-  const posterior =
-    quick.effectivePoints < fewEffectiveLines
-      ? posteriorOf(compiled.model, priors.links, linesAgain)
-      : quick;
+  const posterior = settledPosterior(compiled.model, priors.links);
   const isOneCommoner = compiled.airLevels[0] === levels.one;
   const level = posterior.air[0] ?? new Float64Array(posterior.count);
   return {

@@ -96,7 +96,7 @@ export interface FitAnswer {
   readonly convergence: {
     readonly ok: boolean;
     readonly points: number;
-    /** Kish's effective number of points. */
+    /** Kish's effective number, of the lines on which the points lie. */
     readonly effectivePoints: number;
     readonly linkProbabilities: Readonly<Record<'normal' | 'logistic' | 'student3', number>>;
   };

@@ -9,7 +9,7 @@ import { meanSdOf, type Posterior } from './posterior.ts';
 import { presentLnV50 } from './presentLevel.ts';
 import { lineOf, recommend } from './recommend.ts';
 import { gradeOdds, remarksOn } from './remarks.ts';
-import { settledFit } from './settledFit.ts';
+import { fitOfBatches } from './fitOfBatches.ts';
 import { warningsOn } from './warnings.ts';
 
 /**
@@ -18,7 +18,7 @@ import { warningsOn } from './warnings.ts';
  * says why. Pure and deterministic; ~20 ms for 24 cells.
  */
 export const fitStudy = (study: CutStudy): FitAnswer => {
-  const { found, cellIndices } = settledFit(study);
+  const { found, cellIndices } = fitOfBatches(study);
   const answer = answerFrom(found);
   const remarks = answer.remarks.map((remark) => ({
     ...remark,

@@ -1,8 +1,8 @@
-import type { CutStudy, StudyCell } from './cutStudy.ts';
+import type { CutStudy } from './cutStudy.ts';
 import { fit, type Fit } from './fit.ts';
 import { withEarlierCells } from './withEarlierCells.ts';
 
-export interface SettledFit {
+export interface FitOfBatches {
   readonly found: Fit;
   /** Where each cell of the fit stands in the study that was given. */
   readonly cellIndices: readonly number[];
@@ -16,19 +16,19 @@ const mostSheetsAtOnce = 9;
  * settle, the cells of batches before the last one cut are taken as earlier sheets, which teach the same things with fewer
  * unknowns.
  */
-export const settledFit = (study: CutStudy): SettledFit => {
+export const fitOfBatches = (study: CutStudy): FitOfBatches => {
   const last = study.cells.at(-1)?.batch;
-  const isOwn = ({ batch }: StudyCell): boolean => batch === last;
   const all = study.cells.map((_, index) => index);
-  const own = study.cells.filter(isOwn);
-  const before = study.cells.filter((cell) => !isOwn(cell));
+  const isOwn = (index: number): boolean => study.cells[index]?.batch === last;
+  const before = study.cells.filter((_, index) => !isOwn(index));
   const sheets = new Set(study.cells.map(({ batch, sheet }) => JSON.stringify([batch, sheet])));
   if (sheets.size <= mostSheetsAtOnce || before.length === 0) {
     const found = fit(study);
     if (found.posterior.converged || before.length === 0) return { found, cellIndices: all };
   }
+  const own = study.cells.filter((_, index) => isOwn(index));
   return {
     found: fit(withEarlierCells({ ...study, cells: own }, before)),
-    cellIndices: all.filter((index) => study.cells[index]?.batch === last),
+    cellIndices: all.filter(isOwn),
   };
 };

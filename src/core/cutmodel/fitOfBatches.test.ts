@@ -6,7 +6,7 @@ import { toCutStudy } from '../study/toCutStudy.ts';
 import type { StudyCell } from './cutStudy.ts';
 import { fit } from './fit.ts';
 import { fitStudy } from './fitStudy.ts';
-import { settledFit } from './settledFit.ts';
+import { fitOfBatches } from './fitOfBatches.ts';
 
 /** Batches of three sheets, each cutting at a level of its own. */
 const cellsOf = (levels: readonly number[]): readonly StudyCell[] =>
@@ -23,14 +23,14 @@ const studyOf = (levels: readonly number[]) =>
 describe('the fit of a study of many batches', () => {
   it('is the plain fit where that settles', () => {
     const study = studyOf([1, 1.05]);
-    const { found, cellIndices } = settledFit(study);
+    const { found, cellIndices } = fitOfBatches(study);
     expect(found.posterior.weight).toEqual(fit(study).posterior.weight);
     expect(cellIndices).toEqual(study.cells.map((_, i) => i));
   });
 
   it('settles with ten batches that lie far apart, on the cells of the last', () => {
     const study = studyOf([0.6, 1.7, 0.75, 1.4, 0.9, 1.2, 0.65, 1.5, 0.8, 1]);
-    const { found, cellIndices } = settledFit(study);
+    const { found, cellIndices } = fitOfBatches(study);
     expect(found.posterior.converged).toBe(true);
     expect(cellIndices.map((i) => study.cells[i])).toEqual(found.study.cells);
     const answer = fitStudy(study);
