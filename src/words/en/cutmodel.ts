@@ -38,7 +38,7 @@ export const cutmodelWords: AreaWords = {
   },
   'did-not-converge': {
     message: (p) =>
-      `The computation did not settle (${p('points')} effective points), so no setting is given.`,
+      `The computation did not settle (${p('points')} effective lines), so no setting is given.`,
     remedy: () =>
       'Look again at the cells that stand out; one that was read or typed wrongly is the usual cause.',
   },

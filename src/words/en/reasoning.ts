@@ -49,7 +49,7 @@ export const reasoningText = {
   olderSheets: 'what older sheets taught',
   convergence: 'Convergence',
   converged: (points: number, effective: number, shape: number, links: readonly string[]) =>
-    `Importance sampling on a fixed sequence: ${String(points)} points, worth ${String(effective)}; Pareto shape of the weights ${shape.toFixed(2)} (sound below 0.7). Links now: ${links.join(', ')}.`,
+    `Importance sampling on a fixed sequence of lines: ${String(points)} points, worth ${String(effective)} lines of equal weight; Pareto shape of the weights ${shape.toFixed(2)} (sound below 0.7). Links now: ${links.join(', ')}.`,
   link: (name: 'normal' | 'logistic' | 'student3', probability: number) =>
     `${{ normal: 'normal', logistic: 'logistic', student3: 't3' }[name]} ${(100 * probability).toFixed(0)}\u00a0%`,
   decision: 'Decision',

@@ -76,7 +76,7 @@ export const compareText = {
   exactOwn: 'As each condition had its own sheet, it cannot tell the sheet from the condition.',
   statistics: 'How it is reckoned',
   statisticsMore: (points: number) =>
-    `The model of the answer, with one more effect on the speed at which half the shapes come out. Before anything was cut the effect was believed normal about nothing, sd 0.15 in ln speed: common practice, no source. The range is the middle 95 % of its posterior, from ${String(points)} effective points. Sheets and batches have terms of their own, so that they do not pose as the condition. In simulated workshops the range held the truth in 95 to 97 of 100.`,
+    `The model of the answer, with one more effect on the speed at which half the shapes come out. Before anything was cut the effect was believed normal about nothing, sd 0.15 in ln speed: common practice, no source. The range is the middle 95 % of its posterior, from ${String(points)} effective lines. Sheets and batches have terms of their own, so that they do not pose as the condition. In simulated workshops the range held the truth in 95 to 97 of 100.`,
   settle: 'What would settle it?',
   settleCard: (card: string) => `The same settings for both: ${card}.`,
   settleMore: 'What would tell it closer?',

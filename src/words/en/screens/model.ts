@@ -58,7 +58,7 @@ export const modelText = {
     `${share(normal)}, ${share(logistic)}, ${share(student)}`,
   converged: 'Reckoning',
   convergence: (ok: boolean, points: number, effective: number) =>
-    `${ok ? 'converged' : 'did not converge'}: ${counted(points, 'point')}, worth ${effective.toString()}`,
+    `${ok ? 'converged' : 'did not converge'}: ${counted(points, 'point')}, worth ${counted(effective, 'line')}`,
   nothing: 'nothing to go by',
   priors:
     'Before any cell is read, the tool believes: a median changeover for the class of material and thickness, right within a factor of 1.8 two times in three; an exponent of power of 1 ± 0.3; a scatter of about 8 %; one flaw in thirty 60 mm shapes; one grade in a hundred misread.',

@@ -291,7 +291,7 @@ export const whyText = {
     'student3-alone': 'Student t3 link alone (heavy tails)',
   } satisfies Record<WhatIfName, string>,
   reckoned: ({ points, effectivePoints, paretoShape, fits }: Explanation['reckoning']) =>
-    `${String(points)} points of the posterior, worth ${String(effectivePoints)} equal ones; shape of the weights’ tail ${paretoShape.toFixed(2)} (below 0.7 is sound). Left-out parts are reckoned by weighing these points anew, with the tail smoothed; where that tail is heavier than 0.5 a new fit was made (${String(fits)} of them).`,
+    `${String(points)} points of the posterior on lines, worth ${String(effectivePoints)} lines of equal weight; shape of the weights’ tail ${paretoShape.toFixed(2)} (below 0.7 is sound). Left-out parts are reckoned by weighing these points anew, with the tail smoothed; where that tail is heavier than 0.5 a new fit was made (${String(fits)} of them).`,
   pdf: 'The whole reasoning as a PDF',
   orNone,
   shift: shiftWords,
