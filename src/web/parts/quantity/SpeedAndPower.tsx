@@ -10,24 +10,34 @@ export interface SpokenSetting {
 }
 
 export interface SpeedAndPowerProps extends SpokenSetting {
+  /** Absent: they are called speed and power setting. */
+  readonly labels?: { readonly speed: string; readonly power: string };
+  /** Whether either may be left empty. */
+  readonly isOptional?: boolean;
   /** What of it was said anew. */
   readonly onChange: (part: SpokenSetting) => void;
 }
 
-/** The two fields of a setting, side by side in whatever row they stand; either may be left empty. */
-export const SpeedAndPower = ({ speedMmPerS, powerPct, onChange }: SpeedAndPowerProps) => (
+/** The two fields of a setting, side by side in whatever row they stand. */
+export const SpeedAndPower = ({
+  speedMmPerS,
+  powerPct,
+  labels = words,
+  isOptional = false,
+  onChange,
+}: SpeedAndPowerProps) => (
   <>
     <QuantityField
-      label={words.speed}
-      optional
+      label={labels.speed}
+      optional={isOptional}
       value={speedMmPerS}
       show={speedWords}
       parse={readCutSpeed}
       onChange={(speed) => onChange({ speedMmPerS: speed })}
     />
     <QuantityField
-      label={words.power}
-      optional
+      label={labels.power}
+      optional={isOptional}
       value={powerPct}
       show={powerWords}
       parse={readCutPower}

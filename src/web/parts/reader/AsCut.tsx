@@ -1,10 +1,8 @@
 import { useState } from 'react';
 import type { Setting } from '../../../core/machine/setting.ts';
-import { powerWords, speedWords } from '../../../words/en/figures.ts';
 import { readingText as words } from '../../../words/en/screens/reading.ts';
 import { Action } from '../action/Action.tsx';
-import { readCutPower, readCutSpeed } from '../quantity/readers.ts';
-import { QuantityField } from '../quantity/QuantityField.tsx';
+import { SpeedAndPower, type SpokenSetting } from '../quantity/SpeedAndPower.tsx';
 
 export interface AsCutProps {
   readonly setting: Setting;
@@ -14,26 +12,18 @@ export interface AsCutProps {
 
 /** Corrects what a cell was really cut at. */
 export const AsCut = ({ setting, onSay, onBack }: AsCutProps) => {
-  const [speedMmPerS, setSpeed] = useState<number | undefined>(setting.speedMmPerS);
-  const [powerPct, setPower] = useState<number | undefined>(setting.powerPct);
+  const [spoken, setSpoken] = useState<SpokenSetting>(setting);
+  const { speedMmPerS, powerPct } = spoken;
   const whole = speedMmPerS !== undefined && powerPct !== undefined;
   return (
     <div className="strip-why">
       <p className="strip-more">{words.asCutMore}</p>
       <div className="field-row">
-        <QuantityField
-          label={words.asCutSpeed}
-          value={speedMmPerS}
-          show={speedWords}
-          parse={readCutSpeed}
-          onChange={setSpeed}
-        />
-        <QuantityField
-          label={words.asCutPower}
-          value={powerPct}
-          show={powerWords}
-          parse={readCutPower}
-          onChange={setPower}
+        <SpeedAndPower
+          speedMmPerS={speedMmPerS}
+          powerPct={powerPct}
+          labels={{ speed: words.asCutSpeed, power: words.asCutPower }}
+          onChange={(part) => setSpoken((before) => ({ ...before, ...part }))}
         />
       </div>
       <div className="actions">

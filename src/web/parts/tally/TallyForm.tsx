@@ -2,11 +2,12 @@ import { useState } from 'react';
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { PromiseWish } from '../../../core/reading/promise.ts';
 import type { Tally } from '../../../core/reading/tally.ts';
-import { lengthWords, powerWords, speedWords } from '../../../words/en/figures.ts';
+import { lengthWords } from '../../../words/en/figures.ts';
 import { tallyText as words } from '../../../words/en/screens/tally.ts';
 import { Action } from '../action/Action.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';
-import { readSize, readCutPower, readCutSpeed } from '../quantity/readers.ts';
+import { readSize } from '../quantity/readers.ts';
+import { SpeedAndPower, type SpokenSetting } from '../quantity/SpeedAndPower.tsx';
 import { TextLine } from '../quantity/TextLine.tsx';
 import { cameOut, noneCounted, TallyCounts } from './TallyCounts.tsx';
 
@@ -32,8 +33,8 @@ export const TallyForm = ({
   const [counts, setCounts] = useState(noneCounted);
   const [batch, setBatch] = useState(lastBatch);
   const [partLengthMm, setLength] = useState(promise.partLengthMm);
-  const [speedMmPerS, setSpeed] = useState<number | undefined>(setting?.speedMmPerS);
-  const [powerPct, setPower] = useState<number | undefined>(setting?.powerPct);
+  const [spoken, setSpoken] = useState<SpokenSetting>(setting ?? {});
+  const { speedMmPerS, powerPct } = spoken;
   const { cut, hangs, stays, spoilt } = counts;
   const out = cameOut(counts);
   const ran =
@@ -50,19 +51,11 @@ export const TallyForm = ({
     <div className="stack">
       {setting === undefined ? (
         <div className="field-row">
-          <QuantityField
-            label={words.speed}
-            value={speedMmPerS}
-            show={speedWords}
-            parse={readCutSpeed}
-            onChange={setSpeed}
-          />
-          <QuantityField
-            label={words.power}
-            value={powerPct}
-            show={powerWords}
-            parse={readCutPower}
-            onChange={setPower}
+          <SpeedAndPower
+            speedMmPerS={speedMmPerS}
+            powerPct={powerPct}
+            labels={words}
+            onChange={(part) => setSpoken((before) => ({ ...before, ...part }))}
           />
         </div>
       ) : (

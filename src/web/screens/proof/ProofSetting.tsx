@@ -44,6 +44,7 @@ export const ProofSetting = ({ setting, onChange, startMmPerS, onStart }: ProofS
         <SpeedAndPower
           speedMmPerS={draft.speedMmPerS}
           powerPct={draft.powerPct}
+          isOptional
           onChange={change}
         />
         <QuantityField

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { Habit, Tally } from '../../../core/reading/tally.ts';
-import { lengthWords, powerWords, speedWords } from '../../../words/en/figures.ts';
+import { lengthWords } from '../../../words/en/figures.ts';
 import { habitText } from '../../../words/en/screens/habit.ts';
 import { sheetText as words } from '../../../words/en/screens/sheet.ts';
 import { tallyText } from '../../../words/en/screens/tally.ts';
@@ -10,12 +10,8 @@ import { Choice } from '../../parts/choice/Choice.tsx';
 import { isWorkable, MaterialField, useMaterial } from '../../parts/material/MaterialField.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
-import {
-  readCutPower,
-  readCutSpeed,
-  readSize,
-  readThickness,
-} from '../../parts/quantity/readers.ts';
+import { readSize, readThickness } from '../../parts/quantity/readers.ts';
+import { SpeedAndPower, type SpokenSetting } from '../../parts/quantity/SpeedAndPower.tsx';
 import { cameOut, noneCounted, TallyCounts } from '../../parts/tally/TallyCounts.tsx';
 import { newId } from '../../state/newId.ts';
 import { newStudy } from '../../state/newStudy.ts';
@@ -29,11 +25,11 @@ export const RunScreen = () => {
   const [, goTo] = useLocation();
   const [material, setMaterial] = useState('');
   const [nominalThicknessMm, setThickness] = useState(3);
-  const [speedMmPerS, setSpeed] = useState<number>();
-  const [powerPct, setPower] = useState<number>();
+  const [spoken, setSpoken] = useState<SpokenSetting>({});
   const [comesOut, setComesOut] = useState<Habit['comesOut']>();
   const [counts, setCounts] = useState(noneCounted);
   const [partLengthMm, setLength] = useState<number>();
+  const { speedMmPerS, powerPct } = spoken;
   const out = cameOut(counts);
   const workable = isWorkable(useMaterial(material));
   const missing = !workable
@@ -95,19 +91,9 @@ export const RunScreen = () => {
           }}
         />
         <div className="field-row">
-          <QuantityField
-            label={habitText.speed}
-            value={speedMmPerS}
-            show={speedWords}
-            parse={readCutSpeed}
-            onChange={setSpeed}
-          />
-          <QuantityField
-            label={habitText.power}
-            value={powerPct}
-            show={powerWords}
-            parse={readCutPower}
-            onChange={setPower}
+          <SpeedAndPower
+            {...spoken}
+            onChange={(part) => setSpoken((before) => ({ ...before, ...part }))}
           />
         </div>
         <Choice
