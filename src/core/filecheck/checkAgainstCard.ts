@@ -1,5 +1,5 @@
 import type { Card } from '../card/card.ts';
-import { cellsInCuttingOrder } from '../card/cuttingOrder.ts';
+import { cellsByRung, cellsInCuttingOrder } from '../card/cuttingOrder.ts';
 import { cardDrawing } from '../card/cardDrawing.ts';
 import { cellWords } from '../card/settingWords.ts';
 import type { Setting } from '../machine/setting.ts';
@@ -18,7 +18,7 @@ export const checkAgainstCard = (
     ...checkCells(card, toolpath, matched),
     ...checkWords(card, matched),
     ...checkMarksAndRest(card, toolpath, matched),
-    ...checkOrder(card, matched),
+    ...checkOrder(card, toolpath, matched),
     ...checkColours(card, toolpath, matched),
     ...checkCornerPower(card, toolpath),
   ];
@@ -114,8 +114,11 @@ const checkMarksAndRest = (
   ];
 };
 
-/** Marks before every cell, the outline after; the cells as the card has them, which are shuffled for a reason. */
-const checkOrder = (card: Card, matched: MatchedCard): readonly Finding[] => {
+/**
+ * Marks before every cell, the outline after; the cells as the card has them, which are shuffled for a reason. A drawing
+ * goes layer by layer, whatever a free card asks for.
+ */
+const checkOrder = (card: Card, { kind }: Toolpath, matched: MatchedCard): readonly Finding[] => {
   const placesOf = (lines: readonly PathLine[]): readonly number[] =>
     lines.map(({ where }) => where);
   const cells = matched.cells
@@ -124,7 +127,7 @@ const checkOrder = (card: Card, matched: MatchedCard): readonly Finding[] => {
     .sort((a, b) => a.first - b.first);
   const [first, last] = [cells[0], cells.at(-1)];
   if (first === undefined || last === undefined) return [];
-  const wanted = cellsInCuttingOrder(card)
+  const wanted = (kind === 'gcode' ? cellsInCuttingOrder(card) : cellsByRung(card))
     .map(({ id }) => id)
     .filter((id) => cells.some((c) => c.id === id));
   const outOfOrder = cells.findIndex(({ id }, i) => id !== wanted[i]);

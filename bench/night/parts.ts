@@ -1,0 +1,5 @@
+import { filesPart } from '../files/filesPart.ts';
+import type { NightPart } from './nightPart.ts';
+
+/** All parts of the night, in the order of running. One more is one line here. */
+export const nightParts: readonly NightPart[] = [filesPart];
