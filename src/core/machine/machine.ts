@@ -10,6 +10,8 @@ export interface TubePoint {
 /** One laser cutter, as far as an answer depends on it. Everything that is absent is said to be missing, never guessed. */
 export interface Machine {
   readonly name?: string;
+  /** What the tube is sold as, W: about how strong it is when new and well set up. Absent: nobody said. */
+  readonly nominalW?: number;
   readonly ratedCurrentMa?: number;
   /** Ascending in `powerPct`. Without them the setting itself stands for the delivered fraction. */
   readonly tubePoints?: readonly TubePoint[];

@@ -9,6 +9,7 @@ export const bounds = {
   thicknessMm: [0.01, 200],
   lengthMm: [0.1, 100_000],
   currentMa: [0, 500],
+  nominalW: [5, 1000],
   airKPa: [0, 2000],
   waterC: [0, 90],
   passes: [1, 50],
@@ -23,6 +24,7 @@ export const speedMmPerS = between(bounds.speedMmPerS);
 export const thicknessMm = between(bounds.thicknessMm);
 export const lengthMm = between(bounds.lengthMm);
 export const currentMa = between(bounds.currentMa);
+export const nominalW = between(bounds.nominalW);
 export const waterC = between(bounds.waterC);
 export const passes = between(bounds.passes).int();
 export const count = between(bounds.count).int();

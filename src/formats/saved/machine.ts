@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { Bed, Machine } from '../../core/machine/machine.ts';
 import type { MotionValues } from '../../core/machine/motionValues.ts';
-import { currentMa, label, lengthMm, pct, speedMmPerS } from './bounds.ts';
+import { currentMa, label, lengthMm, nominalW, pct, speedMmPerS } from './bounds.ts';
 import { gcodeDialectShape } from './gcodeDialect.ts';
 
 const tubePoints = z
@@ -39,6 +39,7 @@ export const bedShape = z.strictObject({
 /** A machine as saved and sent. */
 export const machineShape = z.strictObject({
   name: label.exactOptional(),
+  nominalW: nominalW.exactOptional(),
   ratedCurrentMa: currentMa.positive().exactOptional(),
   tubePoints: tubePoints.exactOptional(),
   maxPowerPct: pct.positive(),

@@ -68,9 +68,10 @@ describe('what can be saved', () => {
     ],
     ['a speed range upside down', { speedRangeMmPerS: [100, 1] }],
     ['no power at all', { maxPowerPct: 0 }],
+    ['a tube sold as 40 kW', { nominalW: 40_000 }],
     ['a key that means nothing', { watts: 60 }],
   ])('refuses a machine with %s', (_, over) => {
-    expect(machineShape.safeParse(machine).success).toBe(true);
+    expect(machineShape.safeParse({ ...machine, nominalW: 60 }).success).toBe(true);
     expect(machineShape.safeParse({ ...machine, ...over }).success).toBe(false);
   });
 
