@@ -13,6 +13,7 @@ import { motionWords } from './motion.ts';
 import { meterWords } from './meter.ts';
 import { proofWords } from './proof.ts';
 import { referenceWords } from './reference.ts';
+import { standingWords } from './standing.ts';
 import { storeWords } from './store.ts';
 import { watchWords } from './watch.ts';
 
@@ -33,6 +34,7 @@ export const laterAreas: readonly AreaWords[] = [
   meterWords,
   proofWords,
   referenceWords,
+  standingWords,
   storeWords,
   watchWords,
 ];

@@ -1,0 +1,314 @@
+import { answerSpeed, oneStepSurer } from '../cutmodel/answerSpeed.ts';
+import type { Setting } from '../machine/setting.ts';
+import type { Problem } from '../problem.ts';
+import type { StandingCode } from './codes.ts';
+import { countOrders } from './countedOrders.ts';
+import type { OrderSeen, StandingEvidence, StripSeen } from './evidence.ts';
+import { isSameSpeed, ordersWith } from './ordersWith.ts';
+import { whatOrdersSay, type OrdersSay } from './ordersSay.ts';
+import { isReached } from './reach.ts';
+import { rankOf, type NextAct, type Standing, type StandingKind } from './standing.ts';
+
+/** One thing that the evidence says of the setting. */
+interface Finding {
+  readonly kind: StandingKind;
+  readonly code: StandingCode;
+  readonly params?: Problem['params'];
+  readonly next: NextAct;
+  /** Nobody should run faster than that until it is checked. */
+  readonly atMostMmPerS?: number;
+}
+
+/**
+ * How a stock stands. Everything that is known is one finding each: the worst of them is the standing, and the speed is
+ * the setting's own unless a finding holds it down. So worse evidence gives neither a better standing nor a faster speed,
+ * and there is always one.
+ */
+export const standingOf = (evidence: StandingEvidence): Standing => {
+  const { kept, answer, promise, reach } = evidence;
+  const setting = kept?.setting ?? answer?.recommended ?? undefined;
+  const own = setting === undefined ? [] : ordersWith(setting, evidence.orders);
+  const counted = countOrders(promise, own);
+  if (setting === undefined) {
+    const finding = halfRead(evidence)[0] ?? nothingKnown;
+    return { ...said(finding), isGuess: false, promise, counted };
+  }
+  const found = [
+    ...byOrders(evidence, setting, own),
+    ...byChart(evidence),
+    ...byStrips(evidence, setting),
+    ...byAnswer(evidence),
+    ...byPromise(evidence, counted.borneOut),
+    ...(kept === undefined ? halfRead(evidence) : []),
+  ];
+  const caps = found.flatMap(({ atMostMmPerS }) => atMostMmPerS ?? []);
+  const speedMmPerS = Math.min(setting.speedMmPerS, ...caps.map(answerSpeed));
+  const run = speedMmPerS < setting.speedMmPerS ? { ...setting, speedMmPerS } : setting;
+  const isGuess =
+    (reach !== undefined && !isReached(reach, run)) ||
+    (kept === undefined && answer?.isGuess === true);
+  const guess: readonly Finding[] = isGuess
+    ? [
+        {
+          kind: 'not-known',
+          code: 'outside-what-was-cut',
+          params: { speedMmPerS, powerPct: run.powerPct },
+          next: 'card-that-reaches',
+        },
+      ]
+    : [];
+  const worst = [...found, ...guess, ...inFavour(evidence, own)].reduce((a, b) =>
+    rankOf(b.kind) < rankOf(a.kind) ? b : a,
+  );
+  return { ...said(worst), run, isGuess, promise, counted };
+};
+
+const said = ({
+  kind,
+  code,
+  params = {},
+  next,
+}: Finding): Pick<Standing, 'kind' | 'why' | 'next'> => ({
+  kind,
+  why: { code, params },
+  next,
+});
+
+const nothingKnown: Finding = { kind: 'not-known', code: 'nothing-known', next: 'cut-card' };
+
+const halfRead = ({ halfRead: half }: StandingEvidence): readonly Finding[] =>
+  half === undefined
+    ? []
+    : [
+        {
+          kind: 'not-known',
+          code: 'card-half-read',
+          params: { read: half.read, cells: half.cells, left: half.cells - half.read },
+          next: 'finish-reading',
+        },
+      ];
+
+/** Not faster, in as many passes or more, with as much power or more: what fails so fails at the setting too. */
+const isGentler = (order: Setting, setting: Setting): boolean =>
+  order.speedMmPerS <= setting.speedMmPerS + 0.05 &&
+  order.powerPct >= setting.powerPct - 0.5 &&
+  order.passes >= setting.passes;
+
+const countParams = (by: { notOut: number; parts: number; allowedFor: number }) => ({
+  notOut: by.notOut,
+  parts: by.parts,
+  allowedFor: Number(by.allowedFor.toFixed(1)),
+});
+
+const byOrders = (
+  { promise, orders, strips, kept }: StandingEvidence,
+  setting: Setting,
+  own: readonly OrderSeen[],
+): readonly Finding[] => {
+  const gentler = bySpeed(orders.filter((order) => isGentler(order.setting, setting)));
+  const judged = [
+    { speedMmPerS: setting.speedMmPerS, orders: own },
+    ...gentler.filter((group) => !isSameSpeed(group.speedMmPerS, setting.speedMmPerS)),
+  ].map((group) => ({ ...group, says: whatOrdersSay(promise, group.orders) }));
+  return [
+    ...judged.flatMap((group) => ordersFound(group, strips)),
+    ...(kept === undefined ? runBefore({ promise, orders }, setting) : []),
+  ];
+};
+
+interface Judged {
+  readonly speedMmPerS: number;
+  readonly orders: readonly OrderSeen[];
+  readonly says: OrdersSay;
+}
+
+const ordersFound = (
+  { speedMmPerS, orders, says }: Judged,
+  strips: readonly StripSeen[],
+): readonly Finding[] => {
+  if (says.kind === 'none' || says.kind === 'fine') return [];
+  const params = { ...countParams(says.by), speedMmPerS };
+  if (says.kind !== 'failed')
+    return [
+      says.kind === 'slipped'
+        ? { kind: 'watch-it', code: 'slipped-once', params, next: 'count-order' }
+        : { kind: 'watch-it', code: 'more-than-allowed', params, next: 'count-order' },
+    ];
+  const last = orders.at(-1)?.at ?? '';
+  const isChecked = strips.some((strip) => strip.at > last && isGood(strip));
+  const atMostMmPerS = oneStepSurer(speedMmPerS);
+  return isChecked
+    ? [{ kind: 'watch-it', code: 'checked-since', params, next: 'count-order', atMostMmPerS }]
+    : [
+        {
+          kind: 'failed',
+          code: says.lately ? 'orders-since-failed' : 'order-failed',
+          params,
+          next: 'cut-strip',
+          atMostMmPerS,
+        },
+      ];
+};
+
+/** Where nothing was kept: what was run last failed, and nothing at this speed or a faster one was counted since. */
+const runBefore = (
+  { promise, orders }: Pick<StandingEvidence, 'promise' | 'orders'>,
+  setting: Setting,
+): readonly Finding[] => {
+  const faster = bySpeed(
+    orders.filter(
+      (order) =>
+        order.setting.speedMmPerS > setting.speedMmPerS + 0.05 &&
+        whatOrdersSay(promise, ordersWith(order.setting, orders)).kind === 'failed',
+    ),
+  );
+  return faster.flatMap((group): readonly Finding[] => {
+    const last = group.orders.at(-1);
+    if (last === undefined) return [];
+    const isMended = orders.some(
+      (order) =>
+        order.at > last.at && !isGentlerOnly(order.setting, setting) && isFine(promise, order),
+    );
+    const by = countOrders(promise, group.orders);
+    return isMended
+      ? []
+      : [
+          {
+            kind: 'failed',
+            code: 'run-before-failed',
+            params: { ...countParams(by), speedMmPerS: group.speedMmPerS },
+            next: 'count-order',
+            atMostMmPerS: oneStepSurer(group.speedMmPerS),
+          },
+        ];
+  });
+};
+
+const isGentlerOnly = (order: Setting, setting: Setting): boolean =>
+  order.speedMmPerS < setting.speedMmPerS - 0.05;
+
+const isFine = (promise: StandingEvidence['promise'], order: OrderSeen): boolean =>
+  whatOrdersSay(promise, [order]).kind === 'fine';
+
+const bySpeed = (
+  orders: readonly OrderSeen[],
+): readonly { readonly speedMmPerS: number; readonly orders: readonly OrderSeen[] }[] => {
+  const groups = new Map<number, OrderSeen[]>();
+  for (const order of orders) {
+    const { speedMmPerS } = order.setting;
+    groups.set(speedMmPerS, [...(groups.get(speedMmPerS) ?? []), order]);
+  }
+  return [...groups].map(([speedMmPerS, group]) => ({ speedMmPerS, orders: group }));
+};
+
+const byChart = ({ isChartAlarmed, kept }: StandingEvidence): readonly Finding[] =>
+  isChartAlarmed && kept !== undefined
+    ? [{ kind: 'watch-it', code: 'worse-than-foreseen', next: 'cut-strip' }]
+    : [];
+
+const isGood = ({ verdict }: StripSeen): boolean =>
+  verdict.kind === 'as-before' || (verdict.kind === 'retune' && verdict.which === 'faster');
+
+/** The newest strip of either sheet. An order of such a setting that came out since outweighs it in part. */
+const byStrips = (
+  { strips, orders, promise }: StandingEvidence,
+  setting: Setting,
+): readonly Finding[] =>
+  (['reference', 'new-batch'] as const).flatMap((of): readonly Finding[] => {
+    const strip = strips.findLast((one) => one.of === of);
+    if (strip === undefined || isGood(strip)) return [];
+    const since = countOrders(
+      promise,
+      ordersWith(setting, orders).filter(({ at }) => at > strip.at),
+    );
+    const isOutweighed = since.parts >= partsThatOutweigh && since.notOut <= since.allowedFor;
+    const kind = isOutweighed ? 'watch-it' : 'failed';
+    const params = { strip: strip.code, of: strip.of };
+    const { verdict } = strip;
+    return verdict.kind === 'retune'
+      ? [
+          {
+            kind,
+            code: 'strip-says-slower',
+            params,
+            next: 'count-order',
+            atMostMmPerS: verdict.setting.speedMmPerS,
+          },
+        ]
+      : [
+          {
+            kind,
+            code: 'strip-does-not-tell',
+            params,
+            next: 'cut-card',
+            atMostMmPerS: oneStepSurer(setting.speedMmPerS),
+          },
+        ];
+  });
+
+/** A strip has six shapes: an order of so many parts says more. */
+const partsThatOutweigh = 30;
+
+/** Where the sheet's cards and orders, as they now are, no longer carry the kept setting. */
+const byAnswer = ({ kept, answer }: StandingEvidence): readonly Finding[] => {
+  if (kept === undefined || answer === undefined) return [];
+  const { speedMmPerS } = kept.setting;
+  const holds = answer.holdsAtKeptMmPerS;
+  if (holds === null)
+    return [
+      {
+        kind: 'watch-it',
+        code: 'no-answer-any-more',
+        next: 'cut-card',
+        atMostMmPerS: oneStepSurer(speedMmPerS),
+      },
+    ];
+  if (holds >= speedMmPerS - 1e-9) return [];
+  const isFar = holds < oneStepSurer(speedMmPerS) - 1e-9;
+  return [
+    {
+      kind: isFar ? 'failed' : 'watch-it',
+      code: 'cards-say-slower',
+      params: { speedMmPerS, holdsMmPerS: answerSpeed(holds) },
+      next: isFar ? 'cut-strip' : 'count-order',
+      atMostMmPerS: holds,
+    },
+  ];
+};
+
+/** Kept by a person who was told that it is less sure than was asked for. */
+const byPromise = ({ kept }: StandingEvidence, borneOut: boolean): readonly Finding[] =>
+  kept !== undefined && kept.surePct < kept.promise.surePct - 1 && !borneOut
+    ? [
+        {
+          kind: 'watch-it',
+          code: 'less-sure-than-asked',
+          params: { surePct: Math.floor(kept.surePct), askedPct: kept.promise.surePct },
+          next: 'count-order',
+        },
+      ]
+    : [];
+
+/** What speaks for it: the finding that stands where nothing speaks against. */
+const inFavour = (
+  { kept, promise, strips }: StandingEvidence,
+  own: readonly OrderSeen[],
+): readonly Finding[] => {
+  const counted = countOrders(promise, own);
+  const params = countParams(counted);
+  const strip = strips.findLast(isGood);
+  const next: NextAct = kept === undefined ? 'keep-it' : 'count-order';
+  if (counted.borneOut)
+    return [
+      {
+        kind: 'holds',
+        code: 'borne-out',
+        params,
+        next: kept === undefined ? 'keep-it' : 'nothing-to-do',
+      },
+    ];
+  if (counted.parts > 0) return [{ kind: 'holds', code: 'as-promised', params, next }];
+  return strip === undefined
+    ? [{ kind: 'holds', code: 'by-cards-alone', next }]
+    : [{ kind: 'holds', code: 'strip-held', params: { strip: strip.code }, next }];
+};

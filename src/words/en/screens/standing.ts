@@ -1,0 +1,22 @@
+import type { NextAct, StandingKind } from '../../../core/standing/standing.ts';
+
+/** How a sheet or a kept setting stands, in the same words wherever it is shown. */
+export const standingText = {
+  kinds: {
+    holds: 'Holds',
+    'watch-it': 'Watch it',
+    failed: 'Failed: one step slower until checked',
+    'not-known': 'Not known yet',
+  } satisfies Record<StandingKind, string>,
+  guess: 'Guess',
+  next: {
+    'cut-strip': 'Cut a check strip',
+    'cut-card': 'Make a card to cut',
+    'card-that-reaches': 'Make a card that reaches it',
+    'finish-reading': 'Say what the rest did',
+    'keep-it': 'Keep it in the book',
+    'count-order': 'Count an order',
+    'nothing-to-do': 'Go on counting',
+  } satisfies Record<NextAct, string>,
+  runInstead: (kept: string) => `Kept was ${kept}.`,
+} as const;
