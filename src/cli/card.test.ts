@@ -81,6 +81,33 @@ describe('card --request --out', () => {
     expect(card.value.cells).toHaveLength(9);
   });
 
+  it('writes no G-code of a card that varies the power in corners, which RS-274 has no word for, and takes an old one away', async () => {
+    expect(await ask()).toBe(0);
+    expect(readdirSync(join(folder, 'out'))).toContain('card.gcode');
+    printed = '';
+    expect(await ask({ vary: 'corners', sheetMm: [200, 120] })).toBe(0);
+    expect(readdirSync(join(folder, 'out')).sort()).toEqual([
+      'card.dxf',
+      'card.json',
+      'card.pdf',
+      'card.svg',
+    ]);
+    const { files, notWritten } = z
+      .object({
+        files: z.array(z.string()),
+        notWritten: z.array(z.object({ name: z.string(), code: z.string(), message: z.string() })),
+      })
+      .parse(JSON.parse(printed));
+    expect(files).toHaveLength(4);
+    expect(notWritten).toMatchObject([
+      { name: 'card.gcode', code: 'gcode-corner-power-not-carried' },
+    ]);
+    expect(notWritten[0]?.message).toContain('power in corners');
+    const card = join(folder, 'out', 'card.json');
+    for (const kind of ['svg', 'dxf'])
+      expect(await runCheck(join(folder, 'out', `card.${kind}`), { card })).toBe(0);
+  });
+
   it('gives the same drawings for the same request, others for another seed', async () => {
     await ask();
     const first = [made('card.json'), made('card.svg'), made('card.gcode'), made('card.dxf')];

@@ -3,7 +3,7 @@ import { cardCodeFor } from '../core/card/cardCodeFor.ts';
 import { cardDrawing } from '../core/card/cardDrawing.ts';
 import { designCard, type DesignedCard } from '../core/card/designCard.ts';
 import { jobSheet, type JobSheet } from '../core/card/jobSheet.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, type Outcome, type Problem } from '../core/problem.ts';
 import { cardRequestFor } from '../core/study/cardRequestFor.ts';
 import { parseJsonText } from '../formats/border.ts';
 import { writeCardFile } from '../formats/cardFile.ts';
@@ -21,12 +21,14 @@ import { printOutcome, type ExitCode } from './output.ts';
 interface CardMade {
   readonly sheet: JobSheet;
   readonly files: readonly string[];
+  readonly notWritten: readonly NotWritten[];
   readonly sheetMm: readonly [widthMm: number, heightMm: number];
 }
 
 /**
  * `card --request FILE --out DIR`: designs a card and writes `card.json`, `.svg`, `.dxf`, `.gcode` and `.pdf` into the
- * folder, which is made where it is missing. Nothing is written unless all of it can be.
+ * folder, which is made where it is missing. What G-code cannot carry is not written as G-code, and the output says why;
+ * otherwise nothing is written unless all of it can be.
  */
 export const runCard = async (options: {
   readonly request: string;
@@ -55,32 +57,53 @@ const makeCard = async (requestFile: string, folder: string): Promise<Outcome<Ca
   });
   const files = await cardFiles(designed.value, sheet, request.value);
   if (!files.ok) return files;
-  const written = await writeFiles(folder, files.value);
-  return written.ok ? done({ sheet, files: written.value, sheetMm: wish.sheetMm }) : written;
+  const { write, notWritten } = files.value;
+  const written = await writeFiles(folder, write, { gone: notWritten.map(({ name }) => name) });
+  return written.ok
+    ? done({ sheet, files: written.value, notWritten, sheetMm: wish.sheetMm })
+    : written;
 };
+
+/** A file that the card does not have, and why. */
+interface NotWritten {
+  readonly name: string;
+  readonly why: Problem;
+}
+
+interface CardFiles {
+  readonly write: readonly NamedFile[];
+  readonly notWritten: readonly NotWritten[];
+}
+
+const gcodeName = 'card.gcode';
 
 const cardFiles = async (
   { card }: DesignedCard,
   sheet: JobSheet,
   { study, gcode: dialect }: CardRequestFile,
-): Promise<Outcome<readonly NamedFile[]>> => {
+): Promise<Outcome<CardFiles>> => {
   const cautions = cardCautions();
   const gcode = writeGcode(card, dialect, cautions);
-  if (!gcode.ok) return gcode;
   const pdf = await jobSheetPdf(sheet, {
     stock: study.stock.material,
     madeAt: systemClock.now(),
   });
-  return done([
+  const write = [
     { name: 'card.json', content: writeCardFile(card) },
     { name: 'card.svg', content: writeSvg(cardDrawing(card), `Card ${card.code}`, cautions) },
     { name: 'card.dxf', content: writeDxf(cardDrawing(card)) },
-    { name: 'card.gcode', content: gcode.value },
+    ...(gcode.ok ? [{ name: gcodeName, content: gcode.value }] : []),
     { name: 'card.pdf', content: pdf },
-  ]);
+  ];
+  return done({ write, notWritten: gcode.ok ? [] : [{ name: gcodeName, why: gcode.problem }] });
 };
 
-const shown = ({ sheet, files, sheetMm: [sheetWidth, sheetHeight] }: CardMade): object => {
+const shown = ({
+  sheet,
+  files,
+  notWritten,
+  sheetMm: [sheetWidth, sheetHeight],
+}: CardMade): object => {
   const { card, time } = sheet;
   const used = (card.widthMm * card.heightMm) / (sheetWidth * sheetHeight);
   return {
@@ -98,6 +121,9 @@ const shown = ({ sheet, files, sheetMm: [sheetWidth, sheetHeight] }: CardMade): 
       highSeconds: Math.round(time.highSeconds),
     },
     files,
+    ...(notWritten.length === 0
+      ? {}
+      : { notWritten: notWritten.map(({ name, why }) => ({ name, ...problemInWords(why) })) }),
     remarks: sheet.remarks.map((remark) => problemInWords(remark)),
     cautions: cardCautions(),
   };

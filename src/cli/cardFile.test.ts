@@ -58,6 +58,24 @@ describe('a card’s G-code from the server', () => {
     );
   });
 
+  it('is refused, with the reason, where a rung has less power in corners', async () => {
+    const [first, ...rest] = card.rungs;
+    if (first === undefined) throw new Error('no rung');
+    const corners = {
+      ...card,
+      code: 'K7QC',
+      rungs: [{ ...first, setting: { ...first.setting, minPowerPct: 9 } }, ...rest],
+    };
+    await server.ask(api.addCard, { params, body: { card: corners } });
+    const asked = (kind: 'gcode' | 'svg' | 'dxf') =>
+      server.send(api.cardFile, { params: { ...params, code: 'K7QC', kind } });
+    const refused = await asked('gcode');
+    expect(refused.statusCode).toBe(422);
+    expect(refused.json()).toMatchObject({ error: { code: 'gcode-corner-power-not-carried' } });
+    expect((await asked('svg')).statusCode).toBe(200);
+    expect((await asked('dxf')).statusCode).toBe(200);
+  });
+
   it('takes no line of one’s own that lights the beam', async () => {
     const body = { machine: { ...machine, gcode: { ...machine.gcode, opening: ['M3 S255'] } } };
     expect(await server.refusal(api.changeStudy, { params, body })).toEqual([

@@ -3,6 +3,8 @@ export const drawingCodes = [
   'card-file-cell-differs',
   'card-file-part-differs',
   'gcode-layer-without-setting',
+  'gcode-corner-power-not-carried',
+  'gcode-pressure-not-carried',
   'gcode-unreadable',
   'drawing-kind-unknown',
   'drawing-too-big',

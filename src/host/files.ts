@@ -1,4 +1,4 @@
-import { mkdir, readFile, stat, writeFile } from 'node:fs/promises';
+import { mkdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
 import { join } from 'node:path';
 import { text } from 'node:stream/consumers';
 import { done, refused, type Outcome, type Problem } from '../core/problem.ts';
@@ -47,14 +47,19 @@ export interface NamedFile {
   readonly content: string | Uint8Array;
 }
 
-/** Writes several files into a folder that a person named, made where it is missing. Refuses: `file-not-written`. */
+/**
+ * Writes several files into a folder that a person named, made where it is missing; takes away those of `gone`, which an
+ * earlier run may have left there. Refuses: `file-not-written`.
+ */
 export const writeFiles = async (
   folder: string,
   files: readonly NamedFile[],
+  { gone = [] }: { readonly gone?: readonly string[] } = {},
 ): Promise<Outcome<readonly string[]>> => {
   const where = fromWhereCalled(folder);
   try {
     await mkdir(where, { recursive: true });
+    await Promise.all(gone.map((name) => rm(join(where, name), { force: true })));
     const paths = files.map(({ name }) => join(where, name));
     await Promise.all(files.map(({ content }, i) => writeFile(paths[i] ?? where, content)));
     return done(paths);

@@ -12,7 +12,7 @@ import type { Setting } from '../machine/setting.ts';
 import type { Point } from '../path/point.ts';
 import { done, refused, type Outcome, type Problem } from '../problem.ts';
 import type { BedCode } from './codes.ts';
-import { bedPlaces, type BedPlace } from './place.ts';
+import { bedPlaces, placeInitials, type BedPlace } from './place.ts';
 
 /** What is to be cut in the four corners of a bed. */
 export interface FourCornersWish {
@@ -71,7 +71,7 @@ export const fourCorners = (wish: FourCornersWish): Outcome<FourCorners> => {
   const cells = inTurns(wish.cellsEach).map(({ place, i }): BedCell => {
     const [left, bottom] = lowerLeft(place);
     const [x, y] = block.spots[i] ?? [0, 0];
-    return { id: `${initials[place]}${String(i + 1)}`, place, xMm: left + x, yMm: bottom + y };
+    return { id: `${placeInitials[place]}${String(i + 1)}`, place, xMm: left + x, yMm: bottom + y };
   });
   const names = bedPlaces.map((place): DrawnPart => {
     const [left, bottom] = lowerLeft(place);
@@ -87,13 +87,6 @@ const labels: Readonly<Record<BedPlace, string>> = {
   'front-right': 'FRONT-RIGHT',
   'back-left': 'BACK-LEFT',
   'back-right': 'BACK-RIGHT',
-};
-
-const initials: Readonly<Record<BedPlace, string>> = {
-  'front-left': 'FL',
-  'front-right': 'FR',
-  'back-left': 'BL',
-  'back-right': 'BR',
 };
 
 const refuse = (code: BedCode, params: Problem['params']): Outcome<never> => refused(code, params);

@@ -3,6 +3,14 @@ export const bedPlaces = ['front-left', 'front-right', 'back-left', 'back-right'
 
 export type BedPlace = (typeof bedPlaces)[number];
 
+/** What a cell cut there is called by, before its number. */
+export const placeInitials: Readonly<Record<BedPlace, string>> = {
+  'front-left': 'FL',
+  'front-right': 'FR',
+  'back-left': 'BL',
+  'back-right': 'BR',
+};
+
 /** Two places that share an edge of the bed. */
 export const bedSides = {
   front: ['front-left', 'front-right'],

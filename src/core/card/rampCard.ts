@@ -103,7 +103,7 @@ export const rampDrawing = ({ ramp, lines }: RampCard): CardDrawing => {
     widthMm: across(ramp.lengthMm),
     heightMm,
     layers: [
-      layer('marks', marks, marksColour, first?.setting),
+      layer('marks', marks, marksColour, first?.setting, 'ruler'),
       ...lines.map(({ letter, setting }, i): DrawnLayer => {
         const y = yOf(i);
         const parts = [
@@ -131,7 +131,7 @@ const layer = (
   parts: readonly DrawnPart[],
   colour: string,
   setting: Setting | undefined,
-  label: string = kind,
+  label: string,
 ): DrawnLayer => ({
   kind,
   name: setting === undefined ? label : layerName(label, setting),

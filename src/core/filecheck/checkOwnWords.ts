@@ -1,3 +1,4 @@
+import { placeInitials } from '../bed/place.ts';
 import { wordsBelow } from '../card/cardDrawing.ts';
 import { cellLines } from '../card/cellLines.ts';
 import { cellWords } from '../card/settingWords.ts';
@@ -27,9 +28,17 @@ export const checkOwnWords = (toolpath: Toolpath): readonly Finding[] => {
   });
 };
 
-/** A drawing that names no cells: any number of the rung will do. */
+/** More cells no card holds. */
+const mostCells = 120;
+
+/** A drawing that names no cells: any number of the rung will do, or of a place on the bed. */
 const possibleIds = ({ lines }: Toolpath, label: string): readonly string[] =>
-  lines.filter(({ spelt }) => spelt?.label === label).map((_, i) => `${label}${String(i + 1)}`);
+  lines
+    .filter(({ spelt }) => spelt?.label === label)
+    .slice(0, mostCells)
+    .flatMap((_, i) =>
+      [label, ...Object.values(placeInitials)].map((of) => `${of}${String(i + 1)}`),
+    );
 
 interface Stroke {
   readonly box: Box;

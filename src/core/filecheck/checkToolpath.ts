@@ -8,7 +8,7 @@ import { checkLabels } from './checkLabels.ts';
 import { checkBounds, checkEnergies, checkMachine, checkPowerScale } from './checkLimits.ts';
 import { checkOwnWords } from './checkOwnWords.ts';
 import { matchCard, type MatchedCard } from './matchCard.ts';
-import { fault, type Finding, type PathLine, type Toolpath } from './toolpath.ts';
+import { fault, remark, type Finding, type PathLine, type Toolpath } from './toolpath.ts';
 
 export interface CheckReport {
   /** No faults; there may be remarks. */
@@ -34,7 +34,7 @@ export const checkToolpath = (toolpath: Toolpath, { card, machine }: Against = {
   const matched = card === undefined ? undefined : matchCard(card, toolpath);
   const isMark = marksOf(matched);
   const findings = [
-    ...(toolpath.lines.length === 0 ? [fault('check-nothing-cut')] : []),
+    ...checkBeam(toolpath),
     ...toolpath.noticed,
     ...checkPowerScale(toolpath),
     ...checkLabels(toolpath),
@@ -54,6 +54,15 @@ export const checkToolpath = (toolpath: Toolpath, { card, machine }: Against = {
       ? {}
       : { sizeMm: [box.rightMm - box.leftMm, box.topMm - box.bottomMm] as const }),
   };
+};
+
+/** A file must cut something, save a job that is there to be timed: that one must not. */
+const checkBeam = ({ lines, disarmed }: Toolpath): readonly Finding[] => {
+  const [first] = lines;
+  if (disarmed === undefined) return first === undefined ? [fault('check-nothing-cut')] : [];
+  return first === undefined
+    ? [remark('check-beam-never-on')]
+    : [fault('check-beam-not-disarmed', { where: first.where })];
 };
 
 const rank = ({ severity }: Finding): number => (severity === 'fault' ? 0 : 1);

@@ -1,6 +1,8 @@
 /** What the check of a file may find. */
 export const filecheckCodes = [
   'check-nothing-cut',
+  'check-beam-never-on',
+  'check-beam-not-disarmed',
   'check-not-this-card',
   'check-cell-missing',
   'check-cell-differs',

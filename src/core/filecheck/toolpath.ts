@@ -46,6 +46,8 @@ export interface Toolpath {
   readonly page?: { readonly widthMm: number; readonly heightMm: number };
   /** The S word that means 100 %, where the file says so. */
   readonly sAtFullPower?: number;
+  /** The program itself says that it is run without a beam, to be timed. */
+  readonly disarmed?: true;
   /** Ends of travels with the beam off, so that bounds hold for them too. */
   readonly travels: Polyline;
   /** The same in order, with pauses, where a program says them; a travel without a speed is a rapid move. */

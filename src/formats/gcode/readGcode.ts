@@ -42,11 +42,16 @@ export function* gcodeReading(text: string, options: ReadingOptions = {}): Readi
     travels: travels.map(({ end }) => seenFromAbove(end)),
     unlit: unlitOf(program, lines.value),
     noticed: gcodeTraps(program, lines.value),
+    ...(saysDisarmed(program) ? { disarmed: true } : {}),
     ...(sAtFullPower === undefined ? {} : { sAtFullPower }),
   });
 }
 
 const reaches = (mm: number): boolean => Math.abs(mm) <= readingLimits.farthestMm;
+
+/** As a job to be timed says at its top. */
+const saysDisarmed = ({ comments }: GcodeProgram): boolean =>
+  comments.some(({ text }) => /^Throughcut job to be timed\b.*\bbeam disarmed$/.test(text));
 
 const scaleOf = ({ comments }: GcodeProgram): number | undefined => {
   const found = comments.map(({ text }) => /^S(\d+(?:\.\d+)?) is 100 pct$/.exec(text)?.[1]);

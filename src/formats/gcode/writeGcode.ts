@@ -13,7 +13,7 @@ import type { Point } from '../../core/path/point.ts';
 import type { Polyline } from '../../core/path/polyline.ts';
 import { done, type Outcome } from '../../core/problem.ts';
 import { comment, comments } from './gcodeComments.ts';
-import { refuseDrawing } from '../refuseDrawing.ts';
+import { gcodeRefusal } from './gcodeRefusal.ts';
 
 const figure = (value: number): string => String(Number(value.toFixed(3)));
 
@@ -21,7 +21,7 @@ const figure = (value: number): string => String(Number(value.toFixed(3)));
  * A card as G-code (RS-274, mm, absolute, zero at its lower left corner): every cell with its own speed and power, in
  * the card's order, mixed where the card says so. The beam is off in every travel; it is switched on with S0 and gets
  * its power with the first move, so that it never burns on the spot. Passes follow one another on each line.
- * `notes` (cautions, say) stand as comments at the top. Refuses a card with a layer that has no setting: `gcode-layer-without-setting`.
+ * `notes` (cautions, say) stand as comments at the top. Refuses what {@link gcodeRefusal} refuses.
  */
 export const writeGcode = (
   card: Card,
@@ -51,9 +51,8 @@ const program = (
   dialect: GcodeDialect,
   notes: readonly string[],
 ): Outcome<string> => {
-  const without = drawing.layers.find((layer) => layer.setting === undefined);
-  if (without !== undefined)
-    return refuseDrawing('gcode-layer-without-setting', { layer: without.kind });
+  const problem = gcodeRefusal(drawing);
+  if (problem !== undefined) return { ok: false, problem };
   const { widthMm, heightMm } = drawing;
   const lines = [
     comment(`Throughcut ${title}, ${figure(widthMm)} x ${figure(heightMm)} mm`),

@@ -31,6 +31,12 @@ describe('a card as SVG', () => {
     for (const id of ids) expect(id).toMatch(/^[A-Za-z_][\w.-]*$/);
   });
 
+  it('gives every id once, as XML asks', () => {
+    const ids = [...svgOf().matchAll(/ id="([^"]+)"/g)].map(([, id]) => id);
+    expect(ids).toEqual(expect.arrayContaining(['hint', 'hint-2']));
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
   it('holds nothing that a control program may read in its own way: text, fills, transforms, styles', () => {
     const svg = svgOf();
     expect(svg).not.toMatch(/<text|transform=|style=|<style|<use|fill="(?!none)/);

@@ -17,30 +17,48 @@ export const writeSvg = (
   drawing: CardDrawing,
   title: string,
   notes: readonly string[] = [],
-): string =>
-  [
+): string => {
+  const id = idsAfter(drawing.layers.map(({ name }) => idOfLayer(name)));
+  return [
     '<?xml version="1.0" encoding="UTF-8"?>',
     `<svg xmlns="http://www.w3.org/2000/svg" version="1.1" width="${mm(drawing.widthMm)}mm" height="${mm(drawing.heightMm)}mm" viewBox="0 0 ${mm(drawing.widthMm)} ${mm(drawing.heightMm)}">`,
     `<title>${escaped(title)}</title>`,
     ...(notes.length === 0 ? [] : [`<desc>${escaped(notes.join(' '))}</desc>`]),
-    ...drawing.layers.flatMap((layer) => group(layer, drawing.heightMm)),
+    ...drawing.layers.flatMap((layer) => group(layer, drawing.heightMm, id)),
     '</svg>',
     '',
   ].join('\n');
+};
 
-const group = (layer: DrawnLayer, heightMm: number): readonly string[] => [
-  `<g id="${layer.name.replaceAll(' ', '_')}" fill="none" stroke="${layer.colour}" stroke-width="0.1">`,
+const group = (
+  layer: DrawnLayer,
+  heightMm: number,
+  id: (part: DrawnPart) => string,
+): readonly string[] => [
+  `<g id="${idOfLayer(layer.name)}" fill="none" stroke="${layer.colour}" stroke-width="0.1">`,
   `<title>${escaped(layer.name)}</title>`,
   ...layer.parts.map(
     (part) =>
-      `<path id="${partId(part)}" d="${part.polylines.map((line) => pathData(line, heightMm)).join('')}"/>`,
+      `<path id="${id(part)}" d="${part.polylines.map((line) => pathData(line, heightMm)).join('')}"/>`,
   ),
   '</g>',
 ];
 
+const idOfLayer = (name: string): string => name.replaceAll(' ', '_');
+
+/** Every id stands once, as XML asks: the second `hint` of a drawing is `hint-2`. */
+const idsAfter = (taken: readonly string[]): ((part: DrawnPart) => string) => {
+  const given = new Map(taken.map((name) => [name, 1]));
+  return (part) => {
+    const name = partId(part);
+    const count = (given.get(name) ?? 0) + 1;
+    given.set(name, count);
+    return count === 1 ? name : `${name}-${String(count)}`;
+  };
+};
+
 /** `cell-B2`, `words-B2`, `code`: what the check of a file names. */
-export const partId = ({ of }: DrawnPart): string =>
-  'cell' in of ? `${of.what}-${of.cell}` : of.what;
+const partId = ({ of }: DrawnPart): string => ('cell' in of ? `${of.what}-${of.cell}` : of.what);
 
 const pathData = (line: Polyline, heightMm: number): string => {
   const loops = isClosed(line);

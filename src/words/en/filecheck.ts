@@ -13,6 +13,14 @@ export const filecheckWords = {
     message: () => 'The file cuts nothing that can be read.',
     remedy: () => 'Turn text, splines and copies into plain lines and save it again.',
   },
+  'check-beam-never-on': {
+    message: () => 'The program never lights the beam: it is there to be timed, and says so.',
+    remedy: () => 'Disarm the beam all the same, and stay with the machine.',
+  },
+  'check-beam-not-disarmed': {
+    message: (p) => `The program says that the beam is disarmed, but lights it ${place(p)}.`,
+    remedy: () => 'Do not run it. Write the job to be timed anew.',
+  },
   'check-not-this-card': {
     message: (p) => `Not one cell of card ${p('card')} is in this file.`,
     remedy: () => 'Check that file and card belong together, and that the file is in mm.',
@@ -263,6 +271,18 @@ export const drawingWords = {
   'gcode-layer-without-setting': {
     message: (p) => `Nobody has said with what the ${p('layer')} of this card are cut.`,
     remedy: () => 'Tell what you score a line with, or take a drawing instead of G-code.',
+  },
+  'gcode-corner-power-not-carried': {
+    message: (p) =>
+      `G-code has one power for a whole line: it cannot carry the power in corners of ${p('rung')}, ${p('minPowerPct')} % beside ${p('powerPct')} %.`,
+    remedy: () =>
+      'Take the SVG or DXF and type the powers in the control program. In G-code every setting would be cut alike, whatever the words beside it say.',
+  },
+  'gcode-pressure-not-carried': {
+    message: (p) =>
+      `G-code opens and shuts the air, but cannot set its pressure: ${p('one')} wants ${p('oneKpa')} kPa, ${p('other')} ${p('otherKpa')} kPa.`,
+    remedy: () =>
+      'Take the SVG or DXF and turn the gauge between the settings, or give all of them one pressure.',
   },
   'gcode-unreadable': {
     message: (p) => `The program cannot be carried out from line ${p('line')} on: ${p('why')}.`,

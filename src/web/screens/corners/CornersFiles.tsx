@@ -8,6 +8,7 @@ import { essentialCautions } from '../../../words/cautions.ts';
 import { cornersText as words } from '../../../words/en/screens/corners.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
+import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { saveText } from '../../state/saveText.ts';
 
@@ -47,6 +48,7 @@ export const CornersFiles = ({ drawing, gcode }: CornersFilesProps) => {
           </Action>
         ) : null}
       </div>
+      {program.ok ? null : <ProblemNotice tone="care" problem={program.problem} />}
       <p className="small soft">{words.filesMore}</p>
     </Section>
   );

@@ -1,7 +1,10 @@
+import { cardDrawing } from '../../../core/card/cardDrawing.ts';
 import type { Card } from '../../../core/card/card.ts';
+import { gcodeRefusal } from '../../../formats/gcode/gcodeRefusal.ts';
 import { addressOf, api } from '../../../wire/api.ts';
 import { takeText as words } from '../../../words/en/screens/machine.ts';
 import { DownloadLink } from '../../parts/action/Action.tsx';
+import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { useKeeperState } from '../../state/workshop.tsx';
 
@@ -10,23 +13,27 @@ const kinds = ['svg', 'dxf', 'gcode', 'pdf', 'json'] as const;
 /** The card as files; they are drawn by the workshop computer, so it must have the card first. */
 export const CardFiles = ({ studyId, card }: { readonly studyId: string; readonly card: Card }) => {
   const { waiting } = useKeeperState();
+  const noGcode = gcodeRefusal(cardDrawing(card));
   return (
     <Section title={words.files}>
       {waiting > 0 ? (
         <p role="status">{words.saving}</p>
       ) : (
         <div className="actions">
-          {kinds.map((kind) => (
-            <DownloadLink
-              key={kind}
-              href={addressOf(api.cardFile, { id: studyId, code: card.code, kind })}
-              fileName={`card-${card.code}.${kind}`}
-            >
-              {words.fileKinds[kind]}
-            </DownloadLink>
-          ))}
+          {kinds
+            .filter((kind) => kind !== 'gcode' || noGcode === undefined)
+            .map((kind) => (
+              <DownloadLink
+                key={kind}
+                href={addressOf(api.cardFile, { id: studyId, code: card.code, kind })}
+                fileName={`card-${card.code}.${kind}`}
+              >
+                {words.fileKinds[kind]}
+              </DownloadLink>
+            ))}
         </div>
       )}
+      {noGcode === undefined ? null : <ProblemNotice tone="care" problem={noGcode} />}
       <p className="small soft">{words.filesMore}</p>
     </Section>
   );
