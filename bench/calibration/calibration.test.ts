@@ -47,6 +47,8 @@ describe('calibration', () => {
   it('counts every part of a tally', () => {
     const { study } = drawStudy(seededRandom(8), true);
     const [tally] = study.tallies;
-    expect((tally?.out ?? 0) + (tally?.hangs ?? 0) + (tally?.stays ?? 0)).toBe(40);
+    expect(
+      (tally?.out ?? 0) + (tally?.hangs ?? 0) + (tally?.stays ?? 0) + (tally?.spoilt ?? 0),
+    ).toBe(40);
   });
 });

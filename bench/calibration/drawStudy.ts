@@ -41,8 +41,8 @@ const designAbout = (middleMmPerS: number): readonly StudyCell[] =>
 
 /**
  * Draws parameters through the model's own N(0, I) and then plays what they say, from the model's written statement and not
- * from its likelihood: noise on the margin, pockets, misread grades. Every fourth study has a tally of an order too, every
- * part graded (a pocket then hangs or stays).
+ * from its likelihood: noise on the margin, pockets, misread grades. Every fourth study has a tally of an order too, in
+ * which four pockets in five are counted as such and the fifth by how the part fell.
  */
 export const drawStudy = (random: SeededRandom, withTally: boolean): DrawnStudy => {
   const middle = priorMedianV50MmPerS('plywood', thicknessMm, powerPct / 100);
@@ -75,13 +75,21 @@ export const drawStudy = (random: SeededRandom, withTally: boolean): DrawnStudy 
   } while (truth.powerExponent <= 0);
   const link = drawLink(random);
 
-  const gradeOf = (o: Observation): Grade => {
+  const fallOf = (o: Observation): Grade | 'flaw' => {
     const margin =
       truth.lnV50 +
       truth.powerExponent * o.lnPower +
       truth.sheetSd * (z[layout.sheet + o.sheet] ?? 0) -
       o.lnSpeed;
-    return misread(random, trueGrade(random, link, margin, o, truth));
+    return trueFall(random, link, margin, o, truth);
+  };
+  const gradeOf = (o: Observation): Grade =>
+    misread(random, asFell(random, fallOf(o)), priors.misreading);
+  const countedAs = (o: Observation): Grade | 'spoilt' => {
+    const fall = fallOf(o);
+    return fall === 'flaw' && random.uniform() >= priors.flawsOverlooked
+      ? 'spoilt'
+      : misread(random, asFell(random, fall), priors.miscounting);
   };
   const cells = blank.cells.map((cell, i): StudyCell => {
     const observation = model.observations[observationOfCell[i] ?? -1];
@@ -90,9 +98,15 @@ export const drawStudy = (random: SeededRandom, withTally: boolean): DrawnStudy 
   });
   const ofOrder = model.observations.find(({ count }) => count === tallyCount);
   const tallies = blank.tallies.map((tally) => {
-    const read = Array.from({ length: tallyCount }, () => (ofOrder ? gradeOf(ofOrder) : 'out'));
-    const counted = (grade: Grade): number => read.filter((one) => one === grade).length;
-    return { ...tally, out: counted('out'), hangs: counted('hangs'), stays: counted('stays') };
+    const read = Array.from({ length: tallyCount }, () => (ofOrder ? countedAs(ofOrder) : 'out'));
+    const counted = (as: Grade | 'spoilt'): number => read.filter((one) => one === as).length;
+    return {
+      ...tally,
+      out: counted('out'),
+      hangs: counted('hangs'),
+      stays: counted('stays'),
+      spoilt: counted('spoilt'),
+    };
   });
   return { study: { ...blank, cells, tallies }, truth, link: link.name };
 };
@@ -108,23 +122,24 @@ const drawLink = (random: SeededRandom): Link => {
 };
 
 /** A cut of L reference lengths comes out with F(m/σ)ᴸ, comes out or hangs with F((m + g)/σ)ᴸ; a pocket overrules it. */
-const trueGrade = (
+const trueFall = (
   random: SeededRandom,
   link: Link,
   margin: number,
   o: Observation,
   truth: Parameters,
-): Grade => {
-  if (random.uniform() < 1 - Math.exp(-truth.flawsPerMetre * o.lengthM)) {
-    return random.uniform() < 0.5 ? 'hangs' : 'stays';
-  }
+): Grade | 'flaw' => {
+  if (random.uniform() < 1 - Math.exp(-truth.flawsPerMetre * o.lengthM)) return 'flaw';
   const u = random.uniform();
   if (u < link.cdf(margin / truth.sigma) ** o.lengths) return 'out';
   return u < link.cdf((margin + truth.hangBand) / truth.sigma) ** o.lengths ? 'hangs' : 'stays';
 };
 
-const misread = (random: SeededRandom, grade: Grade): Grade => {
-  if (random.uniform() >= priors.misreading) return grade;
+const asFell = (random: SeededRandom, fall: Grade | 'flaw'): Grade =>
+  fall !== 'flaw' ? fall : random.uniform() < 0.5 ? 'hangs' : 'stays';
+
+const misread = (random: SeededRandom, grade: Grade, rate: number): Grade => {
+  if (random.uniform() >= rate) return grade;
   const others = grades.filter((one) => one !== grade);
   return others[random.integer(2)] ?? grade;
 };

@@ -33,6 +33,19 @@ describe('newtonClimb', () => {
     expect(summit.curvature[3]).toBeCloseTo(8, 3);
   });
 
+  it('climbs to the edge of where a function can be reckoned and no further', () => {
+    // Beyond x = 1 there is nothing: neither value nor slope.
+    const summit = newtonClimb(
+      ([x = 0], gradient) => {
+        gradient[0] = x < 1 ? 2 : Number.NaN;
+        return x < 1 ? 2 * x : Number.NaN;
+      },
+      Float64Array.of(1 - 1e-5),
+    );
+    expect(summit.point[0]).toBeLessThan(1);
+    expect(summit.factor.every(Number.isFinite)).toBe(true);
+  });
+
   it('leaves a held coordinate where it was', () => {
     const summit = newtonClimb(minusRosenbrock, Float64Array.of(0.5, 3), { held: [0] });
     expect(summit.point[0]).toBe(0.5);

@@ -18,7 +18,7 @@ const differenceStep = 1e-4;
 
 /**
  * Climbs to a local maximum by Newton's method with Levenberg's damping; second derivatives by forward differences of
- * the gradient. O(n) gradients and one n³/3 factorisation a step. Coordinates named in `held` do not move.
+ * the gradient. Where the function cannot be reckoned it does not go. O(n) gradients and one n³/3 factorisation a step. Coordinates named in `held` do not move.
  * Nocedal & Wright, Numerical Optimization, ch. 3 and 6.
  */
 export const newtonClimb = (
@@ -56,7 +56,7 @@ export const newtonClimb = (
       const trial = Float64Array.from(point, (x, i) => x + length * (step[i] ?? 0));
       const trialGradient = new Float64Array(n);
       const trialValue = climb(trial, trialGradient);
-      if (trialValue >= value + 1e-4 * length * slope) {
+      if (trialValue >= value + 1e-4 * length * slope && trialGradient.every(Number.isFinite)) {
         point = trial;
         value = trialValue;
         gradient = trialGradient;
@@ -89,7 +89,9 @@ const minusHessian = (
     climb(nudged, there);
     nudged[i] = point[i] ?? 0;
     for (let j = 0; j < n; j += 1) {
-      matrix[i * n + j] = -((there[j] ?? 0) - (gradient[j] ?? 0)) / differenceStep;
+      const bend = -((there[j] ?? 0) - (gradient[j] ?? 0)) / differenceStep;
+      // At the edge of where the function can be reckoned nothing is known of its bend.
+      matrix[i * n + j] = Number.isFinite(bend) ? bend : 0;
     }
   }
   for (let i = 0; i < n; i += 1) {

@@ -20,8 +20,8 @@ export interface CompiledStudy {
   readonly current: { readonly air: number; readonly batch: number; readonly sheet: number };
   /** Which observation each study cell became; −1: unread, or not usable. */
   readonly observationOfCell: readonly number[];
-  /** The same for each cell of earlier sheets. */
-  readonly observationOfEarlier: readonly number[];
+  /** The same for each cell of earlier sheets, with how many shapes it stands for. */
+  readonly observationOfEarlier: readonly CountedObservation[];
   /** What each tally became: how many parts stand in which observation. */
   readonly observationsOfTally: readonly (readonly CountedObservation[])[];
   /** Cells whose power setting says nothing: below firing, or beyond the tube's readings. */
@@ -50,6 +50,8 @@ interface Cut {
   readonly air: Air | undefined;
   readonly batch: string;
   readonly sheet: string;
+  /** A part of an order. */
+  readonly counted: boolean;
   /** Where it stands among the study's cells, its tallies or its earlier cells. */
   readonly of: 'cell' | 'tally' | 'earlier';
   readonly index: number;
@@ -69,6 +71,8 @@ const modelPriors = (lnV50: number, beliefs: Beliefs): Model['priors'] => ({
   sheetSd: beliefs.sheetSd,
   batchSd: { mode: 0, scale: priors.batchSdScale },
   misreading: priors.misreading,
+  miscounting: priors.miscounting,
+  flawsOverlooked: priors.flawsOverlooked,
 });
 
 const fallbackPowerPct = 30;
@@ -91,7 +95,7 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
     return fraction === null || fraction <= 0 ? null : Math.log(fraction) - lnDeliveryAtP0;
   };
 
-  const airLevels = byFrequency(cuts.map((cut) => airKey(cut.air)));
+  const airLevels = airsByFrequency(cuts);
   const last = own.at(-1);
   const present = last?.batch ?? '';
   const batches = distinct([...cuts.map((cut) => cut.batch), present]);
@@ -101,7 +105,10 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
   const observations: Observation[] = [];
   const seen = new Map<string, number>();
   const observationOfCell = study.cells.map(() => -1);
-  const observationOfEarlier = (study.history ?? []).map(() => -1);
+  const observationOfEarlier = (study.history ?? []).map((): CountedObservation => ({
+    observation: -1,
+    count: 0,
+  }));
   const observationsOfTally = study.tallies.map((): CountedObservation[] => []);
   const unusableCells: number[] = [];
   const slowCells: number[] = [];
@@ -125,6 +132,7 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
       lnCorners: Math.max(0, lnPower - lnLeast),
       lengths: Math.max(1, cut.lengthMm / referenceLengthMm),
       lengthM: cut.lengthMm / 1000,
+      counted: cut.counted,
       air: airLevels.indexOf(airKey(cut.air)) - 1,
       batch: withBatches ? batches.indexOf(cut.batch) : -1,
       sheet: sheets.indexOf(sheetKey(cut)),
@@ -140,7 +148,8 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
       if (before) observations[index] = { ...before, count: before.count + cut.count };
     }
     if (cut.of === 'cell') observationOfCell[cut.index] = index;
-    else if (cut.of === 'earlier') observationOfEarlier[cut.index] = index;
+    else if (cut.of === 'earlier')
+      observationOfEarlier[cut.index] = { observation: index, count: cut.count };
     else observationsOfTally[cut.index]?.push({ observation: index, count: cut.count });
   }
 
@@ -186,6 +195,7 @@ const cutsOf = (study: CutStudy): readonly Cut[] => [
       lengthMm: tally.partLengthMm,
       batch: tally.batch ?? '',
       sheet: tally.sheet ?? `order ${String(i + 1)}`,
+      counted: true,
       of: 'tally' as const,
       index: i,
     };
@@ -214,7 +224,7 @@ const cutOf = (
   return [
     {
       outcome,
-      count: 1,
+      count: cell.count ?? 1,
       powerPct: cell.powerPct,
       minPowerPct: leastPower(cell),
       speedMmPerS: cell.speedMmPerS,
@@ -225,6 +235,7 @@ const cutOf = (
       // An earlier sheet's batch is never taken for the present one, whatever it is called.
       batch: of === 'earlier' ? `earlier ${cell.batch ?? ''}` : (cell.batch ?? ''),
       sheet: cell.sheet ?? '',
+      counted: cell.counted === true,
       of,
       index,
     },
@@ -253,9 +264,13 @@ const sheetKey = (cut: Cut): string => `${cut.batch}\u0000${cut.sheet}`;
 
 const distinct = (keys: readonly string[]): readonly string[] => [...new Set(keys)];
 
-const byFrequency = (keys: readonly string[]): readonly string[] => {
+/** Levels of air, the commonest first; an order is one cut, however many parts it has. */
+const airsByFrequency = (cuts: readonly Cut[]): readonly string[] => {
   const counts = new Map<string, number>();
-  for (const key of keys) counts.set(key, (counts.get(key) ?? 0) + 1);
+  for (const cut of cuts) {
+    const key = airKey(cut.air);
+    counts.set(key, (counts.get(key) ?? 0) + (cut.of === 'tally' ? 1 : cut.count));
+  }
   return [...counts].sort((a, b) => b[1] - a[1]).map(([key]) => key);
 };
 

@@ -20,6 +20,10 @@ export interface StudyCell {
   readonly shapeLengthMm?: number;
   readonly grade?: Grade;
   readonly spoilt?: SpoiltReason;
+  /** So many shapes cut alike that ended alike; absent: one. */
+  readonly count?: number;
+  /** Parts of an order, counted by someone who had a place for flaws. Absent: test shapes. */
+  readonly counted?: boolean;
 }
 
 /** What the fit is asked. Power alone: the fastest speed that holds. Speed alone: the least power that holds. Both: what that gives. Neither: over all allowed. */

@@ -95,8 +95,8 @@ const scatterIn = (posterior: Posterior): Known =>
 /** The model of both with the earlier sheets' readings alone; this sheet's batch is there as one that was never cut. */
 const historyAlone = ({ compiled: { model, observationOfEarlier } }: Fit): Model => {
   const counts = model.observations.map(() => 0);
-  for (const index of observationOfEarlier) {
-    if (index >= 0) counts[index] = (counts[index] ?? 0) + 1;
+  for (const { observation, count } of observationOfEarlier) {
+    if (observation >= 0) counts[observation] = (counts[observation] ?? 0) + count;
   }
   return {
     ...model,

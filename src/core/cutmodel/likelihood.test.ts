@@ -4,6 +4,7 @@ import { compileStudy } from './compileStudy.ts';
 import { target } from './likelihood.ts';
 import { links } from './links.ts';
 import { layOut } from './model.ts';
+import type { Tally } from '../reading/tally.ts';
 import { plainStudy } from '../../../test/plainStudy.ts';
 
 const study = plainStudy({
@@ -79,5 +80,41 @@ describe('the likelihood', () => {
       return target(odd.model, place, link).value(new Float64Array(place.size));
     };
     expect(at('stays')).toBeGreaterThan(at('out') + 3);
+  });
+
+  /** ln of the chance of a whole order at a rate of flaws: λ reckoned from z, σ and all else at their priors' medians. */
+  const ofOrder = (counts: Partial<Tally>, flaws: number): number => {
+    const counted = { out: 0, hangs: 0, stays: 0, spoilt: 0, partLengthMm: 120, ...counts };
+    const setting = { powerPct: 30, speedMmPerS: 8, passes: 1 };
+    const order = compileStudy(plainStudy({ tallies: [{ setting, ...counted }] }));
+    const place = layOut(order.model);
+    const [link] = links;
+    if (!link) throw new Error('no link');
+    const z = new Float64Array(place.size);
+    z[place.flaws] = flaws;
+    return target(order.model, place, link).value(z);
+  };
+  it('learns flaws from parts counted as flaws, and not from parts counted as hanging', () => {
+    // From next to none up to one part in twenty.
+    const rise = (counts: Partial<Tally>): number => ofOrder(counts, 0.1) - ofOrder(counts, -2);
+    const seen = rise({ out: 190, spoilt: 10 });
+    const hung = rise({ out: 190, hangs: 6, stays: 4 });
+    // As likely by a flaw as one in five that met one: ten such parts weigh ln 5 less each, where nothing else explains them.
+    expect(seen).toBeGreaterThan(10);
+    expect(seen - hung).toBeGreaterThan(5);
+  });
+
+  it('takes a part that was counted for misread less readily than a cell', () => {
+    const cells = plainStudy({
+      cells: Array.from({ length: 40 }, () => ({ powerPct: 30, speedMmPerS: 4, grade: 'stays' })),
+    });
+    const odd = compileStudy(cells);
+    const place = layOut(odd.model);
+    const [link] = links;
+    if (!link) throw new Error('no link');
+    const z = new Float64Array(place.size);
+    z[place.flaws] = -3;
+    const ofCells = target(odd.model, place, link).value(z);
+    expect(ofOrder({ stays: 40, partLengthMm: 60 }, -3)).toBeLessThan(ofCells);
   });
 });

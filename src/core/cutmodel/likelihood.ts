@@ -1,5 +1,6 @@
 import type { Link } from './links.ts';
 import type { Layout, Model, ModelPriors, Observation } from './model.ts';
+import { asRead, careOf, type ReadingCare } from './reading.ts';
 import { blankParameters, readParameters, readSlopes, type Parameters } from './parameters.ts';
 
 /** Smallest probability that is taken the logarithm of. */
@@ -30,7 +31,8 @@ interface Slopes {
  */
 export const target = (model: Model, layout: Layout, link: Link): Target => {
   const { priors, observations, habit } = model;
-  const { misreading } = priors;
+  const ofCell = careOf(priors, { counted: false });
+  const ofCount = careOf(priors, { counted: true });
   const hasMore = observations.some(
     (o) =>
       o.lnThickness !== 0 || o.lnPasses !== 0 || o.lnCorners !== 0 || o.air >= 0 || o.batch >= 0,
@@ -52,7 +54,6 @@ export const target = (model: Model, layout: Layout, link: Link): Target => {
     }
     const p = parameters;
     const inverseSigma = 1 / p.sigma;
-    const kept = 1 - 1.5 * misreading;
     const { lnV50, powerExponent: b, hangBand } = p;
     let product = 1;
     let lengthM = 0;
@@ -66,6 +67,7 @@ export const target = (model: Model, layout: Layout, link: Link): Target => {
         flaw = 1 - Math.exp(-p.flawsPerMetre * lengthM);
       }
       let probability: number;
+      const { misread, overlooked } = o.counted ? ofCount : ofCell;
       if (o.lengths === 1 && o.outcome !== 'not-out' && o.outcome !== 'flaw') {
         // What most cells are, written out: the inner loop of every answer.
         const x = margin * inverseSigma;
@@ -73,11 +75,11 @@ export const target = (model: Model, layout: Layout, link: Link): Target => {
         const grade =
           o.outcome === 'out'
             ? (1 - flaw) * cdf(x)
-            : 0.5 * flaw +
+            : 0.5 * overlooked * flaw +
               (1 - flaw) *
                 (o.outcome === 'stays' ? cdf(-y) : x > 0 ? cdf(-x) - cdf(-y) : cdf(y) - cdf(x));
-        probability = Math.max(leastProbability, 0.5 * misreading + kept * grade);
-      } else probability = probabilityOf(o, margin, p, flaw, cdf, misreading);
+        probability = Math.max(leastProbability, asRead(misread, grade));
+      } else probability = probabilityOf(o, margin, p, flaw, cdf, o.counted ? ofCount : ofCell);
       if (o.count > 1) sum += o.count * Math.log(probability);
       else {
         // One logarithm for many cells, as long as their product keeps its digits.
@@ -121,7 +123,14 @@ export const target = (model: Model, layout: Layout, link: Link): Target => {
     for (const o of observations) {
       const margin = marginOf(o, z, layout, p, priors.airSd);
       sum +=
-        o.count * logProbabilityAndSlopes(o, margin, p, cdf, link.pdf, priors.misreading, slopes);
+        o.count *
+        logProbabilityAndSlopes(
+          o,
+          margin,
+          p,
+          { cdf, pdf: link.pdf, care: o.counted ? ofCount : ofCell },
+          slopes,
+        );
       const dm = o.count * slopes.margin;
       add(layout.lnV50, dm * priors.lnV50.sd);
       add(layout.powerExponent, dm * o.lnPower * priors.powerExponent.sd);
@@ -192,11 +201,11 @@ const probabilityOf = (
   p: Parameters,
   flaw: number,
   cdf: Sigmoid,
-  misreading: number,
+  { misread, overlooked }: ReadingCare,
 ): number => {
   if (o.outcome === 'flaw') return Math.max(leastProbability, flaw);
-  const true_ = trueProbability(o, o.outcome, margin, p, flaw, cdf);
-  return Math.max(leastProbability, 0.5 * misreading + (1 - 1.5 * misreading) * true_);
+  const true_ = trueProbability(o, o.outcome, margin, p, { flaw, overlooked }, cdf);
+  return Math.max(leastProbability, asRead(misread, true_));
 };
 
 /** Probability of a grade before misreading. Complements are taken on the side where they lose no digits. */
@@ -205,21 +214,22 @@ const trueProbability = (
   outcome: Exclude<Observation['outcome'], 'flaw'>,
   margin: number,
   p: Parameters,
-  flaw: number,
+  { flaw, overlooked }: { readonly flaw: number; readonly overlooked: number },
   cdf: Sigmoid,
 ): number => {
   const { lengths } = o;
   const sound = 1 - flaw;
+  const asFell = overlooked * flaw;
   if (outcome === 'out') return sound * share(cdf, margin / p.sigma, lengths);
-  if (outcome === 'not-out') return flaw + sound * missing(cdf, margin / p.sigma, lengths);
+  if (outcome === 'not-out') return asFell + sound * missing(cdf, margin / p.sigma, lengths);
   const y = (margin + p.cornersExponent * o.lnCorners + p.hangBand) / p.sigma;
-  if (outcome === 'stays') return 0.5 * flaw + sound * missing(cdf, y, lengths);
+  if (outcome === 'stays') return 0.5 * asFell + sound * missing(cdf, y, lengths);
   const x = margin / p.sigma;
   const hanging =
     x > 0
       ? missing(cdf, x, lengths) - missing(cdf, y, lengths)
       : share(cdf, y, lengths) - share(cdf, x, lengths);
-  return 0.5 * flaw + sound * Math.max(0, hanging);
+  return 0.5 * asFell + sound * Math.max(0, hanging);
 };
 
 /**
@@ -237,11 +247,10 @@ const logProbabilityAndSlopes = (
   o: Observation,
   margin: number,
   p: Parameters,
-  cdf: Sigmoid,
-  pdf: Sigmoid,
-  misreading: number,
+  { cdf, pdf, care }: { readonly cdf: Sigmoid; readonly pdf: Sigmoid; readonly care: ReadingCare },
   slopes: Slopes,
 ): number => {
+  const { misread, overlooked } = care;
   const clear = Math.exp(-p.flawsPerMetre * o.lengthM);
   const flaw = 1 - clear;
   const flawSlope = o.lengthM * clear;
@@ -270,21 +279,21 @@ const logProbabilityAndSlopes = (
       break;
     case 'not-out':
       ofOut = -clear;
-      ofFlaw = outShare;
+      ofFlaw = overlooked - (1 - outShare);
       break;
     case 'hangs':
       ofOut = -clear;
       ofHang = clear;
-      ofFlaw = 0.5 - (hangShare - outShare);
+      ofFlaw = 0.5 * overlooked - (hangShare - outShare);
       break;
     case 'stays':
       ofHang = -clear;
-      ofFlaw = 0.5 - (1 - hangShare);
+      ofFlaw = 0.5 * overlooked - (1 - hangShare);
       break;
   }
-  const true_ = trueProbability(o, o.outcome, margin, p, flaw, cdf);
-  const read = Math.max(leastProbability, 0.5 * misreading + (1 - 1.5 * misreading) * true_);
-  const scale = (1 - 1.5 * misreading) / read;
+  const true_ = trueProbability(o, o.outcome, margin, p, { flaw, overlooked }, cdf);
+  const read = Math.max(leastProbability, asRead(misread, true_));
+  const scale = (1 - 1.5 * misread) / read;
   slopes.outMargin = (scale * ofOut * outSlope) / p.sigma;
   slopes.margin = slopes.outMargin + (scale * ofHang * hangSlope) / p.sigma;
   slopes.lnSigma = -scale * (ofOut * outSlope * x + ofHang * hangSlope * y);

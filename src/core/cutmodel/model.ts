@@ -6,6 +6,7 @@ import type { RatePrior, ScalePrior } from './priorScales.ts';
  *     m = a + b·x − d·t + q·ln n − κ·c + α(air) + u(batch) + w(sheet) − ln v      the margin
  *     P(out) = F(m/σ)ᴸ    P(out or hangs) = F((m+κ·c+g)/σ)ᴸ                L = length over the reference length, ≥ 1
  *     a flaw (λ per metre) makes it hang or stay, half each; a grade is misread with probability ε
+ *     in an order's count only so many flaws as are overlooked do; the others are counted as flaws
  *
  * Where only the corners are not through the shape hangs, however little power they had: so κ·c does not enter the
  * second line. x = ln(P/P0), t = ln(h/h0), c = ln(P/power in corners) ≥ 0. Each parameter is written as a function of a standard normal z, so that the prior of the
@@ -27,6 +28,10 @@ export interface ModelPriors {
   readonly sheetSd: ScalePrior | null;
   readonly batchSd: ScalePrior | null;
   readonly misreading: number;
+  /** The same for a part that was counted in an order. Absent: as for a cell. */
+  readonly miscounting?: number;
+  /** Of the flaws that a counted part meets, the share that is not seen for what it is and counted by how the part fell. */
+  readonly flawsOverlooked?: number;
   /** Only for reference cases that do not bound b; the trade's b is above 0. */
   readonly powerExponentMayBeNegative?: boolean;
 }
@@ -54,6 +59,8 @@ export interface Observation {
   /** Length of cut over the reference length, never below 1. */
   readonly lengths: number;
   readonly lengthM: number;
+  /** Parts of an order, counted by someone who had a place for flaws. */
+  readonly counted: boolean;
   /** Index of the air level, batch and sheet; −1 where it has no term. */
   readonly air: number;
   readonly batch: number;

@@ -30,6 +30,10 @@ export const priors = {
   flawsPerMetreMean: 1 / 30 / 0.06,
   /** A grade is misread as each other grade with half this probability. */
   misreading: 0.01,
+  /** A part of an order is in the hand for longer, and one that hangs meets the knife: it is seldom counted wrongly. */
+  miscounting: 0.001,
+  /** One flaw in five is not seen for what it is by someone who counts parts and has a place for flaws. */
+  flawsOverlooked: 0.2,
   /** Weights of the links. */
   links: { normal: 0.5, logistic: 0.2, student3: 0.3 },
   /** A habit is a prior on ln v50 at its power. */

@@ -50,8 +50,35 @@ const leastHeldScale = 0;
 const mostHeldScale = 3;
 
 export const proposalFor = (target: Target): Proposal => {
+  const { lnSigma } = target.layout;
+  let summit = highestSummit(target);
+  for (let again = 0; ; again += 1) {
+    const about = nodesAbout(target, summit);
+    const highest = about.nodes.reduce((a, b) => (b.logMarginal > a.logMarginal ? b : a));
+    const off = Math.abs(highest.position - (summit.point[lnSigma] ?? 0)) / about.spacing;
+    if (off < farOff || again === mostMoves) return { draw: drawFrom(target, about) };
+    // The nodes climbed a higher hill than the summit's: from there it is seen whole.
+    const climbed = newtonClimb(target.climb, highest.mode, { enough: nearEnough });
+    if (!(climbed.value > summit.value)) return { draw: drawFrom(target, about) };
+    summit = climbed;
+  }
+};
+
+/** So many nodes beside the summit a higher one stands on another hill. */
+const farOff = 1.5;
+const mostMoves = 3;
+
+/** The posterior about its summit, at a few values of ln σ. */
+interface AboutSummit {
+  readonly nodes: readonly ShapeNode[];
+  readonly spacing: number;
+  readonly scales: readonly ScaleMarginal[];
+  readonly held: readonly number[];
+  readonly heldAt: Float64Array;
+}
+
+const nodesAbout = (target: Target, summit: Summit): AboutSummit => {
   const { size, lnSigma } = target.layout;
-  const summit = highestSummit(target);
   const scales = scaleMarginals(target, summit);
   const held = [lnSigma, ...scales.map(({ axis }) => axis)];
   const marginalSd = Math.min(1.2, Math.max(0.15, marginalSdOf(summit, lnSigma, size)));
@@ -76,15 +103,15 @@ export const proposalFor = (target: Target): Proposal => {
   for (let index = middle - 1; index >= 0; index -= 1) from = build(index, from);
   from = nodes[middle]?.mode ?? start;
   for (let index = middle + 1; index < nodeOffsets.length; index += 1) from = build(index, from);
-  return { draw: drawFrom(target, nodes, scales, held, start) };
+  return { nodes, spacing: marginalSd, scales, held, heldAt: start };
 };
 
 /** A climb ends within a tenth of a standard deviation of the summit: a proposal needs no more. */
 const nearEnough = 0.01;
 
 /** Starts of ln v50 and ln σ, in prior standard deviations: the hills of a surprising card lie far from the prior. */
-const levelStarts = [-3, -2.25, -1.5, -1, -0.5, 0, 0.5, 1, 1.5, 2.25, 3];
-const scatterStarts = [-0.5, 1.5];
+const levelStarts = Array.from({ length: 41 }, (_, i) => -5 + i / 4);
+const scatterStarts = [-0.5, 1.5, 3.5];
 
 /** Climbs from the best start for each scatter, and keeps the higher summit. */
 const highestSummit = (target: Target): Summit => {
@@ -157,11 +184,11 @@ const nodeAt = (
   );
   const along = columnOfInverseTransposed(factor, n, n - 1);
   const there = Float64Array.from(summit.point);
-  const { width, mass } = widthOf((by) => {
+  const { width, lnMass } = widthOf((by) => {
     free.forEach((i, a) => (there[i] = (summit.point[i] ?? 0) + by * (along[a] ?? 0)));
     return target.value(there) - summit.value;
   });
-  let logMarginal = summit.value + Math.log(mass) - logRootTwoPi;
+  let logMarginal = summit.value + lnMass - logRootTwoPi;
   for (let a = 0; a < n; a += 1) logMarginal -= Math.log(factor[a * n + a] ?? 1);
   return {
     position,
@@ -174,20 +201,25 @@ const nodeAt = (
 
 const scanHalf = 8;
 
-/** Of a density along a line, 1 at 0: its mass, and the standard deviation of the normal with this mass and height. */
+/**
+ * Of a density along a line, 1 at 0: ln of its mass, and the standard deviation of the normal with this mass and height.
+ * Where the climb fell short it is higher elsewhere by more than a number can hold: so ln.
+ */
 const widthOf = (
   logDensity: (at: number) => number,
-): { readonly width: number; readonly mass: number } => {
+): { readonly width: number; readonly lnMass: number } => {
+  const logs = new Float64Array(2 * scanHalf + 1);
   for (let spacing = 0.6, tries = 0; ; tries += 1) {
-    let mass = 0;
     let most = 0;
     for (let k = -scanHalf; k <= scanHalf; k += 1) {
-      const density = Math.exp(logDensity(k * spacing));
-      mass += spacing * density;
-      most = Math.max(most, density);
+      const log = logDensity(k * spacing);
+      logs[k + scanHalf] = log;
+      if (log > most) most = log;
     }
-    const width = mass / (most * Math.sqrt(2 * Math.PI));
-    if (width > 0.9 * spacing || tries === 6) return { width, mass };
+    let mass = 0;
+    for (const log of logs) mass += spacing * Math.exp(log - most);
+    const width = mass / Math.sqrt(2 * Math.PI);
+    if (width > 0.9 * spacing || tries === 6) return { width, lnMass: most + Math.log(mass) };
     spacing *= 0.4;
   }
 };
@@ -232,10 +264,7 @@ const kindAt = (u: number): number => {
 
 const drawFrom = (
   target: Target,
-  nodes: readonly ShapeNode[],
-  scales: readonly ScaleMarginal[],
-  held: readonly number[],
-  heldAt: Float64Array,
+  { nodes, scales, held, heldAt }: AboutSummit,
 ): Proposal['draw'] => {
   const { size, lnSigma, lnV50 } = target.layout;
   const marginal = marginalFrom(nodes);

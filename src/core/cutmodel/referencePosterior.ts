@@ -91,6 +91,7 @@ export const referencePosterior = (
       lnCorners: 0,
       lengths: 1,
       lengthM: 0.06,
+      counted: false,
       air: -1,
       batch: -1,
       sheet: -1,

@@ -22,11 +22,12 @@ export const marginalFrom = (
   const low = first.position - 0.35 * width;
   const high = last.position + 0.35 * width;
   const step = (high - low) / gridSteps;
-  const best = Math.max(...nodes.map((node) => node.logMarginal));
-  const density = Float64Array.from({ length: gridSteps + 1 }, (_, i) => {
-    const at = low + i * step;
-    return Math.exp(Math.max(-60, logThrough(nodes, at) - best));
-  });
+  const logs = Float64Array.from({ length: gridSteps + 1 }, (_, i) =>
+    logThrough(nodes, low + i * step),
+  );
+  // Of the curve, not of its nodes: between far apart ones it may rise above them.
+  const best = logs.reduce((most, log) => Math.max(most, log), -Infinity);
+  const density = logs.map((log) => Math.exp(Math.max(-60, log - best)));
   const centre = 0.5 * (low + high);
   const spread = width / 4;
   const trapezoid = (values: Float64Array): number => {

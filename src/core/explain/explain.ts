@@ -112,7 +112,7 @@ const onceEach = (
 };
 
 const leaningOf = (found: Fit, alone: Fit, baseline: Baseline | null): Leaning => ({
-  shapes: found.compiled.observationOfEarlier.filter((index) => index >= 0).length,
+  shapes: found.compiled.observationOfEarlier.reduce((sum, { count }) => sum + count, 0),
   withMmPerS: baseline?.speedMmPerS ?? null,
   withoutMmPerS: baseline === null ? null : speedAt(alone, baseline.powerPct),
   verdict: earlierAgreement(found, alone),

@@ -75,7 +75,13 @@ const countsOf = (compiled: CompiledStudy, part: Part): ReadonlyMap<number, numb
     if (index >= 0) counts.set(index, (counts.get(index) ?? 0) + count);
   };
   for (const i of part.cells ?? []) add(compiled.observationOfCell[i] ?? -1, 1);
-  for (const i of part.earlier ?? []) add(compiled.observationOfEarlier[i] ?? -1, 1);
+  for (const i of part.earlier ?? []) {
+    const { observation, count } = compiled.observationOfEarlier[i] ?? {
+      observation: -1,
+      count: 0,
+    };
+    add(observation, count);
+  }
   for (const i of part.tallies ?? []) {
     for (const { observation, count } of compiled.observationsOfTally[i] ?? []) {
       add(observation, count);

@@ -91,5 +91,6 @@ const oneMore = (
   lnCorners: 0,
   lengths: 1,
   lengthM: referenceLengthMm / 1000,
+  counted: false,
   ...compiled.current,
 });

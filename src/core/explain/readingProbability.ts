@@ -1,5 +1,6 @@
 import { links } from '../cutmodel/links.ts';
 import type { Observation } from '../cutmodel/model.ts';
+import { asRead, careOf } from '../cutmodel/reading.ts';
 import { cornerLossAt, marginAt, type Posterior } from '../cutmodel/posterior.ts';
 
 const leastProbability = 1e-300;
@@ -9,32 +10,32 @@ const leastProbability = 1e-300;
  * included. ~0.1 ms for 1000 points.
  */
 export const readingProbability = (posterior: Posterior, cut: Observation): Float64Array => {
-  const { misreading } = posterior.model.priors;
-  const read = (true_: number): number =>
-    Math.max(leastProbability, 0.5 * misreading + (1 - 1.5 * misreading) * true_);
+  const { misread, overlooked } = careOf(posterior.model.priors, cut);
+  const read = (true_: number): number => Math.max(leastProbability, asRead(misread, true_));
   return Float64Array.from({ length: posterior.count }, (_, i) => {
     const flaw = 1 - Math.exp(-(posterior.flawsPerMetre[i] ?? 0) * cut.lengthM);
     if (cut.outcome === 'flaw') return Math.max(leastProbability, flaw);
     const link = links[posterior.link[i] ?? 0];
     if (!link) return leastProbability;
-    const cdf = misreading > 0 ? link.quickCdf : link.cdf;
+    const cdf = misread > 0 ? link.quickCdf : link.cdf;
     const sigma = posterior.sigma[i] ?? 1;
     const margin = marginAt(posterior, i, cut);
     const x = margin / sigma;
     const y = (margin + cornerLossAt(posterior, i, cut) + (posterior.hangBand[i] ?? 0)) / sigma;
     const sound = 1 - flaw;
+    const asFell = overlooked * flaw;
     switch (cut.outcome) {
       case 'out':
         return read(sound * share(cdf, x, cut.lengths));
       case 'not-out':
-        return read(flaw + sound * missing(cdf, x, cut.lengths));
+        return read(asFell + sound * missing(cdf, x, cut.lengths));
       case 'hangs':
         return read(
-          0.5 * flaw +
+          0.5 * asFell +
             sound * Math.max(0, missing(cdf, x, cut.lengths) - missing(cdf, y, cut.lengths)),
         );
       case 'stays':
-        return read(0.5 * flaw + sound * missing(cdf, y, cut.lengths));
+        return read(0.5 * asFell + sound * missing(cdf, y, cut.lengths));
     }
   });
 };

@@ -2,12 +2,16 @@ import type { StudyCell } from '../cutmodel/cutStudy.ts';
 import { isFlaw } from '../reading/grade.ts';
 import type { EarlierCut, EarlierSheet } from './earlierSheet.ts';
 
-/** Earlier sheets as the cut model takes them: one cell a shape. */
+/** Earlier sheets as the cut model takes them: shapes that were cut alike and ended alike as one. */
 export const historyOf = (sheets: readonly EarlierSheet[]): readonly StudyCell[] =>
-  sheets.flatMap(({ batch, sheet, cuts }) =>
-    cuts.flatMap(({ cell, count }) =>
-      Array.from({ length: count }, (): StudyCell => ({ ...cell, batch, sheet })),
-    ),
+  sheets.flatMap(({ of, batch, sheet, cuts }) =>
+    cuts.map(({ cell, count }): StudyCell => ({
+      ...cell,
+      batch,
+      sheet,
+      count,
+      ...(of === 'order' ? { counted: true } : {}),
+    })),
   );
 
 /** How much an answer leans on. */

@@ -175,6 +175,7 @@ const likelihoods = (
         ),
         lengths: Math.max(1, lengthMm / referenceLengthMm),
         lengthM: lengthMm / 1000,
+        counted: false,
       },
     ];
   });
