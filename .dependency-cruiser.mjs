@@ -6,7 +6,7 @@ const may = {
   formats: ['core', 'num'],
   wire: ['core', 'formats'],
   app: ['core', 'formats'],
-  store: ['app', 'core', 'formats'],
+  store: ['host', 'app', 'core', 'formats'],
   host: ['app', 'core', 'formats'],
   print: ['words', 'formats', 'core', 'num'],
   http: ['app', 'wire', 'words', 'formats', 'core'],

@@ -4,7 +4,8 @@ import type { Ports } from './ports.ts';
 
 /**
  * Everything that the workshop has, in one file that can be imported anywhere. The invented example stays behind; a tally
- * of the workshop's own that named one of its settings is exported without that name.
+ * of the workshop's own that named one of its settings is exported without that name. What cannot be read is left out and
+ * named (`leftOut`), and the rest is exported.
  */
 export const exportAll = ({ store, clock }: Pick<Ports, 'store' | 'clock'>): Promise<ExportFile> =>
   store.read(async (session) => {
@@ -12,12 +13,22 @@ export const exportAll = ({ store, clock }: Pick<Ports, 'store' | 'clock'>): Pro
     const exported = new Set(book.map(({ id }) => id));
     const studies: Study[] = [];
     for (const { id, isExample } of await session.summaries()) {
-      const study = isExample ? undefined : (await session.study(id))?.study;
+      const study = isExample ? undefined : (await session.studyAsReadable(id))?.study;
       if (study === undefined) continue;
       const tallies = study.tallies.map((tally) => withoutStranger(tally, exported));
-      studies.push({ ...study, tallies });
+      // Without a card that cannot be read, what was said of it could not be read in again.
+      const codes = new Set(study.cards.map(({ code }) => code));
+      const events = study.events.filter(({ cardCode }) => codes.has(cardCode));
+      studies.push({ ...study, tallies, events });
     }
     const loose = await session.looseTallies();
+    const meterings = own(await session.meterings()).toReversed();
+    const focusTests = (await session.focusTests()).toReversed();
+    const bedTests = own(await session.bedTests()).toReversed();
+    const leftOut = session.passedOver().map(({ params: { table = '', id = '' } }) => ({
+      table: String(table),
+      id: String(id),
+    }));
     return {
       kind: 'throughcut-export',
       version: 2,
@@ -25,9 +36,10 @@ export const exportAll = ({ store, clock }: Pick<Ports, 'store' | 'clock'>): Pro
       studies,
       book,
       tallies: loose.filter(({ provenSettingId }) => exported.has(provenSettingId ?? '')),
-      meterings: own(await session.meterings()).toReversed(),
-      focusTests: (await session.focusTests()).toReversed(),
-      bedTests: own(await session.bedTests()).toReversed(),
+      meterings,
+      focusTests,
+      bedTests,
+      ...(leftOut.length === 0 ? {} : { leftOut }),
     };
   });
 

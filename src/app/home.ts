@@ -1,4 +1,5 @@
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
+import type { Problem } from '../core/problem.ts';
 import type { RecordedTally } from '../core/study/study.ts';
 import type { Ports, ReadSession } from './ports.ts';
 import type { StudySummary } from './stored.ts';
@@ -15,36 +16,33 @@ export interface Home {
     /** The setting last kept from it. */
     readonly kept?: ProvenSetting;
   };
+  /** What is stored but cannot be read, where anything of what stands here is. */
+  readonly unreadable?: readonly Problem[];
 }
 
-/** What is on the bed, its setting and its last tally. */
+/** What is on the bed, its setting and its last tally. The cost does not grow with the workshop. */
 export const home = ({ store }: Pick<Ports, 'store'>): Promise<Home> => store.read(homeIn);
 
 /** The same inside a session. */
 export const homeIn = async (session: ReadSession): Promise<Home> => {
-  const summaries = await session.summaries();
-  const entries = await session.entries();
-  const isExample = (thing: { readonly isExample: boolean }) => thing.isExample;
-  const all = [...summaries, ...entries];
-  const study = latestStudy(summaries);
+  const { own, example } = await session.holds();
+  const study = await session.latest();
+  const latest = study === undefined ? {} : { latest: await latestOf(session, study) };
+  const unreadable = session.passedOver();
   return {
-    hasWork: !all.every(isExample),
-    exampleOpen: all.some(isExample),
-    ...(study === undefined ? {} : { latest: await latestOf(session, study, entries) }),
+    hasWork: own,
+    exampleOpen: example,
+    ...latest,
+    ...(unreadable.length === 0 ? {} : { unreadable }),
   };
 };
-
-/** The study last touched, the workshop's own before the example's; `summaries` as the store lists them. */
-export const latestStudy = (summaries: readonly StudySummary[]): StudySummary | undefined =>
-  summaries.find(({ isExample }) => !isExample) ?? summaries[0];
 
 const latestOf = async (
   session: ReadSession,
   study: StudySummary,
-  entries: readonly ProvenSetting[],
 ): Promise<NonNullable<Home['latest']>> => {
-  const lastTally = (await session.study(study.id))?.study.tallies.at(-1);
-  const kept = entries.find(({ cameFrom }) => cameFrom.studyId === study.id);
+  const lastTally = await session.lastTallyOf(study.id);
+  const kept = await session.keptFrom(study.id);
   return {
     study,
     ...(lastTally === undefined ? {} : { lastTally }),

@@ -5,13 +5,15 @@ import type { ExportFile } from '../formats/exportFile.ts';
 import { acceptMaterial } from './acceptMaterial.ts';
 import { noneImported, plus, type ImportCounts, type Imported } from './imported.ts';
 import type { Ports, Session } from './ports.ts';
+import { fitsACard } from './recordReadings.ts';
 import { refuse } from './refuse.ts';
 import { sameValue } from './sameValue.ts';
 
 /**
  * Adds what a file holds that is not here yet, all of it or nothing; what is here stays as it is. Readings fall into the
- * order in which they were said (`mergeEvents`). Importing the same file twice adds nothing. Refuses: a refused material, `import-names-unknown-setting`, `card-code-taken` where the
- * file has another card under the code of one that is here in the same study.
+ * order in which they were said (`mergeEvents`). Importing the same file twice adds nothing. Refuses: a refused material,
+ * `import-names-unknown-setting`, `card-not-found` and `cell-not-on-card` for what was said of a shape that no card has,
+ * `card-code-taken` where the file has another card under the code of one that is here in the same study.
  */
 export const importAll = ({ store, clock }: Ports, file: ExportFile): Promise<Outcome<Imported>> =>
   store.change(async (session) => {
@@ -81,11 +83,11 @@ const addParts = async (
     note('cards', here === undefined);
     anyNew ||= here === undefined;
   }
-  const misfit = study.events.find(
-    ({ cardCode }) =>
-      ![...study.cards, ...(known?.cards ?? [])].some(({ code }) => code === cardCode),
-  );
-  if (misfit !== undefined) return refuse('card-not-found', { card: misfit.cardCode });
+  const cards = [...(known?.cards ?? []), ...study.cards];
+  for (const event of study.events) {
+    const fitting = fitsACard(event, cards);
+    if (!fitting.ok) return fitting;
+  }
   const events = mergeEvents(known?.events ?? [], study.events);
   const stored = await session.arrangeEvents(study.id, events);
   note('events', true, stored);

@@ -3,7 +3,7 @@ import type { BedTest } from '../core/bed/bedTest.ts';
 import type { Card } from '../core/card/card.ts';
 import type { FocusTest } from '../core/machine/focusTest.ts';
 import type { Metering } from '../core/machine/metering.ts';
-import type { Outcome } from '../core/problem.ts';
+import type { Outcome, Problem } from '../core/problem.ts';
 import type { ReadingEvent } from '../core/reading/readingEvent.ts';
 import type { RecordedTally, Study } from '../core/study/study.ts';
 import type { StoredStudy, StudyHead, StudySummary } from './stored.ts';
@@ -38,10 +38,28 @@ export interface Store {
   readonly close: () => Promise<void>;
 }
 
+/**
+ * Lists pass over what cannot be read (`passedOver` names it): one damaged row does not hide the rest. A single thing
+ * that cannot be read throws the store's `store-row-unreadable`.
+ */
 export interface ReadSession {
+  /** What this session's lists have passed over so far, each named. */
+  readonly passedOver: () => readonly Problem[];
   /** The last touched first. */
   readonly summaries: () => Promise<readonly StudySummary[]>;
+  /** The one last touched, the workshop's own before the example's. */
+  readonly latest: () => Promise<StudySummary | undefined>;
+  /** Whether there is anything of the workshop's own, and of the example. */
+  readonly holds: () => Promise<{ readonly own: boolean; readonly example: boolean }>;
   readonly study: (id: string) => Promise<StoredStudy | undefined>;
+  /** The same without those of its parts that cannot be read; they are passed over. */
+  readonly studyAsReadable: (id: string) => Promise<StoredStudy | undefined>;
+  /** A study's cards and where it stands, without what was said of them: what a tap needs. */
+  readonly cardsOf: (studyId: string) => Promise<StudyCards | undefined>;
+  /** The tally of a study that was stored last. */
+  readonly lastTallyOf: (studyId: string) => Promise<RecordedTally | undefined>;
+  /** The setting last kept from a study. */
+  readonly keptFrom: (studyId: string) => Promise<ProvenSetting | undefined>;
   /** Whether a card or a proven setting has this code. */
   readonly codeTaken: (code: string) => Promise<boolean>;
   /** The last kept first. */
@@ -62,6 +80,11 @@ export interface ReadSession {
   /** Readings of the four corners, the latest first. */
   readonly bedTests: () => Promise<readonly BedTest[]>;
   readonly bedTest: (id: string) => Promise<BedTest | undefined>;
+}
+
+export interface StudyCards {
+  readonly cards: readonly Card[];
+  readonly revision: number;
 }
 
 export interface StoredTally {

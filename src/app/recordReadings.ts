@@ -2,7 +2,6 @@ import type { Card } from '../core/card/card.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import type { ReadingEvent } from '../core/reading/readingEvent.ts';
 import type { Ports } from './ports.ts';
-import { findStudy } from './readStudy.ts';
 import { refuse } from './refuse.ts';
 
 export interface ReadingsRecorded {
@@ -13,7 +12,8 @@ export interface ReadingsRecorded {
 
 /**
  * Adds what was said of cards: all of it or nothing. An event sent twice is stored once, so that a page that does not
- * know whether it was heard may repeat itself. Refuses: `study-not-found`, `card-not-found`, `cell-not-on-card`.
+ * know whether it was heard may repeat itself. What was said before is not read for it: a tap on a sheet of many
+ * readings costs what it costs on a sheet of few. Refuses: `study-not-found`, `card-not-found`, `cell-not-on-card`.
  */
 export const recordReadings = (
   { store, clock }: Ports,
@@ -21,19 +21,19 @@ export const recordReadings = (
   events: readonly ReadingEvent[],
 ): Promise<Outcome<ReadingsRecorded>> =>
   store.change(async (session) => {
-    const found = await findStudy(session, studyId);
-    if (!found.ok) return found;
+    const found = await session.cardsOf(studyId);
+    if (found === undefined) return refuse('study-not-found', { id: studyId });
     for (const event of events) {
-      const fitting = fits(event, found.value.study.cards);
+      const fitting = fitsACard(event, found.cards);
       if (!fitting.ok) return fitting;
     }
     const stored = await session.appendEvents(studyId, events);
-    const revision =
-      stored === 0 ? found.value.revision : await session.touch(studyId, clock.now());
+    const revision = stored === 0 ? found.revision : await session.touch(studyId, clock.now());
     return done({ stored, revision });
   });
 
-const fits = (event: ReadingEvent, cards: readonly Card[]): Outcome<undefined> => {
+/** Whether an event speaks of a cell that one of the cards has. Refuses: `card-not-found`, `cell-not-on-card`. */
+export const fitsACard = (event: ReadingEvent, cards: readonly Card[]): Outcome<undefined> => {
   const card = cards.find(({ code }) => code === event.cardCode);
   if (card === undefined) return refuse('card-not-found', { card: event.cardCode });
   if (event.kind === 'undone' || card.cells.some(({ id }) => id === event.cell))

@@ -1,6 +1,5 @@
 import { searchBook as search } from '../core/book/searchBook.ts';
 import { withTallies, type EntryWithTallies } from './entryWithTallies.ts';
-import { latestStudy } from './home.ts';
 import type { Ports } from './ports.ts';
 
 /** The proven settings that fit all the words, those for the sheet on the bed first. No words: the whole book. */
@@ -9,7 +8,7 @@ export const searchBook = (
   text: string,
 ): Promise<readonly EntryWithTallies[]> =>
   store.read(async (session) => {
-    const onBed = latestStudy(await session.summaries())?.stock;
+    const onBed = (await session.latest())?.stock;
     const found: EntryWithTallies[] = [];
     for (const entry of search(await session.entries(), text, onBed))
       found.push(await withTallies(session, entry));

@@ -1,12 +1,16 @@
 import { systemClock } from '../host/clock.ts';
 import { dataFile, dataFolder } from '../host/dataFolder.ts';
+import { keepsOff } from '../host/keepsOff.ts';
 import { fromWhereCalled } from '../host/paths.ts';
-import { backupSqlite, restoreSqlite } from '../store/sqliteBackup.ts';
-import { printJson, type ExitCode } from './output.ts';
+import { backupSqlite } from '../store/sqliteBackup.ts';
+import { restoreSqlite } from '../store/restoreSqlite.ts';
+import { printJson, printRefusal, type ExitCode } from './output.ts';
 
 /** `backup`: a whole copy of the store in one file, also while the server is at work. */
 export const runBackup = async ({ to }: { readonly to: string }): Promise<ExitCode> => {
   const file = fromWhereCalled(to);
+  const free = keepsOff(file);
+  if (!free.ok) return printRefusal(free.problem);
   await backupSqlite(dataFile(dataFolder()), file);
   printJson({ backup: file });
   return 0;

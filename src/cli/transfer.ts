@@ -1,11 +1,13 @@
 import { exportAll } from '../app/exportAll.ts';
 import { importAll } from '../app/importAll.ts';
+import type { Ports } from '../app/ports.ts';
 import { searchBook } from '../app/searchBook.ts';
 import { bookCsv } from '../formats/bookCsv.ts';
 import { parseExportFile } from '../formats/exportFile.ts';
 import { readTextFile, writeTextFile } from '../host/files.ts';
-import { printJson, printOutcome, printRefusal, type ExitCode } from './output.ts';
-import { withStore } from './withStore.ts';
+import { problemInWords } from '../words/words.ts';
+import { printJson, printOutcome, printRefusal, tell, type ExitCode } from './output.ts';
+import { withStore, withStoreToRead } from './withStore.ts';
 
 export interface ExportOptions {
   /** Absent: standard output. */
@@ -14,18 +16,38 @@ export interface ExportOptions {
   readonly csv?: boolean;
 }
 
-/** `export`: everything as one JSON file, or the book as CSV. */
+/** `export`: everything as one JSON file, or the book as CSV; what cannot be read is named and the rest exported. */
 export const runExport = async ({ to, csv = false }: ExportOptions): Promise<ExitCode> => {
-  const content = await withStore(async (ports) =>
-    csv
-      ? bookCsv(await searchBook(ports, ''))
-      : `${JSON.stringify(await exportAll(ports), null, 2)}\n`,
-  );
+  const { content, leftOut } = await withStoreToRead(csv ? bookContent : wholeContent);
+  for (const { message, remedy } of leftOut) tell(`${message} ${remedy}`);
   if (to === undefined) {
     process.stdout.write(content);
     return 0;
   }
-  return printOutcome(await writeTextFile(to, content), (file) => ({ exported: file }));
+  return printOutcome(await writeTextFile(to, content), (file) => ({
+    exported: file,
+    ...(leftOut.length === 0 ? {} : { leftOut }),
+  }));
+};
+
+interface Content {
+  readonly content: string;
+  readonly leftOut: readonly ReturnType<typeof problemInWords>[];
+}
+
+const bookContent = async (ports: Ports): Promise<Content> => ({
+  content: bookCsv(await searchBook(ports, '')),
+  leftOut: [],
+});
+
+const wholeContent = async (ports: Ports): Promise<Content> => {
+  const file = await exportAll(ports);
+  return {
+    content: `${JSON.stringify(file, null, 2)}\n`,
+    leftOut: (file.leftOut ?? []).map((params) =>
+      problemInWords({ code: 'store-row-unreadable', params }),
+    ),
+  };
 };
 
 /** `import`: adds what a file holds that is not here yet, all or nothing. */
@@ -40,7 +62,7 @@ export const runImport = async ({ from }: { readonly from: string }): Promise<Ex
 
 /** `book list`: the proven settings that fit all the words. */
 export const runBookList = async (words: readonly string[]): Promise<ExitCode> => {
-  const entries = await withStore((ports) => searchBook(ports, words.join(' ')));
+  const entries = await withStoreToRead((ports) => searchBook(ports, words.join(' ')));
   printJson({ version: 1, entries });
   return 0;
 };

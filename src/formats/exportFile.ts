@@ -31,19 +31,25 @@ export interface ExportFile {
   readonly focusTests: readonly FocusTest[];
   /** How alike the bed cut in its four corners, over time. */
   readonly bedTests: readonly BedTest[];
+  /** What was stored but could not be read, and is missing here: its kind of row and its name. */
+  readonly leftOut?: readonly { readonly table: string; readonly id: string }[];
 }
 
-/** Everything a workshop has, in one file: studies with their cards, readings and tallies, the book, and the machine's own tests. */
+/**
+ * Everything a workshop has, in one file: studies with their cards, readings and tallies, the book, and the machine's own
+ * tests. Lists are as long as the workshop: whatever could be stored can be read in again.
+ */
 export const exportFileShape = z.strictObject({
   kind: z.literal('throughcut-export'),
   version: z.literal([1, 2]),
   exportedAt: isoTime,
-  studies: z.array(studyShape).max(10_000),
-  book: z.array(provenSettingShape).max(10_000),
-  tallies: z.array(recordedTallyShape).max(100_000),
-  meterings: z.array(meteringShape).max(10_000).default([]),
-  focusTests: z.array(focusTestShape).max(10_000).default([]),
-  bedTests: z.array(bedTestShape).max(10_000).default([]),
+  studies: z.array(studyShape),
+  book: z.array(provenSettingShape),
+  tallies: z.array(recordedTallyShape),
+  meterings: z.array(meteringShape).default([]),
+  focusTests: z.array(focusTestShape).default([]),
+  bedTests: z.array(bedTestShape).default([]),
+  leftOut: z.array(z.strictObject({ table: z.string(), id: z.string() })).exactOptional(),
 }) satisfies z.ZodType<ExportFile>;
 
 /**

@@ -1,9 +1,13 @@
-import { mkdir, readFile, rm, stat, writeFile } from 'node:fs/promises';
+import { mkdirSync, rmSync } from 'node:fs';
+import { readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { text } from 'node:stream/consumers';
 import { done, refused, type Outcome, type Problem } from '../core/problem.ts';
 import type { HostCode } from './codes.ts';
+import { explainFile } from './explainFile.ts';
+import { keepsOff } from './keepsOff.ts';
 import { fromWhereCalled } from './paths.ts';
+import { putFiles, type FileToPut } from './putFile.ts';
 
 /** Everything that is piped in. Refuses: `stdin-empty`. */
 export const readStdin = async (): Promise<Outcome<string>> => {
@@ -11,34 +15,29 @@ export const readStdin = async (): Promise<Outcome<string>> => {
   return piped.trim() === '' ? refuse('stdin-empty') : done(piped);
 };
 
-/** A text file that a person named. Refuses: `file-not-found`. */
+/** A text file that a person named. Refuses what `explainFile` says of reading. */
 export const readTextFile = async (path: string): Promise<Outcome<string>> => {
+  const file = fromWhereCalled(path);
   try {
-    return done(await readFile(fromWhereCalled(path), 'utf8'));
-  } catch {
-    return refuse('file-not-found', { file: path });
+    return done(await readFile(file, 'utf8'));
+  } catch (thrown) {
+    return { ok: false, problem: explainFile(thrown, path, 'read') };
   }
 };
 
-/** Bytes of a file that a person named. Refuses: `file-not-found`. */
+/** Bytes of a file that a person named. Refuses what `explainFile` says of reading. */
 export const sizeOfFile = async (path: string): Promise<Outcome<number>> => {
   try {
     return done((await stat(fromWhereCalled(path))).size);
-  } catch {
-    return refuse('file-not-found', { file: path });
+  } catch (thrown) {
+    return { ok: false, problem: explainFile(thrown, path, 'read') };
   }
 };
 
-/** Writes a text file that a person named. Refuses: `file-not-written`. */
+/** Writes a text file that a person named. Refuses: `file-is-the-store`, and what `explainFile` says of writing. */
 export const writeTextFile = async (path: string, content: string): Promise<Outcome<string>> => {
-  const file = fromWhereCalled(path);
-  try {
-    await writeFile(file, content);
-    return done(file);
-  } catch (error) {
-    const detail = error instanceof Error ? error.message : 'no reason given';
-    return refuse('file-not-written', { file, detail });
-  }
+  const written = await put([{ file: fromWhereCalled(path), content }]);
+  return written.ok ? done(fromWhereCalled(path)) : written;
 };
 
 /** A file that is about to be written. */
@@ -48,8 +47,8 @@ export interface NamedFile {
 }
 
 /**
- * Writes several files into a folder that a person named, made where it is missing; takes away those of `gone`, which an
- * earlier run may have left there. Refuses: `file-not-written`.
+ * Writes several files, all or none, into a folder that a person named, made where it is missing; takes away those of
+ * `gone`, which an earlier run may have left there. Refuses: `file-is-the-store`, and what `explainFile` says of writing.
  */
 export const writeFiles = async (
   folder: string,
@@ -57,15 +56,28 @@ export const writeFiles = async (
   { gone = [] }: { readonly gone?: readonly string[] } = {},
 ): Promise<Outcome<readonly string[]>> => {
   const where = fromWhereCalled(folder);
+  const named = files.map(({ name, content }) => ({ file: join(where, name), content }));
+  const written = await put(named, where);
+  if (!written.ok) return written;
+  for (const name of gone) {
+    const left = join(where, name);
+    if (keepsOff(left).ok) rmSync(left, { force: true });
+  }
+  return written;
+};
+
+const put = (files: readonly FileToPut[], folder?: string): Promise<Outcome<readonly string[]>> => {
+  for (const { file } of files) {
+    const free = keepsOff(file);
+    if (!free.ok) return Promise.resolve(free);
+  }
   try {
-    await mkdir(where, { recursive: true });
-    await Promise.all(gone.map((name) => rm(join(where, name), { force: true })));
-    const paths = files.map(({ name }) => join(where, name));
-    await Promise.all(files.map(({ content }, i) => writeFile(paths[i] ?? where, content)));
-    return done(paths);
-  } catch (error) {
-    const detail = error instanceof Error ? error.message : 'no reason given';
-    return refuse('file-not-written', { file: where, detail });
+    if (folder !== undefined) mkdirSync(folder, { recursive: true });
+    putFiles(files);
+    return Promise.resolve(done(files.map(({ file }) => file)));
+  } catch (thrown) {
+    const problem = explainFile(thrown, files[0]?.file ?? folder ?? '', 'written');
+    return Promise.resolve({ ok: false, problem });
   }
 };
 

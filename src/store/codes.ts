@@ -5,6 +5,9 @@ export const storeCodes = [
   'store-not-writable',
   'store-not-ours',
   'store-not-there',
+  'store-gone',
+  'store-disk-full',
+  'backup-not-ours',
   'store-busy',
   'store-row-unreadable',
 ] as const;

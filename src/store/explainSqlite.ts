@@ -1,22 +1,53 @@
+import { existsSync, statfsSync } from 'node:fs';
+import { dirname } from 'node:path';
+import { mayWriteBeside } from '../host/mayWriteBeside.ts';
 import { StoreError } from './storeError.ts';
 
 /** What SQLite and the file system throw, in the codes that have words. Everything else is a bug and passes through. */
 export const explainSqlite = (thrown: unknown, file: string): unknown => {
   const code = codeOf(thrown);
-  if (thrown instanceof StoreError || code === undefined) return thrown;
-  if (/^SQLITE_(READONLY|FULL|IOERR_WRITE)/.test(code) || ['EROFS', 'ENOSPC'].includes(code))
-    return new StoreError('store-not-writable', { file }, thrown);
+  if (code === undefined || carriesWords(thrown)) return thrown;
+  const as = (known: ConstructorParameters<typeof StoreError>[0]): StoreError =>
+    new StoreError(known, { file }, thrown);
+  if (/^(SQLITE_FULL|ENOSPC|EDQUOT)/.test(code)) return as('store-disk-full');
+  // A full disk shows itself in many ways: a log that cannot be opened, an index of it that cannot grow.
+  if (/^SQLITE_(IOERR|CANTOPEN)/.test(code) && isFull(dirname(file))) return as('store-disk-full');
+  if (/^SQLITE_(READONLY|IOERR_WRITE)/.test(code) || code === 'EROFS')
+    return as('store-not-writable');
   if (/^SQLITE_(CANTOPEN|PERM|AUTH|IOERR)/.test(code) || fileErrors.includes(code))
-    return new StoreError('store-not-readable', { file }, thrown);
-  if (/^SQLITE_(NOTADB|CORRUPT)/.test(code))
-    return new StoreError('store-not-ours', { file }, thrown);
-  if (/^SQLITE_(BUSY|LOCKED)/.test(code)) return new StoreError('store-busy', { file }, thrown);
+    return as(
+      existsSync(file) && !mayWriteBeside(file) ? 'store-not-writable' : 'store-not-readable',
+    );
+  if (/^SQLITE_(NOTADB|CORRUPT)/.test(code)) return as('store-not-ours');
+  if (/^SQLITE_(BUSY|LOCKED)/.test(code)) return as('store-busy');
   return thrown;
 };
 
-const fileErrors = ['EACCES', 'EPERM', 'ENOENT', 'ENOTDIR', 'EISDIR', 'EEXIST'];
+const fileErrors = [
+  'EACCES',
+  'EPERM',
+  'ENOENT',
+  'ENOTDIR',
+  'EISDIR',
+  'EEXIST',
+  'ENAMETOOLONG',
+  'ELOOP',
+  'EIO',
+];
 
 const codeOf = (thrown: unknown): string | undefined =>
   thrown instanceof Error && 'code' in thrown && typeof thrown.code === 'string'
     ? thrown.code
     : undefined;
+
+const carriesWords = (thrown: unknown): boolean => thrown instanceof Error && 'problem' in thrown;
+
+/** Whether no more than a few pages are left. */
+const isFull = (folder: string): boolean => {
+  try {
+    const { bavail, bsize } = statfsSync(folder);
+    return bavail * bsize < 128 * 1024;
+  } catch {
+    return false;
+  }
+};

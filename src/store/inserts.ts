@@ -43,15 +43,28 @@ export const appendEvents = async (
   events: readonly ReadingEvent[],
 ): Promise<number> => {
   if (events.length === 0) return 0;
-  const there = await db
-    .selectFrom('reading_event')
-    .select(['id', 'position'])
-    .where('study_id', '=', studyId)
-    .execute();
-  const seen = new Set(there.map(({ id }) => id));
-  const first = there.reduce((last, { position }) => Math.max(last, position), 0) + 1;
+  const seen = new Set<string>();
+  await inParts(events, async (part) => {
+    const there = await db
+      .selectFrom('reading_event')
+      .select('id')
+      .where('study_id', '=', studyId)
+      .where(
+        'id',
+        'in',
+        part.map(({ id }) => id),
+      )
+      .execute();
+    for (const { id } of there) seen.add(id);
+  });
   const fresh = events.filter(({ id }) => !seen.has(id) && seen.add(id));
-  await insertEvents(db, studyId, fresh, first);
+  if (fresh.length === 0) return 0;
+  const behind = await db
+    .selectFrom('reading_event')
+    .select(({ fn }) => fn.max('position').as('last'))
+    .where('study_id', '=', studyId)
+    .executeTakeFirst();
+  await insertEvents(db, studyId, fresh, (behind?.last ?? 0) + 1);
   return fresh.length;
 };
 

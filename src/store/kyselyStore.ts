@@ -19,10 +19,12 @@ export interface Engine {
   readonly db: Kysely<Tables>;
   /** Turns what the engine throws into a `StoreError` where a person can do something about it. */
   readonly explain: (thrown: unknown) => unknown;
+  /** Throws where what is written would be lost: the place is not there any more. */
+  readonly stillThere: () => void;
 }
 
 /** The store over any engine that kysely speaks to. */
-export const kyselyStore = ({ db, explain }: Engine): Store => ({
+export const kyselyStore = ({ db, explain, stillThere }: Engine): Store => ({
   read: async (work) => {
     try {
       return await db
@@ -35,11 +37,15 @@ export const kyselyStore = ({ db, explain }: Engine): Store => ({
   },
   change: async (work) => {
     try {
-      return await db.transaction().execute(async (transaction) => {
+      stillThere();
+      const kept = await db.transaction().execute(async (transaction) => {
         const outcome = await work(changeSession(transaction));
         if (!outcome.ok) throw new Refusal(outcome);
         return outcome;
       });
+      // Looked at again before it is acknowledged: the place may have gone while it was written.
+      stillThere();
+      return kept;
     } catch (thrown) {
       if (thrown instanceof Refusal) return thrown.outcome;
       throw explain(thrown);

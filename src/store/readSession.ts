@@ -1,5 +1,7 @@
 import type { Kysely } from 'kysely';
 import type { ReadSession } from '../app/ports.ts';
+import type { StoredStudy } from '../app/stored.ts';
+import type { Problem } from '../core/problem.ts';
 import { machineTestRows } from './machineTests.ts';
 import {
   bedTestOf,
@@ -8,27 +10,103 @@ import {
   eventOf,
   focusTestOf,
   meteringOf,
+  readingEach,
   studyOf,
   tallyOf,
+  type ReadEach,
 } from './rows.ts';
-import { readSummaries } from './summaries.ts';
+import { readLatest, readSummaries } from './summaries.ts';
 import type { Tables } from './tables.ts';
 
 /** The questions that a session answers, asked inside its transaction. */
-export const readSession = (db: Kysely<Tables>): ReadSession => ({
-  summaries: () => readSummaries(db),
-  study: async (id) => {
-    const row = await db.selectFrom('study').selectAll().where('id', '=', id).executeTakeFirst();
-    if (row === undefined) return undefined;
-    const cards = await bodiesOfCards(db, id);
-    const events = await bodiesOfEvents(db, id);
-    const tallies = await tallyRows(db).where('study_id', '=', id).execute();
-    return studyOf(row, {
-      cards: cards.map(cardOf),
-      events: events.map(eventOf),
-      tallies: tallies.map(tallyOf),
-    });
+export const readSession = (db: Kysely<Tables>): ReadSession => {
+  const passedOver: Problem[] = [];
+  const readEach = readingEach((problem) => passedOver.push(problem));
+  return {
+    passedOver: () => passedOver,
+    ...studyQuestions(db, readEach),
+    ...otherQuestions(db, readEach),
+  };
+};
+
+type StudyQuestion =
+  | 'summaries'
+  | 'latest'
+  | 'holds'
+  | 'study'
+  | 'studyAsReadable'
+  | 'cardsOf'
+  | 'lastTallyOf'
+  | 'keptFrom';
+
+const studyQuestions = (
+  db: Kysely<Tables>,
+  readEach: ReadEach,
+): Pick<ReadSession, StudyQuestion> => ({
+  summaries: () => readSummaries(db, readEach),
+  latest: () => readLatest(db, readEach),
+  holds: async () => {
+    const isThere = async (table: 'study' | 'proven_setting', example: 0 | 1): Promise<boolean> => {
+      const found = await db
+        .selectFrom(table)
+        .select('id')
+        .where('is_example', '=', example)
+        .limit(1)
+        .execute();
+      return found.length > 0;
+    };
+    return {
+      own: (await isThere('study', 0)) || (await isThere('proven_setting', 0)),
+      example: (await isThere('study', 1)) || (await isThere('proven_setting', 1)),
+    };
   },
+  study: (id) => wholeStudy(db, id, (rows, read) => rows.map(read)),
+  studyAsReadable: (id) => wholeStudy(db, id, readEach),
+  cardsOf: async (id) => {
+    const row = await db
+      .selectFrom('study')
+      .select('revision')
+      .where('id', '=', id)
+      .executeTakeFirst();
+    if (row === undefined) return undefined;
+    return { cards: (await bodiesOfCards(db, id)).map(cardOf), revision: row.revision };
+  },
+  lastTallyOf: async (id) => {
+    const rows = await db
+      .selectFrom('tally')
+      .select(['id', 'proven_setting_id', 'body'])
+      .where('study_id', '=', id)
+      .orderBy('position', 'desc')
+      .limit(1)
+      .execute();
+    return readEach(rows, tallyOf)[0];
+  },
+  keptFrom: async (id) =>
+    readEach(await entryRows(db).where('study_id', '=', id).limit(1).execute(), entryOf)[0],
+});
+
+const wholeStudy = async (
+  db: Kysely<Tables>,
+  id: string,
+  readEach: ReadEach,
+): Promise<StoredStudy | undefined> => {
+  const row = await db.selectFrom('study').selectAll().where('id', '=', id).executeTakeFirst();
+  if (row === undefined) return undefined;
+  const cards = await bodiesOfCards(db, id);
+  const events = await bodiesOfEvents(db, id);
+  const tallies = await tallyRows(db).where('study_id', '=', id).execute();
+  const parts = {
+    cards: readEach(cards, cardOf),
+    events: readEach(events, eventOf),
+    tallies: readEach(tallies, tallyOf),
+  };
+  return readEach([row], () => studyOf(row, parts))[0];
+};
+
+const otherQuestions = (
+  db: Kysely<Tables>,
+  readEach: ReadEach,
+): Omit<ReadSession, StudyQuestion | 'passedOver'> => ({
   codeTaken: async (code) => {
     const card = await db
       .selectFrom('card')
@@ -40,7 +118,7 @@ export const readSession = (db: Kysely<Tables>): ReadSession => ({
     const entry = await entryRows(db).where('code', '=', code).limit(1).execute();
     return entry.length > 0;
   },
-  entries: async () => (await entryRows(db).execute()).map(entryOf),
+  entries: async () => readEach(await entryRows(db).execute(), entryOf),
   entry: async (idOrCode) => {
     const byId = await entryRows(db).where('id', '=', idOrCode).executeTakeFirst();
     const row =
@@ -53,20 +131,20 @@ export const readSession = (db: Kysely<Tables>): ReadSession => ({
     return { tally: tallyOf(row), ...(row.study_id === null ? {} : { studyId: row.study_id }) };
   },
   talliesOfEntry: async (entryId) =>
-    (await tallyRows(db).where('proven_setting_id', '=', entryId).execute()).map(tallyOf),
+    readEach(await tallyRows(db).where('proven_setting_id', '=', entryId).execute(), tallyOf),
   looseTallies: async () =>
-    (await tallyRows(db).where('study_id', 'is', null).execute()).map(tallyOf),
-  meterings: async () => (await machineTestRows(db, 'metering').execute()).map(meteringOf),
+    readEach(await tallyRows(db).where('study_id', 'is', null).execute(), tallyOf),
+  meterings: async () => readEach(await machineTestRows(db, 'metering').execute(), meteringOf),
   metering: async (id) => {
     const row = await machineTestRows(db, 'metering').where('id', '=', id).executeTakeFirst();
     return row === undefined ? undefined : meteringOf(row);
   },
-  focusTests: async () => (await machineTestRows(db, 'focus').execute()).map(focusTestOf),
+  focusTests: async () => readEach(await machineTestRows(db, 'focus').execute(), focusTestOf),
   focusTest: async (id) => {
     const row = await machineTestRows(db, 'focus').where('id', '=', id).executeTakeFirst();
     return row === undefined ? undefined : focusTestOf(row);
   },
-  bedTests: async () => (await machineTestRows(db, 'bed').execute()).map(bedTestOf),
+  bedTests: async () => readEach(await machineTestRows(db, 'bed').execute(), bedTestOf),
   bedTest: async (id) => {
     const row = await machineTestRows(db, 'bed').where('id', '=', id).executeTakeFirst();
     return row === undefined ? undefined : bedTestOf(row);

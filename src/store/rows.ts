@@ -5,6 +5,7 @@ import type { Card } from '../core/card/card.ts';
 import type { BedTest } from '../core/bed/bedTest.ts';
 import type { FocusTest } from '../core/machine/focusTest.ts';
 import type { Metering } from '../core/machine/metering.ts';
+import type { Problem } from '../core/problem.ts';
 import type { ReadingEvent } from '../core/reading/readingEvent.ts';
 import type { RecordedTally, Study } from '../core/study/study.ts';
 import { cardShape } from '../formats/saved/card.ts';
@@ -19,6 +20,24 @@ import { aimShape, askShape, promiseShape } from '../formats/saved/study.ts';
 import { habitShape, recordedTallyShape } from '../formats/saved/tally.ts';
 import { StoreError } from './storeError.ts';
 import type { EntryRow, MachineTestRow, StudyRow, TallyRow } from './tables.ts';
+
+/** Keeps what can be read of a list, and notes what cannot. */
+export type ReadEach = <R, T>(rows: readonly R[], read: (row: R) => T) => readonly T[];
+
+/** Reads each row on its own, so that one that is damaged does not hide the rest. */
+export const readingEach =
+  (note: (problem: Problem) => void): ReadEach =>
+  (rows, read) =>
+    rows.flatMap((row) => {
+      try {
+        return [read(row)];
+      } catch (thrown) {
+        if (!(thrown instanceof StoreError) || thrown.problem.code !== 'store-row-unreadable')
+          throw thrown;
+        note(thrown.problem);
+        return [];
+      }
+    });
 
 /** Reads a JSON column. Throws `store-row-unreadable`: a row that this program did not write. */
 const parsed = <S extends z.ZodType>(

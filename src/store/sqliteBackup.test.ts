@@ -1,13 +1,26 @@
-import { existsSync, mkdtempSync, readFileSync, readdirSync, rmSync, writeFileSync } from 'node:fs';
+import {
+  chmodSync,
+  existsSync,
+  mkdtempSync,
+  readFileSync,
+  readdirSync,
+  renameSync,
+  rmSync,
+  statSync,
+  writeFileSync,
+} from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { asNobody } from '../../test/asNobody.ts';
 import { sampleStudy, sampleTime } from '../../test/samples/studies.ts';
 import type { Store } from '../app/ports.ts';
 import { done } from '../core/problem.ts';
-import { backupSqlite, restoreSqlite } from './sqliteBackup.ts';
-import { openSqliteStore } from './sqliteStore.ts';
+import { HostError } from '../host/hostError.ts';
+import { restoreSqlite } from './restoreSqlite.ts';
+import { backupSqlite } from './sqliteBackup.ts';
+import { openSqliteStore, openSqliteToRead } from './sqliteStore.ts';
 import { StoreError } from './storeError.ts';
 
 let folder: string;
@@ -40,7 +53,7 @@ const thrownBy = async (work: () => unknown): Promise<string> => {
   try {
     await work();
   } catch (thrown) {
-    if (thrown instanceof StoreError) return thrown.problem.code;
+    if (thrown instanceof StoreError || thrown instanceof HostError) return thrown.problem.code;
     throw thrown;
   }
   return 'nothing';
@@ -109,11 +122,11 @@ describe('backup and restore', () => {
       join(folder, 'list'),
       'bread, milk, and a great deal more to fill a page '.repeat(20),
     );
-    expect(await restore(join(folder, 'list'))).toBe('store-not-ours');
+    expect(await restore(join(folder, 'list'))).toBe('backup-not-ours');
     const other = new Database(join(folder, 'other'));
     other.exec('create table thing (id text)');
     other.close();
-    expect(await restore(join(folder, 'other'))).toBe('store-not-ours');
+    expect(await restore(join(folder, 'other'))).toBe('backup-not-ours');
     await backupSqlite(file, copy);
     const newer = new Database(copy);
     newer.exec(`insert into schema_step values (999, 'future', '${sampleTime}')`);
@@ -129,6 +142,112 @@ describe('backup and restore', () => {
     await (await open()).close();
     writeFileSync(join(folder, 'in-the-way'), '');
     const into = join(folder, 'in-the-way', 'backup');
-    expect(await thrownBy(() => backupSqlite(file, into))).toBe('store-not-readable');
+    expect(await thrownBy(() => backupSqlite(file, into))).toBe('file-not-written');
+  });
+});
+
+describe('restore over what is damaged', () => {
+  const wreck = {
+    'its first page': (bytes: Buffer) => bytes.fill(0xa5, 0, 4096),
+    'its header': (bytes: Buffer) => bytes.fill(0, 0, 40),
+    'cut in half': (bytes: Buffer) => bytes.subarray(0, bytes.length / 2),
+    'a text in its place': () => Buffer.from('not a store at all\n'.repeat(300)),
+    'nothing in it': () => Buffer.alloc(0),
+  };
+
+  it.each(Object.entries(wreck))('puts the backup in its place: %s', async (_what, damage) => {
+    const store = await open();
+    await add(store, 's1');
+    await backupSqlite(file, copy);
+    await store.close();
+    const damaged = damage(readFileSync(file));
+    writeFileSync(file, damaged);
+    const aside = restoreSqlite(file, copy, sampleTime);
+    expect(await idsNow()).toEqual(['s1']);
+    expect(readFileSync(aside ?? '').equals(damaged)).toBe(true);
+  });
+
+  it('does not play a log that was left behind into the restored store', async () => {
+    const store = await open();
+    await add(store, 's1');
+    await backupSqlite(file, copy);
+    for (const id of ['s2', 's3']) await add(store, id);
+    // As a kill leaves it: the log holds what the file does not have yet.
+    const [main, log] = ['', '-wal'].map((end) => readFileSync(`${file}${end}`));
+    await store.close();
+    writeFileSync(file, main ?? '');
+    writeFileSync(`${file}-wal`, log ?? '');
+    const aside = restoreSqlite(file, copy, sampleTime) ?? '';
+    expect(await idsNow()).toEqual(['s1']);
+    expect(readFileSync(`${aside}-wal`).equals(log ?? Buffer.alloc(0))).toBe(true);
+    restoreSqlite(file, aside, sampleTime);
+    expect([...(await idsNow())].sort()).toEqual(['s1', 's2', 's3']);
+  });
+
+  it.each([0, 1, 2, 3])(
+    'is finished at the next start when it is cut off after rename %i',
+    async (at) => {
+      const store = await open();
+      await backupSqlite(file, copy);
+      await add(store, 's1');
+      const [main, log] = ['', '-wal'].map((end) => readFileSync(`${file}${end}`));
+      await store.close();
+      writeFileSync(file, main ?? '');
+      writeFileSync(`${file}-wal`, log ?? '');
+      writeFileSync(`${file}.ready-20310607080910`, readFileSync(copy));
+      const aside = `${file}.before-restore-20310607080910`;
+      if (at >= 1) renameSync(`${file}-wal`, `${aside}-wal`);
+      if (at >= 2) renameSync(file, aside);
+      if (at >= 3) writeFileSync(`${file}.part`, 'half a copy');
+      expect(await idsNow()).toEqual([]);
+      expect(readdirSync(folder).filter((name) => /ready|part/.test(name))).toEqual([]);
+      restoreSqlite(file, aside, sampleTime);
+      expect(await idsNow()).toEqual(['s1']);
+    },
+  );
+});
+
+describe('whose file it is', () => {
+  it('is for its owner alone: store, log, backup and what was put aside', async () => {
+    const store = await open();
+    await add(store, 's1');
+    await backupSqlite(file, copy);
+    const rights = (path: string) => statSync(path).mode & 0o777;
+    expect([file, `${file}-wal`, `${file}.lock`, copy].map(rights)).toEqual([
+      0o600, 0o600, 0o600, 0o600,
+    ]);
+    await store.close();
+    chmodSync(file, 0o644);
+    await (await open()).close();
+    expect(rights(file)).toBe(0o600);
+    expect(rights(restoreSqlite(file, copy, sampleTime) ?? '')).toBe(0o600);
+  });
+});
+
+describe('in a folder that is read-only', () => {
+  it('backup and reading work all the same, and leave nothing there', async () => {
+    const store = await open();
+    await add(store, 's1');
+    await store.close();
+    rmSync(`${file}.lock`);
+    const elsewhere = mkdtempSync(join(tmpdir(), 'throughcut-elsewhere-'));
+    chmodSync(elsewhere, 0o777);
+    chmodSync(file, 0o444);
+    chmodSync(folder, 0o555);
+    try {
+      await asNobody(async () => {
+        const read = await openSqliteToRead({ file, openedAt: sampleTime });
+        expect(await ids(read)).toEqual(['s1']);
+        await read.close();
+        await backupSqlite(file, join(elsewhere, 'copy.sqlite'));
+      });
+      expect(readdirSync(folder)).toEqual(['workshop.sqlite']);
+    } finally {
+      chmodSync(folder, 0o755);
+    }
+    chmodSync(file, 0o600);
+    restoreSqlite(file, join(elsewhere, 'copy.sqlite'), sampleTime);
+    expect(await idsNow()).toEqual(['s1']);
+    rmSync(elsewhere, { recursive: true });
   });
 });

@@ -4,6 +4,7 @@ import {
   mkdtempSync,
   readdirSync,
   readFileSync,
+  renameSync,
   rmSync,
   writeFileSync,
 } from 'node:fs';
@@ -12,6 +13,7 @@ import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { asNobody } from '../../test/asNobody.ts';
 import {
   sampleBedTest,
   sampleCard,
@@ -51,18 +53,6 @@ const codeOf = async (work: Promise<unknown>): Promise<string> => {
   );
   if (!(thrown instanceof StoreError)) throw thrown;
   return thrown.problem.code;
-};
-
-/** Does the work as a user that owns nothing, since the superuser may write where nobody may. */
-const asNobody = async <T>(work: () => Promise<T>): Promise<T> => {
-  const { geteuid, seteuid } = process;
-  if (geteuid?.() !== 0 || seteuid === undefined) return work();
-  seteuid(65_534);
-  try {
-    return await work();
-  } finally {
-    seteuid(0);
-  }
 };
 
 describe('the SQLite store', () => {
@@ -228,6 +218,104 @@ describe('the SQLite store', () => {
     other.exec(`update study set machine = '{"maxPowerPct":400}' where id = 's1'`);
     other.close();
     expect(await codeOf(store.read((session) => session.study('s1')))).toBe('store-row-unreadable');
+    await store.close();
+  });
+
+  it('passes over damaged rows in lists, names them, and still refuses the thing itself', async () => {
+    const store = await open();
+    await store.change(async (session) => {
+      for (const id of ['s1', 's2'])
+        await session.insertStudy(
+          sampleStudy(id, {
+            cards: [sampleCard()],
+            events: [sampleEvent('e1'), sampleEvent('e2')],
+          }),
+          sampleTime,
+        );
+      await session.insertEntry(sampleEntry('b1'));
+      return done(undefined);
+    });
+    const other = new Database(file);
+    other.exec(`update study set stock = '{}' where id = 's1'`);
+    other.exec(`update reading_event set body = 'x' where study_id = 's2' and id = 'e1'`);
+    other.exec(`update proven_setting set body = '[]'`);
+    other.close();
+    await store.read(async (session) => {
+      expect((await session.summaries()).map(({ id }) => id)).toEqual(['s2']);
+      expect(await session.entries()).toEqual([]);
+      expect((await session.latest())?.id).toBe('s2');
+      const events = (await session.studyAsReadable('s2'))?.study.events ?? [];
+      expect(events.map(({ id }) => id)).toEqual(['e2']);
+      const named = session.passedOver().map(({ params: { table, id } }) => [table, id]);
+      expect(named).toEqual([
+        ['study', 's1'],
+        ['proven_setting', 'b1'],
+        ['study', 's1'],
+        ['reading_event', 'e1'],
+      ]);
+    });
+    expect(await codeOf(store.read((session) => session.study('s2')))).toBe('store-row-unreadable');
+    await store.close();
+  });
+
+  it.each([
+    ['create table study (id text primary key)'],
+    ['create table orders (id text)'],
+    ['create table schema_step (number integer primary key, name text, applied_at text)'],
+    [
+      `create table schema_step (number integer primary key, name text, applied_at text);
+       insert into schema_step values (1, 'first', '2031-01-01T00:00:00.000Z');
+       create table study (id text primary key)`,
+    ],
+    [
+      `create table schema_step (number integer, name text, applied_at text);
+       insert into schema_step values (1, 'users', '2031-01-01T00:00:00.000Z')`,
+    ],
+  ])('refuses a foreign store and leaves it as it is: %s', async (statements) => {
+    const other = new Database(file);
+    other.exec(statements);
+    other.close();
+    const before = readFileSync(file);
+    expect(await codeOf(open())).toBe('store-not-ours');
+    expect(readFileSync(file).equals(before)).toBe(true);
+  });
+
+  it.each([
+    [
+      'deleted',
+      () => {
+        for (const end of ['', '-wal', '-shm']) rmSync(`${file}${end}`);
+      },
+    ],
+    [
+      'moved',
+      () => {
+        renameSync(file, `${file}.elsewhere`);
+      },
+    ],
+    [
+      'replaced',
+      () => {
+        renameSync(file, `${file}.old`);
+        writeFileSync(file, '');
+      },
+    ],
+    [
+      'left without its log',
+      () => {
+        rmSync(`${file}-wal`);
+      },
+    ],
+  ])('says so at the next write when its file was %s', async (_what, take) => {
+    const store = await open();
+    const write = (id: string) =>
+      store.change(async (session) => {
+        await session.insertMetering(sampleMetering(id));
+        return done(undefined);
+      });
+    await write('m1');
+    take();
+    expect(await codeOf(write('m2'))).toBe('store-gone');
     await store.close();
   });
 });

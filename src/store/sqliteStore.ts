@@ -1,4 +1,4 @@
-import { existsSync, mkdirSync } from 'node:fs';
+import { chmodSync, closeSync, existsSync, mkdirSync, openSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
 import {
@@ -11,11 +11,16 @@ import {
   type TransactionSettings,
 } from 'kysely';
 import type { Store } from '../app/ports.ts';
+import { checkOurs } from './checkOurs.ts';
 import { kyselyStore } from './kyselyStore.ts';
 import { migrate } from './migrate.ts';
 import type { Migration } from './migrations/migration.ts';
 import { explainSqlite } from './explainSqlite.ts';
+import { finishRestore, restoreIsPending } from './restoreSqlite.ts';
+import { StoreError } from './storeError.ts';
+import { holdStore, type Held } from './storeLock.ts';
 import type { Tables } from './tables.ts';
+import { writableOrCopy } from './writableOrCopy.ts';
 
 export interface SqliteOptions {
   readonly file: string;
@@ -28,36 +33,126 @@ export interface SqliteOptions {
 }
 
 /**
- * Opens the embedded store, making the folder and the file where there are none, and brings its schema up to date.
- * A kept change is on the disk before `change` resolves (WAL with a full sync at every commit).
- * Throws `StoreError`: newer than this program, not readable, not writable, not ours.
+ * Opens the embedded store, making the folder and the file where there are none, and brings its schema up to date. A
+ * restore that a power cut left half done is finished first. A kept change is on the disk before `change` resolves (WAL
+ * with a full sync at every commit). Throws `StoreError`: newer than this program, not readable, not writable, not ours,
+ * busy, disk full.
  */
 export const openSqliteStore = async (options: SqliteOptions): Promise<Store> => {
-  const { file } = options;
+  const { file, busyMs = 5000 } = options;
   const explain = (thrown: unknown): unknown => explainSqlite(thrown, file);
+  const undo: (() => void)[] = [];
   try {
+    if (!existsSync(dirname(file))) mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
+    const held = holdForWork(file, busyMs);
+    undo.push(held.release);
     const db = new Kysely<Tables>({
       dialect: new ImmediateDialect({ database: openFile(options) }),
     });
-    try {
-      await migrate(db, options.openedAt, options.migrations);
-    } catch (thrown) {
-      await db.destroy();
-      throw thrown;
-    }
-    return kyselyStore({ db, explain });
+    undo.push(() => void db.destroy());
+    await migrate(db, options.openedAt, options.migrations);
+    const store = kyselyStore({ db, explain, stillThere: watcherOf(file) });
+    return {
+      ...store,
+      close: async () => {
+        await store.close();
+        held.release();
+      },
+    };
   } catch (thrown) {
+    for (const step of undo.toReversed()) step();
     throw explain(thrown);
   }
 };
 
-const openFile = ({ file, busyMs = 5000 }: SqliteOptions): Database.Database => {
-  if (!existsSync(dirname(file))) mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
+/**
+ * Opens it to be read only: where its folder may not be written, a copy of it elsewhere, which goes when it is closed.
+ * Throws as `openSqliteStore` does.
+ */
+export const openSqliteToRead = async (options: SqliteOptions): Promise<Store> => {
+  try {
+    const place = writableOrCopy(options.file);
+    try {
+      const store = await openSqliteStore({ ...options, file: place.file });
+      return {
+        ...store,
+        close: async () => {
+          await store.close();
+          place.remove();
+        },
+      };
+    } catch (thrown) {
+      place.remove();
+      throw thrown;
+    }
+  } catch (thrown) {
+    throw explainSqlite(thrown, options.file);
+  }
+};
+
+/** Shares the place with all who work in it, once no restore waits to be finished. */
+const holdForWork = (file: string, busyMs: number): Held => {
+  finishRestore(file, busyMs);
+  const held = holdStore(file, { how: 'shared', waitMs: busyMs });
+  // Another program may have decided one while this one waited.
+  if (!restoreIsPending(file)) return held;
+  held.release();
+  return holdForWork(file, busyMs);
+};
+
+const openFile = ({ file, busyMs = 5000, migrations }: SqliteOptions): Database.Database => {
+  makeFile(file);
   const database = new Database(file, { timeout: busyMs });
-  database.pragma('journal_mode = WAL');
-  database.pragma('synchronous = FULL');
-  database.pragma('foreign_keys = ON');
-  return database;
+  try {
+    checkOurs(database, {
+      file,
+      code: 'store-not-ours',
+      emptyToo: true,
+      ...(migrations === undefined ? {} : { migrations }),
+    });
+    keepPrivate(file);
+    database.pragma('journal_mode = WAL');
+    database.pragma('synchronous = FULL');
+    database.pragma('foreign_keys = ON');
+    return database;
+  } catch (thrown) {
+    database.close();
+    throw thrown;
+  }
+};
+
+/** Its log gets the same rights from the engine. */
+const makeFile = (file: string): void => {
+  if (existsSync(file)) return;
+  try {
+    closeSync(openSync(file, 'wx', 0o600));
+  } catch (thrown) {
+    const code = thrown instanceof Error && 'code' in thrown ? thrown.code : undefined;
+    if (code !== 'EEXIST') throw thrown;
+  }
+};
+
+/** Who else may read it is no business of other users of this computer. Whose file it is not cannot change that. */
+const keepPrivate = (file: string): void => {
+  if (process.platform === 'win32' || (statSync(file).mode & 0o077) === 0) return;
+  try {
+    chmodSync(file, 0o600);
+  } catch {
+    // It is read all the same.
+  }
+};
+
+/**
+ * Looks whether the file that was opened is still the one that bears its name: the engine goes on writing into a file
+ * that was deleted, or whose disk was taken out. Throws `store-gone`.
+ */
+const watcherOf = (file: string): (() => void) => {
+  const opened = statSync(file);
+  return () => {
+    const now = statSync(file, { throwIfNoEntry: false });
+    if (now?.ino !== opened.ino || now.dev !== opened.dev || !existsSync(`${file}-wal`))
+      throw new StoreError('store-gone', { file });
+  };
 };
 
 /**

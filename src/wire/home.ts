@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { provenSettingShape } from '../formats/saved/provenSetting.ts';
 import { recordedTallyShape } from '../formats/saved/tally.ts';
+import { saidInFull } from './problem.ts';
 import { studySummary } from './study.ts';
 
 export const healthReply = z.strictObject({ status: z.literal('ok'), version: z.string() });
@@ -18,4 +19,6 @@ export const homeReply = z.strictObject({
       kept: provenSettingShape.exactOptional(),
     })
     .exactOptional(),
+  /** What is stored but cannot be read. */
+  unreadable: z.array(saidInFull).exactOptional(),
 });

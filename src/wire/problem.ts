@@ -15,3 +15,6 @@ export type ErrorReply = z.infer<typeof errorReply>;
 
 /** Something worth saying beside an answer. */
 export const saidProblem = z.strictObject({ code: z.string(), message: z.string() });
+
+/** The same with what a person can do about it. */
+export const saidInFull = saidProblem.extend({ remedy: z.string() });

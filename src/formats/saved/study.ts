@@ -40,7 +40,7 @@ export const studyShape = z.strictObject({
   isExample: z.boolean(),
   createdAt: isoTime,
   ...studyHead,
-  tallies: z.array(recordedTallyShape).max(10_000),
-  cards: z.array(cardShape).max(1000),
-  events: z.array(readingEventShape).max(100_000),
+  tallies: z.array(recordedTallyShape),
+  cards: z.array(cardShape),
+  events: z.array(readingEventShape),
 }) satisfies z.ZodType<Study>;

@@ -3,12 +3,40 @@ import type { AreaWords } from '../sentence.ts';
 /** What stands against a command. Codes: `hostCodes` in src/host/codes.ts and `cliCodes` in src/cli/codes.ts. */
 export const programWords = {
   'file-not-found': {
-    message: (p) => `The file ${p('file')} cannot be read.`,
+    message: (p) => `There is no file ${p('file')}.`,
     remedy: () => 'Check its name. A relative name counts from the folder in which you call.',
+  },
+  'file-not-readable': {
+    message: (p) => `The file ${p('file')} cannot be read: ${p('detail')}.`,
+    remedy: () => 'Check that it belongs to you and that its disk is there.',
+  },
+  'file-is-a-folder': {
+    message: (p) => `${p('file')} is a folder, not a file.`,
+    remedy: () => 'Name a file in it.',
+  },
+  'file-too-big-to-read': {
+    message: (p) => `The file ${p('file')} is too big to be read in one piece.`,
+    remedy: () => 'Nothing was changed. Check that it is the right file, or split it into parts.',
   },
   'file-not-written': {
     message: (p) => `The file ${p('file')} cannot be written: ${p('detail')}.`,
     remedy: () => 'Check that its folder exists, belongs to you and has room.',
+  },
+  'file-name-too-long': {
+    message: (p) => `The name ${p('file')} is longer than this disk takes.`,
+    remedy: () => 'Choose a shorter name, or a folder that lies less deep.',
+  },
+  'file-disk-full': {
+    message: (p) => `The disk is full: ${p('file')} was not written.`,
+    remedy: () => 'What was there before is unchanged. Make room, or choose another disk.',
+  },
+  'file-is-the-store': {
+    message: (p) => `${p('file')} is where Throughcut keeps your data, or belongs to it.`,
+    remedy: () => 'Nothing was written. Choose another name.',
+  },
+  'no-home-folder': {
+    message: () => 'This user has no home folder, so there is no usual place for your data.',
+    remedy: () => 'Name a folder for them in THROUGHCUT_DATA.',
   },
   'stdin-empty': {
     message: () => 'Nothing was piped in.',

@@ -14,10 +14,24 @@ export const storeWords = {
       'Check that its folder exists and belongs to you, or name another data folder in THROUGHCUT_DATA.',
   },
   'store-not-writable': {
-    message: (p) =>
-      `The data file ${p('file')} cannot be written: it is read-only, or the disk is full.`,
+    message: (p) => `The data file ${p('file')} cannot be written: it or its folder is read-only.`,
     remedy: () =>
-      'Nothing was changed. Make room or give yourself leave to write there, or name another data folder in THROUGHCUT_DATA.',
+      'Nothing was changed. Give yourself leave to write there, or name another data folder in THROUGHCUT_DATA. Export and backup work all the same.',
+  },
+  'store-disk-full': {
+    message: (p) => `The disk is full: the data file ${p('file')} cannot be written.`,
+    remedy: () =>
+      'What was stored before is still there; this was not stored. Make room, then do it again.',
+  },
+  'store-gone': {
+    message: (p) =>
+      `The data file ${p('file')} is gone or has been replaced since Throughcut was started.`,
+    remedy: () =>
+      'This was not stored. Put the file back or its disk in again, then stop Throughcut and start it anew.',
+  },
+  'backup-not-ours': {
+    message: (p) => `The file ${p('file')} is not a Throughcut backup, or it is damaged.`,
+    remedy: () => 'Nothing was changed. Choose another backup.',
   },
   'store-not-ours': {
     message: (p) => `The file ${p('file')} is not a Throughcut data file, or it is damaged.`,
@@ -34,8 +48,18 @@ export const storeWords = {
     remedy: () => 'Nothing was changed. Close the other program, or try again in a moment.',
   },
   'store-row-unreadable': {
-    message: (p) => `What is stored under ${p('table')} “${p('id')}” cannot be read.`,
+    message: (p) => `What is stored as ${kindOfRow(p('table'))} “${p('id')}” cannot be read.`,
     remedy: () =>
-      'It was left as it is. Put back a backup with throughcut restore --from FILE, and please report this.',
+      'It was left as it is, and the rest works without it. To get it back, put back a backup with throughcut restore --from FILE; please report this.',
   },
 } satisfies AreaWords;
+
+/** What a person calls the rows of a table. */
+const kindOfRow = (table: string): string =>
+  new Map([
+    ['study', 'sheet'],
+    ['reading_event', 'reading'],
+    ['tally', 'count'],
+    ['proven_setting', 'kept setting'],
+    ['machine_test', 'machine test'],
+  ]).get(table) ?? table;

@@ -3,6 +3,7 @@ import { bedText as words, studyText } from '../../../words/en/screens/study.ts'
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { ExampleBanner } from '../../parts/example/ExampleBanner.tsx';
+import { Notice } from '../../parts/notice/Notice.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { useHome } from '../../state/queries.ts';
 import { Doors } from '../first/Doors.tsx';
@@ -32,6 +33,13 @@ export const BedScreen = () => {
       lead={studyText.stock(study.stock.material, stockThicknessMm(study.stock), measured)}
     >
       <ExampleBanner />
+      {home?.unreadable?.map(({ message, remedy }) => (
+        <Notice key={message} tone="care">
+          <p>
+            {message} {remedy}
+          </p>
+        </Notice>
+      ))}
       {kept === undefined ? (
         <OpenReading studyId={study.id} />
       ) : (

@@ -1,0 +1,35 @@
+import type { Problem } from '../core/problem.ts';
+import type { HostCode } from './codes.ts';
+import type { FileProblem } from './hostError.ts';
+
+/** What stood against reading or writing a file, as a problem that has words. */
+export const explainFile = (
+  thrown: unknown,
+  file: string,
+  act: 'read' | 'written',
+): FileProblem => {
+  const code = thrown instanceof Error && 'code' in thrown ? thrown.code : undefined;
+  const as = (known: HostCode, params: Problem['params'] = {}): FileProblem => ({
+    code: known,
+    params: { file, ...params },
+  });
+  switch (code) {
+    case 'ENAMETOOLONG':
+      return as('file-name-too-long');
+    case 'EISDIR':
+      return as('file-is-a-folder');
+    case 'ENOSPC':
+    case 'EDQUOT':
+    case 'SQLITE_FULL':
+      return as('file-disk-full');
+    case 'ERR_FS_FILE_TOO_LARGE':
+    case 'ERR_STRING_TOO_LONG':
+      return as('file-too-big-to-read');
+    case 'ENOENT':
+    case 'ENOTDIR':
+      if (act === 'read') return as('file-not-found');
+      break;
+  }
+  const detail = thrown instanceof Error ? thrown.message : 'no reason given';
+  return act === 'read' ? as('file-not-readable', { detail }) : as('file-not-written', { detail });
+};
