@@ -58,7 +58,7 @@ export const readLatest = async (
       .select(({ fn }) => fn.countAll<number>().as('count'))
       .where('study_id', '=', row.id)
       .executeTakeFirstOrThrow();
-    const [latest] = readEach([row], () => summaryOf(row, cards, Number(tallies.count)));
+    const [latest] = readEach([row], () => summaryOf(row, cards, tallies.count));
     if (latest !== undefined) return latest;
   }
 };
