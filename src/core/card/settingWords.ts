@@ -46,32 +46,41 @@ const airWord = (air: Air | undefined): readonly string[] => {
   return air === 'pump' ? ['air-on'] : [`air-${typed(air.kPa)}kPa`];
 };
 
-const layerPattern =
-  /^(?<label>\S+) (?<speed>\d+(?:\.\d+)?)mmps (?<power>\d+(?:\.\d+)?)pct min(?<min>\d+(?:\.\d+)?)(?: x(?<passes>\d+))?(?: air-(?<air>off|on|\d+(?:\.\d+)?kPa))?$/;
+const figurePattern = String.raw`\d+(?:[. ]\d+)?`;
+const layerPattern = new RegExp(
+  `^(?<label>\\S+) (?<speed>${figurePattern})mmps (?<power>${figurePattern})pct min(?<min>${figurePattern})(?: x(?<passes>\\d+))?(?: air-(?<air>off|on|${figurePattern}kPa))?$`,
+  'i',
+);
 
-/** The label and setting that a layer's name spells; undefined where it spells none. Underscores stand for spaces. */
+/**
+ * The label and setting that a layer's name spells; undefined where it spells none. Underscores stand for spaces and for
+ * points, and capitals count as small letters: old drawing formats know no others.
+ */
 export const parseLayerName = (
   name: string,
 ): { readonly label: string; readonly setting: Setting } | undefined => {
   const found = layerPattern.exec(name.trim().replaceAll('_', ' '))?.groups;
   if (found === undefined) return undefined;
-  const powerPct = Number(found['power']);
-  const minPowerPct = Number(found['min']);
-  const air = airOf(found['air']);
+  const powerPct = figure(found['power']);
+  const minPowerPct = figure(found['min']);
+  const air = airOf(found['air']?.toLowerCase());
+  const label = found['label'] ?? '';
   return {
-    label: found['label'] ?? '',
+    label: label.length > 2 ? label.toLowerCase() : label.toUpperCase(),
     setting: {
       powerPct,
       ...(minPowerPct === powerPct ? {} : { minPowerPct }),
-      speedMmPerS: Number(found['speed']),
+      speedMmPerS: figure(found['speed']),
       passes: Number(found['passes'] ?? '1'),
       ...(air === undefined ? {} : { air }),
     },
   };
 };
 
+const figure = (said = ''): number => Number(said.replace(' ', '.'));
+
 const airOf = (word: string | undefined): Air | undefined => {
   if (word === undefined) return undefined;
   if (word === 'off') return 'off';
-  return word === 'on' ? 'pump' : { kPa: Number.parseFloat(word) };
+  return word === 'on' ? 'pump' : { kPa: figure(word.replace('kpa', '')) };
 };

@@ -127,10 +127,15 @@ export const checkEnergies = (
   ];
 };
 
-/** Where S is not said to mean anything, nothing can be said of power. */
-export const checkPowerScale = (toolpath: Toolpath): readonly Finding[] => {
+/** Where S is not said to mean anything, nothing can be said of power, or only of one against the other. */
+export const checkPowerScale = (
+  toolpath: Toolpath,
+  inferred: number | undefined,
+): readonly Finding[] => {
   const { sAtFullPower, lines, kind } = toolpath;
   if (kind !== 'gcode' || lines.length === 0) return [];
+  if (inferred !== undefined)
+    return [remark('check-power-scale-inferred', { full: rounded(inferred) })];
   if (sAtFullPower === undefined) return [remark('check-power-scale-unknown')];
   const over = lines.find(({ told }) => told !== undefined && told.s > sAtFullPower * 1.0001);
   if (over !== undefined) {

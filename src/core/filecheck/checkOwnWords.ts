@@ -3,6 +3,7 @@ import { wordsBelow } from '../card/cardDrawing.ts';
 import { cellLines } from '../card/cellLines.ts';
 import { cellWords } from '../card/settingWords.ts';
 import { boxAround, grown, liesWithin, type Box } from '../path/box.ts';
+import { Wanted } from '../path/cover.ts';
 import { isClosed, lengthMm, type Polyline } from '../path/polyline.ts';
 import { fault, type Finding, type PathLine, type Toolpath } from './toolpath.ts';
 
@@ -15,7 +16,7 @@ export const checkOwnWords = (toolpath: Toolpath): readonly Finding[] => {
   if (marks.length === 0) return [];
   const strokes = marks.flatMap(({ points }) => {
     const box = boxAround([points]);
-    return box === undefined ? [] : [{ box, lengthMm: lengthMm(points) }];
+    return box === undefined ? [] : [{ points, box, lengthMm: lengthMm(points) }];
   });
   return toolpath.lines.flatMap((line, i) => {
     const { spelt } = line;
@@ -41,13 +42,17 @@ const possibleIds = ({ lines }: Toolpath, label: string): readonly string[] =>
     );
 
 interface Stroke {
+  readonly points: Polyline;
   readonly box: Box;
   readonly lengthMm: number;
 }
 
+/** How far a stroke may be off, mm; how much of each must be there; and what may be there beside, mm. */
 const tolerance = 0.1;
+const strokeShare = 0.6;
+const strangeMm = 0.4;
 
-/** Every stroke of the words is there, and no more strokes than that where the words stand. */
+/** Every stroke of the words is there, and no more than that where the words stand, however the strokes were joined. */
 const hasWords = (
   strokes: readonly Stroke[],
   line: PathLine,
@@ -59,18 +64,12 @@ const hasWords = (
   const area = boxAround(expected);
   if (area === undefined) return false;
   const there = strokes.filter(({ box }) => liesWithin(box, grown(area, tolerance)));
+  const length = there.reduce((sum, stroke) => sum + stroke.lengthMm, 0);
+  const wantedMm = expected.reduce((sum, stroke) => sum + lengthMm(stroke), 0);
+  if (Math.abs(length - wantedMm) > 0.02 * wantedMm + strangeMm) return false;
+  const cover = new Wanted(expected, tolerance).cover(there.map(({ points }) => points));
   return (
-    there.length === expected.length &&
-    expected.every((stroke) => there.some((found) => sameStroke(found, stroke)))
-  );
-};
-
-const sameStroke = (found: Stroke, wanted: Polyline): boolean => {
-  const box = boxAround([wanted]);
-  return (
-    box !== undefined &&
-    liesWithin(found.box, grown(box, tolerance)) &&
-    liesWithin(box, grown(found.box, tolerance)) &&
-    Math.abs(found.lengthMm - lengthMm(wanted)) < 2 * tolerance
+    cover.strokes.every(({ share }) => share >= strokeShare) &&
+    cover.lines.reduce((sum, { strayMm }) => sum + strayMm, 0) <= strangeMm
   );
 };

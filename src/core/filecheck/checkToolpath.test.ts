@@ -41,7 +41,7 @@ describe('holding a toolpath against its card', () => {
     fc.assert(
       fc.property(by, by, (x, y) => {
         const matched = matchCard(card, moved(x, y));
-        expect(matched?.cells.map(({ lines }) => lines.length)).toEqual(card.cells.map(() => 1));
+        expect(matched?.cells.map(({ pieces }) => pieces.length)).toEqual(card.cells.map(() => 1));
         expect(matched?.words.every(({ found, expected }) => found === expected)).toBe(true);
         expect(matched?.strangers).toEqual([]);
         expect(checkToolpath(moved(x, y), { card }).findings).toEqual([]);

@@ -1,5 +1,6 @@
 import type { Card } from '../card/card.ts';
 import type { Machine } from '../machine/machine.ts';
+import { powerInCornersPct, type Setting } from '../machine/setting.ts';
 import { boxAround } from '../path/box.ts';
 import { lengthMm } from '../path/polyline.ts';
 import { checkAgainstCard } from './checkAgainstCard.ts';
@@ -7,6 +8,8 @@ import { checkEnclosure } from './checkEnclosure.ts';
 import { checkLabels } from './checkLabels.ts';
 import { checkBounds, checkEnergies, checkMachine, checkPowerScale } from './checkLimits.ts';
 import { checkOwnWords } from './checkOwnWords.ts';
+import { inferredScale } from './inferredScale.ts';
+import { joinLines } from './joinLines.ts';
 import { matchCard, type MatchedCard } from './matchCard.ts';
 import { fault, remark, type Finding, type PathLine, type Toolpath } from './toolpath.ts';
 
@@ -30,16 +33,21 @@ interface Against {
  * ceiling, marks that would cut, traps of mode. With the card it knows what should be where, and names the cell. Never
  * says that a file is safe.
  */
-export const checkToolpath = (toolpath: Toolpath, { card, machine }: Against = {}): CheckReport => {
-  const matched = card === undefined ? undefined : matchCard(card, toolpath);
+export const checkToolpath = (file: Toolpath, { card, machine }: Against = {}): CheckReport => {
+  const matched = card === undefined ? undefined : matchCard(card, file);
+  const inferred =
+    card === undefined || matched === undefined ? undefined : inferredScale(card, file, matched);
+  const toolpath = inferred === undefined ? file : { ...file, sAtFullPower: inferred };
+  const joined = { ...toolpath, lines: joinLines(toolpath.lines) };
   const isMark = marksOf(matched);
   const findings = [
     ...checkBeam(toolpath),
     ...toolpath.noticed,
-    ...checkPowerScale(toolpath),
+    ...checkPowerScale(toolpath, inferred),
     ...checkLabels(toolpath),
-    ...(card === undefined ? checkOwnWords(toolpath) : checkAgainstCard(card, toolpath, matched)),
-    ...checkEnclosure(toolpath, isMark),
+    ...checkCornerPower(toolpath, card),
+    ...(card === undefined ? checkOwnWords(joined) : checkAgainstCard(card, toolpath, matched)),
+    ...checkEnclosure(joined, isMark),
     ...checkBounds(toolpath, machine),
     ...(machine === undefined ? [] : checkMachine(toolpath, machine)),
     ...checkEnergies(toolpath, card, isMark),
@@ -56,6 +64,19 @@ export const checkToolpath = (toolpath: Toolpath, { card, machine }: Against = {
   };
 };
 
+/** A program says nothing of a power in corners: one that is called so, or is a card with it, cuts something else. */
+const checkCornerPower = (
+  { kind, lines }: Toolpath,
+  card: Card | undefined,
+): readonly Finding[] => {
+  if (kind !== 'gcode') return [];
+  const hasCorners = (setting: Setting): boolean => powerInCornersPct(setting) !== setting.powerPct;
+  const rung = card?.rungs.find(({ setting }) => hasCorners(setting))?.letter;
+  const named = lines.find(({ spelt }) => spelt !== undefined && hasCorners(spelt.setting));
+  const about = rung ?? named?.spelt?.label;
+  return about === undefined ? [] : [fault('check-corner-power-not-carried', { rung: about })];
+};
+
 /** A file must cut something, save a job that is there to be timed: that one must not. */
 const checkBeam = ({ lines, disarmed }: Toolpath): readonly Finding[] => {
   const [first] = lines;
@@ -70,6 +91,7 @@ const rank = ({ severity }: Finding): number => (severity === 'fault' ? 0 : 1);
 /** Marks are what the card has as marks; without a card, what the file calls so. */
 const marksOf = (matched: MatchedCard | undefined): ((line: PathLine) => boolean) => {
   if (matched === undefined) return (line) => line.spelt?.label === 'marks';
-  const marks = new Set(matched.marks);
-  return (line) => marks.has(line);
+  // By place, so that a line which was joined counts as the first of its strokes.
+  const marks = new Set(matched.marks.map(({ where }) => where));
+  return ({ where }) => marks.has(where);
 };

@@ -1,4 +1,4 @@
-import type { Setting } from '../machine/setting.ts';
+import { powerInCornersPct, type Setting } from '../machine/setting.ts';
 import type { PathLine, Toolpath } from './toolpath.ts';
 
 /** What a line is cut with, as far as the file tells: a program tells all but the scale of S; a drawing spells it. */
@@ -9,6 +9,9 @@ export interface ToldSetting {
   readonly passes: number;
   /** Undefined where nothing is said of it. */
   readonly airOn?: boolean;
+  /** As a name spells them: programs have no word for either. */
+  readonly minPowerPct?: number;
+  readonly airKpa?: number;
 }
 
 export const toldSetting = (toolpath: Toolpath, line: PathLine): ToldSetting | undefined => {
@@ -23,12 +26,20 @@ export const toldSetting = (toolpath: Toolpath, line: PathLine): ToldSetting | u
     };
   }
   if (spelt === undefined) return undefined;
-  const { powerPct, speedMmPerS, air } = spelt.setting;
+  const said = settingAsTold(spelt.setting);
+  return { ...said, passes: said.passes * passes };
+};
+
+/** A setting that was spelt, as a drawing tells it. */
+export const settingAsTold = (setting: Setting): ToldSetting => {
+  const { powerPct, speedMmPerS, passes, air } = setting;
   return {
     speedMmPerS,
     powerPct,
-    passes: spelt.setting.passes * passes,
+    minPowerPct: powerInCornersPct(setting),
+    passes,
     ...(air === undefined ? {} : { airOn: air !== 'off' }),
+    ...(typeof air === 'object' ? { airKpa: air.kPa } : {}),
   };
 };
 
@@ -36,7 +47,12 @@ export const toldSetting = (toolpath: Toolpath, line: PathLine): ToldSetting | u
 export const isSetting = (told: ToldSetting, meant: Setting): boolean =>
   Math.abs(told.speedMmPerS - meant.speedMmPerS) <= 0.002 * meant.speedMmPerS + 0.005 &&
   (told.powerPct === undefined || Math.abs(told.powerPct - meant.powerPct) <= 0.26) &&
+  (told.minPowerPct === undefined ||
+    Math.abs(told.minPowerPct - powerInCornersPct(meant)) <= 0.26) &&
   told.passes === meant.passes &&
+  (told.airKpa === undefined ||
+    typeof meant.air !== 'object' ||
+    Math.abs(told.airKpa - meant.air.kPa) <= 0.6) &&
   (told.airOn === undefined || meant.air === undefined || told.airOn === (meant.air !== 'off'));
 
 /** For sentences: `14 mm/s 30 %`, `14 mm/s S300`. */
@@ -46,8 +62,12 @@ export const toldWords = (told: ToldSetting, line: PathLine, meant?: Setting): s
     told.powerPct === undefined
       ? `S${String(line.told?.s ?? 0)}`
       : `${String(Number(told.powerPct.toFixed(1)))}%`,
+    ...(told.minPowerPct === undefined || told.minPowerPct === told.powerPct
+      ? []
+      : [`min ${String(Number(told.minPowerPct.toFixed(1)))}%`]),
     ...(told.passes === 1 ? [] : [`x${String(told.passes)}`]),
     // Air is worth a word only where it was meant to be one way.
+    ...(told.airKpa === undefined ? [] : [`${String(Number(told.airKpa.toFixed(1)))} kPa`]),
     ...(told.airOn === false && meant?.air !== undefined ? ['no air'] : []),
   ].join(' ');
 

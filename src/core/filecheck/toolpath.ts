@@ -1,3 +1,4 @@
+import type { GcodeDialect } from '../machine/gcodeDialect.ts';
 import type { Setting } from '../machine/setting.ts';
 import type { Point } from '../path/point.ts';
 import type { Polyline } from '../path/polyline.ts';
@@ -9,6 +10,8 @@ export interface Told {
   /** The bare S word. */
   readonly s: number;
   readonly air: boolean;
+  /** `constant` (M3): the same power at every speed; `speed-following` (M4): less as the head slows. */
+  readonly beam: GcodeDialect['power'];
 }
 
 /** One line that is cut in one go, whatever file it came from. */

@@ -25,7 +25,9 @@ const line = (over: Partial<PathLine> = {}): PathLine => ({
   where: 1,
   ...over,
 });
-const told = (speedMmPerS: number, s = 500) => ({ told: { speedMmPerS, s, air: false } });
+const told = (speedMmPerS: number, s = 500) => ({
+  told: { speedMmPerS, s, air: false, beam: 'constant' as const },
+});
 const file = (lines: readonly PathLine[], over: Partial<Toolpath> = {}): Toolpath => ({
   kind: 'gcode',
   lines,

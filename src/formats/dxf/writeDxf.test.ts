@@ -6,7 +6,7 @@ import { cardDrawing } from '../../core/card/cardDrawing.ts';
 import { designCard } from '../../core/card/designCard.ts';
 import { rungColours } from '../../core/card/rungColours.ts';
 import { isClosed } from '../../core/path/polyline.ts';
-import { indexColours } from './indexColours.ts';
+import { indexColours } from '../../core/card/indexColours.ts';
 import { writeDxf } from './writeDxf.ts';
 
 const drawing = (() => {

@@ -1,7 +1,7 @@
 import { DxfWriter, LWPolylineFlags, TrueColor, Units } from '@tarikjabiri/dxf';
 import type { CardDrawing, DrawnLayer } from '../../core/card/cardDrawing.ts';
 import { isClosed } from '../../core/path/polyline.ts';
-import { indexColours } from './indexColours.ts';
+import { indexColours } from '../../core/card/indexColours.ts';
 
 /**
  * A drawing as DXF (AutoCAD 2007) in mm: one layer a rung, entities in the order of cutting, light polylines only. The

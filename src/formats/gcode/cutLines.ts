@@ -41,7 +41,7 @@ export const cutLines = (
 };
 
 const sameTold = (a: GcodeMove, b: GcodeMove): boolean =>
-  a.feedMmPerMin === b.feedMmPerMin && a.s === b.s && a.air === b.air;
+  a.feedMmPerMin === b.feedMmPerMin && a.s === b.s && a.air === b.air && a.spindle === b.spindle;
 
 const lineOf = (
   moves: readonly GcodeMove[],
@@ -55,7 +55,12 @@ const lineOf = (
   return tracer.taken().map((traced) => ({
     ...unfold(traced),
     ...names.at(first.line),
-    told: { speedMmPerS: speedOf(first), s: first.s, air: first.air },
+    told: {
+      speedMmPerS: speedOf(first),
+      s: first.s,
+      air: first.air,
+      beam: first.spindle === 4 ? ('speed-following' as const) : ('constant' as const),
+    },
     where: first.line,
   }));
 };

@@ -39,6 +39,23 @@ export const filecheckWords = {
     message: (p) => `Cell ${p('cell')} is cut partly at ${p('one')}, partly at ${p('other')}.`,
     remedy: () => 'Such a cell teaches nothing. Write the file anew from the card.',
   },
+  'check-cell-partly': {
+    message: (p) => `Of the outline of cell ${p('cell')}, ${p('pct')} % is cut.`,
+    remedy: () =>
+      'A cell that is cut in part, or in part twice, teaches nothing. Write the file anew from the card.',
+  },
+  'check-cell-beam-mode': {
+    message: (p) =>
+      `Cell ${p('cell')} is cut with ${p('mode')}, the others with ${p('others')} ${place(p)}.`,
+    remedy: () =>
+      'M4 lowers the power as the head slows, M3 does not: the cell gets another power in its corners than its words say. Use one of the two throughout.',
+  },
+  'check-spelt-differs': {
+    message: (p) =>
+      `Cell ${p('cell')} of the card says ${p('card')}; the program calls it “${p('label')}” ${place(p)}.`,
+    remedy: () =>
+      'Whoever reads the program believes another setting. Write it anew from the card.',
+  },
   'check-label-differs': {
     message: (p) =>
       `${cellOr(p, 'A part')} is called “${p('label')}”, but is cut at ${p('file')} ${place(p)}.`,
@@ -52,6 +69,10 @@ export const filecheckWords = {
     message: (p) => `The file draws no words beside the cells of card ${p('card')}.`,
     remedy: () => 'Without them the card can be read only with this file at hand.',
   },
+  'check-part-missing': {
+    message: (p) => `The file lacks a part of the card: ${p('part')}.`,
+    remedy: () => 'Without it the card is harder to tell or to read. Write the file anew.',
+  },
   'check-line-unknown': {
     message: (p) => `${p('count')} lines are cut that the card does not have ${place(p)}.`,
     remedy: () => 'Find out what they are before cutting, or write the file anew.',
@@ -63,6 +84,10 @@ export const filecheckWords = {
   'check-outline-early': {
     message: (p) => `The outline is cut before cell ${p('cell')} ${place(p)}.`,
     remedy: () => 'Outline last: a freed card drops or tilts and spoils the cells after it.',
+  },
+  'check-window-early': {
+    message: (p) => `The window is cut before cell ${p('cell')} ${place(p)}.`,
+    remedy: () => 'Window and outline last: a freed piece tips up and spoils what comes after it.',
   },
   'check-inside-after-outside': {
     message: (p) =>
@@ -130,6 +155,10 @@ export const filecheckWords = {
     message: (p) => `Layer “${p('layer')}” does not say with what it is cut.`,
     remedy: () => 'Nothing can be said of its setting. Look at it in the control program.',
   },
+  'check-names-lost': {
+    message: () => 'The layers have lost their names; only the colours say which setting is meant.',
+    remedy: () => 'Type by the colours of the type-in list, and look twice.',
+  },
   'check-layer-differs': {
     message: (p) => `One layer is called “${p('one')}” and “${p('other')}” at once.`,
     remedy: () => 'Control programs show one or the other. Write the file anew.',
@@ -138,6 +167,12 @@ export const filecheckWords = {
     message: () => 'The program does not say what S means full power, so powers were not checked.',
     remedy: () =>
       'Say the S value at full power: on the command line it is sAtFullPower in the machine file.',
+  },
+  'check-power-scale-inferred': {
+    message: (p) =>
+      `The program does not say what S means full power. By the card it is S${p('full')}: powers were checked against each other only.`,
+    remedy: () =>
+      'Check the scale of S in the machine’s settings, or say it: on the command line it is sAtFullPower in the machine file.',
   },
   'check-power-above-scale': {
     message: (p) =>
@@ -214,8 +249,10 @@ export const filecheckWords = {
     remedy: () => 'Perhaps it was cut short. Compare its last lines with the original.',
   },
   'check-corner-power-not-carried': {
-    message: (p) => `G-code has no word for the power in corners of rung ${p('rung')}.`,
-    remedy: () => 'Set it in the controller, or vary something else.',
+    message: (p) =>
+      `${p('rung')} has a power in corners of its own, which G-code cannot carry: the program cuts it with one power throughout.`,
+    remedy: () =>
+      'Do not cut it: the words beside the cells would be wrong. Take the SVG or DXF and type the powers in.',
   },
   'check-part-not-read': {
     message: (p) => `Not read: ${p('count')} × ${p('what')}.`,
