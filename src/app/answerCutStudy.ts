@@ -1,15 +1,27 @@
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import type { FitAnswer } from '../core/cutmodel/fitAnswer.ts';
 import { fitStudy } from '../core/cutmodel/fitStudy.ts';
+import { done, type Outcome, type Problem } from '../core/problem.ts';
+import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import { questionStudy } from '../core/study/questionStudy.ts';
 
-/** The answer to a study, and before all other warnings a question about each setting that looks mistyped. */
-export const answerCutStudy = (study: CutStudy): FitAnswer => withQuestions(study, fitStudy(study));
+/**
+ * The answer to a study. Before all other warnings stand what is to be said of its material and a question about each
+ * setting that looks mistyped. Refuses: what `acceptMaterial` refuses.
+ */
+export const answerCutStudy = (study: CutStudy): Outcome<FitAnswer> => {
+  const accepted = acceptMaterial(study.stock);
+  return accepted.ok ? done(withQuestions(study, fitStudy(study), accepted.value)) : accepted;
+};
 
-/** The same for an answer that is there. */
-export const withQuestions = <A extends FitAnswer>(study: CutStudy, answer: A): A => {
+/** The same for an answer that is there; `ofMaterial` as the gate gave it. */
+export const withQuestions = <A extends FitAnswer>(
+  study: CutStudy,
+  answer: A,
+  ofMaterial: readonly Problem[],
+): A => {
   const questions = questionStudy(study).map(({ problem }) => problem);
-  return { ...answer, warnings: [...onceEach(questions), ...answer.warnings] };
+  return { ...answer, warnings: [...ofMaterial, ...onceEach(questions), ...answer.warnings] };
 };
 
 /** Twelve cells with one slip are one question. */

@@ -1,6 +1,6 @@
 import { done, type Outcome } from '../core/problem.ts';
 import type { Habit } from '../core/reading/tally.ts';
-import { acceptMaterial } from './acceptMaterial.ts';
+import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import type { Ports } from './ports.ts';
 import { findStudy } from './readStudy.ts';
 import type { StoredStudy, StudyHead } from './stored.ts';
@@ -16,7 +16,7 @@ export const changeStudy = (
 ): Promise<Outcome<StoredStudy>> =>
   store.change(async (session) => {
     if (change.stock !== undefined) {
-      const accepted = acceptMaterial(change.stock.material);
+      const accepted = acceptMaterial(change.stock);
       if (!accepted.ok) return accepted;
     }
     const found = await findStudy(session, id);

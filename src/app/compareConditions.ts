@@ -1,7 +1,8 @@
 import { compareConditions, type Comparison } from '../core/compare/compareConditions.ts';
 import { conditionsOf, type ComparisonWish } from '../core/compare/pieces.ts';
-import { usualTellPct, usualWorthPct } from '../core/compare/twoConditions.ts';
+import { usualTellPct, usualWorthPct, type TwoConditions } from '../core/compare/twoConditions.ts';
 import { done, type Outcome } from '../core/problem.ts';
+import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import type { Study } from '../core/study/study.ts';
 import type { Ports } from './ports.ts';
 import { findStudy } from './readStudy.ts';
@@ -12,7 +13,7 @@ export type CompareWish = Omit<ComparisonWish, 'worthPct' | 'tellPct'> &
 
 /**
  * Sets cards of stored studies beside each other as two conditions. Refuses: `study-not-found`, and what `conditionsOf` and
- * `compareConditions` refuse.
+ * {@link compareTwo} refuse.
  */
 export const compareStored = async (
   { store }: Pick<Ports, 'store'>,
@@ -34,5 +35,18 @@ export const compareStored = async (
     tellPct: usualTellPct,
     ...wish,
   });
-  return two.ok ? compareConditions(two.value) : two;
+  return two.ok ? compareTwo(two.value) : two;
+};
+
+/**
+ * Two conditions beside each other; nothing is stored. What is to be said of the material stands before all other remarks.
+ * Refuses: what `acceptMaterial` and `compareConditions` refuse.
+ */
+export const compareTwo = (two: TwoConditions): Outcome<Comparison> => {
+  const accepted = acceptMaterial(two.stock);
+  if (!accepted.ok) return accepted;
+  const compared = compareConditions(two);
+  return compared.ok
+    ? done({ ...compared.value, remarks: [...accepted.value, ...compared.value.remarks] })
+    : compared;
 };

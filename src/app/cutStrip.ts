@@ -12,7 +12,7 @@ import type { Study } from '../core/study/study.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { stripSettings } from '../core/watch/stripSettings.ts';
 import type { WatchCode } from '../core/watch/codes.ts';
-import { acceptMaterial } from './acceptMaterial.ts';
+import { acceptMaterial, namedMaterial } from '../core/stock/acceptMaterial.ts';
 import { findEntry } from './entryWithTallies.ts';
 import { freeCode } from './freeCode.ts';
 import { historyIn } from './gatherHistory.ts';
@@ -51,7 +51,7 @@ export const cutStrip = (
     const found = await findEntry(session, idOrCode);
     if (!found.ok) return found;
     const entry = found.value;
-    const accepted = acceptMaterial(entry.holdsFor.material);
+    const accepted = acceptMaterial(entry.holdsFor);
     if (!accepted.ok) return accepted;
     const batch = batchOf(entry, wish);
     if (!batch.ok) return batch;
@@ -128,9 +128,9 @@ const studyFor = (
     readonly machine: Machine;
   },
 ): Study => {
-  const { material, nominalThicknessMm, measuredThicknessMm } = entry.holdsFor;
+  const { nominalThicknessMm, measuredThicknessMm } = entry.holdsFor;
   const stock: Stock = {
-    material,
+    ...namedMaterial(entry.holdsFor),
     nominalThicknessMm,
     thicknessReadingsMm:
       thicknessReadingsMm ?? (measuredThicknessMm === undefined ? [] : [measuredThicknessMm]),

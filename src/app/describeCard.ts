@@ -1,7 +1,7 @@
 import { sameValue } from './sameValue.ts';
 import type { Card } from '../core/card/card.ts';
 import { done, type Outcome } from '../core/problem.ts';
-import { acceptMaterial } from './acceptMaterial.ts';
+import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import type { Ports } from './ports.ts';
 import { findStudy } from './readStudy.ts';
 import { refuse } from './refuse.ts';
@@ -24,7 +24,7 @@ export const describeCard = (
     const found = await findStudy(session, studyId);
     if (!found.ok) return found;
     const { study, revision } = found.value;
-    const accepted = acceptMaterial(study.stock.material);
+    const accepted = acceptMaterial(study.stock);
     if (!accepted.ok) return accepted;
     const known = study.cards.find(({ code }) => code === card.code);
     if (known !== undefined && sameValue(known, card)) return done({ card, revision });

@@ -3,7 +3,7 @@ import { designCard, type DesignedCard } from '../core/card/designCard.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import { answerToDesignBy, cardRequestFor, type CardWish } from '../core/study/cardRequestFor.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
-import { acceptMaterial } from './acceptMaterial.ts';
+import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import { freeCode } from './freeCode.ts';
 import { historyFor } from './gatherHistory.ts';
 import type { Ports } from './ports.ts';
@@ -33,7 +33,7 @@ export const designNewCard = (
     if (!found.ok) return found;
     const { study } = found.value;
     const { stock } = study;
-    const accepted = acceptMaterial(stock.material);
+    const accepted = acceptMaterial(stock);
     if (!accepted.ok) return accepted;
     const cut = toCutStudy(study);
     const before = study.cards.find(({ code }) => code === sameSheetAs);

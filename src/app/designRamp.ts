@@ -1,9 +1,9 @@
 import { rampCard, type RampCard, type RampCardRequest } from '../core/card/rampCard.ts';
 import type { Outcome } from '../core/problem.ts';
-import { acceptMaterial } from './acceptMaterial.ts';
+import { acceptMaterial, type NamedMaterial } from '../core/stock/acceptMaterial.ts';
 
 /** A focus ramp on a strip of a material that may be cut. Refuses: a refused material, and what `rampCard` refuses. */
-export const designRamp = (material: string, request: RampCardRequest): Outcome<RampCard> => {
-  const accepted = acceptMaterial(material);
+export const designRamp = (named: NamedMaterial, request: RampCardRequest): Outcome<RampCard> => {
+  const accepted = acceptMaterial(named);
   return accepted.ok ? rampCard(request) : accepted;
 };

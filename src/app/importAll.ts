@@ -2,7 +2,8 @@ import { done, type Outcome } from '../core/problem.ts';
 import { mergeEvents } from '../core/reading/mergeEvents.ts';
 import type { RecordedTally, Study } from '../core/study/study.ts';
 import type { ExportFile } from '../formats/exportFile.ts';
-import { acceptMaterial } from './acceptMaterial.ts';
+import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
+import { knownBy } from '../formats/saved/materialKnown.ts';
 import { noneImported, plus, type ImportCounts, type Imported } from './imported.ts';
 import type { Ports, Session } from './ports.ts';
 import { fitsACard } from './recordReadings.ts';
@@ -11,18 +12,19 @@ import { sameValue } from './sameValue.ts';
 
 /**
  * Adds what a file holds that is not here yet, all of it or nothing; what is here stays as it is. Readings fall into the
- * order in which they were said (`mergeEvents`). Importing the same file twice adds nothing. Refuses: a refused material,
+ * order in which they were said (`mergeEvents`). Importing the same file twice adds nothing. Refuses: what `acceptMaterial` refuses,
  * `import-names-unknown-setting`, `card-not-found` and `cell-not-on-card` for what was said of a shape that no card has,
  * `card-code-taken` where the file has another card under the code of one that is here in the same study.
  */
 export const importAll = ({ store, clock }: Ports, file: ExportFile): Promise<Outcome<Imported>> =>
   store.change(async (session) => {
+    const looked = knownBy(file.materialKnown);
     const materials = [
-      ...file.studies.map(({ stock }) => stock.material),
-      ...file.book.map(({ holdsFor }) => holdsFor.material),
+      ...file.studies.map(({ stock }) => stock),
+      ...file.book.map(({ holdsFor }) => holdsFor),
     ];
-    for (const material of materials) {
-      const accepted = acceptMaterial(material);
+    for (const named of materials) {
+      const accepted = acceptMaterial(looked(named));
       if (!accepted.ok) return accepted;
     }
     let imported: Imported = { added: noneImported, alreadyHere: noneImported };
@@ -31,13 +33,16 @@ export const importAll = ({ store, clock }: Ports, file: ExportFile): Promise<Ou
     };
     for (const entry of file.book) {
       const isNew = (await session.entry(entry.id))?.id !== entry.id;
-      if (isNew) await session.insertEntry(entry);
+      if (isNew) await session.insertEntry({ ...entry, holdsFor: looked(entry.holdsFor) });
       note('provenSettings', isNew);
     }
     for (const study of file.studies) {
       const known = await session.study(study.id);
       if (known === undefined)
-        await session.insertStudy({ ...study, tallies: [], cards: [], events: [] }, clock.now());
+        await session.insertStudy(
+          { ...study, stock: looked(study.stock), tallies: [], cards: [], events: [] },
+          clock.now(),
+        );
       note('studies', known === undefined);
       const added = await addParts(session, study, known?.study, note);
       if (!added.ok) return added;

@@ -10,7 +10,7 @@ import type { Aim, Study } from '../core/study/study.ts';
 import { answerWithEarlier } from '../core/study/answerWithEarlier.ts';
 import type { EarlierSheet } from '../core/study/earlierSheet.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
-import { acceptMaterial } from './acceptMaterial.ts';
+import { acceptMaterial, namedMaterial } from '../core/stock/acceptMaterial.ts';
 import { withTallies, type EntryWithTallies } from './entryWithTallies.ts';
 import { freeCode } from './freeCode.ts';
 import { historyFor, type EarlierSheetsWish } from './gatherHistory.ts';
@@ -79,7 +79,7 @@ export const keepSetting = (
   });
 
 const mayKeep = (study: Study, { setting, personsChoice }: KeepSetting): Outcome<undefined> => {
-  const accepted = acceptMaterial(study.stock.material);
+  const accepted = acceptMaterial(study.stock);
   if (!accepted.ok) return accepted;
   const { powerPct } = setting;
   const { machine } = study;
@@ -116,7 +116,7 @@ const forecastOf = (
 
 const holdsFor = ({ stock, machine }: Study): ProvenSetting['holdsFor'] => ({
   ...(machine.name === undefined ? {} : { machine: machine.name }),
-  material: stock.material,
+  ...namedMaterial(stock),
   nominalThicknessMm: stock.nominalThicknessMm,
   ...(stock.thicknessReadingsMm.length === 0
     ? {}

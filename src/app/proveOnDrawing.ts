@@ -3,8 +3,9 @@ import { answerFrom } from '../core/cutmodel/fitStudy.ts';
 import type { Finding, PathLine, Toolpath } from '../core/filecheck/toolpath.ts';
 import type { Setting } from '../core/machine/setting.ts';
 import { lengthMm } from '../core/path/polyline.ts';
-import { done, refused, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome, type Problem } from '../core/problem.ts';
 import { proveDrawing, type DrawingProof, type ProofStage } from '../core/proof/proveDrawing.ts';
+import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import { fitWithEarlier } from '../core/study/answerWithEarlier.ts';
 import type { EarlierSheet } from '../core/study/earlierSheet.ts';
 import { readToolpath } from '../formats/readToolpath.ts';
@@ -33,6 +34,8 @@ export interface ProofOnDrawing extends DrawingProof {
   readonly groups: readonly LineGroup[];
   /** What the reader noticed: parts that it could not read, units that it had to assume. */
   readonly noticed: readonly Finding[];
+  /** What is to be said of the material. */
+  readonly ofMaterial: readonly Problem[];
 }
 
 /** As {@link ProofStage}, with what comes before. */
@@ -50,13 +53,16 @@ export const provingStages: readonly ProvingStage[] = [
 ];
 
 /**
- * Carries a setting of a study to a drawing: the same on the command line and on the page. Refuses what the readers refuse,
+ * Carries a setting of a study to a drawing: the same on the command line and on the page. Refuses what
+ * `acceptMaterial` and the readers refuse,
  * `proof-nothing-to-cut`, `proof-no-setting`.
  */
 export const proveOnDrawing = (
   { text, study, earlier = [], setting, leaveOut = [] }: DrawingToProve,
   told: (stage: ProvingStage) => void = () => undefined,
 ): Outcome<ProofOnDrawing> => {
+  const accepted = acceptMaterial(study.stock);
+  if (!accepted.ok) return accepted;
   told('reading');
   const read = readToolpath(text);
   if (!read.ok) return read;
@@ -79,7 +85,13 @@ export const proveOnDrawing = (
     },
     told,
   );
-  return done({ ...proof, kind, groups: groupsOf(lines, leaveOut), noticed });
+  return done({
+    ...proof,
+    ofMaterial: accepted.value,
+    kind,
+    groups: groupsOf(lines, leaveOut),
+    noticed,
+  });
 };
 
 const surerSetting = ({

@@ -1,7 +1,7 @@
 import type { Card } from '../core/card/card.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import type { Study } from '../core/study/study.ts';
-import { acceptMaterial } from './acceptMaterial.ts';
+import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import type { Ports } from './ports.ts';
 import { readStudy } from './readStudy.ts';
 import { refuse } from './refuse.ts';
@@ -18,7 +18,7 @@ export const readCardForExport = async (
   const found = await readStudy(ports, studyId);
   if (!found.ok) return found;
   const { study } = found.value;
-  const accepted = acceptMaterial(study.stock.material);
+  const accepted = acceptMaterial(study.stock);
   if (!accepted.ok) return accepted;
   const card = study.cards.find((one) => one.code === code);
   return card === undefined ? refuse('card-not-found', { card: code }) : done({ study, card });

@@ -5,7 +5,7 @@ import type { Habit } from '../core/reading/tally.ts';
 import type { Stock } from '../core/stock/stock.ts';
 import type { Aim, Study } from '../core/study/study.ts';
 import type { Ask } from '../core/cutmodel/cutStudy.ts';
-import { acceptMaterial } from './acceptMaterial.ts';
+import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import type { Ports } from './ports.ts';
 import type { StoredStudy } from './stored.ts';
 
@@ -30,7 +30,7 @@ export const startStudy = async (
   { store, clock, ids }: Ports,
   asked: StartStudy,
 ): Promise<Outcome<StoredStudy>> => {
-  const accepted = acceptMaterial(asked.stock.material);
+  const accepted = acceptMaterial(asked.stock);
   if (!accepted.ok) return accepted;
   const id = asked.id ?? ids.newId();
   const now = clock.now();

@@ -1,7 +1,8 @@
 import { fit } from '../core/cutmodel/fit.ts';
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import { answerFrom } from '../core/cutmodel/fitStudy.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, type Outcome, type Problem } from '../core/problem.ts';
+import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import { batchChanges, type BatchChange } from '../core/watch/batchChanges.ts';
 import { watchedStrip, type CheckStrip } from '../core/watch/findStrips.ts';
 import { laserOrWood, type LaserOrWood } from '../core/watch/laserOrWood.ts';
@@ -24,13 +25,17 @@ export interface WatchedByFile {
   readonly looks: readonly LookAt[];
   /** The strip to cut in the next new batch, where the study says. */
   readonly nextStrip?: readonly Setting[];
+  /** What is to be said of the material that the study names. */
+  readonly ofMaterial: readonly Problem[];
 }
 
 /**
  * Watches a setting by a file alone; nothing is stored. The study's cells are the history of every strip. Refuses:
- * `no-forecast-to-keep` where nothing says what was foreseen. ~0.2 s a strip.
+ * what `acceptMaterial` refuses, `no-forecast-to-keep` where nothing says what was foreseen. ~0.2 s a strip.
  */
 export const watchByFile = (file: WatchFile): Outcome<WatchedByFile> => {
+  const accepted = file.study === undefined ? done([]) : acceptMaterial(file.study.stock);
+  if (!accepted.ok) return accepted;
   const foreseen = foreseenBy(file);
   if (foreseen === undefined) return refuse('no-forecast-to-keep');
   const strips = file.strips.map((strip, i): CheckStrip => ({
@@ -48,6 +53,7 @@ export const watchByFile = (file: WatchFile): Outcome<WatchedByFile> => {
   const cause = causeOf(file, strips);
   const isAmiss = chart.standing === 'alarm' || cause !== undefined;
   return done({
+    ofMaterial: accepted.value,
     foreseen,
     chart,
     batchChanges: batchChanges(chart.points),

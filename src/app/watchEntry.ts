@@ -3,6 +3,7 @@ import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import { compareMeterings, type CurveChange } from '../core/machine/compareMeterings.ts';
 import { sameMachine } from '../core/machine/sameMachine.ts';
 import { done, type Outcome } from '../core/problem.ts';
+import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import { sameMaterialAs } from '../core/stock/sameMaterial.ts';
 import { fitWithEarlier } from '../core/study/answerWithEarlier.ts';
 import type { EarlierSheet } from '../core/study/earlierSheet.ts';
@@ -45,7 +46,7 @@ const leastCells = 4;
 
 /**
  * Watches one entry of the book: the chart over its orders and strips, what each strip says, and whether laser or wood
- * has changed. Refuses: `entry-not-found`. ~0.3 s for each of the two newest strips.
+ * has changed. Refuses: `entry-not-found`, what `acceptMaterial` refuses. ~0.3 s for each of the two newest strips.
  */
 export const watchEntry = (
   { store }: Pick<Ports, 'store'>,
@@ -55,6 +56,8 @@ export const watchEntry = (
     const found = await findEntry(session, idOrCode);
     if (!found.ok) return found;
     const entry = found.value;
+    const accepted = acceptMaterial(entry.holdsFor);
+    if (!accepted.ok) return accepted;
     const studies = await laterStudies(session, entry);
     const strips = studies
       .flatMap((study) => stripsIn(study, entry).map((strip) => ({ study, strip })))

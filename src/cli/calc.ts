@@ -1,9 +1,8 @@
 import { answerCutStudy } from '../app/answerCutStudy.ts';
+import { answerOrder } from '../app/answerOrder.ts';
+import { compareTwo } from '../app/compareConditions.ts';
 import { nextCardFor } from '../app/proposeNextCard.ts';
-import { compareConditions } from '../core/compare/compareConditions.ts';
-import { fit } from '../core/cutmodel/fit.ts';
-import { orderAnswer } from '../core/order/orderAnswer.ts';
-import type { Outcome } from '../core/problem.ts';
+import { andThen, type Outcome } from '../core/problem.ts';
 import { fitAnswerFile, nextCardFile } from '../formats/answerFile.ts';
 import { parseJsonText } from '../formats/border.ts';
 import { parseCompareFile } from '../formats/compareFile.ts';
@@ -13,18 +12,19 @@ import { parseCutStudy, type StudyFile } from '../formats/studyFile.ts';
 import { readStdin } from '../host/files.ts';
 import { comparisonSaid } from '../words/en/compareVerdict.ts';
 import { problemInWords } from '../words/words.ts';
-import { printJson, printOutcome, printRefusal, type ExitCode } from './output.ts';
+import { printOutcome, printRefusal, type ExitCode } from './output.ts';
 
 /** `calc fit`: a study file on standard input, its answer on standard output. */
 export const runFit = async (): Promise<ExitCode> =>
-  printOutcome(await studyPipedIn(), (study) =>
-    fitAnswerFile(answerCutStudy(study), problemInWords),
+  printOutcome(andThen(await studyPipedIn(), answerCutStudy), (answer) =>
+    fitAnswerFile(answer, problemInWords),
   );
 
 /** `calc nextcard`: the same study with `cellsWanted` and `settingsAtMost`, and the card that would teach most. */
 export const runNextCard = async (): Promise<ExitCode> =>
-  printOutcome(await studyPipedIn(), (study) =>
-    nextCardFile(nextCardFor(study, study), problemInWords),
+  printOutcome(
+    andThen(await studyPipedIn(), (study) => nextCardFor(study, study)),
+    (next) => nextCardFile(next, problemInWords),
   );
 
 /** `calc order`: the same study with `order`; how many hang, how many to plan, what costs least. */
@@ -33,8 +33,9 @@ export const runOrder = async (): Promise<ExitCode> => {
   if (!study.ok) return printRefusal(study.problem);
   const { order } = study.value;
   if (order === undefined) return printRefusal({ code: 'order-not-said', params: {} });
-  printJson(orderFile(orderAnswer(fit(study.value), order), problemInWords));
-  return 0;
+  return printOutcome(answerOrder(study.value, order), ({ answer, ofMaterial }) =>
+    orderFile(answer, ofMaterial, problemInWords),
+  );
 };
 
 /** `calc compare`: a file of two conditions on standard input; how much faster the other cuts, and how surely. */
@@ -43,7 +44,7 @@ export const runCompare = async (): Promise<ExitCode> => {
   const file = json.ok ? parseCompareFile(json.value) : json;
   if (!file.ok) return printRefusal(file.problem);
   const { two, names } = file.value;
-  return printOutcome(compareConditions(two), (comparison) =>
+  return printOutcome(compareTwo(two), (comparison) =>
     comparisonFile(comparison, comparisonSaid(comparison, names), problemInWords),
   );
 };

@@ -1,4 +1,4 @@
-import { acceptMaterial } from '../app/acceptMaterial.ts';
+import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import { cardCodeFor } from '../core/card/cardCodeFor.ts';
 import { cardDrawing } from '../core/card/cardDrawing.ts';
 import { designCard, type DesignedCard } from '../core/card/designCard.ts';
@@ -42,7 +42,7 @@ const makeCard = async (requestFile: string, folder: string): Promise<Outcome<Ca
   if (!json.ok) return json;
   const request = parseCardRequest(json.value);
   if (!request.ok) return request;
-  const accepted = acceptMaterial(request.value.study.stock.material);
+  const accepted = acceptMaterial(request.value.study.stock);
   if (!accepted.ok) return accepted;
 
   const wish = cardRequestFor(request.value.study, {
@@ -52,6 +52,7 @@ const makeCard = async (requestFile: string, folder: string): Promise<Outcome<Ca
   const designed = designCard(wish);
   if (!designed.ok) return designed;
   const sheet = jobSheet(designed.value.card, {
+    ofMaterial: accepted.value,
     remarks: designed.value.remarks,
     machine: request.value.study.machine,
   });
@@ -82,7 +83,7 @@ const cardFiles = async (
   sheet: JobSheet,
   { study, gcode: dialect }: CardRequestFile,
 ): Promise<Outcome<CardFiles>> => {
-  const cautions = cardCautions();
+  const cautions = cardCautions(sheet.ofMaterial);
   const gcode = writeGcode(card, dialect, cautions);
   const pdf = await jobSheetPdf(sheet, {
     stock: study.stock.material,
@@ -125,6 +126,6 @@ const shown = ({
       ? {}
       : { notWritten: notWritten.map(({ name, why }) => ({ name, ...problemInWords(why) })) }),
     remarks: sheet.remarks.map((remark) => problemInWords(remark)),
-    cautions: cardCautions(),
+    cautions: cardCautions(sheet.ofMaterial),
   };
 };

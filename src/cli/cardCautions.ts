@@ -1,8 +1,6 @@
-import { cautionsInEnglish } from '../words/en/cautions.ts';
+import type { Problem } from '../core/problem.ts';
+import { cautionLines } from '../words/cautionLines.ts';
 
-/** The cautions that go with every file of a card, wherever there is room for words. */
-export const cardCautions = (): readonly string[] =>
-  (['unattended', 'card', 'always'] as const)
-    .flatMap((act) => cautionsInEnglish[act])
-    .filter(({ essential }) => essential)
-    .map(({ sentence }) => sentence);
+/** The cautions that go with every file of a card, wherever there is room for words; what its material asks for first. */
+export const cardCautions = (ofMaterial: readonly Problem[]): readonly string[] =>
+  cautionLines(['unattended', 'card', 'always'], ofMaterial);

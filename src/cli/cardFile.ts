@@ -1,5 +1,6 @@
 import type { Card } from '../core/card/card.ts';
 import { done, type Outcome } from '../core/problem.ts';
+import { materialRemarks } from '../core/stock/acceptMaterial.ts';
 import type { Study } from '../core/study/study.ts';
 import { systemClock } from '../host/clock.ts';
 import type { CardFile, CardFileKind } from '../http/cardFile.ts';
@@ -15,7 +16,7 @@ export const cardFile = async (
     case 'svg': {
       const { cardDrawing } = await import('../core/card/cardDrawing.ts');
       const { writeSvg } = await import('../formats/svg/writeSvg.ts');
-      const body = writeSvg(cardDrawing(card), `Card ${card.code}`, cardCautions());
+      const body = writeSvg(cardDrawing(card), `Card ${card.code}`, cautionsOf(study));
       return done({ contentType: 'image/svg+xml', body });
     }
     case 'dxf': {
@@ -26,7 +27,7 @@ export const cardFile = async (
     case 'gcode': {
       const { plainDialect } = await import('../core/machine/gcodeDialect.ts');
       const { writeGcode } = await import('../formats/gcode/writeGcode.ts');
-      const written = writeGcode(card, study.machine.gcode ?? plainDialect, cardCautions());
+      const written = writeGcode(card, study.machine.gcode ?? plainDialect, cautionsOf(study));
       return written.ok ? done({ contentType: 'text/x-gcode', body: written.value }) : written;
     }
     case 'json': {
@@ -38,13 +39,19 @@ export const cardFile = async (
   }
 };
 
+const cautionsOf = ({ stock }: Study): readonly string[] => cardCautions(materialRemarks(stock));
+
 /** The page beside the machine; what changed is told against the card before it in the study. */
 const jobSheetFor = async (study: Study, card: Card): Promise<Uint8Array> => {
   const { jobSheet } = await import('../core/card/jobSheet.ts');
   const { jobSheetPdf } = await import('../print/jobSheetPdf.ts');
   const before = study.cards[study.cards.findIndex(({ code }) => code === card.code) - 1];
   return jobSheetPdf(
-    jobSheet(card, { ...(before === undefined ? {} : { before }), machine: study.machine }),
+    jobSheet(card, {
+      ...(before === undefined ? {} : { before }),
+      ofMaterial: materialRemarks(study.stock),
+      machine: study.machine,
+    }),
     {
       stock: `${String(study.stock.nominalThicknessMm)} mm ${study.stock.material}`,
       madeAt: systemClock.now(),

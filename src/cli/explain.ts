@@ -1,7 +1,7 @@
 import { basename, dirname } from 'node:path';
-import { explainStudy } from '../core/explain/explain.ts';
+import { explainCutStudy } from '../app/explainCutStudy.ts';
 import type { Explanation } from '../core/explain/explanation.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, andThen, type Outcome } from '../core/problem.ts';
 import { explanationFile } from '../formats/explanationFile.ts';
 import { parseJsonText } from '../formats/border.ts';
 import { parseCutStudy, type StudyFile } from '../formats/studyFile.ts';
@@ -15,7 +15,9 @@ import { version } from './version.ts';
 
 /** `calc explain`: a study file on standard input; what carries its answer, what would change it, on standard output. */
 export const runCalcExplain = async (): Promise<ExitCode> =>
-  printOutcome(parsed(await readStdin()), (study) => shown(study, explainStudy(study)));
+  printOutcome(explained(parsed(await readStdin())), ({ study, explanation }) =>
+    shown(study, explanation),
+  );
 
 /** `explain --study FILE --out FILE.pdf`: the same as one printable page. */
 export const runExplain = async (options: {
@@ -34,19 +36,24 @@ interface Explained {
 }
 
 const explainedTo = async (studyFile: string, out: string): Promise<Outcome<Explained>> => {
-  const study = parsed(await readTextFile(studyFile));
-  if (!study.ok) return study;
-  const explanation = explainStudy(study.value);
-  const { thicknessMm, material } = study.value.stock;
-  const content = await reasoningPdf(study.value, explanation, {
+  const why = explained(parsed(await readTextFile(studyFile)));
+  if (!why.ok) return why;
+  const { study, explanation } = why.value;
+  const { thicknessMm, material } = study.stock;
+  const content = await reasoningPdf(study, explanation, {
     stock: `${String(thicknessMm)} mm ${material}`,
     version: version(),
     madeAt: systemClock.now(),
   });
   const written = await writeFiles(dirname(out), [{ name: basename(out), content }]);
   if (!written.ok) return written;
-  return done({ study: study.value, explanation, file: written.value[0] ?? out });
+  return done({ study, explanation, file: written.value[0] ?? out });
 };
+
+const explained = (study: Outcome<StudyFile>): Outcome<Omit<Explained, 'file'>> =>
+  andThen(study, (value) =>
+    andThen(explainCutStudy(value), (explanation) => done({ study: value, explanation })),
+  );
 
 const parsed = (text: Outcome<string>): Outcome<StudyFile> => {
   if (!text.ok) return text;

@@ -68,7 +68,8 @@ const settingOf = (text: string): Outcome<Setting> => {
 };
 
 const shown = (file: string, proof: ProofOnDrawing): object => {
-  const { setting, places, promise, noPromise, corners, remarks, noticed, limits } = proof;
+  const { setting, places, promise, noPromise, corners, limits } = proof;
+  const remarks = [...proof.ofMaterial, ...proof.remarks, ...proof.noticed];
   return {
     version: 1,
     file,
@@ -105,7 +106,7 @@ const shown = (file: string, proof: ProofOnDrawing): object => {
         ? null
         : { ...corners, sentences: cornersSentences(corners, setting.powerPct) },
     cornersBy: proof.cornersBy,
-    remarks: [...remarks, ...noticed].map((remark) => ({
+    remarks: remarks.map((remark) => ({
       ...problemInWords(remark),
       ...('at' in remark ? { at: remark.at } : {}),
     })),

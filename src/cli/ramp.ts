@@ -36,7 +36,7 @@ const makeRamp = async (requestFile: string, folder: string): Promise<Outcome<Ra
   if (!json.ok) return json;
   const asked = parseRampRequest(json.value);
   if (!asked.ok) return asked;
-  const card = designRamp(asked.value.material, asked.value.request);
+  const card = designRamp(asked.value.named, asked.value.request);
   if (!card.ok) return card;
   const files: NamedFile[] = [];
   for (const kind of kinds) {

@@ -4,6 +4,7 @@ import { parseJsonText } from '../formats/border.ts';
 import { parseWatchFile } from '../formats/watchFile.ts';
 import { readTextFile } from '../host/files.ts';
 import { watchVerdictText as said } from '../words/en/watchVerdict.ts';
+import { problemInWords } from '../words/words.ts';
 import { printOutcome, type ExitCode } from './output.ts';
 
 /** `watch FILE`: whether a kept setting still holds by its orders and strips, and where to look if not. */
@@ -27,8 +28,10 @@ const shown = ({
   cause,
   looks,
   nextStrip,
+  ofMaterial,
 }: WatchedByFile): object => ({
   version: 1,
+  warnings: ofMaterial.map((problem) => problemInWords(problem)),
   standing: chart.standing,
   sentence: said.standing(chart),
   alarms: said.alarms,

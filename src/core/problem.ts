@@ -13,6 +13,10 @@ export type Outcome<T> =
 
 export const done = <T>(value: T): Outcome<T> => ({ ok: true, value });
 
+/** What comes after, where the first went well. */
+export const andThen = <T, U>(first: Outcome<T>, next: (value: T) => Outcome<U>): Outcome<U> =>
+  first.ok ? next(first.value) : first;
+
 export const refused = (code: string, params: Problem['params'] = {}): Outcome<never> => ({
   ok: false,
   problem: { code, params },

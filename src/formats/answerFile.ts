@@ -14,6 +14,7 @@ export type FitAnswerFile = Omit<FitAnswer, 'reason' | 'warnings'> & {
 };
 
 export type NextCardFile = Omit<NextCardAnswer, 'reason'> & {
+  readonly warnings: readonly Said[];
   readonly reason: string;
   readonly reasonCode: string;
 };
@@ -30,8 +31,12 @@ export const fitAnswerFile = (
   warnings: warnings.map((warning) => spoken(say, warning)),
 });
 
-export const nextCardFile = ({ reason, ...answer }: NextCardAnswer, say: Say): NextCardFile => ({
+export const nextCardFile = (
+  { reason, warnings, ...answer }: NextCardAnswer & { readonly warnings: readonly Problem[] },
+  say: Say,
+): NextCardFile => ({
   ...answer,
+  warnings: warnings.map((warning) => spoken(say, warning)),
   reason: say(reason).message,
   reasonCode: reason.code,
 });

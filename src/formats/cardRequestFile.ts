@@ -5,8 +5,9 @@ import type { Outcome } from '../core/problem.ts';
 import type { CardWish } from '../core/study/cardRequestFor.ts';
 import { parseWith } from './border.ts';
 import { code, label, lengthMm, pct, speedMmPerS } from './saved/bounds.ts';
+import { knownBy, materialKnownInFile } from './saved/materialKnown.ts';
 import { airShape, settingShape } from './saved/setting.ts';
-import { dialectInFile, studyFileShape, type StudyFile } from './studyFile.ts';
+import { dialectInFile, studyFileShape, studyOfFile, type StudyFile } from './studyFile.ts';
 
 /** What is asked of a card in a file: `docs/formats/card-request.md`. */
 export interface CardRequestFile {
@@ -28,7 +29,8 @@ const rung = z
 const shape = z
   .strictObject({
     version: z.literal(1),
-    study: studyFileShape,
+    study: studyFileShape.transform(studyOfFile),
+    materialKnown: materialKnownInFile,
     vary: z.enum(['speed', 'power', 'speed-and-power', 'passes', 'corners']).exactOptional(),
     rungs: z.array(rung).min(1).max(200).exactOptional(),
     powerPct: pct.positive().exactOptional(),
@@ -50,9 +52,9 @@ const shape = z
     sheet: label.exactOptional(),
     gcode: dialectInFile.exactOptional(),
   })
-  .transform(({ version, study, gcode, ...wish }): CardRequestFile => ({
+  .transform(({ version, study, materialKnown, gcode, ...wish }): CardRequestFile => ({
     version,
-    study,
+    study: { ...study, stock: knownBy(materialKnown)(study.stock) },
     wish,
     gcode: gcode ?? study.machine.gcode ?? plainDialect,
   }));

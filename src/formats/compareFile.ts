@@ -8,6 +8,7 @@ import {
 import { done, type Outcome } from '../core/problem.ts';
 import { parseWith } from './border.ts';
 import { label } from './saved/bounds.ts';
+import { knownBy, materialKnownInFile } from './saved/materialKnown.ts';
 import { studyFileShape } from './studyFile.ts';
 
 /** Two conditions as a file says them, and what they are called. */
@@ -30,6 +31,7 @@ export const compareFileShape = z.strictObject({
   machine,
   otherMachine: machine.unwrap().exactOptional(),
   stock,
+  materialKnown: materialKnownInFile,
   one: sideShape,
   other: sideShape,
   worthPct: sharePct.default(usualWorthPct),
@@ -46,7 +48,7 @@ export const parseCompareFile = (json: unknown): Outcome<CompareFile> => {
       differs,
       machine: firstMachine,
       ...(otherMachine === undefined ? {} : { otherMachine }),
-      stock: rest.stock,
+      stock: knownBy(rest.materialKnown)(rest.stock),
       one: one.cells,
       other: other.cells,
       worthPct: rest.worthPct,

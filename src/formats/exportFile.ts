@@ -9,6 +9,7 @@ import type { RecordedTally, Study } from '../core/study/study.ts';
 import { bedTestShape } from './saved/bedTest.ts';
 import { isoTime } from './saved/bounds.ts';
 import { focusTestShape } from './saved/focusTest.ts';
+import { materialKnownInFile } from './saved/materialKnown.ts';
 import { meteringShape } from './saved/metering.ts';
 import { provenSettingShape } from './saved/provenSetting.ts';
 import { studyShape } from './saved/study.ts';
@@ -21,6 +22,8 @@ export interface ExportFile {
   readonly version: 1 | 2;
   /** ISO 8601, UTC. */
   readonly exportedAt: string;
+  /** Whoever brings it in has looked at every material in it whose name leaves open what it is. */
+  readonly materialKnown?: boolean;
   readonly studies: readonly Study[];
   readonly book: readonly ProvenSetting[];
   /** Tallies of proven settings whose study is no longer there. */
@@ -43,6 +46,7 @@ export const exportFileShape = z.strictObject({
   kind: z.literal('throughcut-export'),
   version: z.literal([1, 2]),
   exportedAt: isoTime,
+  materialKnown: materialKnownInFile,
   studies: z.array(studyShape),
   book: z.array(provenSettingShape),
   tallies: z.array(recordedTallyShape),

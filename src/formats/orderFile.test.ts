@@ -13,13 +13,14 @@ const study = (order: unknown, cells: readonly unknown[] = []) => ({
 const cells = [12, 14, 16, 18, 20, 22].flatMap((speedMmPerS) =>
   [1, 2].map(() => ({ powerPct: 34, speedMmPerS, grade: speedMmPerS < 17 ? 'out' : 'stays' })),
 );
+const ofBoard = { code: 'material-caution', params: {} };
 const say = ({ code }: { code: string }) => ({ code, message: `says ${code}` });
 
 describe('an order in a study file', () => {
   it('is read, asked and printed', () => {
     const parsed = parseCutStudy(study({ parts: 60, cost: { knifeSeconds: 90 } }, cells));
     if (!parsed.ok || parsed.value.order === undefined) throw new Error('not read');
-    const file = orderFile(orderAnswer(fit(parsed.value), parsed.value.order), say);
+    const file = orderFile(orderAnswer(fit(parsed.value), parsed.value.order), [], say);
     expect(file).toMatchObject({
       version: 1,
       order: { parts: 60, partsPerSheet: 60, partLengthMm: 60 },
@@ -31,10 +32,11 @@ describe('an order in a study file', () => {
   it('has an answer where nothing is recommended: none, with its reason', () => {
     const parsed = parseCutStudy(study({ parts: 60 }));
     if (!parsed.ok || parsed.value.order === undefined) throw new Error('not read');
-    expect(orderFile(orderAnswer(fit(parsed.value), parsed.value.order), say)).toEqual({
+    expect(orderFile(orderAnswer(fit(parsed.value), parsed.value.order), [ofBoard], say)).toEqual({
       version: 1,
       chosen: null,
       reason: { code: 'nothing-read-yet', message: 'says nothing-read-yet' },
+      warnings: [{ code: 'material-caution', message: 'says material-caution' }],
     });
   });
 

@@ -18,6 +18,7 @@ import {
 } from './saved/bounds.ts';
 import { gcodeDialectShape } from './saved/gcodeDialect.ts';
 import { machineShape } from './saved/machine.ts';
+import { knownBy, materialKnownInFile, materialKnownShape } from './saved/materialKnown.ts';
 import { gradeShape, spoiltShape } from './saved/readingEvent.ts';
 import { settingShape } from './saved/setting.ts';
 
@@ -137,7 +138,12 @@ const orderInFile = z.strictObject({
 export const studyFileShape = z.strictObject({
   version: z.literal(1),
   machine: machineInFile.prefault({}),
-  stock: z.strictObject({ material: label, thicknessMm }),
+  stock: z.strictObject({
+    material: label,
+    materialKnown: materialKnownShape.exactOptional(),
+    thicknessMm,
+  }),
+  materialKnown: materialKnownInFile,
   cells: z.array(cellShape).max(5000).default([]),
   tallies: z.array(tallyShape).max(5000).default([]),
   habit: z
@@ -163,12 +169,22 @@ export const studyFileShape = z.strictObject({
   order: orderInFile.exactOptional(),
 });
 
+/** What a study file says of itself stands with its stock from here on. */
+export const studyOfFile = ({
+  materialKnown,
+  ...study
+}: z.output<typeof studyFileShape>): StudyFile => ({
+  ...study,
+  stock: knownBy(materialKnown)(study.stock),
+});
+
 /**
  * Reads a study file (docs/formats/study.md), strict about keys, types and ranges. Tube points may stand in any order.
  * Where the file says nothing: the promise is 97 in 100 at 95 % for a part of 60 mm and this batch, one pass, a machine
  * that nobody has described.
  */
-export const parseCutStudy = (json: unknown): Outcome<StudyFile> => parseWith(studyFileShape, json);
+export const parseCutStudy = (json: unknown): Outcome<StudyFile> =>
+  parseWith(studyFileShape.transform(studyOfFile), json);
 
 /** The same the other way: a study as its file. `parseCutStudy(cutStudyFile(s))` is `s` again. */
 export const cutStudyFile = (study: Omit<StudyFile, 'version'>): object => ({

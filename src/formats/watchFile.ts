@@ -9,7 +9,8 @@ import { count, isoTime, label, lengthMm, speedMmPerS } from './saved/bounds.ts'
 import { gradeShape, spoiltShape } from './saved/readingEvent.ts';
 import { settingShape } from './saved/setting.ts';
 import { countsNothing, countsSomething } from './saved/tally.ts';
-import { studyFileShape } from './studyFile.ts';
+import { knownBy, materialKnownInFile } from './saved/materialKnown.ts';
+import { studyFileShape, studyOfFile } from './studyFile.ts';
 
 /** A kept setting with its orders and strips in a file: `docs/formats/watch.md`. */
 export interface WatchFile {
@@ -79,7 +80,8 @@ const shape = z
       .exactOptional(),
     orders: z.array(orderShape).max(2000).default([]),
     strips: z.array(stripShape).max(20).default([]),
-    study: studyFileShape.exactOptional(),
+    study: studyFileShape.transform(studyOfFile).exactOptional(),
+    materialKnown: materialKnownInFile,
     meter: z.enum(meterMoves).exactOptional(),
   })
   .refine(({ foreseen, study }) => foreseen !== undefined || study !== undefined, {
@@ -90,25 +92,30 @@ const shape = z
     path: ['study'],
     message: 'strips are judged by the study that the setting came from',
   })
-  .transform(({ setting, promise, foreseen, orders, strips, ...rest }): WatchFile => ({
-    ...rest,
-    setting,
-    promise,
-    ...(foreseen === undefined
-      ? {}
-      : { foreseen: { outOf100Mean: foreseen.outOf100, surePct: foreseen.surePct } }),
-    orders: orders.map((order) => ({ partLengthMm: promise.partLengthMm, ...order, setting })),
-    strips: strips.map(({ cells, cellLengthMm, ...strip }) => ({
-      ...strip,
-      cells: cells.map((cell) => ({
-        ...setting,
-        ...cell,
-        shapeLengthMm: cellLengthMm,
-        sheet: `strip ${strip.of}`,
-        ...(strip.batch === undefined ? {} : { batch: strip.batch }),
+  .transform(
+    ({ setting, promise, foreseen, orders, strips, study, materialKnown, ...rest }): WatchFile => ({
+      ...rest,
+      ...(study === undefined
+        ? {}
+        : { study: { ...study, stock: knownBy(materialKnown)(study.stock) } }),
+      setting,
+      promise,
+      ...(foreseen === undefined
+        ? {}
+        : { foreseen: { outOf100Mean: foreseen.outOf100, surePct: foreseen.surePct } }),
+      orders: orders.map((order) => ({ partLengthMm: promise.partLengthMm, ...order, setting })),
+      strips: strips.map(({ cells, cellLengthMm, ...strip }) => ({
+        ...strip,
+        cells: cells.map((cell) => ({
+          ...setting,
+          ...cell,
+          shapeLengthMm: cellLengthMm,
+          sheet: `strip ${strip.of}`,
+          ...(strip.batch === undefined ? {} : { batch: strip.batch }),
+        })),
       })),
-    })),
-  }));
+    }),
+  );
 
 /** Reads a file of a watched setting, strict about keys, types and ranges. */
 export const parseWatchFile = (json: unknown): Outcome<WatchFile> => parseWith(shape, json);

@@ -4,6 +4,7 @@ import { testServer, type TestServer } from '../../test/samples/server.ts';
 import { sampleStudy, sampleTally, sampleTime } from '../../test/samples/studies.ts';
 import { historyWishOf } from '../core/study/historyWish.ts';
 import type { Study } from '../core/study/study.ts';
+import { materialRemarks } from '../core/stock/acceptMaterial.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { fitAnswerFile, nextCardFile } from '../formats/answerFile.ts';
 import { answerQuestion } from '../web/worker/answerQuestion.ts';
@@ -102,7 +103,11 @@ describe('the page and the server', () => {
     const { leansOn, ...answer } = onPage.answer;
     const onServer = await server.ask(api.answerStudy, { params });
     expect(leansOn).toEqual({ cells: 24, sheets: 2, parts: 200, orders: 1 });
-    expect(onServer).toEqual({ ...fitAnswerFile(answer, problemInWords), leansOn });
+    const warnings = [...materialRemarks(present.stock), ...answer.warnings];
+    expect(onServer).toEqual({
+      ...fitAnswerFile({ ...answer, warnings }, problemInWords),
+      leansOn,
+    });
     const alone = await server.ask(api.answerStudy, {
       params,
       query: { earlierSheets: 'without' },
@@ -118,7 +123,8 @@ describe('the page and the server', () => {
     const onPage = answerQuestion({ id: 1, kind: 'next-card', study, earlier, ...wish }, () => 0);
     if (onPage.kind !== 'next-card') throw new Error('no card');
     const onServer = await server.ask(api.proposeNextCard, { params, query: wish });
-    expect(onServer).toEqual(nextCardFile(onPage.answer, problemInWords));
+    const warnings = materialRemarks(study.stock);
+    expect(onServer).toEqual(nextCardFile({ ...onPage.answer, warnings }, problemInWords));
   });
 
   it('keep in the book what was shown, with earlier sheets or without', async () => {

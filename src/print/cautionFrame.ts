@@ -1,5 +1,6 @@
+import type { Problem } from '../core/problem.ts';
 import type { CautionAct } from '../words/caution.ts';
-import { cautionsInEnglish } from '../words/en/cautions.ts';
+import { cautionLines } from '../words/cautionLines.ts';
 import { jobSheetText } from '../words/en/jobSheet.ts';
 import { heightOf, innerWidth, page, write } from './sheetOfPaper.ts';
 
@@ -8,11 +9,9 @@ export const drawCautionFrame = (
   pdf: PDFKit.PDFDocument,
   acts: readonly CautionAct[],
   top: number,
+  ofMaterial: readonly Problem[] = [],
 ): number => {
-  const lines = acts
-    .flatMap((act) => cautionsInEnglish[act])
-    .filter(({ essential }) => essential)
-    .map(({ sentence }) => sentence);
+  const lines = cautionLines(acts, ofMaterial);
   const width = innerWidth - 24;
   const size = 8.6;
   const height = lines.reduce((sum, line) => sum + heightOf(pdf, line, { size, width }) + 1, 26);

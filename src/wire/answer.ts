@@ -103,6 +103,8 @@ export const nextCardReply = z.object({
   expectedGainPct: z.number(),
   fastestNowMmPerS: z.number().nullable(),
   worthCutting: z.boolean(),
+  /** What is to be said of the material. */
+  warnings: z.array(saidProblem),
   reason: z.string(),
   reasonCode: z.string(),
 });

@@ -40,6 +40,8 @@ const mm = z.coerce.number().min(0).max(2000);
 /** A focus ramp asked for as a file. */
 export const rampFileQuery = z.strictObject({
   material: label,
+  /** A person has looked at what it is, where its name leaves that open. */
+  materialKnown: z.enum(['true', 'false']).exactOptional(),
   lengthMm: mm,
   blockMm: mm,
   nozzleGapMm: mm,

@@ -20,6 +20,8 @@ export interface ProvenSetting {
   readonly holdsFor: {
     readonly machine?: string;
     readonly material: string;
+    /** A person has looked at what it is, where the name alone leaves that open. */
+    readonly materialKnown?: true;
     readonly nominalThicknessMm: number;
     readonly measuredThicknessMm?: number;
     readonly batch?: string;

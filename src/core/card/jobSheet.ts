@@ -41,6 +41,8 @@ export interface JobSheet {
   readonly noteFields: readonly NoteField[];
   /** Which cautions to show: the acts of the words layer's list. */
   readonly cautions: readonly ('always' | 'card' | 'unattended' | 'newMaterial')[];
+  /** What is to be said of the material, which stands before them. */
+  readonly ofMaterial: readonly Problem[];
   /** What was said when the card was designed. */
   readonly remarks: readonly Problem[];
   /** The rung that puts most energy into a mm: the one that burns most. */
@@ -50,13 +52,17 @@ export interface JobSheet {
 interface Around {
   /** The card cut before it on the same machine. */
   readonly before?: Card;
+  readonly ofMaterial?: readonly Problem[];
   readonly remarks?: readonly Problem[];
   /** With its motion, where that is known, the time is told closely. */
   readonly machine?: Machine;
 }
 
 /** The job sheet of a card. */
-export const jobSheet = (card: Card, { before, remarks = [], machine }: Around = {}): JobSheet => {
+export const jobSheet = (
+  card: Card,
+  { before, ofMaterial = [], remarks = [], machine }: Around = {},
+): JobSheet => {
   const hottest = hottestRung(card);
   return {
     card,
@@ -67,6 +73,7 @@ export const jobSheet = (card: Card, { before, remarks = [], machine }: Around =
     usedMm: [card.widthMm, card.heightMm],
     noteFields,
     cautions: ['unattended', 'card', 'newMaterial', 'always'],
+    ofMaterial,
     remarks,
     ...(hottest === undefined ? {} : { hottest }),
   };

@@ -1,4 +1,4 @@
-import type { StudyCell } from '../cutmodel/cutStudy.ts';
+import type { CutStudy, StudyCell } from '../cutmodel/cutStudy.ts';
 import type { Machine } from '../machine/machine.ts';
 
 /** What is meant to differ between the two conditions. */
@@ -14,7 +14,7 @@ export interface TwoConditions {
   readonly machine: Machine;
   /** The other side's, where it is another one. */
   readonly otherMachine?: Machine;
-  readonly stock: { readonly material: string; readonly thicknessMm: number };
+  readonly stock: CutStudy['stock'];
   readonly one: readonly StudyCell[];
   readonly other: readonly StudyCell[];
   /** A difference in speed of less than this is not worth having, in per cent. */

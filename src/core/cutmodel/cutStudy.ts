@@ -35,7 +35,12 @@ export interface Ask {
 /** Everything the cut model looks at: the sole input of the fit and of the next card. */
 export interface CutStudy {
   readonly machine: Machine;
-  readonly stock: { readonly material: string; readonly thicknessMm: number };
+  readonly stock: {
+    readonly material: string;
+    /** A person has looked at what it is (`acceptMaterial`). */
+    readonly materialKnown?: true;
+    readonly thicknessMm: number;
+  };
   readonly cells: readonly StudyCell[];
   /**
    * Cells of earlier sheets of the same material, each naming its batch: they teach scatter, hanging band, flaws and how

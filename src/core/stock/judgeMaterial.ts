@@ -14,17 +14,21 @@ import { bareWords, wordList } from './wordList.ts';
  * What is thought of a material by its name. `allowed` never means safe: it means that the name gives no reason to
  * refuse. `unknown` is a question to put to the user. `material` is the class of stock, where the text names one.
  */
-export type MaterialJudgement =
-  | { readonly decision: 'allowed'; readonly material: MaterialClass }
+export type MaterialJudgement = {
+  readonly material?: MaterialClass;
+  /** All that is to be said of it wherever it is cut: the refusal or the open question first, then every caution. */
+  readonly remarks: readonly Problem[];
+} & (
+  | { readonly decision: 'allowed' }
   | {
       readonly decision: 'caution' | 'refuse';
       readonly entry: JudgedMaterial;
       /** The word in the list that the text hit. */
       readonly matched: string;
       readonly problem: Problem;
-      readonly material?: MaterialClass;
     }
-  | { readonly decision: 'unknown'; readonly problem: Problem; readonly material?: MaterialClass };
+  | { readonly decision: 'unknown'; readonly problem: Problem }
+);
 
 /**
  * Judges a material by the text that a person typed ("3 mm birch ply", "P.V.C.", "poly carbonate", "leather"). Of
@@ -35,30 +39,30 @@ export const judgeMaterial = (text: string): MaterialJudgement => {
   const named = namedEntries(text);
   const material = findMaterial(text);
   const about = material === undefined ? {} : { material };
+  const cautioned = named.filter(({ entry }) => entry.decision === 'caution');
+  const cautions = cautioned.map((one) => problemOf('material-caution', text, one));
   const refusal = named.find(({ entry }) => entry.decision === 'refuse');
-  if (refusal !== undefined && !isLaserRubber(text, refusal))
-    return {
-      decision: 'refuse',
-      ...refusal,
-      problem: problemOf('material-refused', text, refusal),
-      ...about,
-    };
-  const question = openQuestion(text, named);
-  if (question !== undefined)
-    return { decision: 'unknown', problem: { code: question, params: { text } }, ...about };
-  const caution = named.find(({ entry }) => entry.decision === 'caution');
-  if (caution !== undefined)
-    return {
-      decision: 'caution',
-      ...caution,
-      problem: problemOf('material-caution', text, caution),
-      ...about,
-    };
-  if (material !== undefined) return { decision: 'allowed', material };
-  return {
-    decision: 'unknown',
-    problem: { code: 'material-unknown' satisfies StockCode, params: { text } },
-  };
+  if (refusal !== undefined && !isLaserRubber(text, refusal)) {
+    const problem = problemOf('material-refused', text, refusal);
+    return { decision: 'refuse', ...refusal, problem, remarks: [problem], ...about };
+  }
+  const asked =
+    openQuestion(text, named) ??
+    (cautioned.length === 0 && material === undefined ? 'material-unknown' : undefined);
+  if (asked !== undefined) {
+    const problem: Problem = { code: asked, params: { text } };
+    return { decision: 'unknown', problem, remarks: [problem, ...cautions], ...about };
+  }
+  const [caution] = cautioned;
+  return caution === undefined
+    ? { decision: 'allowed', remarks: [], ...about }
+    : {
+        decision: 'caution',
+        ...caution,
+        problem: problemOf('material-caution', text, caution),
+        remarks: cautions,
+        ...about,
+      };
 };
 
 interface Named {

@@ -3,6 +3,7 @@ import { sheetOfCard } from '../card/sheetOfCard.ts';
 import type { CutStudy, StudyCell } from '../cutmodel/cutStudy.ts';
 import { readCard } from '../reading/readCard.ts';
 import type { CellAsRead } from '../reading/readingEvent.ts';
+import { namedMaterial } from '../stock/acceptMaterial.ts';
 import { stockThicknessMm } from '../stock/stockThickness.ts';
 import type { RecordedTally, Study } from './study.ts';
 
@@ -18,7 +19,7 @@ export interface CellOrigin {
  */
 export const toCutStudy = (study: Study): CutStudy => ({
   machine: study.machine,
-  stock: { material: study.stock.material, thicknessMm: stockThicknessMm(study.stock) },
+  stock: { ...namedMaterial(study.stock), thicknessMm: stockThicknessMm(study.stock) },
   cells: readCells(study).map(({ card, cell }) => toStudyCell(card, cell)),
   tallies: study.tallies.map(toTally),
   ...(study.habit === undefined ? {} : { habit: study.habit }),

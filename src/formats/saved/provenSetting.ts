@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import type { ProvenSetting } from '../../core/book/provenSetting.ts';
 import { code, count, id, isoTime, label, note, thicknessMm } from './bounds.ts';
+import { materialKnownShape } from './materialKnown.ts';
 import { settingShape } from './setting.ts';
 import { aimShape, promiseShape } from './study.ts';
 
@@ -19,6 +20,7 @@ export const provenSettingShape = z.strictObject({
   holdsFor: z.strictObject({
     machine: label.exactOptional(),
     material: label,
+    materialKnown: materialKnownShape.exactOptional(),
     nominalThicknessMm: thicknessMm,
     measuredThicknessMm: thicknessMm.exactOptional(),
     batch: label.exactOptional(),

@@ -1,6 +1,6 @@
 import type { FastifyInstance } from 'fastify';
 import type { Ports } from '../../app/ports.ts';
-import { done } from '../../core/problem.ts';
+import { done, andThen } from '../../core/problem.ts';
 import { fitAnswerFile, nextCardFile } from '../../formats/answerFile.ts';
 import { parseCutStudy } from '../../formats/studyFile.ts';
 import { problemInWords } from '../../words/words.ts';
@@ -23,18 +23,22 @@ export const answerRoutes = (app: FastifyInstance, ports: Ports): void => {
   on(app, api.proposeNextCard, async ({ params, query }) => {
     const { proposeNextCard } = await import('../../app/proposeNextCard.ts');
     const next = await proposeNextCard(ports, params.id, query);
-    return next.ok ? done(nextCardFile(next.value, problemInWords)) : next;
+    return andThen(next, (card) => done(nextCardFile(card, problemInWords)));
   });
   on(app, api.calcFit, async ({ body }) => {
     const study = parseCutStudy(body);
     if (!study.ok) return study;
     const { answerCutStudy } = await import('../../app/answerCutStudy.ts');
-    return done(fitAnswerFile(answerCutStudy(study.value), problemInWords));
+    return andThen(answerCutStudy(study.value), (answer) =>
+      done(fitAnswerFile(answer, problemInWords)),
+    );
   });
   on(app, api.calcNextCard, async ({ body }) => {
     const study = parseCutStudy(body);
     if (!study.ok) return study;
     const { nextCardFor } = await import('../../app/proposeNextCard.ts');
-    return done(nextCardFile(nextCardFor(study.value, study.value), problemInWords));
+    return andThen(nextCardFor(study.value, study.value), (card) =>
+      done(nextCardFile(card, problemInWords)),
+    );
   });
 };

@@ -19,8 +19,8 @@ export const compareRoutes = (app: FastifyInstance, ports: Ports): void => {
   on(app, api.calcCompare, async ({ body }) => {
     const file = parseCompareFile(body);
     if (!file.ok) return file;
-    const { compareConditions } = await import('../../core/compare/compareConditions.ts');
-    const compared = compareConditions(file.value.two);
+    const { compareTwo } = await import('../../app/compareConditions.ts');
+    const compared = compareTwo(file.value.two);
     return compared.ok ? done(inWords(compared.value, file.value.names)) : compared;
   });
 };

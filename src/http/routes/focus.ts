@@ -5,6 +5,7 @@ import { checkGauge, servedThicknessMm } from '../../core/machine/focusAdvice.ts
 import type { Machine } from '../../core/machine/machine.ts';
 import { done } from '../../core/problem.ts';
 import { bounds } from '../../formats/saved/bounds.ts';
+import { knownBy } from '../../formats/saved/materialKnown.ts';
 import { problemInWords } from '../../words/words.ts';
 import { api, type ReplyOf } from '../../wire/api.ts';
 import type { DrawRampFile } from '../cardFile.ts';
@@ -33,9 +34,18 @@ export const focusRoutes = (app: FastifyInstance, ports: Ports, rampFile: DrawRa
   });
   on(app, api.rampFile, async ({ params: { kind }, query, reply }) => {
     const { designRamp } = await import('../../app/designRamp.ts');
-    const { material, lengthMm, blockMm, nozzleGapMm, powerPct, speedMmPerS, studyId } = query;
+    const {
+      material,
+      materialKnown,
+      lengthMm,
+      blockMm,
+      nozzleGapMm,
+      powerPct,
+      speedMmPerS,
+      studyId,
+    } = query;
     const machine = await machineOf(ports, studyId);
-    const card = designRamp(material, {
+    const card = designRamp(knownBy(materialKnown === 'true')({ material }), {
       ramp: { lengthMm, blockMm, nozzleGapMm },
       setting: { powerPct, speedMmPerS, passes: 1 },
       machine,
