@@ -1,7 +1,7 @@
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import { designCard, type DesignedCard } from '../core/card/designCard.ts';
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
-import { undescribedMachine, type Machine } from '../core/machine/machine.ts';
+import type { WorkshopMachine } from '../core/machine/workshopMachine.ts';
 import { done, refused, type Outcome } from '../core/problem.ts';
 import type { Stock } from '../core/stock/stock.ts';
 import { answerForAim } from '../core/cutmodel/answerForAim.ts';
@@ -16,7 +16,8 @@ import { acceptMaterial, namedMaterial } from '../core/stock/acceptMaterial.ts';
 import { findEntry } from './entryWithTallies.ts';
 import { freeCode } from './freeCode.ts';
 import { historyIn } from './gatherHistory.ts';
-import type { Ports } from './ports.ts';
+import { defaultMachine } from './machineOf.ts';
+import type { Ports, Session } from './ports.ts';
 
 export interface StripWish {
   /** Made by whoever asks, so that it may be sent twice: the study that the strip becomes. */
@@ -43,11 +44,12 @@ export interface StripCut extends DesignedCard {
  * `strip-too-narrow`, what no card can be made of. ~0.4 s.
  */
 export const cutStrip = (
-  { store, clock, ids }: Ports,
+  ports: Ports,
   idOrCode: string,
   wish: StripWish,
 ): Promise<Outcome<StripCut>> =>
-  store.change(async (session) => {
+  ports.store.change(async (session) => {
+    const { clock, ids } = ports;
     const found = await findEntry(session, idOrCode);
     if (!found.ok) return found;
     const entry = found.value;
@@ -59,13 +61,13 @@ export const cutStrip = (
     const known = await session.study(id);
     const [before] = known?.study.cards ?? [];
     if (before !== undefined) return done({ studyId: id, card: before, remarks: [] });
-    const origin = await session.study(entry.cameFrom.studyId);
+    const machine = await machineOfEntry(session, ports, entry);
     const now = clock.now();
     const study = studyFor(entry, wish, {
       id,
       now,
       batch: batch.value,
-      machine: origin?.study.machine ?? machineOf(entry),
+      machine,
     });
     const cut: CutStudy = {
       ...toCutStudy(study),
@@ -113,10 +115,16 @@ const batchOf = (entry: ProvenSetting, { of, batch }: StripWish): Outcome<string
     : done(named);
 };
 
-const machineOf = ({ holdsFor }: ProvenSetting): Machine =>
-  holdsFor.machine === undefined
-    ? undescribedMachine
-    : { ...undescribedMachine, name: holdsFor.machine };
+/** The machine that the setting holds for; where nobody knows that any more, the default. */
+const machineOfEntry = async (
+  session: Session,
+  ports: Ports,
+  { holdsFor }: ProvenSetting,
+): Promise<WorkshopMachine> => {
+  const known =
+    holdsFor.machineId === undefined ? undefined : await session.machine(holdsFor.machineId);
+  return known ?? defaultMachine(session, ports);
+};
 
 const studyFor = (
   entry: ProvenSetting,
@@ -125,7 +133,7 @@ const studyFor = (
     readonly id: string;
     readonly now: string;
     readonly batch: string | undefined;
-    readonly machine: Machine;
+    readonly machine: WorkshopMachine;
   },
 ): Study => {
   const { nominalThicknessMm, measuredThicknessMm } = entry.holdsFor;
@@ -143,7 +151,9 @@ const studyFor = (
     isExample: entry.isExample,
     createdAt: given.now,
     stock,
-    machine: given.machine,
+    machineId: given.machine.id,
+    machine: given.machine.machine,
+    machineChanges: given.machine.changes,
     promise: entry.promise,
     aim: entry.aim,
     ask: { powerPct: entry.setting.powerPct },

@@ -1,5 +1,7 @@
-import type { RecordedTally, Study } from '../core/study/study.ts';
+import { omit } from '../core/omit.ts';
+import type { RecordedTally, SavedStudy } from '../core/study/study.ts';
 import type { ExportFile } from '../formats/exportFile.ts';
+import { ownMachines } from './machineOf.ts';
 import type { Ports } from './ports.ts';
 
 /**
@@ -11,7 +13,7 @@ export const exportAll = ({ store, clock }: Pick<Ports, 'store' | 'clock'>): Pro
   store.read(async (session) => {
     const book = (await session.entries()).filter(({ isExample }) => !isExample);
     const exported = new Set(book.map(({ id }) => id));
-    const studies: Study[] = [];
+    const studies: SavedStudy[] = [];
     for (const { id, isExample } of await session.summaries()) {
       const study = isExample ? undefined : (await session.studyAsReadable(id))?.study;
       if (study === undefined) continue;
@@ -19,11 +21,12 @@ export const exportAll = ({ store, clock }: Pick<Ports, 'store' | 'clock'>): Pro
       // Without a card that cannot be read, what was said of it could not be read in again.
       const codes = new Set(study.cards.map(({ code }) => code));
       const events = study.events.filter(({ cardCode }) => codes.has(cardCode));
-      studies.push({ ...study, tallies, events });
+      studies.push({ ...omit(study, 'machine', 'machineChanges'), tallies, events });
     }
+    const machines = await ownMachines(session);
     const loose = await session.looseTallies();
     const meterings = own(await session.meterings()).toReversed();
-    const focusTests = (await session.focusTests()).toReversed();
+    const focusTests = own(await session.focusTests()).toReversed();
     const bedTests = own(await session.bedTests()).toReversed();
     const leftOut = session.passedOver().map(({ params: { table = '', id = '' } }) => ({
       table: String(table),
@@ -31,8 +34,9 @@ export const exportAll = ({ store, clock }: Pick<Ports, 'store' | 'clock'>): Pro
     }));
     return {
       kind: 'throughcut-export',
-      version: 2,
+      version: 3,
       exportedAt: clock.now(),
+      machines,
       studies,
       book,
       tallies: loose.filter(({ provenSettingId }) => exported.has(provenSettingId ?? '')),

@@ -3,8 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { readCardOf } from '../../test/samples/earlier.ts';
-import { sampleStudy, sampleTally, sampleTime } from '../../test/samples/studies.ts';
-import { undescribedMachine } from '../core/machine/machine.ts';
+import { sampleMachine, sampleStudy, sampleTally, sampleTime } from '../../test/samples/studies.ts';
 import { done } from '../core/problem.ts';
 import type { Study } from '../core/study/study.ts';
 import { openSqliteStore } from '../store/sqliteStore.ts';
@@ -18,6 +17,11 @@ let store: Store;
 beforeEach(async () => {
   folder = mkdtempSync(join(tmpdir(), 'throughcut-history-'));
   store = await openSqliteStore({ file: join(folder, 'w.sqlite'), openedAt: sampleTime });
+  await store.change(async (session) => {
+    await session.insertMachine(sampleMachine());
+    await session.insertMachine(sampleMachine('window'));
+    return done(undefined);
+  });
 });
 afterEach(async () => {
   await store.close();
@@ -72,20 +76,10 @@ describe('what the workshop’s other sheets taught', () => {
   });
 
   it('is of the same machine', async () => {
-    const on = (name: string) => ({ machine: { ...undescribedMachine, name } });
     await insert(
-      present(on('door')),
-      readStudy('a', 'AAA1', on('Door ')),
-      readStudy('b', 'BBB1', on('window')),
-      readStudy('c', 'CCC1'),
-    );
-    expect(await batchesFor()).toEqual(['a/spring']);
-  });
-
-  it('counts sheets from before the only machine had a name', async () => {
-    await insert(
-      present({ machine: { ...undescribedMachine, name: 'door' } }),
+      present(),
       readStudy('a', 'AAA1'),
+      readStudy('b', 'BBB1', { machineId: 'window' }),
     );
     expect(await batchesFor()).toEqual(['a/spring']);
   });
@@ -128,8 +122,8 @@ describe('what the workshop’s other sheets taught', () => {
     expect(await batchesFor()).toEqual(['a/spring']);
     expect(await batchesFor('example-plywood')).toEqual([]);
     const wish = { except: 'draft', material: 'birch plywood', thicknessMm: 3 };
-    const machine = 'Larkspur Lane (invented)';
-    const example = await gatherHistory({ store }, { ...wish, machine, isExample: true });
+    const machineId = 'example-machine';
+    const example = await gatherHistory({ store }, { ...wish, machineId, isExample: true });
     expect(example.length).toBeGreaterThan(0);
     expect(example.every(({ batch }) => batch.startsWith('example-plywood/'))).toBe(true);
   });

@@ -1,5 +1,5 @@
 import { done, type Outcome } from '../core/problem.ts';
-import { sameMachine } from '../core/machine/sameMachine.ts';
+import { defaultMachineId } from '../core/machine/workshopMachine.ts';
 import { sameMaterialAs } from '../core/stock/sameMaterial.ts';
 import { stockThicknessMm } from '../core/stock/stockThickness.ts';
 import { earlierSheetsOf, type EarlierSheet } from '../core/study/earlierSheet.ts';
@@ -8,7 +8,6 @@ import { mostTimesThicker, pickEarlier } from '../core/study/pickEarlier.ts';
 import type { Study } from '../core/study/study.ts';
 import type { Ports, ReadSession } from './ports.ts';
 import { findStudy } from './readStudy.ts';
-import type { StudySummary } from './stored.ts';
 
 /** Studies that are opened to look for sheets, the last touched first: each is read whole. */
 const mostStudies = 30;
@@ -28,13 +27,14 @@ export const historyIn = async (
   wish: HistoryWish,
 ): Promise<readonly EarlierSheet[]> => {
   const own = (await session.summaries()).filter(({ isExample }) => isExample === wish.isExample);
+  const machineId = await machineMeant(session, wish);
   const isSame = sameMaterialAs(wish.material);
   const ofOneKind = own.filter(
     (one) =>
       one.id !== wish.except &&
       isSame(one.stock.material) &&
       isNear(stockThicknessMm(one.stock), wish.thicknessMm) &&
-      sameMachine(machineOf(one), machineOf(wish), own.map(machineOf)),
+      one.machineId === machineId,
   );
   const sheets: EarlierSheet[] = [];
   for (const { id } of ofOneKind.slice(0, mostStudies)) {
@@ -47,8 +47,11 @@ export const historyIn = async (
 const isNear = (oneMm: number, otherMm: number): boolean =>
   Math.max(oneMm, otherMm) <= mostTimesThicker * Math.min(oneMm, otherMm);
 
-const machineOf = ({ machine }: Pick<StudySummary, 'machine'>) =>
-  machine === undefined ? {} : { name: machine };
+/** A page that has not heard yet which machine is the default asks for that one. */
+const machineMeant = async (session: ReadSession, { machineId }: HistoryWish): Promise<string> =>
+  machineId === defaultMachineId
+    ? ((await session.machines()).find(({ isDefault }) => isDefault)?.id ?? machineId)
+    : machineId;
 
 /** Whether an answer is to lean on earlier sheets. Absent: it is. */
 export interface EarlierSheetsWish {

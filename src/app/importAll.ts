@@ -1,10 +1,13 @@
+import { omit } from '../core/omit.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import { mergeEvents } from '../core/reading/mergeEvents.ts';
-import type { RecordedTally, Study } from '../core/study/study.ts';
+import type { RecordedTally, SavedStudy } from '../core/study/study.ts';
 import type { ExportFile } from '../formats/exportFile.ts';
 import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import { knownBy } from '../formats/saved/materialKnown.ts';
+import { importMachines } from './importMachines.ts';
 import { noneImported, plus, type ImportCounts, type Imported } from './imported.ts';
+import { defaultMachine } from './machineOf.ts';
 import type { Ports, Session } from './ports.ts';
 import { fitsACard } from './recordReadings.ts';
 import { refuse } from './refuse.ts';
@@ -13,11 +16,13 @@ import { sameValue } from './sameValue.ts';
 /**
  * Adds what a file holds that is not here yet, all of it or nothing; what is here stays as it is. Readings fall into the
  * order in which they were said (`mergeEvents`). Importing the same file twice adds nothing. Refuses: what `acceptMaterial` refuses,
- * `import-names-unknown-setting`, `card-not-found` and `cell-not-on-card` for what was said of a shape that no card has,
- * `card-code-taken` where the file has another card under the code of one that is here in the same study.
+ * `import-names-unknown-machine`, `import-names-unknown-setting`, `card-not-found` and `cell-not-on-card` for what was said
+ * of a shape that no card has, `card-code-taken` where the file has another card under the code of one that is here in the
+ * same study.
  */
-export const importAll = ({ store, clock }: Ports, file: ExportFile): Promise<Outcome<Imported>> =>
-  store.change(async (session) => {
+export const importAll = (ports: Ports, file: ExportFile): Promise<Outcome<Imported>> =>
+  ports.store.change(async (session) => {
+    const { clock } = ports;
     const looked = knownBy(file.materialKnown);
     const materials = [
       ...file.studies.map(({ stock }) => stock),
@@ -31,18 +36,30 @@ export const importAll = ({ store, clock }: Ports, file: ExportFile): Promise<Ou
     const note = (what: keyof ImportCounts, isNew: boolean, count = 1): void => {
       imported = plus(imported, what, isNew, count);
     };
+    const machineHere = await importMachines(session, file, (isNew) => note('machines', isNew));
+    const here = <T extends { readonly machineId?: string }>(thing: T): T => {
+      const machineId = machineHere(thing.machineId ?? '');
+      const rest = omit(thing, 'machineId');
+      return (machineId === undefined ? rest : { ...rest, machineId }) as T;
+    };
     for (const entry of file.book) {
       const isNew = (await session.entry(entry.id))?.id !== entry.id;
-      if (isNew) await session.insertEntry({ ...entry, holdsFor: looked(entry.holdsFor) });
+      if (isNew) await session.insertEntry({ ...entry, holdsFor: looked(here(entry.holdsFor)) });
       note('provenSettings', isNew);
     }
     for (const study of file.studies) {
       const known = await session.study(study.id);
-      if (known === undefined)
-        await session.insertStudy(
-          { ...study, stock: looked(study.stock), tallies: [], cards: [], events: [] },
-          clock.now(),
-        );
+      if (known === undefined) {
+        const isLost = file.leftOut?.some(({ id }) => id === study.machineId) === true;
+        const machineId =
+          machineHere(study.machineId) ??
+          (isLost ? (await defaultMachine(session, ports)).id : undefined);
+        if (machineId === undefined)
+          return refuse('import-names-unknown-machine', { id: study.machineId });
+        const stock = looked(study.stock);
+        const blank = { ...study, stock, machineId, tallies: [], cards: [], events: [] };
+        await session.insertStudy(blank, clock.now());
+      }
       note('studies', known === undefined);
       const added = await addParts(session, study, known?.study, note);
       if (!added.ok) return added;
@@ -54,17 +71,17 @@ export const importAll = ({ store, clock }: Ports, file: ExportFile): Promise<Ou
     }
     for (const metering of file.meterings) {
       const isNew = (await session.metering(metering.id)) === undefined;
-      if (isNew) await session.insertMetering(metering);
+      if (isNew) await session.insertMetering(here(metering));
       note('meterings', isNew);
     }
     for (const test of file.focusTests) {
       const isNew = (await session.focusTest(test.id)) === undefined;
-      if (isNew) await session.insertFocusTest(test);
+      if (isNew) await session.insertFocusTest(here(test));
       note('focusTests', isNew);
     }
     for (const test of file.bedTests) {
       const isNew = (await session.bedTest(test.id)) === undefined;
-      if (isNew) await session.insertBedTest(test);
+      if (isNew) await session.insertBedTest(here(test));
       note('bedTests', isNew);
     }
     return done(imported);
@@ -75,8 +92,8 @@ type Note = (what: keyof ImportCounts, isNew: boolean, count?: number) => void;
 /** Cards, events and tallies of one study. Says whether any was new. */
 const addParts = async (
   session: Session,
-  study: Study,
-  known: Study | undefined,
+  study: SavedStudy,
+  known: SavedStudy | undefined,
   note: Note,
 ): Promise<Outcome<boolean>> => {
   let anyNew = false;

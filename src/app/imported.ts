@@ -1,5 +1,6 @@
 /** How many of each were in a file. */
 export interface ImportCounts {
+  readonly machines: number;
   readonly studies: number;
   readonly cards: number;
   readonly events: number;
@@ -16,6 +17,7 @@ export interface Imported {
 }
 
 export const noneImported: ImportCounts = {
+  machines: 0,
   studies: 0,
   cards: 0,
   events: 0,

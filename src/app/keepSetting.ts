@@ -114,7 +114,8 @@ const forecastOf = (
   return done({ outOf100Mean: asked.outOf100Mean, surePct: asked.sureOfPromisePct });
 };
 
-const holdsFor = ({ stock, machine }: Study): ProvenSetting['holdsFor'] => ({
+const holdsFor = ({ stock, machineId, machine }: Study): ProvenSetting['holdsFor'] => ({
+  machineId,
   ...(machine.name === undefined ? {} : { machine: machine.name }),
   ...namedMaterial(stock),
   nominalThicknessMm: stock.nominalThicknessMm,

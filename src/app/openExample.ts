@@ -8,7 +8,8 @@ export const openExample = ({ store, clock }: Ports): Promise<Outcome<Home>> =>
   store.change(async (session) => {
     const before = await homeIn(session);
     if (before.exampleOpen) return done(before);
-    const { studies, book, meterings, bedTests } = exampleWorkshop(clock.now());
+    const { machines, studies, book, meterings, bedTests } = exampleWorkshop(clock.now());
+    for (const machine of machines) await session.insertMachine(machine);
     for (const entry of book) await session.insertEntry(entry);
     for (const study of studies) await session.insertStudy(study, clock.now());
     for (const metering of meterings) await session.insertMetering(metering);

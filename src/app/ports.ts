@@ -5,7 +5,8 @@ import type { FocusTest } from '../core/machine/focusTest.ts';
 import type { Metering } from '../core/machine/metering.ts';
 import type { Outcome, Problem } from '../core/problem.ts';
 import type { ReadingEvent } from '../core/reading/readingEvent.ts';
-import type { RecordedTally, Study } from '../core/study/study.ts';
+import type { WorkshopMachine } from '../core/machine/workshopMachine.ts';
+import type { RecordedTally, SavedStudy } from '../core/study/study.ts';
 import type { StoredStudy, StudyHead, StudySummary } from './stored.ts';
 
 /** Tells the time. */
@@ -60,6 +61,11 @@ export interface ReadSession {
   readonly lastTallyOf: (studyId: string) => Promise<RecordedTally | undefined>;
   /** The setting last kept from a study. */
   readonly keptFrom: (studyId: string) => Promise<ProvenSetting | undefined>;
+  /** As they were added. */
+  readonly machines: () => Promise<readonly WorkshopMachine[]>;
+  readonly machine: (id: string) => Promise<WorkshopMachine | undefined>;
+  /** How many sheets, kept settings, meterings and tests are of it. */
+  readonly machineUse: (id: string) => Promise<number>;
   /** Whether a card or a proven setting has this code. */
   readonly codeTaken: (code: string) => Promise<boolean>;
   /** The last kept first. */
@@ -93,9 +99,20 @@ export interface StoredTally {
   readonly studyId?: string;
 }
 
+/** A study that a change of its machine has changed too. */
+export interface StudyRevised {
+  readonly studyId: string;
+  readonly revision: number;
+}
+
 export interface Session extends ReadSession {
-  /** With all its cards, events and tallies. Tallies whose id is known are passed over. */
-  readonly insertStudy: (study: Study, touchedAt: string) => Promise<void>;
+  readonly insertMachine: (machine: WorkshopMachine) => Promise<void>;
+  /** Gives the studies of it, whose revisions rise where what is known of the machine, or what was changed on it, is other than before. */
+  readonly replaceMachine: (machine: WorkshopMachine) => Promise<readonly StudyRevised[]>;
+  /** None but one that nothing is of. */
+  readonly deleteMachine: (id: string) => Promise<void>;
+  /** With all its cards, events and tallies; its machine must be there. Tallies whose id is known are passed over. */
+  readonly insertStudy: (study: SavedStudy, touchedAt: string) => Promise<void>;
   readonly replaceHead: (studyId: string, head: StudyHead) => Promise<void>;
   /** Its cards, events and tallies go too, but for tallies of a proven setting. */
   readonly deleteStudy: (studyId: string) => Promise<void>;
@@ -123,6 +140,6 @@ export interface Session extends ReadSession {
   readonly deleteFocusTest: (id: string) => Promise<void>;
   readonly insertBedTest: (test: BedTest) => Promise<void>;
   readonly deleteBedTest: (id: string) => Promise<void>;
-  /** Every study, proven setting, tally and test of the example workshop. */
+  /** Every machine, study, proven setting, tally and test of the example workshop. */
   readonly deleteExample: () => Promise<void>;
 }

@@ -1,5 +1,6 @@
 import type { BedTest, UnkeptBedTest } from '../core/bed/bedTest.ts';
 import { done, type Outcome } from '../core/problem.ts';
+import { ofItsMachine } from './machineOfTest.ts';
 import type { Ports } from './ports.ts';
 import { refuse } from './refuse.ts';
 import { sameValue } from './sameValue.ts';
@@ -9,18 +10,17 @@ export type BedTestToRecord = UnkeptBedTest & { readonly id?: string; readonly a
 
 /**
  * Stores a reading of the four corners with its date, told or untold. The same one sent twice is stored once. Refuses:
- * `bed-test-id-taken`.
+ * `bed-test-id-taken`, `machine-not-found`.
  */
-export const recordBedTest = (
-  { store, clock, ids }: Ports,
-  asked: BedTestToRecord,
-): Promise<Outcome<BedTest>> =>
-  store.change(async (session) => {
+export const recordBedTest = (ports: Ports, asked: BedTestToRecord): Promise<Outcome<BedTest>> =>
+  ports.store.change(async (session) => {
+    const own = await ofItsMachine(session, ports, asked);
+    if (!own.ok) return own;
     const test: BedTest = {
-      ...asked,
+      ...own.value,
       version: 1,
-      id: asked.id ?? ids.newId(),
-      at: asked.at ?? clock.now(),
+      id: asked.id ?? ports.ids.newId(),
+      at: asked.at ?? ports.clock.now(),
     };
     const known = await session.bedTest(test.id);
     if (known === undefined) {

@@ -1,12 +1,13 @@
 import { findFocus } from '../core/machine/findFocus.ts';
 import type { FocusFound, FocusTest } from '../core/machine/focusTest.ts';
 import { done, type Outcome } from '../core/problem.ts';
+import { ofItsMachine } from './machineOfTest.ts';
 import type { Ports } from './ports.ts';
 import { refuse } from './refuse.ts';
 import { sameValue } from './sameValue.ts';
 
 /** A focus test whose id and time may be left to the tool. */
-export type FocusTestToRecord = Omit<FocusTest, 'id' | 'at' | 'version'> & {
+export type FocusTestToRecord = Omit<FocusTest, 'id' | 'at' | 'version' | 'isExample'> & {
   readonly id?: string;
   readonly at?: string;
 };
@@ -19,18 +20,20 @@ export interface FocusTestRead {
 
 /**
  * Stores a focus test with its date. The same one sent twice is stored once. Refuses readings that find no focus, and
- * `focus-test-id-taken`.
+ * `focus-test-id-taken`, `machine-not-found`.
  */
 export const recordFocusTest = (
-  { store, clock, ids }: Ports,
+  ports: Ports,
   asked: FocusTestToRecord,
 ): Promise<Outcome<FocusTestRead>> =>
-  store.change(async (session) => {
+  ports.store.change(async (session) => {
+    const own = await ofItsMachine(session, ports, asked);
+    if (!own.ok) return own;
     const test: FocusTest = {
-      ...asked,
+      ...own.value,
       version: 1,
-      id: asked.id ?? ids.newId(),
-      at: asked.at ?? clock.now(),
+      id: asked.id ?? ports.ids.newId(),
+      at: asked.at ?? ports.clock.now(),
     };
     const found = findFocus(test);
     if (!found.ok) return found;

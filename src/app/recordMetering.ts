@@ -1,6 +1,7 @@
 import { meterReport, type MeterReport } from '../core/machine/meterReport.ts';
 import type { Metering } from '../core/machine/metering.ts';
 import { done, type Outcome } from '../core/problem.ts';
+import { ofItsMachine } from './machineOfTest.ts';
 import type { Ports } from './ports.ts';
 import { refuse } from './refuse.ts';
 import { sameValue } from './sameValue.ts';
@@ -19,18 +20,20 @@ export interface MeteringRead {
 
 /**
  * Stores a metering with its date. The same one sent twice is stored once. Refuses readings that make no curve, and
- * `metering-id-taken`.
+ * `metering-id-taken`, `machine-not-found`.
  */
 export const recordMetering = (
-  { store, clock, ids }: Ports,
+  ports: Ports,
   asked: MeteringToRecord,
 ): Promise<Outcome<MeteringRead>> =>
-  store.change(async (session) => {
+  ports.store.change(async (session) => {
+    const own = await ofItsMachine(session, ports, asked);
+    if (!own.ok) return own;
     const metering: Metering = {
-      ...asked,
+      ...own.value,
       version: 1,
-      id: asked.id ?? ids.newId(),
-      at: asked.at ?? clock.now(),
+      id: asked.id ?? ports.ids.newId(),
+      at: asked.at ?? ports.clock.now(),
     };
     const report = meterReport(metering);
     if (!report.ok) return report;

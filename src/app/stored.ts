@@ -1,4 +1,4 @@
-import type { Study } from '../core/study/study.ts';
+import type { SavedStudy, Study } from '../core/study/study.ts';
 import type { Stock } from '../core/stock/stock.ts';
 
 /** A study with what the store knows about it. */
@@ -18,6 +18,7 @@ export interface StudySummary {
   readonly touchedAt: string;
   readonly revision: number;
   readonly stock: Stock;
+  readonly machineId: string;
   /** The machine's name, where it has one. */
   readonly machine?: string;
   readonly cardCodes: readonly string[];
@@ -25,4 +26,7 @@ export interface StudySummary {
 }
 
 /** What a study says beside its cards, events and tallies: the part that is replaced when it changes. */
-export type StudyHead = Pick<Study, 'stock' | 'machine' | 'promise' | 'aim' | 'ask' | 'habit'>;
+export type StudyHead = Pick<
+  SavedStudy,
+  'stock' | 'machineId' | 'promise' | 'aim' | 'ask' | 'habit'
+>;

@@ -1,7 +1,6 @@
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import { compareMeterings, type CurveChange } from '../core/machine/compareMeterings.ts';
-import { sameMachine } from '../core/machine/sameMachine.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import { sameMaterialAs } from '../core/stock/sameMaterial.ts';
@@ -104,13 +103,12 @@ const laterStudies = async (
 ): Promise<readonly Study[]> => {
   const all = (await session.summaries()).filter(({ isExample }) => isExample === entry.isExample);
   const isSame = sameMaterialAs(entry.holdsFor.material);
-  const machines = all.map(named);
   const fitting = all.filter(
     (one) =>
       one.id !== entry.cameFrom.studyId &&
       one.createdAt >= entry.keptAt &&
       isSame(one.stock.material) &&
-      sameMachine(named(one), named(entry.holdsFor), machines),
+      one.machineId === entry.holdsFor.machineId,
   );
   const studies: Study[] = [];
   for (const { id } of fitting.slice(0, mostStudies)) {
@@ -119,9 +117,6 @@ const laterStudies = async (
   }
   return studies;
 };
-
-const named = ({ machine }: { readonly machine?: string }) =>
-  machine === undefined ? {} : { name: machine };
 
 /** The study as the strip's own cells alone: what else it holds is evidence of it too, but not of the strip. */
 const verdictOf = (
@@ -169,7 +164,9 @@ const meterChange = async (
   session: ReadSession,
   { holdsFor }: ProvenSetting,
 ): Promise<CurveChange['how'] | undefined> => {
-  const own = (await session.meterings()).filter(({ machine }) => machine === holdsFor.machine);
+  const own = (await session.meterings()).filter(
+    ({ machineId }) => machineId === holdsFor.machineId,
+  );
   const [now, before] = own;
   if (now === undefined || before === undefined) return undefined;
   const change = compareMeterings(before, now);

@@ -28,6 +28,20 @@ const noting = (session: Session, changes: Map<string | undefined, StoredChange>
       note({ studyId, revision });
       return revision;
     },
+    insertMachine: async (machine) => {
+      await session.insertMachine(machine);
+      note({});
+    },
+    replaceMachine: async (machine) => {
+      const revised = await session.replaceMachine(machine);
+      for (const study of revised) note(study);
+      note({});
+      return revised;
+    },
+    deleteMachine: async (id) => {
+      await session.deleteMachine(id);
+      note({});
+    },
     insertStudy: async (study, touchedAt) => {
       await session.insertStudy(study, touchedAt);
       note({ studyId: study.id, revision: 1 });

@@ -1,30 +1,35 @@
 import { z } from 'zod';
-import type { Outcome } from '../core/problem.ts';
-import { parseJsonText, parseWith } from './border.ts';
 import type { BedTest } from '../core/bed/bedTest.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import type { FocusTest } from '../core/machine/focusTest.ts';
 import type { Metering } from '../core/machine/metering.ts';
-import type { RecordedTally, Study } from '../core/study/study.ts';
+import type { WorkshopMachine } from '../core/machine/workshopMachine.ts';
+import { done, type Outcome } from '../core/problem.ts';
+import type { RecordedTally, SavedStudy } from '../core/study/study.ts';
+import { parseJsonText, parseWith } from './border.ts';
+import { machinesOfEarlierExport } from './earlierExport.ts';
 import { bedTestShape } from './saved/bedTest.ts';
 import { isoTime } from './saved/bounds.ts';
 import { focusTestShape } from './saved/focusTest.ts';
+import { machineShape } from './saved/machine.ts';
 import { materialKnownInFile } from './saved/materialKnown.ts';
 import { meteringShape } from './saved/metering.ts';
 import { provenSettingShape } from './saved/provenSetting.ts';
-import { studyShape } from './saved/study.ts';
+import { savedStudyShape } from './saved/study.ts';
 import { recordedTallyShape } from './saved/tally.ts';
+import { workshopMachineShape } from './saved/workshopMachine.ts';
 
 /** Everything a workshop has. */
 export interface ExportFile {
   readonly kind: 'throughcut-export';
-  /** 1: before meterings were kept; such a file has none. */
-  readonly version: 1 | 2;
+  readonly version: 3;
   /** ISO 8601, UTC. */
   readonly exportedAt: string;
   /** Whoever brings it in has looked at every material in it whose name leaves open what it is. */
   readonly materialKnown?: boolean;
-  readonly studies: readonly Study[];
+  readonly machines: readonly WorkshopMachine[];
+  /** Each names a machine of the file. */
+  readonly studies: readonly SavedStudy[];
   readonly book: readonly ProvenSetting[];
   /** Tallies of proven settings whose study is no longer there. */
   readonly tallies: readonly RecordedTally[];
@@ -38,23 +43,43 @@ export interface ExportFile {
   readonly leftOut?: readonly { readonly table: string; readonly id: string }[];
 }
 
-/**
- * Everything a workshop has, in one file: studies with their cards, readings and tallies, the book, and the machine's own
- * tests. Lists are as long as the workshop: whatever could be stored can be read in again.
- */
-export const exportFileShape = z.strictObject({
+/** Lists are as long as the workshop: whatever could be stored can be read in again. */
+const everyVersion = {
   kind: z.literal('throughcut-export'),
-  version: z.literal([1, 2]),
   exportedAt: isoTime,
   materialKnown: materialKnownInFile,
-  studies: z.array(studyShape),
   book: z.array(provenSettingShape),
   tallies: z.array(recordedTallyShape),
   meterings: z.array(meteringShape).default([]),
   focusTests: z.array(focusTestShape).default([]),
   bedTests: z.array(bedTestShape).default([]),
   leftOut: z.array(z.strictObject({ table: z.string(), id: z.string() })).exactOptional(),
+};
+
+/** The present version, as it is written. */
+const presentExport = z.strictObject({
+  ...everyVersion,
+  version: z.literal(3),
+  machines: z.array(workshopMachineShape),
+  studies: z.array(savedStudyShape),
 }) satisfies z.ZodType<ExportFile>;
+
+/** Versions 1 and 2: each study described a machine for itself. 1 is from before meterings were kept, and has none. */
+const earlierExport = z.strictObject({
+  ...everyVersion,
+  version: z.literal([1, 2]),
+  studies: z.array(savedStudyShape.omit({ machineId: true }).extend({ machine: machineShape })),
+});
+
+/** What the server gives as its export. */
+export const exportFileShape = presentExport;
+
+/** What may be brought in: every version that was ever written, made into the present one. */
+export const importedFileShape = z
+  .discriminatedUnion('version', [presentExport, earlierExport])
+  .transform((file): ExportFile =>
+    file.version === 3 ? file : { ...file, version: 3, ...machinesOfEarlierExport(file) },
+  );
 
 /**
  * Reads an export from text, whole or not at all (docs/formats/export.md). Refuses what is no JSON, unknown versions and
@@ -62,5 +87,7 @@ export const exportFileShape = z.strictObject({
  */
 export const parseExportFile = (text: string): Outcome<ExportFile> => {
   const json = parseJsonText(text);
-  return json.ok ? parseWith(exportFileShape, json.value) : json;
+  if (!json.ok) return json;
+  const read = parseWith(importedFileShape, json.value);
+  return read.ok ? done(read.value) : read;
 };

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { testServer, type TestServer } from '../../test/samples/server.ts';
-import { sampleCard, sampleEvent, sampleStudy } from '../../test/samples/studies.ts';
+import { sampleCard, sampleEvent, sampleMachine, sampleStudy } from '../../test/samples/studies.ts';
 import { done } from '../core/problem.ts';
 import { compareApi as api } from '../wire/compareApi.ts';
 
@@ -23,6 +23,7 @@ beforeEach(async () => {
     ),
   });
   await server.ports.store.change(async (session) => {
+    await session.insertMachine(sampleMachine());
     await session.insertStudy(study, study.createdAt);
     return done(true);
   });

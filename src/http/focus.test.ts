@@ -19,7 +19,7 @@ const body = { id: 'f1', at: sampleTime, ramp, readings, gaugeMm: 7.5 };
 describe('focus tests', () => {
   it('are kept with what they found', async () => {
     const { test, found } = await server.ask(api.recordFocusTest, { body });
-    expect(test).toEqual(sampleFocusTest('f1'));
+    expect(test).toEqual(sampleFocusTest('f1', { machineId: expect.any(String) as string }));
     expect(found?.gapMm.value).toBeCloseTo(7.4, 9);
     expect(found?.gauge).toMatchObject({ verdict: 'fits' });
     expect(found?.remarks.map(({ code }) => code)).toEqual(['focus-depth-unknown']);

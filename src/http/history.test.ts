@@ -1,7 +1,13 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { readCardOf } from '../../test/samples/earlier.ts';
 import { testServer, type TestServer } from '../../test/samples/server.ts';
-import { sampleStudy, sampleTally, sampleTime } from '../../test/samples/studies.ts';
+import {
+  sampleMachine,
+  sampleStudy,
+  sampleTally,
+  sampleTime,
+  savedStudy,
+} from '../../test/samples/studies.ts';
 import { historyWishOf } from '../core/study/historyWish.ts';
 import type { Study } from '../core/study/study.ts';
 import { materialRemarks } from '../core/stock/acceptMaterial.ts';
@@ -31,9 +37,10 @@ const bring = (...studies: readonly Study[]) =>
   server.ask(api.importAll, {
     body: {
       kind: 'throughcut-export',
-      version: 1,
+      version: 3,
       exportedAt: sampleTime,
-      studies,
+      machines: [sampleMachine()],
+      studies: studies.map(savedStudy),
       book: [],
       tallies: [],
     },

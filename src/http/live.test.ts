@@ -36,7 +36,7 @@ const hear = async (count: number, during: () => Promise<unknown>) => {
 describe('the stream of changes', () => {
   it('tells of each study that was changed, with its revision, and of nothing refused', async () => {
     const params = { id: 's1' };
-    const heard = await hear(4, async () => {
+    const heard = await hear(5, async () => {
       await server.ask(api.startStudy, { body: { ...params, stock } });
       await server.ask(api.addCard, { params, body: { card: sampleCard() } });
       const events = [sampleEvent('e1')];
@@ -49,6 +49,8 @@ describe('the stream of changes', () => {
       await server.ask(api.removeStudy, { params });
     });
     expect(heard).toEqual([
+      // The workshop's first machine.
+      {},
       { studyId: 's1', revision: 1 },
       { studyId: 's1', revision: 2 },
       { studyId: 's1', revision: 3 },

@@ -1,7 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { readCardOf } from '../../test/samples/earlier.ts';
 import { testServer, type TestServer } from '../../test/samples/server.ts';
-import { sampleStudy, sampleTime } from '../../test/samples/studies.ts';
+import { sampleStudy, sampleTime, selfDescribedStudy } from '../../test/samples/studies.ts';
 import { api } from '../wire/api.ts';
 import { apiOfFiles } from '../wire/apiOfFiles.ts';
 
@@ -20,7 +20,7 @@ describe('the page of reasons', () => {
         kind: 'throughcut-export',
         version: 1,
         exportedAt: sampleTime,
-        studies: [study],
+        studies: [selfDescribedStudy(study)],
         book: [],
         tallies: [],
       },

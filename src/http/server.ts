@@ -21,6 +21,7 @@ import { reasoningRoutes } from './routes/reasoning.ts';
 import { homeRoutes } from './routes/home.ts';
 import { meteringRoutes } from './routes/meterings.ts';
 import { readingRoutes } from './routes/readings.ts';
+import { machineRoutes } from './routes/machines.ts';
 import { studyRoutes } from './routes/studies.ts';
 import { transferRoutes } from './routes/transfer.ts';
 import { watchRoutes } from './routes/watch.ts';
@@ -73,6 +74,7 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
 
   await gatePhones(app, options.lan);
   homeRoutes(app, ports, version);
+  machineRoutes(app, ports);
   studyRoutes(app, ports);
   cardRoutes(app, ports, options.cardFile);
   readingRoutes(app, ports);

@@ -6,10 +6,13 @@ import {
   sampleEntry,
   sampleEvent,
   sampleFocusTest,
+  sampleMachine,
   sampleMetering,
   sampleStudy,
   sampleTally,
   sampleTime,
+  savedStudy,
+  selfDescribedStudy,
 } from '../../test/samples/studies.ts';
 import { readCard } from '../core/reading/readCard.ts';
 import { api } from '../wire/api.ts';
@@ -23,17 +26,17 @@ afterEach(async () => {
   await server.close();
 });
 
+const study = sampleStudy('s1', {
+  cards: [sampleCard(), sampleCard('B2B2')],
+  events: [sampleEvent('e1'), sampleEvent('e2', { cardCode: 'B2B2', grade: 'hangs' })],
+  tallies: [sampleTally('t1', { provenSettingId: 'b1' })],
+});
 const file = {
   kind: 'throughcut-export',
-  version: 2,
+  version: 3,
   exportedAt: sampleTime,
-  studies: [
-    sampleStudy('s1', {
-      cards: [sampleCard(), sampleCard('B2B2')],
-      events: [sampleEvent('e1'), sampleEvent('e2', { cardCode: 'B2B2', grade: 'hangs' })],
-      tallies: [sampleTally('t1', { provenSettingId: 'b1' })],
-    }),
-  ],
+  machines: [sampleMachine()],
+  studies: [savedStudy(study)],
   book: [sampleEntry('b1')],
   tallies: [sampleTally('t2', { provenSettingId: 'b1' })],
   meterings: [sampleMetering('m1'), sampleMetering('m2', { at: '2031-06-01T00:00:00.000Z' })],
@@ -41,6 +44,7 @@ const file = {
   bedTests: [sampleBedTest('c1')],
 };
 const counts = {
+  machines: 1,
   studies: 1,
   cards: 2,
   events: 2,
@@ -51,6 +55,7 @@ const counts = {
   bedTests: 1,
 };
 const none = {
+  machines: 0,
   studies: 0,
   cards: 0,
   events: 0,
@@ -72,12 +77,13 @@ describe('export and import', () => {
   });
 
   it('take a file of the first version, from before meterings were kept', async () => {
-    const { kind, exportedAt, studies, book, tallies } = file;
+    const { kind, exportedAt, book, tallies } = file;
+    const studies = [selfDescribedStudy(study)];
     const first = { kind, version: 1, exportedAt, studies, book, tallies };
     const { added } = await server.ask(api.importAll, { body: first });
     expect(added).toEqual({ ...counts, meterings: 0, focusTests: 0, bedTests: 0 });
     expect(await server.ask(api.exportAll)).toMatchObject({
-      version: 2,
+      version: 3,
       meterings: [],
       focusTests: [],
       bedTests: [],
@@ -101,7 +107,9 @@ describe('export and import', () => {
       cards: [sampleCard(), sampleCard('C3C3')],
       events: [sampleEvent('e3', { cardCode: 'C3C3' })],
     });
-    const { added } = await server.ask(api.importAll, { body: { ...file, studies: [more] } });
+    const { added } = await server.ask(api.importAll, {
+      body: { ...file, studies: [savedStudy(more)] },
+    });
     expect(added).toEqual({ ...none, cards: 1, events: 1 });
     const { study } = await server.ask(api.getStudy, { params: { id: 's1' } });
     expect(study.aim).toBe('cleanest');
@@ -159,8 +167,9 @@ describe('export and import', () => {
     [{ ...file, version: 7 }, 400, 'file-version-unknown'],
     [{ ...file, studies: [{ ...file.studies[0], id: '' }] }, 400, 'file-value-refused'],
     [{ ...file, book: [] }, 422, 'import-names-unknown-setting'],
+    [{ ...file, machines: [] }, 422, 'import-names-unknown-machine'],
     [
-      { ...file, studies: [sampleStudy('s9', { events: [sampleEvent('e1')] })] },
+      { ...file, studies: [savedStudy(sampleStudy('s9', { events: [sampleEvent('e1')] }))] },
       404,
       'card-not-found',
     ],
@@ -169,9 +178,11 @@ describe('export and import', () => {
         ...file,
         studies: [
           ...file.studies,
-          sampleStudy('s2', {
-            stock: { material: 'PVC', nominalThicknessMm: 3, thicknessReadingsMm: [] },
-          }),
+          savedStudy(
+            sampleStudy('s2', {
+              stock: { material: 'PVC', nominalThicknessMm: 3, thicknessReadingsMm: [] },
+            }),
+          ),
         ],
       },
       422,

@@ -64,7 +64,8 @@ const columnsByTable = (db: Database.Database): Tables => {
 const madeBy = (migrations: readonly Migration[]): Tables => {
   const db = new Database(':memory:');
   try {
-    for (const { statements } of migrations) for (const statement of statements) db.exec(statement);
+    for (const { statements, after = [] } of migrations)
+      for (const statement of [...statements, ...after]) db.exec(statement);
     return columnsByTable(db);
   } finally {
     db.close();

@@ -9,16 +9,23 @@ interface Test {
   /** ISO 8601, UTC. */
   readonly at: string;
   readonly isExample?: true;
+  readonly machineId?: string;
 }
 
 /** The rows of one kind, the latest first; of one moment, the last stored first. */
 export const machineTestRows = (db: Kysely<Tables>, kind: MachineTestKind) =>
   db
     .selectFrom('machine_test')
-    .select(['id', 'body'])
-    .where('kind', '=', kind)
-    .orderBy('at', 'desc')
-    .orderBy('position', 'desc');
+    .leftJoin('machine', 'machine.id', 'machine_test.machine_id')
+    .select([
+      'machine_test.id',
+      'machine_test.body',
+      'machine_test.machine_id',
+      'machine.body as machine',
+    ])
+    .where('machine_test.kind', '=', kind)
+    .orderBy('machine_test.at', 'desc')
+    .orderBy('machine_test.position', 'desc');
 
 /** Adds one behind those that are there. */
 export const insertMachineTest = async (
@@ -38,6 +45,7 @@ export const insertMachineTest = async (
       kind,
       at: test.at,
       is_example: test.isExample === true ? 1 : 0,
+      machine_id: test.machineId ?? null,
       body: JSON.stringify(test),
     })
     .execute();

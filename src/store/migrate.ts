@@ -22,9 +22,11 @@ export const migrate = (
     const known = Math.max(0, ...migrations.map(({ number }) => number));
     const newest = Math.max(0, ...done);
     if (newest > known) throw new StoreError('store-newer-than-program', { found: newest, known });
-    for (const { number, name, statements } of migrations) {
+    for (const { number, name, statements, fill, after = [] } of migrations) {
       if (done.has(number)) continue;
       for (const statement of statements) await sql.raw(statement).execute(transaction);
+      await fill?.(transaction as unknown as Kysely<never>);
+      for (const statement of after) await sql.raw(statement).execute(transaction);
       await transaction
         .insertInto('schema_step')
         .values({ number, name, applied_at: appliedAt })

@@ -1,14 +1,17 @@
 import type { Kysely } from 'kysely';
 import type { ReadSession } from '../app/ports.ts';
 import type { StoredStudy } from '../app/stored.ts';
+import { undescribedMachine } from '../core/machine/machine.ts';
 import type { Problem } from '../core/problem.ts';
 import { machineTestRows } from './machineTests.ts';
+import { machineUse, readMachine, readMachines } from './machines.ts';
 import {
   bedTestOf,
   cardOf,
   entryOf,
   eventOf,
   focusTestOf,
+  machineOf,
   meteringOf,
   readingEach,
   studyOf,
@@ -82,7 +85,10 @@ const studyQuestions = (
     return readEach(rows, tallyOf)[0];
   },
   keptFrom: async (id) =>
-    readEach(await entryRows(db).where('study_id', '=', id).limit(1).execute(), entryOf)[0],
+    readEach(
+      await entryRows(db).where('proven_setting.study_id', '=', id).limit(1).execute(),
+      entryOf,
+    )[0],
 });
 
 const wholeStudy = async (
@@ -92,6 +98,11 @@ const wholeStudy = async (
 ): Promise<StoredStudy | undefined> => {
   const row = await db.selectFrom('study').selectAll().where('id', '=', id).executeTakeFirst();
   if (row === undefined) return undefined;
+  const machines = await db
+    .selectFrom('machine')
+    .selectAll()
+    .where('id', '=', row.machine_id)
+    .execute();
   const cards = await bodiesOfCards(db, id);
   const events = await bodiesOfEvents(db, id);
   const tallies = await tallyRows(db).where('study_id', '=', id).execute();
@@ -100,13 +111,21 @@ const wholeStudy = async (
     events: readEach(events, eventOf),
     tallies: readEach(tallies, tallyOf),
   };
-  return readEach([row], () => studyOf(row, parts))[0];
+  return readEach([row], () =>
+    studyOf(row, readEach(machines, machineOf)[0] ?? undescribed, parts),
+  )[0];
 };
+
+/** In the place of a machine that cannot be read. */
+const undescribed = { machine: undescribedMachine, changes: [] };
 
 const otherQuestions = (
   db: Kysely<Tables>,
   readEach: ReadEach,
 ): Omit<ReadSession, StudyQuestion | 'passedOver'> => ({
+  machines: () => readMachines(db, readEach),
+  machine: (id) => readMachine(db, id),
+  machineUse: (id) => machineUse(db, id),
   codeTaken: async (code) => {
     const card = await db
       .selectFrom('card')
@@ -115,14 +134,15 @@ const otherQuestions = (
       .limit(1)
       .execute();
     if (card.length > 0) return true;
-    const entry = await entryRows(db).where('code', '=', code).limit(1).execute();
+    const entry = await entryRows(db).where('proven_setting.code', '=', code).limit(1).execute();
     return entry.length > 0;
   },
   entries: async () => readEach(await entryRows(db).execute(), entryOf),
   entry: async (idOrCode) => {
-    const byId = await entryRows(db).where('id', '=', idOrCode).executeTakeFirst();
+    const byId = await entryRows(db).where('proven_setting.id', '=', idOrCode).executeTakeFirst();
     const row =
-      byId ?? (await entryRows(db).where('code', '=', idOrCode).limit(1).executeTakeFirst());
+      byId ??
+      (await entryRows(db).where('proven_setting.code', '=', idOrCode).limit(1).executeTakeFirst());
     return row === undefined ? undefined : entryOf(row);
   },
   tally: async (id) => {
@@ -136,17 +156,23 @@ const otherQuestions = (
     readEach(await tallyRows(db).where('study_id', 'is', null).execute(), tallyOf),
   meterings: async () => readEach(await machineTestRows(db, 'metering').execute(), meteringOf),
   metering: async (id) => {
-    const row = await machineTestRows(db, 'metering').where('id', '=', id).executeTakeFirst();
+    const row = await machineTestRows(db, 'metering')
+      .where('machine_test.id', '=', id)
+      .executeTakeFirst();
     return row === undefined ? undefined : meteringOf(row);
   },
   focusTests: async () => readEach(await machineTestRows(db, 'focus').execute(), focusTestOf),
   focusTest: async (id) => {
-    const row = await machineTestRows(db, 'focus').where('id', '=', id).executeTakeFirst();
+    const row = await machineTestRows(db, 'focus')
+      .where('machine_test.id', '=', id)
+      .executeTakeFirst();
     return row === undefined ? undefined : focusTestOf(row);
   },
   bedTests: async () => readEach(await machineTestRows(db, 'bed').execute(), bedTestOf),
   bedTest: async (id) => {
-    const row = await machineTestRows(db, 'bed').where('id', '=', id).executeTakeFirst();
+    const row = await machineTestRows(db, 'bed')
+      .where('machine_test.id', '=', id)
+      .executeTakeFirst();
     return row === undefined ? undefined : bedTestOf(row);
   },
 });
@@ -175,4 +201,14 @@ const tallyRows = (db: Kysely<Tables>) =>
 
 /** The last kept first. */
 const entryRows = (db: Kysely<Tables>) =>
-  db.selectFrom('proven_setting').select(['id', 'body']).orderBy('kept_at', 'desc').orderBy('id');
+  db
+    .selectFrom('proven_setting')
+    .leftJoin('machine', 'machine.id', 'proven_setting.machine_id')
+    .select([
+      'proven_setting.id',
+      'proven_setting.body',
+      'proven_setting.machine_id',
+      'machine.body as machine',
+    ])
+    .orderBy('proven_setting.kept_at', 'desc')
+    .orderBy('proven_setting.id');

@@ -6,11 +6,14 @@ import type { BedTest } from '../core/bed/bedTest.ts';
 import type { FocusTest } from '../core/machine/focusTest.ts';
 import type { Metering } from '../core/machine/metering.ts';
 import type { Problem } from '../core/problem.ts';
+import type { WorkshopMachine } from '../core/machine/workshopMachine.ts';
+import { omit } from '../core/omit.ts';
 import type { ReadingEvent } from '../core/reading/readingEvent.ts';
 import type { RecordedTally, Study } from '../core/study/study.ts';
 import { cardShape } from '../formats/saved/card.ts';
 import { bedTestShape } from '../formats/saved/bedTest.ts';
 import { machineShape } from '../formats/saved/machine.ts';
+import { machineChangesShape } from '../formats/saved/workshopMachine.ts';
 import { focusTestShape } from '../formats/saved/focusTest.ts';
 import { meteringShape } from '../formats/saved/metering.ts';
 import { provenSettingShape } from '../formats/saved/provenSetting.ts';
@@ -19,7 +22,7 @@ import { stockShape } from '../formats/saved/stock.ts';
 import { aimShape, askShape, promiseShape } from '../formats/saved/study.ts';
 import { habitShape, recordedTallyShape } from '../formats/saved/tally.ts';
 import { StoreError } from './storeError.ts';
-import type { EntryRow, MachineTestRow, StudyRow, TallyRow } from './tables.ts';
+import type { EntryRow, MachineRow, MachineTestRow, StudyRow, TallyRow } from './tables.ts';
 
 /** Keeps what can be read of a list, and notes what cannot. */
 export type ReadEach = <R, T>(rows: readonly R[], read: (row: R) => T) => readonly T[];
@@ -55,7 +58,7 @@ const parsed = <S extends z.ZodType>(
 
 export const headColumns = (head: StudyHead) => ({
   stock: JSON.stringify(head.stock),
-  machine: JSON.stringify(head.machine),
+  machine_id: head.machineId,
   promise: JSON.stringify(head.promise),
   aim: head.aim,
   ask: JSON.stringify(head.ask),
@@ -65,12 +68,29 @@ export const headColumns = (head: StudyHead) => ({
 export const stockOf = ({ stock, id }: Pick<StudyRow, 'stock' | 'id'>) =>
   parsed(stockShape, stock, 'study', id);
 
-export const machineOf = ({ machine, id }: Pick<StudyRow, 'machine' | 'id'>) =>
-  parsed(machineShape, machine, 'study', id);
+export const machineOf = (row: Omit<MachineRow, 'position'>): WorkshopMachine => ({
+  version: 1,
+  id: row.id,
+  isExample: row.is_example === 1,
+  isDefault: row.is_default === 1,
+  addedAt: row.added_at,
+  machine: parsed(machineShape, row.body, 'machine', row.id),
+  changes: parsed(machineChangesShape, row.changes, 'machine', row.id),
+});
+
+export const machineColumns = (machine: WorkshopMachine) => ({
+  id: machine.id,
+  is_example: machine.isExample ? 1 : 0,
+  is_default: machine.isDefault ? 1 : 0,
+  added_at: machine.addedAt,
+  body: JSON.stringify(machine.machine),
+  changes: JSON.stringify(machine.changes),
+});
 
 /** A study row put together with what hangs on it. */
 export const studyOf = (
   row: StudyRow,
+  { machine, changes }: Pick<WorkshopMachine, 'machine' | 'changes'>,
   parts: Pick<Study, 'cards' | 'events' | 'tallies'>,
 ): StoredStudy => ({
   study: {
@@ -79,7 +99,9 @@ export const studyOf = (
     isExample: row.is_example === 1,
     createdAt: row.created_at,
     stock: stockOf(row),
-    machine: machineOf(row),
+    machineId: row.machine_id,
+    machine,
+    machineChanges: changes,
     promise: parsed(promiseShape, row.promise, 'study', row.id),
     aim: parsed(aimShape, JSON.stringify(row.aim), 'study', row.id),
     ask: parsed(askShape, row.ask, 'study', row.id),
@@ -96,17 +118,44 @@ export const cardOf = ({ body, code }: { body: string; code: string }): Card =>
 export const eventOf = ({ body, id }: { body: string; id: string }): ReadingEvent =>
   parsed(readingEventShape, body, 'reading_event', id);
 
-export const entryOf = ({ body, id }: Pick<EntryRow, 'body' | 'id'>): ProvenSetting =>
-  parsed(provenSettingShape, body, 'proven_setting', id);
+/** The row of something that belongs to a machine, with that machine's present description beside it. */
+interface OfMachine {
+  readonly machine_id: string | null;
+  readonly machine: string | null;
+}
 
-export const meteringOf = ({ body, id }: Pick<MachineTestRow, 'body' | 'id'>): Metering =>
-  parsed(meteringShape, body, 'machine_test', id);
+export const entryOf = (row: Pick<EntryRow, 'body' | 'id'> & OfMachine): ProvenSetting => {
+  const entry = parsed(provenSettingShape, row.body, 'proven_setting', row.id);
+  return { ...entry, holdsFor: ofMachine(entry.holdsFor, row) };
+};
 
-export const bedTestOf = ({ body, id }: Pick<MachineTestRow, 'body' | 'id'>): BedTest =>
-  parsed(bedTestShape, body, 'machine_test', id);
+type TestRow = Pick<MachineTestRow, 'body' | 'id'> & OfMachine;
 
-export const focusTestOf = ({ body, id }: Pick<MachineTestRow, 'body' | 'id'>): FocusTest =>
-  parsed(focusTestShape, body, 'machine_test', id);
+export const meteringOf = (row: TestRow): Metering =>
+  ofMachine(parsed(meteringShape, row.body, 'machine_test', row.id), row);
+
+export const bedTestOf = (row: TestRow): BedTest =>
+  ofMachine(parsed(bedTestShape, row.body, 'machine_test', row.id), row);
+
+export const focusTestOf = (row: TestRow): FocusTest =>
+  ofMachine(parsed(focusTestShape, row.body, 'machine_test', row.id), row);
+
+export const machineNameIn = ({ machine_id, machine }: OfMachine): string | undefined =>
+  machine === null ? undefined : parsed(machineShape, machine, 'machine', machine_id ?? '').name;
+
+/** The machine stands in a column of its own, and its name with itself: what names it here is as old as the row. */
+const ofMachine = <T extends { readonly machineId?: string; readonly machine?: string }>(
+  thing: T,
+  { machine_id, machine }: OfMachine,
+): T => {
+  if (machine_id === null) return thing;
+  const name = machineNameIn({ machine_id, machine });
+  return {
+    ...omit(thing, 'machine'),
+    machineId: machine_id,
+    ...(name === undefined ? {} : { machine: name }),
+  } as T;
+};
 
 /** The proven setting stands in a column of its own, so that it can go without the tally being rewritten. */
 export const tallyOf = (

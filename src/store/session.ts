@@ -2,14 +2,30 @@ import type { Kysely } from 'kysely';
 import type { Session } from '../app/ports.ts';
 import { appendEvents, arrangeEvents, insertCards, insertTallies } from './inserts.ts';
 import { deleteMachineTest, insertMachineTest } from './machineTests.ts';
+import { replaceMachine } from './machines.ts';
 import { readSession } from './readSession.ts';
-import { headColumns } from './rows.ts';
+import { headColumns, machineColumns } from './rows.ts';
 import { StoreError } from './storeError.ts';
 import type { Tables } from './tables.ts';
 
 /** A session that may change things, inside its transaction. */
 export const changeSession = (db: Kysely<Tables>): Session => ({
   ...readSession(db),
+
+  insertMachine: async (machine) => {
+    const behind = await db
+      .selectFrom('machine')
+      .select(({ fn }) => fn.max('position').as('last'))
+      .executeTakeFirst();
+    await db
+      .insertInto('machine')
+      .values({ ...machineColumns(machine), position: (behind?.last ?? 0) + 1 })
+      .execute();
+  },
+  replaceMachine: (machine) => replaceMachine(db, machine),
+  deleteMachine: async (id) => {
+    await db.deleteFrom('machine').where('id', '=', id).execute();
+  },
 
   insertStudy: async (study, touchedAt) => {
     await db
@@ -79,6 +95,7 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
         is_example: entry.isExample ? 1 : 0,
         kept_at: entry.keptAt,
         study_id: entry.cameFrom.studyId,
+        machine_id: entry.holdsFor.machineId ?? null,
         body: JSON.stringify(entry),
       })
       .execute();
@@ -107,5 +124,6 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
     await db.deleteFrom('proven_setting').where('is_example', '=', 1).execute();
     await db.deleteFrom('study').where('is_example', '=', 1).execute();
     await db.deleteFrom('machine_test').where('is_example', '=', 1).execute();
+    await db.deleteFrom('machine').where('is_example', '=', 1).execute();
   },
 });

@@ -14,7 +14,7 @@ import { join } from 'node:path';
 import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { asNobody } from '../../test/asNobody.ts';
-import { sampleStudy, sampleTime } from '../../test/samples/studies.ts';
+import { sampleMachine, sampleStudy, sampleTime } from '../../test/samples/studies.ts';
 import type { Store } from '../app/ports.ts';
 import { done } from '../core/problem.ts';
 import { HostError } from '../host/hostError.ts';
@@ -38,6 +38,7 @@ afterEach(() => {
 const open = () => openSqliteStore({ file, openedAt: sampleTime });
 const add = (store: Store, id: string) =>
   store.change(async (session) => {
+    if ((await session.machines()).length === 0) await session.insertMachine(sampleMachine());
     await session.insertStudy(sampleStudy(id), sampleTime);
     return done(undefined);
   });

@@ -20,6 +20,7 @@ import {
   sampleEntry,
   sampleEvent,
   sampleFocusTest,
+  sampleMachine,
   sampleMetering,
   sampleStudy,
   sampleTally,
@@ -29,6 +30,10 @@ import { done } from '../core/problem.ts';
 import { migrations } from './migrations/all.ts';
 import { openSqliteStore } from './sqliteStore.ts';
 import { StoreError } from './storeError.ts';
+
+/** Made of the only study that those programs kept. */
+const machineId = 'machine-s1';
+const hasBedTest = (name: string): boolean => !/-[12]\.sql$/.test(name);
 
 const fixtures = fileURLToPath(new URL('../../test/conformance/fixtures/', import.meta.url));
 
@@ -65,19 +70,23 @@ describe('the SQLite store', () => {
       const tally = sampleTally('t1', { provenSettingId: 'b1' });
       expect((await session.study('s1'))?.study).toEqual(
         sampleStudy('s1', {
+          machineId,
           habit: { powerPct: 30, speedMmPerS: 14, comesOut: 'nearly' },
           cards: [sampleCard()],
           events: [sampleEvent('e1'), sampleEvent('e2', { cell: 'B1', grade: 'stays' })],
           tallies: [tally],
         }),
       );
-      expect(await session.entry('b1')).toEqual(sampleEntry('b1'));
+      const { holdsFor } = sampleEntry('b1');
+      expect(await session.entry('b1')).toEqual(
+        sampleEntry('b1', { holdsFor: { ...holdsFor, machineId } }),
+      );
       expect(await session.talliesOfEntry('b1')).toEqual([tally]);
-      const meterings = name === 'version-1.sql' ? [] : [sampleMetering('m1')];
+      const meterings = name === 'version-1.sql' ? [] : [sampleMetering('m1', { machineId })];
       expect(await session.meterings()).toEqual(meterings);
-      const focusTests = name === 'version-1.sql' ? [] : [sampleFocusTest('f1')];
+      const focusTests = name === 'version-1.sql' ? [] : [sampleFocusTest('f1', { machineId })];
       expect(await session.focusTests()).toEqual(focusTests);
-      const bedTests = name === 'version-3.sql' ? [sampleBedTest('c1')] : [];
+      const bedTests = hasBedTest(name) ? [sampleBedTest('c1', { machineId })] : [];
       expect(await session.bedTests()).toEqual(bedTests);
     });
     await store.close();
@@ -97,6 +106,7 @@ describe('the SQLite store', () => {
       { number: 1, name: 'first', applied_at: sampleTime },
       { number: 2, name: 'machine-tests', applied_at: sampleTime },
       { number: 3, name: 'example-tests', applied_at: sampleTime },
+      { number: 4, name: 'machines', applied_at: sampleTime },
     ]);
     db.close();
   });
@@ -119,6 +129,7 @@ describe('the SQLite store', () => {
       { number: 1, applied_at: sampleTime },
       { number: 2, applied_at: '2032-01-01T00:00:00.000Z' },
       { number: 3, applied_at: '2032-01-01T00:00:00.000Z' },
+      { number: 4, applied_at: '2032-01-01T00:00:00.000Z' },
     ]);
     db.close();
   });
@@ -211,11 +222,12 @@ describe('the SQLite store', () => {
   it('names the row that it cannot read', async () => {
     const store = await open();
     await store.change(async (session) => {
+      await session.insertMachine(sampleMachine());
       await session.insertStudy(sampleStudy('s1'), sampleTime);
       return done(undefined);
     });
     const other = new Database(file);
-    other.exec(`update study set machine = '{"maxPowerPct":400}' where id = 's1'`);
+    other.exec(`update machine set body = '{"maxPowerPct":400}'`);
     other.close();
     expect(await codeOf(store.read((session) => session.study('s1')))).toBe('store-row-unreadable');
     await store.close();
@@ -224,6 +236,7 @@ describe('the SQLite store', () => {
   it('passes over damaged rows in lists, names them, and still refuses the thing itself', async () => {
     const store = await open();
     await store.change(async (session) => {
+      await session.insertMachine(sampleMachine());
       for (const id of ['s1', 's2'])
         await session.insertStudy(
           sampleStudy(id, {

@@ -1,25 +1,34 @@
 import type { Kysely } from 'kysely';
 import type { StudySummary } from '../app/stored.ts';
-import type { Machine } from '../core/machine/machine.ts';
-import { machineOf, stockOf, type ReadEach } from './rows.ts';
+import { machineNameIn, stockOf, type ReadEach } from './rows.ts';
 import type { StudyRow, Tables } from './tables.ts';
 
 type HeadRow = Pick<
   StudyRow,
-  'id' | 'is_example' | 'created_at' | 'touched_at' | 'revision' | 'stock' | 'machine'
->;
+  'id' | 'is_example' | 'created_at' | 'touched_at' | 'revision' | 'stock' | 'machine_id'
+> & { readonly machine: string | null };
 
 const heads = (db: Kysely<Tables>) =>
   db
     .selectFrom('study')
-    .select(['id', 'is_example', 'created_at', 'touched_at', 'revision', 'stock', 'machine']);
+    .leftJoin('machine', 'machine.id', 'study.machine_id')
+    .select([
+      'study.id',
+      'study.is_example',
+      'study.created_at',
+      'study.touched_at',
+      'study.revision',
+      'study.stock',
+      'study.machine_id',
+      'machine.body as machine',
+    ]);
 
 /** One line a study, the last touched first. Three queries, however many studies there are. */
 export const readSummaries = async (
   db: Kysely<Tables>,
   readEach: ReadEach,
 ): Promise<readonly StudySummary[]> => {
-  const rows = await heads(db).orderBy('touched_at', 'desc').orderBy('id').execute();
+  const rows = await heads(db).orderBy('study.touched_at', 'desc').orderBy('study.id').execute();
   const cards = await db
     .selectFrom('card')
     .select(['study_id', 'code'])
@@ -29,7 +38,10 @@ export const readSummaries = async (
   const cardsOf = byStudy(cards);
   const talliesOf = byStudy(tallies);
   return readEach(rows, (row) =>
-    summaryOf(row, cardsOf.get(row.id) ?? [], talliesOf.get(row.id)?.length ?? 0),
+    summaryOf(row, readEach, {
+      cards: cardsOf.get(row.id) ?? [],
+      tallyCount: talliesOf.get(row.id)?.length ?? 0,
+    }),
   );
 };
 
@@ -40,9 +52,9 @@ export const readLatest = async (
 ): Promise<StudySummary | undefined> => {
   for (let skip = 0; ; skip += 1) {
     const row = await heads(db)
-      .orderBy('is_example')
-      .orderBy('touched_at', 'desc')
-      .orderBy('id')
+      .orderBy('study.is_example')
+      .orderBy('study.touched_at', 'desc')
+      .orderBy('study.id')
       .limit(1)
       .offset(skip)
       .executeTakeFirst();
@@ -58,29 +70,36 @@ export const readLatest = async (
       .select(({ fn }) => fn.countAll<number>().as('count'))
       .where('study_id', '=', row.id)
       .executeTakeFirstOrThrow();
-    const [latest] = readEach([row], () => summaryOf(row, cards, tallies.count));
+    const [latest] = readEach([row], () =>
+      summaryOf(row, readEach, { cards, tallyCount: tallies.count }),
+    );
     if (latest !== undefined) return latest;
   }
 };
 
 const summaryOf = (
   row: HeadRow,
-  cards: readonly { readonly code: string }[],
-  tallyCount: number,
-): StudySummary => ({
-  ...namedMachine(machineOf(row)),
-  id: row.id,
-  isExample: row.is_example === 1,
-  createdAt: row.created_at,
-  touchedAt: row.touched_at,
-  revision: row.revision,
-  stock: stockOf(row),
-  cardCodes: cards.map(({ code }) => code),
-  tallyCount,
-});
-
-const namedMachine = ({ name }: Machine): Pick<StudySummary, 'machine'> =>
-  name === undefined ? {} : { machine: name };
+  readEach: ReadEach,
+  {
+    cards,
+    tallyCount,
+  }: { readonly cards: readonly { readonly code: string }[]; readonly tallyCount: number },
+): StudySummary => {
+  // A machine that cannot be read is noted, and hides none of its sheets.
+  const [name] = readEach([row], machineNameIn);
+  return {
+    ...(name === undefined ? {} : { machine: name }),
+    machineId: row.machine_id,
+    id: row.id,
+    isExample: row.is_example === 1,
+    createdAt: row.created_at,
+    touchedAt: row.touched_at,
+    revision: row.revision,
+    stock: stockOf(row),
+    cardCodes: cards.map(({ code }) => code),
+    tallyCount,
+  };
+};
 
 const byStudy = <R extends { readonly study_id: string | null }>(
   rows: readonly R[],

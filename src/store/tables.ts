@@ -4,6 +4,7 @@
  */
 export interface Tables {
   readonly schema_step: SchemaStepRow;
+  readonly machine: MachineRow;
   readonly study: StudyRow;
   readonly card: CardRow;
   readonly reading_event: EventRow;
@@ -19,6 +20,16 @@ export interface SchemaStepRow {
   readonly applied_at: string;
 }
 
+export interface MachineRow {
+  readonly id: string;
+  readonly position: number;
+  readonly is_example: number;
+  readonly is_default: number;
+  readonly added_at: string;
+  readonly body: string;
+  readonly changes: string;
+}
+
 export interface StudyRow {
   readonly id: string;
   readonly is_example: number;
@@ -26,7 +37,7 @@ export interface StudyRow {
   readonly touched_at: string;
   readonly revision: number;
   readonly stock: string;
-  readonly machine: string;
+  readonly machine_id: string;
   readonly promise: string;
   readonly aim: string;
   readonly ask: string;
@@ -63,6 +74,8 @@ export interface EntryRow {
   readonly kept_at: string;
   /** Where it came from; that study may be gone. */
   readonly study_id: string;
+  /** Absent: nobody knows. */
+  readonly machine_id: string | null;
   readonly body: string;
 }
 
@@ -73,5 +86,6 @@ export interface MachineTestRow {
   readonly kind: string;
   readonly at: string;
   readonly is_example: number;
+  readonly machine_id: string | null;
   readonly body: string;
 }

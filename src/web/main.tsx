@@ -8,6 +8,7 @@ import { showUnits } from '../words/en/figures.ts';
 import { App } from './app.tsx';
 import './look/base.css';
 import { call } from './state/call.ts';
+import { hearOfMachine } from './state/hearOfMachine.ts';
 import { openKeeper } from './state/keeper.ts';
 import { listenLive } from './state/live.ts';
 import { modelThread, startModel } from './state/model.ts';
@@ -16,10 +17,16 @@ import { keptUnits } from './state/units.ts';
 
 showUnits(keptUnits());
 
+// The server is this computer's own or the workshop's: it is asked whatever the browser thinks of the internet.
+const cache = new QueryClient({
+  defaultOptions: { queries: { retry: 1, staleTime: 5_000, networkMode: 'always' } },
+});
+
 const keeper = openKeeper({
   shelf: localStorage,
   now: () => Date.now(),
   send: sendChange,
+  heardOfMachine: (machine) => hearOfMachine(cache, machine),
   fetchStudy: async (id) => {
     const outcome = await call(api.getStudy, { params: { id } });
     return outcome.ok ? { ok: true, value: outcome.value } : outcome;
@@ -33,10 +40,6 @@ document.addEventListener('visibilitychange', () => {
   if (document.visibilityState === 'visible') keeper.sendNow();
 });
 
-// The server is this computer's own or the workshop's: it is asked whatever the browser thinks of the internet.
-const cache = new QueryClient({
-  defaultOptions: { queries: { retry: 1, staleTime: 5_000, networkMode: 'always' } },
-});
 listenLive(keeper, cache);
 
 const page = document.getElementById('page');

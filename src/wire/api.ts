@@ -1,9 +1,10 @@
 import { z } from 'zod';
-import { exportFileShape } from '../formats/exportFile.ts';
+import { exportFileShape, importedFileShape } from '../formats/exportFile.ts';
 import { bedTestShape } from '../formats/saved/bedTest.ts';
 import { id } from '../formats/saved/bounds.ts';
 import { focusTestShape } from '../formats/saved/focusTest.ts';
 import { meteringShape } from '../formats/saved/metering.ts';
+import { workshopMachineShape } from '../formats/saved/workshopMachine.ts';
 import { recordedTallyShape } from '../formats/saved/tally.ts';
 import {
   fitReply,
@@ -25,6 +26,12 @@ import {
   recordFocusTestBody,
 } from './focus.ts';
 import { healthReply, homeReply } from './home.ts';
+import {
+  byMachine,
+  byMachineChange,
+  describeMachineBody,
+  noteMachineChangeBody,
+} from './machine.ts';
 import { judgeMaterialQuery, materialJudged } from './material.ts';
 import {
   byMetering,
@@ -52,6 +59,7 @@ const byTally = z.strictObject({ id, tallyId: id });
 const revised = z.strictObject({ revision: z.number().int() });
 const tallied = z.strictObject({ tally: recordedTallyShape, revision: z.number().int() });
 const counts = z.strictObject({
+  machines: z.number().int(),
   studies: z.number().int(),
   cards: z.number().int(),
   events: z.number().int(),
@@ -106,7 +114,7 @@ export const api = {
   changeStudy: route({
     method: 'PATCH',
     path: '/api/studies/:id',
-    summary: 'Replace its stock, machine, promise, aim, ask or habit',
+    summary: 'Replace its stock, promise, aim, ask or habit; name or describe its machine',
     params: byStudy,
     body: changeStudyBody,
     reply: storedStudy,
@@ -117,6 +125,43 @@ export const api = {
     summary: 'Remove a study with its cards and readings; what was kept in the book stays',
     params: byStudy,
     reply: gone,
+  }),
+
+  listMachines: route({
+    method: 'GET',
+    path: '/api/machines',
+    summary: 'The machines of the workshop, as they were added',
+    reply: z.strictObject({ machines: z.array(workshopMachineShape) }),
+  }),
+  describeMachine: route({
+    method: 'PUT',
+    path: '/api/machines/:id',
+    summary: 'Say what is known of a machine, for every sheet of it; an unknown id adds one',
+    params: byMachine,
+    body: describeMachineBody,
+    reply: workshopMachineShape,
+  }),
+  removeMachine: route({
+    method: 'DELETE',
+    path: '/api/machines/:id',
+    summary: 'Remove a machine that nothing belongs to',
+    params: byMachine,
+    reply: gone,
+  }),
+  noteMachineChange: route({
+    method: 'POST',
+    path: '/api/machines/:id/changes',
+    summary: 'Note that something was changed on a machine: cards from before teach less',
+    params: byMachine,
+    body: noteMachineChangeBody,
+    reply: workshopMachineShape,
+  }),
+  removeMachineChange: route({
+    method: 'DELETE',
+    path: '/api/machines/:id/changes/:changeId',
+    summary: 'Take a change of a machine back',
+    params: byMachineChange,
+    reply: workshopMachineShape,
   }),
 
   addCard: route({
@@ -398,7 +443,7 @@ export const api = {
     method: 'POST',
     path: '/api/import',
     summary: 'Add what a file holds that is not here yet; all or nothing',
-    body: exportFileShape,
+    body: importedFileShape,
     reply: z.strictObject({ added: counts, alreadyHere: counts }),
   }),
 } as const;

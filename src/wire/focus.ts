@@ -9,7 +9,7 @@ const interval = z.strictObject({ value: z.number(), low: z.number(), high: z.nu
 export const byFocusTest = z.strictObject({ id });
 
 export const recordFocusTestBody = focusTestShape
-  .omit({ version: true })
+  .omit({ version: true, isExample: true })
   .extend({ id: id.exactOptional(), at: isoTime.exactOptional() });
 
 /** One focus test and what it found; intervals of 95 %. */

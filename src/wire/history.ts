@@ -13,8 +13,7 @@ export const historyQuery = z.strictObject({
   of: z.enum(['workshop', 'example']),
   material: label,
   thicknessMm: z.coerce.number().pipe(thicknessMm),
-  /** The machine's name; absent: it has none. */
-  machine: label.exactOptional(),
+  machineId: id,
 });
 
 /** Study and batch, or card or order, in one name. */

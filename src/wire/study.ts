@@ -25,6 +25,8 @@ export const studySummary = z.strictObject({
   touchedAt: isoTime,
   revision: z.number().int(),
   stock: stockShape,
+  machineId: id,
+  /** The machine's name, where it has one. */
   machine: machineShape.shape.name,
   cardCodes: z.array(z.string()),
   tallyCount: z.number().int(),
@@ -35,7 +37,10 @@ export const startStudyBody = z.strictObject({
   id: id.exactOptional(),
   createdAt: isoTime.exactOptional(),
   stock: stockShape,
-  machine: studyHead.machine.exactOptional(),
+  /** Absent: the default machine. */
+  machineId: id.exactOptional(),
+  /** A description instead of an id: a machine of the same name is described anew, another is added. */
+  machine: machineShape.exactOptional(),
   promise: studyHead.promise.exactOptional(),
   aim: studyHead.aim.exactOptional(),
   ask: studyHead.ask.exactOptional(),
@@ -46,7 +51,9 @@ export const startStudyBody = z.strictObject({
 export const changeStudyBody = z
   .strictObject({
     stock: stockShape.exactOptional(),
-    machine: studyHead.machine.exactOptional(),
+    machineId: id.exactOptional(),
+    /** What is known of its machine, for every sheet of it. */
+    machine: machineShape.exactOptional(),
     promise: studyHead.promise.exactOptional(),
     aim: studyHead.aim.exactOptional(),
     ask: studyHead.ask.exactOptional(),

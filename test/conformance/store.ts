@@ -7,6 +7,7 @@ import {
   sampleEntry,
   sampleEvent,
   sampleFocusTest,
+  sampleMachine,
   sampleMetering,
   sampleStudy,
   sampleTally,
@@ -36,18 +37,20 @@ export const storeConformance = (engine: string, make: () => Promise<EngineUnder
     let place: EngineUnderTest;
     let store: Store;
 
+    const keep = async (work: (session: Session) => Promise<unknown>): Promise<void> => {
+      await store.change(async (session) => done(await work(session)));
+    };
+
     beforeEach(async () => {
       place = await make();
       store = await place.open();
+      await keep((session) => session.insertMachine(sampleMachine()));
     });
     afterEach(async () => {
       await store.close();
       await place.destroy();
     });
 
-    const keep = async (work: (session: Session) => Promise<unknown>): Promise<void> => {
-      await store.change(async (session) => done(await work(session)));
-    };
     const study = (id: string) => store.read((session) => session.study(id));
     const insert = (id: string, cards = [sampleCard()]) =>
       keep((session) => session.insertStudy(sampleStudy(id, { cards }), sampleTime));

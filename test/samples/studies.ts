@@ -4,11 +4,13 @@ import type { Card } from '../../src/core/card/card.ts';
 import type { FocusTest } from '../../src/core/machine/focusTest.ts';
 import type { Metering } from '../../src/core/machine/metering.ts';
 import { undescribedMachine } from '../../src/core/machine/machine.ts';
+import type { WorkshopMachine } from '../../src/core/machine/workshopMachine.ts';
+import { omit } from '../../src/core/omit.ts';
 import type { Setting } from '../../src/core/machine/setting.ts';
 import type { Grade } from '../../src/core/reading/grade.ts';
 import { defaultPromise } from '../../src/core/reading/promise.ts';
 import type { ReadingEvent } from '../../src/core/reading/readingEvent.ts';
-import type { RecordedTally, Study } from '../../src/core/study/study.ts';
+import type { RecordedTally, SavedStudy, Study } from '../../src/core/study/study.ts';
 
 /** Things to store and send in tests. Invented. */
 export const sampleTime = '2031-05-06T07:08:09.000Z';
@@ -76,13 +78,36 @@ export const sampleStudy = (id: string, over: Partial<Study> = {}): Study => ({
   isExample: false,
   createdAt: sampleTime,
   stock: { material: 'birch plywood', nominalThicknessMm: 3, thicknessReadingsMm: [3.1, 3.2] },
+  machineId: 'machine-1',
   machine: undescribedMachine,
+  machineChanges: [],
   promise: defaultPromise,
   aim: 'fastest',
   ask: {},
   tallies: [],
   cards: [],
   events: [],
+  ...over,
+});
+
+/** A study as a file has it: it names its machine. */
+export const savedStudy = (study: Study): SavedStudy => omit(study, 'machine', 'machineChanges');
+
+/** A study as a file had it before machines were things of their own. */
+export const selfDescribedStudy = (study: Study) => omit(study, 'machineId', 'machineChanges');
+
+/** The machine of the sample studies. */
+export const sampleMachine = (
+  id = 'machine-1',
+  over: Partial<WorkshopMachine> = {},
+): WorkshopMachine => ({
+  version: 1,
+  id,
+  isExample: false,
+  isDefault: id === 'machine-1',
+  addedAt: sampleTime,
+  machine: undescribedMachine,
+  changes: [],
   ...over,
 });
 

@@ -21,6 +21,8 @@ export interface BedTest {
   readonly at: string;
   /** Of the invented example workshop: goes with it, and is never exported. */
   readonly isExample?: true;
+  /** Absent: from before machines were things of their own. */
+  readonly machineId?: string;
   /** The machine's name; absent where it has none. */
   readonly machine?: string;
   readonly bed: Bed;

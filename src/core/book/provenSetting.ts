@@ -18,6 +18,9 @@ export interface ProvenSetting {
   readonly outOf100Mean: number;
   readonly surePct: number;
   readonly holdsFor: {
+    /** Absent: from before machines were things of their own, or nobody knows. */
+    readonly machineId?: string;
+    /** Its name, where it has one. */
     readonly machine?: string;
     readonly material: string;
     /** A person has looked at what it is, where the name alone leaves that open. */

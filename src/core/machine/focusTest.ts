@@ -24,6 +24,10 @@ export interface FocusTest {
   readonly id: string;
   /** ISO 8601, UTC. */
   readonly at: string;
+  /** Of the invented example workshop: goes with it, and is never exported. */
+  readonly isExample?: true;
+  /** Absent: from before machines were things of their own. */
+  readonly machineId?: string;
   /** The machine's name; absent where it has none. */
   readonly machine?: string;
   readonly ramp: FocusRamp;
@@ -34,7 +38,7 @@ export interface FocusTest {
 }
 
 /** What was read, before anybody keeps it. */
-export type UnkeptFocusTest = Omit<FocusTest, 'version' | 'id' | 'at'>;
+export type UnkeptFocusTest = Omit<FocusTest, 'version' | 'id' | 'at' | 'isExample'>;
 
 /** A figure with the interval in which it lies with 95 % confidence. */
 export interface Interval {

@@ -8,6 +8,8 @@ export interface Metering {
   readonly at: string;
   /** Of the invented example workshop: goes with it, and is never exported. */
   readonly isExample?: true;
+  /** Absent: from before machines were things of their own. */
+  readonly machineId?: string;
   /** The machine's name; absent where it has none. Meterings of different machines are never compared. */
   readonly machine?: string;
   /** What the tube was rated for that day: a new tube may be rated otherwise. */

@@ -9,14 +9,13 @@ export interface HistoryWish {
   readonly isExample: boolean;
   readonly material: string;
   readonly thicknessMm: number;
-  /** The name of the machine; absent: it has none. */
-  readonly machine?: string;
+  readonly machineId: string;
 }
 
-export const historyWishOf = ({ id, isExample, stock, machine }: Study): HistoryWish => ({
+export const historyWishOf = ({ id, isExample, stock, machineId }: Study): HistoryWish => ({
   except: id,
   isExample,
   material: stock.material,
   thicknessMm: stockThicknessMm(stock),
-  ...(machine.name === undefined ? {} : { machine: machine.name }),
+  machineId,
 });

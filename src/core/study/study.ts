@@ -1,6 +1,7 @@
 import type { Card } from '../card/card.ts';
 import type { Ask } from '../cutmodel/cutStudy.ts';
 import type { Machine } from '../machine/machine.ts';
+import type { MachineChange } from '../machine/machineChange.ts';
 import type { PromiseWish } from '../reading/promise.ts';
 import type { ReadingEvent } from '../reading/readingEvent.ts';
 import type { Habit, Tally } from '../reading/tally.ts';
@@ -19,10 +20,10 @@ export interface RecordedTally extends Tally {
 }
 
 /**
- * All that is known of one stock on one machine: the sheet, its cards and what fell out of them, tallies, habit, and
- * the promise asked for. The page, the server and a saved file hold the same thing.
+ * All that a workshop keeps of one stock on one machine: the sheet, its cards and what fell out of them, tallies, habit,
+ * and the promise asked for. The machine is named, not copied.
  */
-export interface Study {
+export interface SavedStudy {
   readonly version: 1;
   readonly id: string;
   /** From the invented example workshop, to be removed in one go. */
@@ -30,7 +31,7 @@ export interface Study {
   /** ISO 8601, UTC. */
   readonly createdAt: string;
   readonly stock: Stock;
-  readonly machine: Machine;
+  readonly machineId: string;
   readonly promise: PromiseWish;
   readonly aim: Aim;
   readonly ask: Ask;
@@ -39,4 +40,11 @@ export interface Study {
   readonly cards: readonly Card[];
   /** In the order in which they were stored; copies that were put together, in the order in which things were said. */
   readonly events: readonly ReadingEvent[];
+}
+
+/** The same with its machine as it stands now: what page and server compute with. */
+export interface Study extends SavedStudy {
+  readonly machine: Machine;
+  /** What was changed on it; a card from before teaches less. */
+  readonly machineChanges: readonly MachineChange[];
 }

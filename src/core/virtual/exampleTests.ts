@@ -5,6 +5,7 @@ import type { FitAnswer } from '../cutmodel/fitAnswer.ts';
 import type { Bed, Machine } from '../machine/machine.ts';
 import type { Metering } from '../machine/metering.ts';
 import type { Setting } from '../machine/setting.ts';
+import { exampleMachineId } from './exampleMachine.ts';
 import { virtualWorkshop, type WorkshopTraits } from './virtualWorkshop.ts';
 
 /** What a meter shows: tenths of a mA, and a needle that is not read twice alike. */
@@ -26,6 +27,7 @@ export const exampleMetering = (
     id: about.id,
     at: about.at,
     isExample: true,
+    machineId: exampleMachineId,
     ...(machine.name === undefined ? {} : { machine: machine.name }),
     ...(machine.ratedCurrentMa === undefined ? {} : { ratedCurrentMa: machine.ratedCurrentMa }),
     readings: [{ powerPct: 4, currentMa: 0 }, ...read, ...points],
@@ -64,6 +66,7 @@ export const exampleCorners = ({ machine, bed, cuts, answer, at }: CornersCut): 
     id: 'example-corners',
     at,
     isExample: true,
+    machineId: exampleMachineId,
     ...(machine.name === undefined ? {} : { machine: machine.name }),
     bed,
     setting,

@@ -4,9 +4,9 @@ import type { ProvenSetting } from '../book/provenSetting.ts';
 import type { Card } from '../card/card.ts';
 import { designCard } from '../card/designCard.ts';
 import { fitStudy } from '../cutmodel/fitStudy.ts';
-import type { Bed, Machine } from '../machine/machine.ts';
 import type { Metering } from '../machine/metering.ts';
 import type { Setting } from '../machine/setting.ts';
+import type { WorkshopMachine } from '../machine/workshopMachine.ts';
 import type { ReadingEvent } from '../reading/readingEvent.ts';
 import { defaultPromise } from '../reading/promise.ts';
 import type { Stock } from '../stock/stock.ts';
@@ -14,40 +14,27 @@ import { stockThicknessMm } from '../stock/stockThickness.ts';
 import { cardRequestFor } from '../study/cardRequestFor.ts';
 import type { RecordedTally, Study } from '../study/study.ts';
 import { toCutStudy } from '../study/toCutStudy.ts';
+import {
+  exampleBed as bed,
+  exampleMachine as machine,
+  exampleMachineId,
+  exampleWorkshopMachine,
+} from './exampleMachine.ts';
 import { exampleCorners, exampleMetering } from './exampleTests.ts';
 import { virtualWorkshop, type VirtualWorkshop, type WorkshopTraits } from './virtualWorkshop.ts';
 import { exampleKeptId } from './exampleKeptId.ts';
 
 /**
- * What a newcomer may walk about in: two sheets, their cards, one kept setting with its orders, and what was tested of the
+ * What a newcomer may walk about in: a machine, two sheets, their cards, one kept setting with its orders, and what was tested of the
  * machine itself. All of it invented.
  */
 export interface ExampleWorkshop {
+  readonly machines: readonly WorkshopMachine[];
   readonly studies: readonly Study[];
   readonly book: readonly ProvenSetting[];
   readonly meterings: readonly Metering[];
   readonly bedTests: readonly BedTest[];
 }
-
-const bed: Bed = { widthMm: 900, heightMm: 600, gapMm: 8 };
-
-/** An invented machine: its meter was read at seven settings. */
-const machine: Machine = {
-  name: 'Larkspur Lane (invented)',
-  ratedCurrentMa: 22,
-  tubePoints: [
-    { powerPct: 15, currentMa: 3.4 },
-    { powerPct: 25, currentMa: 6.8 },
-    { powerPct: 35, currentMa: 10.1 },
-    { powerPct: 45, currentMa: 13.6 },
-    { powerPct: 55, currentMa: 16.9 },
-    { powerPct: 65, currentMa: 20.1 },
-    { powerPct: 75, currentMa: 23.2 },
-  ],
-  maxPowerPct: 80,
-  speedRangeMmPerS: [1, 120],
-  bed,
-};
 
 /** How the invented sheets really cut; nobody but the virtual workshop knows. */
 const cuts: WorkshopTraits = {
@@ -81,6 +68,7 @@ export const exampleWorkshop = (openedAt: string): ExampleWorkshop => {
   const ply = proven(ago, random);
   const answer = fitStudy(toCutStudy(ply.study));
   return {
+    machines: [exampleWorkshopMachine(ago(100))],
     studies: [ply.study, justCut(ago, random)],
     book: [ply.entry],
     meterings: [
@@ -132,7 +120,9 @@ const blankStudy = (id: string, createdAt: string, stock: Stock): Study => ({
   isExample: true,
   createdAt,
   stock,
+  machineId: exampleMachineId,
   machine,
+  machineChanges: [],
   promise: defaultPromise,
   aim: 'fastest',
   ask: { powerPct: 35 },
@@ -212,6 +202,7 @@ const entryFor = (study: Study, setting: Setting, keptAt: string): ProvenSetting
     outOf100Mean: asked.outOf100Mean,
     surePct: asked.sureOfPromisePct,
     holdsFor: {
+      machineId: exampleMachineId,
       ...(machine.name === undefined ? {} : { machine: machine.name }),
       material: stock.material,
       nominalThicknessMm: stock.nominalThicknessMm,

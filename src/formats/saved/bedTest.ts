@@ -14,6 +14,7 @@ export const bedTestShape = z.strictObject({
   id,
   at: isoTime,
   isExample: z.literal(true).exactOptional(),
+  machineId: id.exactOptional(),
   machine: label.exactOptional(),
   bed: bedShape,
   setting: settingShape,

@@ -41,6 +41,8 @@ export const focusTestShape = z.strictObject({
   version: z.literal(1),
   id,
   at: isoTime,
+  isExample: z.literal(true).exactOptional(),
+  machineId: id.exactOptional(),
   machine: label.exactOptional(),
   ramp: focusRampShape,
   readings,

@@ -8,6 +8,7 @@ export const meteringShape = z.strictObject({
   id,
   at: isoTime,
   isExample: z.literal(true).exactOptional(),
+  machineId: id.exactOptional(),
   machine: label.exactOptional(),
   ratedCurrentMa: currentMa.positive().exactOptional(),
   readings: z

@@ -18,6 +18,7 @@ export const provenSettingShape = z.strictObject({
   outOf100Mean: z.number().min(0).max(100),
   surePct: z.number().min(0).max(100),
   holdsFor: z.strictObject({
+    machineId: id.exactOptional(),
     machine: label.exactOptional(),
     material: label,
     materialKnown: materialKnownShape.exactOptional(),

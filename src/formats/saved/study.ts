@@ -1,13 +1,14 @@
 import { z } from 'zod';
 import type { Ask } from '../../core/cutmodel/cutStudy.ts';
 import type { PromiseWish } from '../../core/reading/promise.ts';
-import type { Aim, Study } from '../../core/study/study.ts';
+import type { Aim, SavedStudy, Study } from '../../core/study/study.ts';
 import { id, isoTime, lengthMm, pct, speedMmPerS } from './bounds.ts';
 import { cardShape } from './card.ts';
 import { machineShape } from './machine.ts';
 import { readingEventShape } from './readingEvent.ts';
 import { stockShape } from './stock.ts';
 import { habitShape, recordedTallyShape } from './tally.ts';
+import { machineChangesShape } from './workshopMachine.ts';
 
 export const promiseShape = z.strictObject({
   outOf100: z.number().gt(50).lt(100),
@@ -27,15 +28,15 @@ export const askShape = z.strictObject({
 export const studyHead = {
   id,
   stock: stockShape,
-  machine: machineShape,
+  machineId: id,
   promise: promiseShape,
   aim: aimShape,
   ask: askShape,
   habit: habitShape.exactOptional(),
 };
 
-/** A study as saved and sent. */
-export const studyShape = z.strictObject({
+/** A study as saved: it names its machine. */
+export const savedStudyShape = z.strictObject({
   version: z.literal(1),
   isExample: z.boolean(),
   createdAt: isoTime,
@@ -43,4 +44,10 @@ export const studyShape = z.strictObject({
   tallies: z.array(recordedTallyShape),
   cards: z.array(cardShape),
   events: z.array(readingEventShape),
+}) satisfies z.ZodType<SavedStudy>;
+
+/** A study as sent, with its machine as it stands now. */
+export const studyShape = savedStudyShape.extend({
+  machine: machineShape,
+  machineChanges: machineChangesShape,
 }) satisfies z.ZodType<Study>;

@@ -1,17 +1,19 @@
 import type { Card } from '../../core/card/card.ts';
 import type { Ask } from '../../core/cutmodel/cutStudy.ts';
-import type { Machine } from '../../core/machine/machine.ts';
+import type { WorkshopMachine } from '../../core/machine/workshopMachine.ts';
 import type { Setting } from '../../core/machine/setting.ts';
 import type { PromiseWish } from '../../core/reading/promise.ts';
 import type { ReadingEvent } from '../../core/reading/readingEvent.ts';
 import type { Habit } from '../../core/reading/tally.ts';
 import type { Stock } from '../../core/stock/stock.ts';
 import type { Aim, RecordedTally, Study } from '../../core/study/study.ts';
+import { changesAfter, type MachineSaid } from './machineChanges.ts';
 
 /** What of a study's head may be replaced. `habit: null` takes it away. */
 export interface HeadChange {
   readonly stock?: Stock;
-  readonly machine?: Machine;
+  /** Another machine, as it stands now: the server is told its id. */
+  readonly of?: Pick<WorkshopMachine, 'id' | 'machine' | 'changes'>;
   readonly promise?: PromiseWish;
   readonly aim?: Aim;
   readonly ask?: Ask;
@@ -19,10 +21,12 @@ export interface HeadChange {
 }
 
 /**
- * One thing that a person did to a study on this page. It is shown at once, kept in the browser, and sent as soon as the
+ * One thing that a person did on this page, to a study or to a machine. It is shown at once, kept in the browser, and sent as soon as the
  * server hears it. Each can be sent, and applied, twice with the result of once.
  */
-export type Change = { readonly studyId: string } & (
+export type Change = StudyChange | MachineSaid;
+
+export type StudyChange = { readonly studyId: string } & (
   | { readonly kind: 'start'; readonly study: Study }
   | { readonly kind: 'head'; readonly head: HeadChange }
   | { readonly kind: 'add-card'; readonly card: Card }
@@ -42,6 +46,12 @@ export type Change = { readonly studyId: string } & (
       readonly earlierSheets?: 'with' | 'without';
     }
 );
+
+/** Whether a change is of this study, or of its machine. */
+export const concerns = (
+  change: Change,
+  { id, machineId }: { readonly id: string; readonly machineId: string | undefined },
+): boolean => ('studyId' in change ? change.studyId === id : change.machineId === machineId);
 
 /** The study after the change. Undefined stays undefined until the study is started. */
 export const applied = (study: Study | undefined, change: Change): Study | undefined => {
@@ -78,6 +88,11 @@ const appliedTo = (study: Study, change: Exclude<Change, { kind: 'start' }>): St
       return { ...study, tallies: study.tallies.filter(({ id }) => id !== change.tallyId) };
     case 'keep':
       return study;
+    case 'describe-machine':
+      return change.machine === undefined ? study : { ...study, machine: change.machine };
+    case 'note-machine-change':
+    case 'remove-machine-change':
+      return { ...study, machineChanges: changesAfter(study.machineChanges, change) };
   }
 };
 
@@ -86,8 +101,10 @@ const unknownTo = (study: Study, events: readonly ReadingEvent[]): readonly Read
   return events.filter(({ id }) => !known.has(id));
 };
 
-const withHead = (study: Study, { habit, ...head }: HeadChange): Study => {
+const withHead = (study: Study, { habit, of, ...head }: HeadChange): Study => {
   const { habit: before, ...rest } = study;
+  const ofMachine =
+    of === undefined ? {} : { machineId: of.id, machine: of.machine, machineChanges: of.changes };
   const after = habit === undefined ? before : (habit ?? undefined);
-  return { ...rest, ...head, ...(after === undefined ? {} : { habit: after }) };
+  return { ...rest, ...head, ...ofMachine, ...(after === undefined ? {} : { habit: after }) };
 };

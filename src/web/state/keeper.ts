@@ -1,6 +1,8 @@
+import { defaultMachineId, type WorkshopMachine } from '../../core/machine/workshopMachine.ts';
 import type { Study } from '../../core/study/study.ts';
 import type { CallOutcome, CallProblem } from './call.ts';
-import { applied, type Change } from './change.ts';
+import { applied, concerns, type Change } from './change.ts';
+import type { MachineSaid } from './machineChanges.ts';
 import { nextToSend, openOutbox, type Shelf, type Waiting } from './outbox.ts';
 
 /** The server's copy. Its revision rises with every change, whoever made it. */
@@ -12,6 +14,8 @@ export interface Fetched {
 /** What the server says of a change that it took: the study's revision with it, where it is a change of the study. */
 export interface Sent {
   readonly revision?: number;
+  /** What it says of the machine now, where it is a change of one. */
+  readonly machine?: WorkshopMachine;
 }
 
 /** What the keeper needs of the world. */
@@ -19,6 +23,8 @@ export interface KeeperPorts {
   readonly shelf: Shelf;
   readonly now: () => number;
   readonly send: (change: Change) => Promise<CallOutcome<Sent>>;
+  /** What the server says of a machine, before a waiting change of it is taken as done. */
+  readonly heardOfMachine?: (machine: WorkshopMachine) => void;
   readonly fetchStudy: (id: string) => Promise<CallOutcome<Fetched>>;
   /** Calls back after so many milliseconds. */
   readonly later: (run: () => void, ms: number) => void;
@@ -43,6 +49,8 @@ export interface Keeper {
   readonly subscribe: (heard: () => void) => () => void;
   readonly state: () => KeeperState;
   readonly study: (id: string) => Study | undefined;
+  /** What was said of machines and not confirmed yet; the same array as long as nothing changes. */
+  readonly machineChanges: () => readonly MachineSaid[];
   readonly make: (...changes: readonly Change[]) => void;
   /** Gets the server's copy. Resolves to what went wrong, if something did. */
   readonly load: (id: string) => Promise<CallProblem | undefined>;
@@ -97,17 +105,50 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
     return base.get(id);
   };
   const ownWaiting = (id: string): readonly Change[] =>
-    outbox.waiting().flatMap(({ change }) => (change.studyId === id ? [change] : []));
+    outbox
+      .waiting()
+      .flatMap(({ change }) =>
+        concerns(change, { id, machineId: machineIdOf(id) }) ? [change] : [],
+      );
+  /** By the server's copy, else by the change that begins the study. */
+  const machineIdOf = (id: string): string | undefined =>
+    baseOf(id)?.study.machineId ??
+    outbox
+      .waiting()
+      .flatMap(({ change }) =>
+        change.kind === 'start' && change.studyId === id ? [change.study.machineId] : [],
+      )[0];
+  let saidOfMachines: readonly MachineSaid[] = [];
+  const readSaidOfMachines = (): void => {
+    const now = outbox.waiting().flatMap(({ change }) => ('studyId' in change ? [] : [change]));
+    if (now.length > 0 || saidOfMachines.length > 0) saidOfMachines = now;
+  };
+  readSaidOfMachines();
+  /** Forgets what was put together for whatever a change concerns. */
+  const changed = (change: Change): void => {
+    readSaidOfMachines();
+    if ('studyId' in change) shown.delete(change.studyId);
+    else shown.clear();
+  };
 
   /** What was sent is the server's now. A revision that jumped says that someone else changed the study too. */
-  const confirm = (sent: readonly Waiting[], { revision }: Sent): void => {
+  const confirm = (sent: readonly Waiting[], { revision, machine }: Sent): void => {
+    if (machine !== undefined) ports.heardOfMachine?.(machine);
     outbox.remove(sent.map(({ key }) => key));
     for (const { change } of sent) {
+      if (!('studyId' in change)) {
+        for (const [id, { study, revision: held }] of base)
+          if (study.machineId === change.machineId) setBase(id, applied(study, change), held);
+        changed(change);
+        continue;
+      }
       const held = baseOf(change.studyId);
       const known = held?.revision ?? 0;
       const now = Math.max(known, revision ?? 0);
       setBase(change.studyId, applied(held?.study, change), now);
-      if (known > 0 && now > known + 1) stale.set(change.studyId, Infinity);
+      // Which machine is the default, the server knows.
+      const isOfDefault = base.get(change.studyId)?.study.machineId === defaultMachineId;
+      if (isOfDefault || (known > 0 && now > known + 1)) stale.set(change.studyId, Infinity);
     }
   };
   const load = async (id: string): Promise<CallProblem | undefined> => {
@@ -131,7 +172,7 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
   };
   const drop = (sent: readonly Waiting[]): void => {
     outbox.remove(sent.map(({ key }) => key));
-    for (const { change } of sent) shown.delete(change.studyId);
+    for (const { change } of sent) changed(change);
   };
 
   const pump = async (): Promise<void> => {
@@ -174,10 +215,11 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
       }
       return shown.get(id);
     },
+    machineChanges: () => saidOfMachines,
     make: (...changes) => {
       for (const change of changes) {
         outbox.add(change);
-        shown.delete(change.studyId);
+        changed(change);
       }
       tell(state.sending);
       void pump();
@@ -229,9 +271,18 @@ const readKept = (text: string | null): Study | undefined => {
   try {
     const value: unknown = JSON.parse(text ?? 'null');
     return typeof value === 'object' && value !== null && 'version' in value && value.version === 1
-      ? (value as Study)
+      ? withMachine(value as WithoutMachine)
       : undefined;
   } catch {
     return undefined;
   }
 };
+
+/** A copy from before machines were things of their own names none. */
+const withMachine = (study: WithoutMachine): Study => ({
+  ...study,
+  machineId: study.machineId ?? defaultMachineId,
+  machineChanges: study.machineChanges ?? [],
+});
+
+type WithoutMachine = Omit<Study, 'machineId' | 'machineChanges'> & Partial<Study>;

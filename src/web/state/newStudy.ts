@@ -1,17 +1,23 @@
-import { undescribedMachine, type Machine } from '../../core/machine/machine.ts';
+import { undescribedMachine } from '../../core/machine/machine.ts';
+import { defaultMachineId, type WorkshopMachine } from '../../core/machine/workshopMachine.ts';
 import { defaultPromise } from '../../core/reading/promise.ts';
 import type { Stock } from '../../core/stock/stock.ts';
 import type { Study } from '../../core/study/study.ts';
 import { newId } from './newId.ts';
 
 /** A study with nothing in it but its sheet. Nothing is saved until it is started. */
-export const newStudy = (stock: Stock, machine: Machine = undescribedMachine): Study => ({
+export const newStudy = (
+  stock: Stock,
+  of: Pick<WorkshopMachine, 'id' | 'machine' | 'changes'> = anyMachine,
+): Study => ({
   version: 1,
   id: newId(),
   isExample: false,
   createdAt: new Date().toISOString(),
   stock,
-  machine,
+  machineId: of.id,
+  machine: of.machine,
+  machineChanges: of.changes,
   promise: defaultPromise,
   aim: 'fastest',
   ask: {},
@@ -19,6 +25,9 @@ export const newStudy = (stock: Stock, machine: Machine = undescribedMachine): S
   cards: [],
   events: [],
 });
+
+/** The one that sheets are begun on, of which the first screen knows nothing. */
+const anyMachine = { id: defaultMachineId, machine: undescribedMachine, changes: [] };
 
 /** The commonest sheet on the bed of a small laser. Common practice, no source. */
 export const commonStock: Stock = {

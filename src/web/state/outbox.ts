@@ -61,7 +61,10 @@ const readAll = (shelf: Shelf): readonly Waiting[] =>
 const parsed = (text: string | null): Change | undefined => {
   try {
     const value: unknown = JSON.parse(text ?? 'null');
-    return typeof value === 'object' && value !== null && 'kind' in value && 'studyId' in value
+    return typeof value === 'object' &&
+      value !== null &&
+      'kind' in value &&
+      ('studyId' in value || 'machineId' in value)
       ? (value as Change)
       : undefined;
   } catch {
@@ -74,8 +77,9 @@ export const nextToSend = (waiting: readonly Waiting[]): readonly Waiting[] => {
   const first = waiting[0];
   if (first === undefined) return [];
   if (first.change.kind !== 'read') return [first];
+  const { studyId } = first.change;
   const stop = waiting.findIndex(
-    ({ change }) => change.kind !== 'read' || change.studyId !== first.change.studyId,
+    ({ change }) => change.kind !== 'read' || change.studyId !== studyId,
   );
   return waiting.slice(0, Math.min(stop === -1 ? waiting.length : stop, 500));
 };

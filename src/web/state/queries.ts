@@ -17,6 +17,7 @@ export interface BookEntry {
 export const queryKeys = {
   home: ['home'],
   studies: ['studies'],
+  machines: ['machines'],
   book: ['book'],
   bookEntry: (id: string) => ['book', 'entry', id] as const,
   history: ['history'],

@@ -1,10 +1,16 @@
+import type { WorkshopMachine } from '../../core/machine/workshopMachine.ts';
 import { api } from '../../wire/api.ts';
 import { call, type CallOutcome } from './call.ts';
 import type { Sent } from './keeper.ts';
-import type { Change } from './change.ts';
+import type { Change, StudyChange } from './change.ts';
+import type { MachineSaid } from './machineChanges.ts';
 
 /** Sends one change by the route that carries it. Every one of them may be sent again without harm. */
 export const sendChange = async (change: Change): Promise<CallOutcome<Sent>> => {
+  if (!('studyId' in change)) {
+    const outcome = await sendingOfMachine(change);
+    return outcome.ok ? { ok: true, value: { machine: outcome.value } } : outcome;
+  }
   const outcome = await sending(change);
   return outcome.ok ? { ok: true, value: revisionIn(outcome.value) } : outcome;
 };
@@ -17,16 +23,19 @@ const revisionIn = (reply: unknown): Sent =>
     ? { revision: reply.revision }
     : {};
 
-const sending = (change: Change): Promise<CallOutcome<unknown>> => {
+const sending = (change: StudyChange): Promise<CallOutcome<unknown>> => {
   const params = { id: change.studyId };
   switch (change.kind) {
     case 'start': {
-      const { id, createdAt, stock, machine, promise, aim, ask, habit } = change.study;
-      const body = { id, createdAt, stock, machine, promise, aim, ask };
+      const { id, createdAt, stock, machineId, promise, aim, ask, habit } = change.study;
+      const body = { id, createdAt, stock, machineId, promise, aim, ask };
       return call(api.startStudy, { body: { ...body, ...(habit === undefined ? {} : { habit }) } });
     }
-    case 'head':
-      return call(api.changeStudy, { params, body: change.head });
+    case 'head': {
+      const { of, ...head } = change.head;
+      const body = { ...head, ...(of === undefined ? {} : { machineId: of.id }) };
+      return call(api.changeStudy, { params, body });
+    }
     case 'add-card':
       return call(api.addCard, { params, body: { card: change.card } });
     case 'replace-card':
@@ -53,5 +62,26 @@ const sending = (change: Change): Promise<CallOutcome<unknown>> => {
         },
       });
     }
+  }
+};
+
+const sendingOfMachine = (change: MachineSaid): Promise<CallOutcome<WorkshopMachine>> => {
+  const params = { id: change.machineId };
+  switch (change.kind) {
+    case 'describe-machine': {
+      const { addedAt, machine, isDefault } = change;
+      return call(api.describeMachine, {
+        params,
+        body: {
+          addedAt,
+          ...(machine === undefined ? {} : { machine }),
+          ...(isDefault === undefined ? {} : { isDefault }),
+        },
+      });
+    }
+    case 'note-machine-change':
+      return call(api.noteMachineChange, { params, body: change.change });
+    case 'remove-machine-change':
+      return call(api.removeMachineChange, { params: { ...params, changeId: change.changeId } });
   }
 };

@@ -68,6 +68,30 @@ export const appWords = {
       `Tally “${p('tally')}” in the file belongs to a setting “${p('id')}” that is neither in the file nor in the book.`,
     remedy: () => 'Nothing was changed. Export the file again from where it came from.',
   },
+  'import-names-unknown-machine': {
+    message: (p) => `A sheet in the file is of a machine “${p('id')}” that the file does not have.`,
+    remedy: () => 'Nothing was changed. Export the file again from where it came from.',
+  },
+  'machine-not-found': {
+    message: (p) => `There is no machine “${p('id')}”.`,
+    remedy: () => 'It may have been removed. Load the page again and pick another.',
+  },
+  'machine-in-use': {
+    message: (p) => `${p('count')} sheets, kept settings or tests belong to this machine.`,
+    remedy: () => 'Move its sheets to another machine first, or remove them.',
+  },
+  'machine-is-invented': {
+    message: () => 'This machine belongs to the invented example.',
+    remedy: () => 'Pick one of your own machines. The example goes with everything in it.',
+  },
+  'machine-change-id-taken': {
+    message: (p) => `Another change of this machine already has the id “${p('id')}”.`,
+    remedy: () => 'Send the change with an id of its own, or with none.',
+  },
+  'machine-change-ahead': {
+    message: (p) => `The date ${p('at')} lies ahead.`,
+    remedy: () => 'Give the day on which it was done.',
+  },
   'metering-not-found': {
     message: (p) => `There is no metering “${p('id')}”.`,
     remedy: () => 'It may have been removed. Load the page again.',

@@ -1,5 +1,5 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { exportFileShape } from '../../../formats/exportFile.ts';
+import { importedFileShape } from '../../../formats/exportFile.ts';
 import { addressOf, api } from '../../../wire/api.ts';
 import { refuseImportBySize } from '../../../wire/importLimit.ts';
 import { bookText as words } from '../../../words/en/screens/book.ts';
@@ -13,7 +13,7 @@ export const Transfer = () => {
   const cache = useQueryClient();
   const bringIn = useMutation({
     mutationFn: (text: string) => {
-      const read = exportFileShape.safeParse(parsed(text));
+      const read = importedFileShape.safeParse(parsed(text));
       if (!read.success) throw new Error(words.notOurs);
       return callOrThrow(api.importAll, { body: read.data });
     },

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { Card } from '../../../core/card/card.ts';
 import { checkToolpath, type CheckReport } from '../../../core/filecheck/checkToolpath.ts';
-import type { Machine } from '../../../core/machine/machine.ts';
+import { undescribedMachine, type Machine } from '../../../core/machine/machine.ts';
 import { done, type Outcome } from '../../../core/problem.ts';
 import { refuseBySize } from '../../../formats/drawingSize.ts';
 import { readToolpath } from '../../../formats/readToolpath.ts';
@@ -9,7 +9,7 @@ import { checkText as words } from '../../../words/en/screens/check.ts';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { FilePick } from '../../parts/file/FilePick.tsx';
 import { Page } from '../../parts/page/Page.tsx';
-import { rememberedMachine } from '../../state/useMachine.ts';
+import { useMachines } from '../../state/machines.ts';
 import { useStudy } from '../../state/workshop.tsx';
 import { Findings } from './Findings.tsx';
 
@@ -22,11 +22,14 @@ export interface CheckScreenProps {
 
 /** Reads a file for the machine back and says what would go wrong, naming the cell. The file stays on this page. */
 export const CheckScreen = ({ studyId, code }: CheckScreenProps) =>
-  studyId === undefined ? (
-    <Check card={undefined} machine={rememberedMachine()} />
-  ) : (
-    <CheckOfStudy studyId={studyId} code={code} />
-  );
+  studyId === undefined ? <CheckOfNoCard /> : <CheckOfStudy studyId={studyId} code={code} />;
+
+/** A machine that nobody has described limits nothing here. */
+const CheckOfNoCard = () => {
+  const { machine } = useMachines().usual;
+  const isDescribed = JSON.stringify(machine) !== JSON.stringify(undescribedMachine);
+  return <Check card={undefined} machine={isDescribed ? machine : undefined} />;
+};
 
 const CheckOfStudy = ({ studyId, code }: { studyId: string; code: string | undefined }) => {
   const { study } = useStudy(studyId);

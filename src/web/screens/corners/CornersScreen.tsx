@@ -48,12 +48,12 @@ const Job = ({ study }: { readonly study: Study }) => {
   const { setting, job } = useMemo(() => cornersJob(study, answer, wish), [study, answer, wish]);
   const about = useMemo(
     () => ({
-      ...(study.machine.name === undefined ? {} : { machine: study.machine.name }),
+      machineId: study.machineId,
       bed: wish.bed,
       setting,
       scatter: scatterOf(answer),
     }),
-    [study.machine.name, wish.bed, setting, answer],
+    [study.machineId, wish.bed, setting, answer],
   );
   return (
     <>
@@ -77,7 +77,7 @@ const Job = ({ study }: { readonly study: Study }) => {
       ) : (
         <ProblemNotice problem={job.problem} tone="stop" />
       )}
-      <EarlierCorners machine={study.machine} />
+      <EarlierCorners machineId={study.machineId} />
     </>
   );
 };

@@ -1,6 +1,5 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { bedTestReport, type BedTest } from '../../../core/bed/bedTest.ts';
-import type { Machine } from '../../../core/machine/machine.ts';
 import { api } from '../../../wire/api.ts';
 import { cornersText as words } from '../../../words/en/screens/corners.ts';
 import { SureAction } from '../../parts/action/SureAction.tsx';
@@ -9,14 +8,14 @@ import { callOrThrow } from '../../state/call.ts';
 import { bedTestsKey, useBedTests } from './useBedTests.ts';
 
 /** The readings of this machine's four corners, the latest first. */
-export const EarlierCorners = ({ machine }: { readonly machine: Machine }) => {
+export const EarlierCorners = ({ machineId }: { readonly machineId: string }) => {
   const { data, isPending, refetch } = useBedTests();
   const cache = useQueryClient();
   const remove = useMutation({
     mutationFn: (id: string) => callOrThrow(api.removeBedTest, { params: { id } }),
     onSettled: () => cache.invalidateQueries({ queryKey: bedTestsKey }),
   });
-  const own = data?.tests.filter((test) => test.machine === machine.name);
+  const own = data?.tests.filter((test) => test.machineId === machineId);
   return (
     <EarlierList words={words} tests={own} isPending={isPending} onAgain={() => void refetch()}>
       {(test) => (

@@ -7,12 +7,12 @@ import { lengthWords } from '../../../words/en/figures.ts';
 import { describeText as words } from '../../../words/en/screens/describe.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { BoardForm, type Board } from '../../parts/board/BoardForm.tsx';
+import { MachineChoice, usePickedMachine } from '../../parts/machine/MachineChoice.tsx';
 import { isWorkable, MaterialField, useMaterial } from '../../parts/material/MaterialField.tsx';
 import { useDocumentTitle } from '../../parts/page/Page.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readThickness } from '../../parts/quantity/readers.ts';
 import { newStudy } from '../../state/newStudy.ts';
-import { useMachine } from '../../state/useMachine.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import { CellsForm } from './CellsForm.tsx';
 import { DescribePicture } from './DescribePicture.tsx';
@@ -32,7 +32,7 @@ const DescribeFor = ({ id }: { readonly id: string }) => {
 const Describe = ({ study }: { readonly study: Study | undefined }) => {
   useDocumentTitle(words.title);
   const { keeper } = useWorkshop();
-  const machine = useMachine();
+  const picked = usePickedMachine();
   const [, goTo] = useLocation();
   const [material, setMaterial] = useState(study?.stock.material ?? 'plywood');
   const [thicknessMm, setThickness] = useState(study?.stock.nominalThicknessMm ?? 3);
@@ -49,7 +49,7 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
       nominalThicknessMm: thicknessMm,
       ...(batch === undefined ? {} : { batch }),
     };
-    const sheet = study ?? newStudy({ ...stock, thicknessReadingsMm: [] }, machine);
+    const sheet = study ?? newStudy({ ...stock, thicknessReadingsMm: [] }, picked.machine);
     const studyId = sheet.id;
     const powers = new Set(made.rungs.map(({ setting }) => setting.powerPct));
     const [only] = powers;
@@ -99,6 +99,7 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
                 if (value !== undefined && value > 0) setThickness(value);
               }}
             />
+            <MachineChoice picked={picked} />
           </section>
         ) : null}
         <section className="section">

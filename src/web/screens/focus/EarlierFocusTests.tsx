@@ -1,6 +1,5 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { findFocus } from '../../../core/machine/findFocus.ts';
-import type { Machine } from '../../../core/machine/machine.ts';
 import { api } from '../../../wire/api.ts';
 import { focusText as words } from '../../../words/en/screens/focus.ts';
 import { SureAction } from '../../parts/action/SureAction.tsx';
@@ -9,14 +8,14 @@ import { callOrThrow } from '../../state/call.ts';
 import { queryKeys, useFocusTests } from '../../state/queries.ts';
 
 /** The focus tests of this machine, the latest first. */
-export const EarlierFocusTests = ({ machine }: { readonly machine: Machine }) => {
+export const EarlierFocusTests = ({ machineId }: { readonly machineId: string }) => {
   const { data, isPending, refetch } = useFocusTests();
   const cache = useQueryClient();
   const remove = useMutation({
     mutationFn: (id: string) => callOrThrow(api.removeFocusTest, { params: { id } }),
     onSettled: () => cache.invalidateQueries({ queryKey: queryKeys.focusTests }),
   });
-  const own = data?.tests.filter((test) => test.machine === machine.name);
+  const own = data?.tests.filter((test) => test.machineId === machineId);
   return (
     <EarlierList words={words} tests={own} isPending={isPending} onAgain={() => void refetch()}>
       {(test) => {

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { rampCard } from '../../../core/card/rampCard.ts';
 import { findFocus } from '../../../core/machine/findFocus.ts';
-import type { Machine } from '../../../core/machine/machine.ts';
+import type { WorkshopMachine } from '../../../core/machine/workshopMachine.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { focusText as words } from '../../../words/en/screens/focus.ts';
 import { SureAction } from '../../parts/action/SureAction.tsx';
@@ -31,20 +31,20 @@ const acts = ['focus', 'unattended', 'always'] as const;
 export const FocusScreen = () => (
   <Page title={words.title} lead={words.lead}>
     <MachineHere>
-      {(machine, _change, _of, study) => <Focus machine={machine} study={study} />}
+      {(_machine, _change, here, study) => <Focus here={here} study={study} />}
     </MachineHere>
   </Page>
 );
 
 export interface FocusProps {
-  readonly machine: Machine;
+  readonly here: WorkshopMachine;
   readonly study: Study | undefined;
 }
 
 /** What a line is drawn with until somebody says: a gentle guess, to be tried on scrap. Common practice, no source. */
 const usual = { powerPct: 15, speedMmPerS: 40 } as const;
 
-const Focus = ({ machine, study }: FocusProps) => {
+const Focus = ({ here, study }: FocusProps) => {
   const [draft, setDraft] = useState(keptFocusDraft);
   const change = (part: Partial<FocusDraft>): void => {
     const next = { ...draft, ...part };
@@ -52,9 +52,9 @@ const Focus = ({ machine, study }: FocusProps) => {
     setDraft(next);
   };
   const setting = { ...(draft.setting ?? usual), passes: 1 };
-  const card = rampCard({ ramp: draft.ramp, setting, machine });
+  const card = rampCard({ ramp: draft.ramp, setting, machine: here.machine });
   const readings = readingsIn(draft, card.ok ? card.value.lines : []);
-  const test = focusTestFrom(draft, readings.ok ? readings.value : undefined, machine.name);
+  const test = focusTestFrom(draft, readings.ok ? readings.value : undefined, here.id);
   const found = test === undefined ? undefined : findFocus(test);
   return (
     <>
@@ -93,7 +93,7 @@ const Focus = ({ machine, study }: FocusProps) => {
           </SureAction>
         )}
       </Section>
-      <EarlierFocusTests machine={machine} />
+      <EarlierFocusTests machineId={here.id} />
     </>
   );
 };

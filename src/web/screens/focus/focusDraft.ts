@@ -63,12 +63,12 @@ const readWidths = (text: string): Outcome<FocusReadings | undefined> => {
 export const focusTestFrom = (
   draft: FocusDraft,
   readings: FocusReadings | undefined,
-  machine: string | undefined,
+  machineId: string,
 ): UnkeptFocusTest | undefined =>
   readings === undefined
     ? undefined
     : {
-        ...(machine === undefined ? {} : { machine }),
+        machineId,
         ramp: draft.ramp,
         readings,
         ...(draft.gaugeMm === undefined ? {} : { gaugeMm: draft.gaugeMm }),

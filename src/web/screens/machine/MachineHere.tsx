@@ -1,50 +1,60 @@
-import { useState, type ReactNode } from 'react';
+import type { ReactNode } from 'react';
 import type { Machine } from '../../../core/machine/machine.ts';
+import type { WorkshopMachine } from '../../../core/machine/workshopMachine.ts';
 import type { Study } from '../../../core/study/study.ts';
+import { machinesText as words } from '../../../words/en/screens/machines.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
-import { useHome } from '../../state/queries.ts';
-import { rememberMachine, useMachine } from '../../state/useMachine.ts';
+import { Choice } from '../../parts/choice/Choice.tsx';
+import { Notice } from '../../parts/notice/Notice.tsx';
+import { pickMachine, useMachineHere } from '../../state/machineHere.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 
 export interface MachineHereProps {
   readonly children: (
     machine: Machine,
     change: (machine: Machine) => void,
-    /** Whose machine it is: of the sheet on the bed, or of this browser until there is a sheet. */
-    of: 'bed' | 'browser',
-    /** The study of the sheet on the bed. */
+    here: WorkshopMachine,
+    /** The study of the sheet on the bed, where that is of this machine. */
     study: Study | undefined,
   ) => ReactNode;
 }
 
-/** The machine that counts now. A change counts for the sheet on the bed at once, and for new sheets. */
+/**
+ * The machine that a screen is about, to be picked where there are several. What is said of it counts for every sheet of it at
+ * once.
+ */
 export const MachineHere = ({ children }: MachineHereProps) => {
-  const { data: home, isPending } = useHome();
-  if (isPending) return <p className="page-wait">{shellText.loading}</p>;
-  const study = home?.latest?.study;
-  return study === undefined ? (
-    <OfThisBrowser>{children}</OfThisBrowser>
-  ) : (
-    <OfTheBed studyId={study.id}>{children}</OfTheBed>
+  const { here, all, studyId } = useMachineHere();
+  const { keeper } = useWorkshop();
+  if (here === undefined) return <p className="page-wait">{shellText.loading}</p>;
+  const change = (machine: Machine): void => {
+    const addedAt = new Date().toISOString();
+    keeper.make({ kind: 'describe-machine', machineId: here.id, addedAt, machine });
+  };
+  const draw = (study: Study | undefined): ReactNode => children(here.machine, change, here, study);
+  return (
+    <div key={here.id} className="stack">
+      {all.length < 2 ? null : (
+        <Choice
+          label={words.which}
+          value={here.id}
+          options={all.map((each) => ({ value: each.id, label: words.nameOf(each) }))}
+          onChange={pickMachine}
+        />
+      )}
+      {here.isExample ? (
+        <Notice tone="care">
+          <p>{words.invented}</p>
+        </Notice>
+      ) : null}
+      {studyId === undefined ? draw(undefined) : <OfTheBed studyId={studyId}>{draw}</OfTheBed>}
+    </div>
   );
 };
 
-const OfThisBrowser = ({ children }: MachineHereProps) => {
-  const [machine, setMachine] = useState(useMachine());
-  const change = (next: Machine): void => {
-    rememberMachine(next);
-    setMachine(next);
-  };
-  return children(machine, change, 'browser', undefined);
-};
+interface OfTheBedProps {
+  readonly studyId: string;
+  readonly children: (study: Study | undefined) => ReactNode;
+}
 
-const OfTheBed = ({ studyId, children }: MachineHereProps & { readonly studyId: string }) => {
-  const { study } = useStudy(studyId);
-  const { keeper } = useWorkshop();
-  if (study === undefined) return <p className="page-wait">{shellText.loading}</p>;
-  const change = (machine: Machine): void => {
-    rememberMachine(machine);
-    keeper.make({ kind: 'head', studyId, head: { machine } });
-  };
-  return children(study.machine, change, 'bed', study);
-};
+const OfTheBed = ({ studyId, children }: OfTheBedProps) => children(useStudy(studyId).study);

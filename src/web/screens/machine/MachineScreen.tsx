@@ -15,9 +15,9 @@ import { MachineHere } from './MachineHere.tsx';
 export const MachineScreen = () => (
   <Page title={words.title} lead={words.lead}>
     <MachineHere>
-      {(machine, change, of) => (
+      {(machine, change, _here, study) => (
         <>
-          <p className="soft">{of === 'bed' ? words.forStudies : words.noStudy}</p>
+          <p className="soft">{study === undefined ? words.noStudy : words.forStudies}</p>
           <MachineForm machine={machine} onChange={change} />
         </>
       )}

@@ -13,14 +13,14 @@ import type { OfMachineProps } from './ofMachine.ts';
 import { tubePointsOf } from './tubePointsOf.ts';
 
 /** The meterings of this machine, the latest first, and whether its curve has moved. */
-export const EarlierMeterings = ({ machine, onChange }: OfMachineProps) => {
+export const EarlierMeterings = ({ machineId, machine, onChange }: OfMachineProps) => {
   const { data, isPending, refetch } = useMeterings();
   const cache = useQueryClient();
   const remove = useMutation({
     mutationFn: (id: string) => callOrThrow(api.removeMetering, { params: { id } }),
     onSettled: () => cache.invalidateQueries({ queryKey: queryKeys.meterings }),
   });
-  const own = data?.meterings.filter((metering) => metering.machine === machine.name);
+  const own = data?.meterings.filter((metering) => metering.machineId === machineId);
   return (
     <>
       <EarlierList words={words} tests={own} isPending={isPending} onAgain={() => void refetch()}>

@@ -23,11 +23,13 @@ const acts = ['current', 'unattended', 'always'] as const;
 /** The guided sheet at the milliammeter, what it says, and how that stands to earlier ones. */
 export const MeterScreen = () => (
   <Page title={words.title} lead={words.lead}>
-    <MachineHere>{(machine, change) => <Meter machine={machine} onChange={change} />}</MachineHere>
+    <MachineHere>
+      {(machine, change, { id }) => <Meter machineId={id} machine={machine} onChange={change} />}
+    </MachineHere>
   </Page>
 );
 
-const Meter = ({ machine, onChange }: OfMachineProps) => {
+const Meter = ({ machineId, machine, onChange }: OfMachineProps) => {
   const [draft, setDraft] = useState(keptDraft);
   const change = (next: MeterDraft): void => {
     keepDraft(next);
@@ -70,19 +72,24 @@ const Meter = ({ machine, onChange }: OfMachineProps) => {
         <MeterTable machine={machine} draft={draft} onChange={change} />
       </Section>
       <Said
+        machineId={machineId}
         machine={machine}
         onChange={onChange}
         draft={draft}
         onKept={() => change({ ...emptyDraft })}
       />
-      <EarlierMeterings machine={machine} onChange={onChange} />
+      <EarlierMeterings machineId={machineId} machine={machine} onChange={onChange} />
     </>
   );
 };
 
 /** What was typed, with the machine it was read at. */
-const meteringFrom = (machine: Machine, { waterC, ...draft }: MeterDraft): UnkeptMetering => ({
-  ...(machine.name === undefined ? {} : { machine: machine.name }),
+const meteringFrom = (
+  machineId: string,
+  machine: Machine,
+  { waterC, ...draft }: MeterDraft,
+): UnkeptMetering => ({
+  machineId,
   ...(machine.ratedCurrentMa === undefined ? {} : { ratedCurrentMa: machine.ratedCurrentMa }),
   readings: readingsOf(draft),
   ...(waterC === undefined ? {} : { waterC }),
@@ -93,8 +100,8 @@ interface SaidProps extends OfMachineProps {
   readonly onKept: () => void;
 }
 
-const Said = ({ machine, onChange, draft, onKept }: SaidProps) => {
-  const metering = meteringFrom(machine, draft);
+const Said = ({ machineId, machine, onChange, draft, onKept }: SaidProps) => {
+  const metering = meteringFrom(machineId, machine, draft);
   const report = meterReport(metering);
   return (
     <Section title={words.says}>
@@ -104,6 +111,7 @@ const Said = ({ machine, onChange, draft, onKept }: SaidProps) => {
         <p className="soft">{words.tooFew}</p>
       )}
       <KeepMetering
+        machineId={machineId}
         machine={machine}
         onChange={onChange}
         metering={metering}

@@ -12,9 +12,11 @@ import './motion.css';
 export const MotionScreen = () => (
   <Page title={words.title} lead={words.lead}>
     <MachineHere>
-      {(machine, change, of) => (
+      {(machine, change, _here, study) => (
         <>
-          <p className="soft">{of === 'bed' ? machineText.forStudies : machineText.noStudy}</p>
+          <p className="soft">
+            {study === undefined ? machineText.noStudy : machineText.forStudies}
+          </p>
           <BothWays machine={machine} onChange={change} />
         </>
       )}

@@ -1,5 +1,4 @@
 import { useMemo, useState } from 'react';
-import type { Machine } from '../../../core/machine/machine.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import type { Study } from '../../../core/study/study.ts';
@@ -17,7 +16,6 @@ import { Page } from '../../parts/page/Page.tsx';
 import { useBookEntry } from '../../state/queries.ts';
 import { useAnswer } from '../../state/useAnswer.ts';
 import { useProof } from '../../state/useProof.ts';
-import { rememberedMachine, rememberMachine } from '../../state/useMachine.ts';
 import { withOptional } from '../../state/withOptional.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import { ProofResult } from './ProofResult.tsx';
@@ -107,11 +105,12 @@ const Prove = ({ study, kept, back }: ProveProps) => {
   );
   const { stage, proof, broke, stop } = useProof(question);
   const changeStart = (startMmPerS: number | undefined): void => {
-    const told = (machine: Machine): Machine =>
-      withOptional(machine, 'powerRampStartMmPerS', startMmPerS);
-    keeper.make({ kind: 'head', studyId: study.id, head: { machine: told(study.machine) } });
-    const known = rememberedMachine();
-    if (known !== undefined && known.name === study.machine.name) rememberMachine(told(known));
+    keeper.make({
+      kind: 'describe-machine',
+      machineId: study.machineId,
+      addedAt: new Date().toISOString(),
+      machine: withOptional(study.machine, 'powerRampStartMmPerS', startMmPerS),
+    });
   };
   const { material } = study.stock;
   const stock = studyText.stock(

@@ -7,6 +7,7 @@ import { sheetText as words } from '../../../words/en/screens/sheet.ts';
 import { tallyText } from '../../../words/en/screens/tally.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
+import { MachineChoice, usePickedMachine } from '../../parts/machine/MachineChoice.tsx';
 import { isWorkable, MaterialField, useMaterial } from '../../parts/material/MaterialField.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
@@ -15,13 +16,12 @@ import { SpeedAndPower, type SpokenSetting } from '../../parts/quantity/SpeedAnd
 import { cameOut, noneCounted, TallyCounts } from '../../parts/tally/TallyCounts.tsx';
 import { newId } from '../../state/newId.ts';
 import { newStudy } from '../../state/newStudy.ts';
-import { useMachine } from '../../state/useMachine.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
 
 /** A first answer without any card: what the workshop runs, whether it comes out, or an order that was counted. */
 export const RunScreen = () => {
   const { keeper } = useWorkshop();
-  const machine = useMachine();
+  const picked = usePickedMachine();
   const [, goTo] = useLocation();
   const [material, setMaterial] = useState('');
   const [nominalThicknessMm, setThickness] = useState(3);
@@ -43,7 +43,7 @@ export const RunScreen = () => {
   const see = (): void => {
     if (speedMmPerS === undefined || powerPct === undefined) return;
     const stock = { material: material.trim(), nominalThicknessMm, thicknessReadingsMm: [] };
-    const blank = newStudy(stock, machine);
+    const blank = newStudy(stock, picked.machine);
     const promise = partLengthMm === undefined ? blank.promise : { ...blank.promise, partLengthMm };
     const { id: studyId } = blank;
     const habit = comesOut === undefined ? {} : { habit: { powerPct, speedMmPerS, comesOut } };
@@ -90,6 +90,7 @@ export const RunScreen = () => {
             if (mm !== undefined) setThickness(mm);
           }}
         />
+        <MachineChoice picked={picked} />
         <div className="field-row">
           <SpeedAndPower
             {...spoken}

@@ -7,10 +7,10 @@ import { sheetText as words } from '../../../words/en/screens/sheet.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { HabitForm } from '../../parts/habit/HabitForm.tsx';
+import { MachineChoice, usePickedMachine } from '../../parts/machine/MachineChoice.tsx';
 import { isWorkable, useMaterial } from '../../parts/material/MaterialField.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { newStudy } from '../../state/newStudy.ts';
-import { useMachine } from '../../state/useMachine.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import { StockForm } from './StockForm.tsx';
 
@@ -23,13 +23,13 @@ const blank: Stock = { material: '', nominalThicknessMm: 3, thicknessReadingsMm:
 
 const NewSheet = () => {
   const { keeper } = useWorkshop();
-  const machine = useMachine();
+  const picked = usePickedMachine();
   const [, goTo] = useLocation();
   const [stock, setStock] = useState(blank);
   const [habit, setHabit] = useState<Habit>();
   const ready = isWorkable(useMaterial(stock.material));
   const begin = (then: '' | '/card'): void => {
-    const study = newStudy({ ...stock, material: stock.material.trim() }, machine);
+    const study = newStudy({ ...stock, material: stock.material.trim() }, picked.machine);
     const whole: Study =
       habit === undefined ? study : { ...study, habit, ask: { powerPct: habit.powerPct } };
     keeper.make({ kind: 'start', studyId: study.id, study: whole });
@@ -40,6 +40,7 @@ const NewSheet = () => {
   return (
     <Page title={words.newTitle} lead={words.lead}>
       <StockForm stock={stock} onChange={setStock} />
+      <MachineChoice picked={picked} />
       <Section title={words.now}>
         <p className="soft">{words.nowHint}</p>
         <HabitForm habit={habit} onChange={(next) => setHabit(next ?? undefined)} />
@@ -68,15 +69,20 @@ const ChangeStock = ({ study }: { readonly study: Study }) => {
   const { keeper } = useWorkshop();
   const [, goTo] = useLocation();
   const [stock, setStock] = useState(study.stock);
+  const picked = usePickedMachine(study.machineId);
   const ready = isWorkable(useMaterial(stock.material));
   const save = (): void => {
-    const head = { stock: { ...stock, material: stock.material.trim() } };
+    const head = {
+      stock: { ...stock, material: stock.material.trim() },
+      ...(study.isExample || picked.machine.id === study.machineId ? {} : { of: picked.machine }),
+    };
     keeper.make({ kind: 'head', studyId: study.id, head });
     goTo(`/study/${study.id}`);
   };
   return (
     <Page title={words.title}>
       <StockForm stock={stock} onChange={setStock} />
+      {study.isExample ? null : <MachineChoice picked={picked} />}
       <div className="actions">
         <Action kind="strong" isDisabled={!ready} onPress={save}>
           {words.save}

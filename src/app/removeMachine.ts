@@ -1,0 +1,25 @@
+import { done, type Outcome } from '../core/problem.ts';
+import { findMachine, ownMachines } from './machineOf.ts';
+import type { Ports } from './ports.ts';
+import { refuse } from './refuse.ts';
+
+/**
+ * Removes a machine that nothing is of. Where it was the default, the first of those that are left is. Refuses:
+ * `machine-not-found`, `machine-in-use`, `machine-is-invented`, which goes with the example.
+ */
+export const removeMachine = (
+  { store }: Pick<Ports, 'store'>,
+  id: string,
+): Promise<Outcome<undefined>> =>
+  store.change(async (session) => {
+    const found = await findMachine(session, id);
+    if (!found.ok) return found;
+    if (found.value.isExample) return refuse('machine-is-invented');
+    const count = await session.machineUse(id);
+    if (count > 0) return refuse('machine-in-use', { count });
+    await session.deleteMachine(id);
+    const [next] = await ownMachines(session);
+    if (found.value.isDefault && next !== undefined)
+      await session.replaceMachine({ ...next, isDefault: true });
+    return done(undefined);
+  });
