@@ -3,7 +3,11 @@ export const stockCodes = [
   'material-refused',
   'material-caution',
   'material-which-leather',
+  'material-which-felt',
   'material-which-cloth',
+  'material-which-plastic',
+  'material-which-layers',
+  'material-what-instead',
   'material-rubber-data-sheet',
   'material-unknown',
   'label-lies',
@@ -18,3 +22,6 @@ export const stockCodes = [
 ] as const;
 
 export type StockCode = (typeof stockCodes)[number];
+
+/** A question that a name itself leaves open. */
+export type OpenQuestion = Extract<StockCode, `material-which-${string}`>;

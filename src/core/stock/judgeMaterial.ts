@@ -1,5 +1,5 @@
 import type { Problem } from '../problem.ts';
-import type { StockCode } from './codes.ts';
+import type { OpenQuestion, StockCode } from './codes.ts';
 import { findMaterial, type MaterialClass } from './materials.ts';
 import {
   judgedMaterials,
@@ -7,8 +7,10 @@ import {
   type JudgedMaterialName,
 } from './materialsToRefuse.ts';
 import { innocentWords, materialWords, standsBackForPlywood } from './materialWords.ts';
-import { mentionsOf, overlap, type Mention } from './mentions.ts';
-import { bareWords, wordList } from './wordList.ts';
+import { dictionaryOf, mentionsIn, overlap, type Mention } from './mentions.ts';
+import { otherLanguages } from './names/otherLanguages.ts';
+import { openQuestions } from './openQuestions.ts';
+import { bareWords, wordList, wordListOf, type Term } from './wordList.ts';
 
 /**
  * What is thought of a material by its name. `allowed` never means safe: it means that the name gives no reason to
@@ -33,101 +35,145 @@ export type MaterialJudgement = {
 /**
  * Judges a material by the text that a person typed ("3 mm birch ply", "P.V.C.", "poly carbonate", "leather"). Of
  * several things named the strictest counts; of overlapping names the longer. Text that names nothing known, or a thing
- * that comes in a refusable kind (leather, cloth), is a question, not a yes.
+ * that comes in a refusable kind (leather, cloth, plastic), is a question, not a yes.
  */
 export const judgeMaterial = (text: string): MaterialJudgement => {
-  const named = namedEntries(text);
+  const { entries, questions, denied } = readNames(text);
   const material = findMaterial(text);
   const about = material === undefined ? {} : { material };
-  const cautioned = named.filter(({ entry }) => entry.decision === 'caution');
+  const cautioned = entries.filter(({ entry }) => entry.decision === 'caution');
   const cautions = cautioned.map((one) => problemOf('material-caution', text, one));
-  const refusal = named.find(({ entry }) => entry.decision === 'refuse');
-  if (refusal !== undefined && !isLaserRubber(text, refusal)) {
+  const refusals = entries.filter(({ entry }) => entry.decision === 'refuse');
+  const refusal = refusals.find(
+    (one) => !isLaserRubber(text, one) && !denied.has(one.entry.material),
+  );
+  if (refusal !== undefined) {
     const problem = problemOf('material-refused', text, refusal);
     return { decision: 'refuse', ...refusal, problem, remarks: [problem], ...about };
   }
-  const asked =
-    openQuestion(text, named) ??
-    (cautioned.length === 0 && material === undefined ? 'material-unknown' : undefined);
+  const asked = leftOpen(text, refusals) ?? questions[0] ?? unlisted(cautions, material);
   if (asked !== undefined) {
     const problem: Problem = { code: asked, params: { text } };
     return { decision: 'unknown', problem, remarks: [problem, ...cautions], ...about };
   }
   const [caution] = cautioned;
-  return caution === undefined
+  const [problem] = cautions;
+  return caution === undefined || problem === undefined
     ? { decision: 'allowed', remarks: [], ...about }
-    : {
-        decision: 'caution',
-        ...caution,
-        problem: problemOf('material-caution', text, caution),
-        remarks: cautions,
-        ...about,
-      };
+    : { decision: 'caution', ...caution, problem, remarks: cautions, ...about };
 };
 
-interface Named {
+/** The question that stands in for a refusal: of rubber for lasers, or of what the text says that it is not. */
+const leftOpen = (text: string, [refusal]: readonly NamedEntry[]): StockCode | undefined => {
+  if (refusal === undefined) return undefined;
+  return isLaserRubber(text, refusal) ? 'material-rubber-data-sheet' : 'material-what-instead';
+};
+
+const unlisted = (
+  cautions: readonly Problem[],
+  material: MaterialClass | undefined,
+): StockCode | undefined =>
+  cautions.length === 0 && material === undefined ? 'material-unknown' : undefined;
+
+interface NamedEntry {
   readonly entry: JudgedMaterial & { readonly material: JudgedMaterialName };
   readonly matched: string;
 }
 
-/** The entries that the text names, each by its longest word, those hidden in longer or innocent words left out. */
-const namedEntries = (text: string): readonly Named[] => {
-  const innocent = mentionsOf(text, innocentWords);
-  const all = judgedMaterials
-    .flatMap((entry) =>
-      mentionsOf(text, materialWords[entry.material]).map((at) => ({ entry, at })),
-    )
-    .filter(({ at }) => !innocent.some((word) => overlap(word, at)))
-    .sort((a, b) => letters(b.at) - letters(a.at));
-  const kept: typeof all = [];
+interface NamesRead {
+  /** Each by its longest word, those hidden in longer or innocent words left out. */
+  readonly entries: readonly NamedEntry[];
+  /** Open and not settled by what else is named, the most pressing first. */
+  readonly questions: readonly OpenQuestion[];
+  /** What the text says that it is not: another word for the same (“non-PVC vinyl”) is then asked about. */
+  readonly denied: ReadonlySet<JudgedMaterialName>;
+}
+
+type Told = JudgedMaterialName | OpenQuestion | 'innocent';
+
+const others = (of: Told): readonly Term[] =>
+  otherLanguages.flatMap(({ [of]: listed }) => wordListOf(listed));
+
+/** Everything that decides, in all languages. */
+const dictionary = dictionaryOf<Told>([
+  ...judgedMaterials.map(({ material }): readonly [Told, readonly Term[]] => [
+    material,
+    [...materialWords[material], ...others(material)],
+  ]),
+  ...openQuestions.map(({ code, words }): readonly [Told, readonly Term[]] => [
+    code,
+    [...words, ...others(code)],
+  ]),
+  ['innocent', [...innocentWords, ...others('innocent')]],
+]);
+const settling = dictionaryOf(openQuestions.map((one) => [one.code, one.settledByWords] as const));
+
+const readNames = (text: string): NamesRead => {
+  const all = mentionsIn(text, dictionary).toSorted((a, b) => letters(b) - letters(a));
+  const innocent = all.filter(({ of }) => of === 'innocent');
+  const kept: Mention<Told>[] = [];
   for (const one of all) {
-    const hidden = kept.some(({ at }) => hides(at, one.at));
-    if (!hidden) kept.push(one);
+    if (innocent.some((word) => overlap(word, one))) continue;
+    if (!kept.some((longer) => hides(longer, one))) kept.push(one);
   }
-  const plywood = kept.some(({ entry }) => entry.material === 'Plywood');
-  return kept
-    .filter(({ entry }) => !(plywood && standsBackForPlywood.has(entry.material)))
-    .filter(({ at }) => !isPieces(text, at))
-    .map(({ entry, at }) => ({ entry, matched: at.term }));
+  const said = kept.filter(({ isDenied }) => !isDenied);
+  const isPlywood = said.some(({ of }) => of === 'Plywood');
+  const entries = said
+    .filter((one) => !isPieces(text, one))
+    .flatMap(({ of, term }) => {
+      const entry = judgedMaterials.find(({ material }) => material === of);
+      return entry === undefined ? [] : [{ entry, matched: term }];
+    })
+    .filter(({ entry }) => !(isPlywood && standsBackForPlywood.has(entry.material)));
+  const settled = new Set(mentionsIn(text, settling).map(({ of }) => of));
+  const isOpen = ({ code, settledBy }: (typeof openQuestions)[number]): boolean =>
+    said.some(({ of }) => of === code) &&
+    !settled.has(code) &&
+    !settledBy.some((name) => said.some(({ of }) => of === name));
+  const denied = judgedMaterials.filter(({ material }) => isSaidNotToBe(kept, material));
+  return {
+    entries,
+    questions: openQuestions.filter(isOpen).map(({ code }) => code),
+    denied: new Set(denied.map(({ material }) => material)),
+  };
+};
+
+/** Of “PVC, not PVC” nothing is denied: the same word both ways. */
+const isSaidNotToBe = (kept: readonly Mention<Told>[], name: JudgedMaterialName): boolean => {
+  const own = kept.filter(({ of }) => of === name);
+  const said = new Set(own.filter(({ isDenied }) => !isDenied).map(({ term }) => term));
+  return own.some(({ isDenied, term }) => isDenied && !said.has(term));
 };
 
 /** A longer word hides what it overlaps; a slip hides nothing that is spelled right ("vegan leather", "veg tan leather"). */
-const hides = (longer: Mention, other: Mention): boolean =>
-  overlap(longer, other) && letters(longer) > letters(other) && (longer.exact || !other.exact);
+const hides = (longer: Mention<Told>, other: Mention<Told>): boolean =>
+  overlap(longer, other) &&
+  letters(longer) > letters(other) &&
+  (longer.exact || !other.exact) &&
+  longer.isDenied === other.isDenied;
 
-const letters = ({ term }: Mention): number => term.length;
+const letters = ({ term }: Mention<Told>): number => term.length;
 
 /** "5 pc birch ply" is five pieces: after a bare figure, and only where the text names another material. */
-const isPieces = (text: string, { term, from }: Mention): boolean =>
+const isPieces = (text: string, { term, fromWord }: Mention<Told>): boolean =>
   term === 'pc' &&
-  /^\d+$/.test(bareWords(text)[from - 1] ?? '') &&
+  /^\d+$/.test(bareWords(text)[fromWord - 1] ?? '') &&
   findMaterial(text) !== undefined;
 
-const laserRubber = wordList(
-  'laser rubber, laser safe rubber, laserable rubber, laser stamp rubber, laser grade rubber',
-);
+const laserRubber = dictionaryOf([
+  [
+    'laser rubber',
+    wordList(
+      'laser rubber, laser safe rubber, laserable rubber, laser stamp rubber, laser grade rubber',
+    ),
+  ],
+]);
 
-const isLaserRubber = (text: string, { entry }: Named): boolean =>
+const isLaserRubber = (text: string, { entry }: NamedEntry): boolean =>
   entry.material === 'Rubber and elastomers of unknown type' &&
-  mentionsOf(text, laserRubber).length > 0;
+  mentionsIn(text, laserRubber).some(({ isDenied }) => !isDenied);
 
-/** Names that leave open whether the thing may be cut. */
-const openQuestion = (text: string, named: readonly Named[]): StockCode | undefined => {
-  const tanned = named.some(({ entry }) => entry.material === 'Vegetable-tanned leather');
-  if (mentionsOf(text, anyLeather).length > 0 && !tanned) return 'material-which-leather';
-  const cloth = mentionsOf(text, anyCloth).length > 0;
-  if (cloth && mentionsOf(text, knownCloth).length === 0) return 'material-which-cloth';
-  const forLasers = named.some((one) => isLaserRubber(text, one));
-  return forLasers ? 'material-rubber-data-sheet' : undefined;
-};
-
-const anyLeather = wordList('leather, suede');
-const anyCloth = wordList('fabric, cloth, textile');
-const knownCloth = wordList(
-  'cotton, linen, denim, calico, hemp, jute, wool, silk, felt, polyester, fleece',
-);
-
-const problemOf = (code: StockCode, text: string, { entry }: Named): Problem => ({
+const problemOf = (code: StockCode, text: string, { entry }: NamedEntry): Problem => ({
   code,
   params: {
     text,

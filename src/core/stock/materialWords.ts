@@ -13,8 +13,7 @@ export const materialWords: Readonly<Record<JudgedMaterialName, readonly Term[]>
     leather, vegan leather, leatherette, skai, foamex, forex, sintra, komatex, palight
   `),
   'Unidentified clear or coloured plastic sheet': wordList(`
-    plastic, plastics, plastic sheet, unknown plastic, unidentified plastic, looks like
-    acrylic, acrylic lookalike, polymer, thermoplastic, foam, eva, eva foam, polypropylene,
+    unknown plastic, unidentified plastic, looks like acrylic, acrylic lookalike, foam, eva, eva foam, polypropylene,
     pp, correx, coroplast, corriboard
   `),
   'PVDC, chlorinated PE, chlorinated rubber, neoprene': wordList(`
@@ -46,7 +45,7 @@ export const materialWords: Readonly<Record<JudgedMaterialName, readonly Term[]>
     circuit board, pcb, cast resin, resin, polyester resin, glass filled
   `),
   'Carbon-fibre composite': wordList(`
-    carbon fibre, carbon fiber, cfrp, cfk, carbonfibre, carbonfiber
+    carbon fibre, carbon fiber, carbon composite, cfrp, cfk, carbonfibre, carbonfiber
   `),
   'Aramid fibre': wordList(`aramid, kevlar, nomex, twaron, aromatic polyamide`),
   'Nylon / polyamide and other artificial fibre': wordList(`
@@ -73,7 +72,7 @@ export const materialWords: Readonly<Record<JudgedMaterialName, readonly Term[]>
   `),
   'POM / acetal': wordList(`pom, acetal, delrin, polyoxymethylene, polyacetal`),
   'Preservative-treated wood (CCA and others)': wordList(`
-    treated wood, treated timber, treated lumber, treated pine, treated plywood, treated
+    treated wood, treated timber, treated lumber, treated pine, treated board, treated plywood, treated
     ply, pressure treated, preservative treated, tanalised, tanalized, cca, chromated copper
     arsenate, creosote, creosoted, penta
   `),
@@ -82,7 +81,7 @@ export const materialWords: Readonly<Record<JudgedMaterialName, readonly Term[]>
     painted wood
   `),
   'Galvanised or zinc-plated metal': wordList(`
-    galvanised, galvanized, zinc, zinc plated, zinc coated
+    galvanised, galvanized, galvanised steel, galvanized steel, coated steel, zinc, zinc plated, zinc coated
   `),
   'Bare metal': wordList(`
     metal, sheet metal, aluminium, aluminum, brass, copper, steel, mild steel, stainless,

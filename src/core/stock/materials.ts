@@ -1,15 +1,18 @@
-import { mentionsOf } from './mentions.ts';
-import { bareWords, wordList, type Term } from './wordList.ts';
+import { materialClassIds, type MaterialClassId } from './materialClass.ts';
+import { dictionaryOf, mentionsIn } from './mentions.ts';
+import type { MaterialNames } from './names/materialNames.ts';
+import { otherLanguages } from './names/otherLanguages.ts';
+import { bareWords, wordList, wordListOf, type Term } from './wordList.ts';
 
 /** A class of sheet material that is cut, with the name that screens show. */
 export interface MaterialClass {
   /** Also the class by which the cut model looks up its prior. */
-  readonly id: string;
+  readonly id: MaterialClassId;
   readonly name: string;
 }
 
 interface ListedClass extends MaterialClass {
-  /** What people call it. Species stand below the made-up boards, so that "birch plywood" is plywood. */
+  /** What people call it in English. */
   readonly words: readonly Term[];
 }
 
@@ -65,7 +68,7 @@ const listed: readonly ListedClass[] = [
     id: 'hardwood',
     name: 'Hardwood',
     words: wordList(`
-      hardwood, oak, walnut, maple, sycamore, cherry, beech, birch, ash, alder, lime, lime
+      hardwood, wood, solid wood, timber, oak, walnut, maple, sycamore, cherry, beech, birch, ash, alder, lime, lime
       wood, limewood, linden, basswood, balsa, poplar, aspen, chestnut, elm, pear, apple
       wood, plum wood, mahogany, sapele, teak, rosewood, ipe, wenge, padauk, iroko, ebony,
       purpleheart, hornbeam, willow, paulownia, eucalyptus, olive wood, rubber wood
@@ -82,12 +85,41 @@ export const materialClasses: readonly MaterialClass[] = listed.map(({ id, name 
 
 /** The class that a person's text names: "birch ply 3 mm" is plywood. Nothing when it names none that is listed. */
 export const findMaterial = (text: string): MaterialClass | undefined => {
-  const found = findListed(text);
-  return found === undefined ? undefined : { id: found.id, name: found.name };
+  const { id } = classMentions(text);
+  return materialClasses.find((one) => one.id === id);
 };
 
-const findListed = (text: string): ListedClass | undefined =>
-  listed.find(({ words }) => mentionsOf(text, words).length > 0);
+/** Classes that are judged as well: their words stand with the judgement. */
+const judgedAs: Readonly<Partial<Record<MaterialClassId, keyof MaterialNames>>> = {
+  plywood: 'Plywood',
+  mdf: 'MDF',
+  acrylic: 'Acrylic',
+  cardboard: 'Corrugated cardboard',
+  leather: 'Vegetable-tanned leather',
+  felt: 'Wool felt and natural protein fibre',
+};
+
+const wordsFor = (id: MaterialClassId, language: MaterialNames): readonly Term[] => {
+  const judged = judgedAs[id];
+  return [
+    ...wordListOf(language[id]),
+    ...(judged === undefined ? [] : wordListOf(language[judged])),
+  ];
+};
+
+const byClass = dictionaryOf(
+  listed.map(({ id, words }): readonly [MaterialClassId, readonly Term[]] => [
+    id,
+    [...words, ...otherLanguages.flatMap((language) => wordsFor(id, language))],
+  ]),
+);
+
+/** What a text names, the class that stands first among the classes. */
+const classMentions = (text: string) => {
+  const named = mentionsIn(text, byClass).filter(({ isDenied }) => !isDenied);
+  const id = materialClassIds.find((each) => named.some(({ of }) => of === each));
+  return { id, mentions: named.filter(({ of }) => of === id) };
+};
 
 /** Words that say nothing of the material: units, and what any sheet is called. */
 const saysNothing: ReadonlySet<string> = new Set(
@@ -98,10 +130,10 @@ const saysNothing: ReadonlySet<string> = new Set(
 
 /** What a text says beside its class, figures left out: of "3 mm birch ply" it is `birch`. */
 export const besidesMaterial = (text: string): ReadonlySet<string> => {
-  const mentions = mentionsOf(text, findListed(text)?.words ?? []);
+  const { mentions } = classMentions(text);
   const said = bareWords(text).filter(
     (word, at) =>
-      !mentions.some(({ from, to }) => from <= at && at < to) &&
+      !mentions.some(({ fromWord, toWord }) => fromWord <= at && at < toWord) &&
       !saysNothing.has(word) &&
       !/^\d/.test(word),
   );

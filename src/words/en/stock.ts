@@ -23,6 +23,26 @@ export const stockWords = {
     message: (p) => `“${p('text')}”: of which fibre? Artificial fibre is not cut here.`,
     remedy: () => 'Write the fibre, such as cotton, linen or wool. If nobody knows, do not cut it.',
   },
+  'material-which-felt': {
+    message: (p) =>
+      `“${p('text')}”: of which fibre? Acrylic fibre is no acrylic sheet: it gives off hydrogen cyanide. Polyester melts and burns.`,
+    remedy: () =>
+      'Ask the seller for the fibre. If it is wool, write “wool felt”; if nobody knows, do not cut it.',
+  },
+  'material-which-plastic': {
+    message: (p) =>
+      `“${p('text')}”: which plastic, by its data sheet? Some sheet that looks like acrylic is PVC, polycarbonate or styrene; polyester and polyethylene melt and burn, and some workshops prohibit them.`,
+    remedy: () =>
+      'Find the maker’s data sheet and write what it says. If nobody knows, do not cut it.',
+  },
+  'material-which-layers': {
+    message: (p) => `“${p('text')}”: what are its layers? The film may be PVC, the glue may burn.`,
+    remedy: () => 'Ask the seller what the film and the glue are. If nobody knows, do not cut it.',
+  },
+  'material-what-instead': {
+    message: (p) => `“${p('text')}” says what it is not, but not what it is.`,
+    remedy: () => 'Write what it is, as its data sheet names it. If nobody knows, do not cut it.',
+  },
   'material-rubber-data-sheet': {
     message: (p) =>
       `“${p('text')}”: only rubber sold for laser work, with a data sheet that says so, is cut here.`,

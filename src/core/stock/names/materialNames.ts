@@ -1,0 +1,9 @@
+import type { OpenQuestion } from '../codes.ts';
+import type { MaterialClassId } from '../materialClass.ts';
+import type { JudgedMaterialName } from '../materialsToRefuse.ts';
+
+/** What a language's word may name. `innocent`: it sounds like a refused thing and is none. */
+export type Named = JudgedMaterialName | MaterialClassId | OpenQuestion | 'innocent';
+
+/** The words of one language, listed as `wordList` reads them, by what they name. Names that all languages share stand in English. */
+export type MaterialNames = Readonly<Partial<Record<Named, string>>>;
