@@ -26,7 +26,7 @@ export const runRamp = async (options: {
     lines: card.lines.map(({ letter, setting, dose }) => ({ letter, ...setting, dose })),
     files,
     steps: rampSheetText.steps(card.ramp),
-    cautions: rampCautions(),
+    cautions: rampCautions(card),
   }));
 
 const makeRamp = async (requestFile: string, folder: string): Promise<Outcome<RampMade>> => {

@@ -3,15 +3,12 @@ import { plainDialect, type GcodeDialect } from '../core/machine/gcodeDialect.ts
 import { done, type Outcome } from '../core/problem.ts';
 import { systemClock } from '../host/clock.ts';
 import type { CardFile, RampFileKind } from '../http/cardFile.ts';
-import { cautionsInEnglish } from '../words/en/cautions.ts';
+import { cautionLines } from '../words/cautionLines.ts';
 import { rampSheetText } from '../words/en/rampSheet.ts';
 
 /** The cautions that go with every file of a ramp, wherever there is room for words. */
-export const rampCautions = (): readonly string[] =>
-  (['focus', 'unattended', 'always'] as const)
-    .flatMap((act) => cautionsInEnglish[act])
-    .filter(({ essential }) => essential)
-    .map(({ sentence }) => sentence);
+export const rampCautions = ({ ofMaterial }: RampCard): readonly string[] =>
+  cautionLines(['focus', 'unattended', 'always'], ofMaterial);
 
 /** Makes the file of one kind, its cautions with it; each writer is loaded when it is first asked for. */
 export const rampFile = async (
@@ -23,7 +20,7 @@ export const rampFile = async (
   const notes = [
     rampSheetText.about(card.ramp),
     rampSheetText.clearance(card.ramp),
-    ...rampCautions(),
+    ...rampCautions(card),
   ];
   switch (kind) {
     case 'svg': {

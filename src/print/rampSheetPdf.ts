@@ -34,7 +34,7 @@ export const rampSheetPdf = (
       { text: words.about(card.ramp) },
       { text: words.clearance(card.ramp), font: 'strong' },
     ]);
-    y = drawCautionFrame(pdf, rampActs, y);
+    y = drawCautionFrame(pdf, rampActs, y, card.ofMaterial);
     y = drawCardPicture(pdf, rampDrawing(card), {
       x: page.margin,
       y,

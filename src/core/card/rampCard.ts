@@ -4,7 +4,7 @@ import type { Setting } from '../machine/setting.ts';
 import { nearestStep } from '../machine/speedSteps.ts';
 import type { Point } from '../path/point.ts';
 import type { Polyline } from '../path/polyline.ts';
-import { done, refused, type Outcome } from '../problem.ts';
+import { done, refused, type Outcome, type Problem } from '../problem.ts';
 import type { CardDrawing, DrawnLayer, DrawnPart } from './cardDrawing.ts';
 import { hintLettering, wordLettering } from './lettering.ts';
 import { textWidthMm, writeText } from './letters.ts';
@@ -22,6 +22,8 @@ export interface RampLine {
 
 /** A strip to be drawn on while it lies on a ramp: three lines up it, each weaker than the one before, and a ruler. */
 export interface RampCard {
+  /** What is to be said of what the strip is of; absent: nothing. */
+  readonly ofMaterial?: readonly Problem[];
   readonly ramp: FocusRamp;
   /** The strongest first. */
   readonly lines: readonly RampLine[];

@@ -40,6 +40,7 @@ const MotionScreen = later(async () => (await import('./motion/MotionScreen.tsx'
 const ProofScreen = later(async () => (await import('./proof/ProofScreen.tsx')).ProofScreen);
 const SheetScreen = later(async () => (await import('./sheet/SheetScreen.tsx')).SheetScreen);
 const RunScreen = later(async () => (await import('./sheet/RunScreen.tsx')).RunScreen);
+const StudyIfCut = later(async () => (await import('./StudyIfCut.tsx')).StudyIfCut);
 const TakeScreen = later(async () => (await import('./take/TakeScreen.tsx')).TakeScreen);
 const TroubleScreen = later(
   async () => (await import('./trouble/TroubleScreen.tsx')).TroubleScreen,
@@ -97,18 +98,38 @@ export const Screens = () => (
       <Route path="/study/:id/card/:code/check">
         {({ id, code }) => <CheckScreen key={code} studyId={id} code={code} />}
       </Route>
-      <Route path="/study/:id/prove">{({ id }) => <ProofScreen key={id} studyId={id} />}</Route>
+      <Route path="/study/:id/prove">
+        {({ id }) => (
+          <StudyIfCut id={id}>
+            <ProofScreen key={id} studyId={id} />
+          </StudyIfCut>
+        )}
+      </Route>
       <Route path="/study/:id">{({ id }) => <StudyScreen key={id} id={id} />}</Route>
       <Route path="/study/:id/sheet">{({ id }) => <SheetScreen key={id} studyId={id} />}</Route>
       <Route path="/study/:id/describe">
-        {({ id }) => <DescribeScreen key={id} studyId={id} />}
+        {({ id }) => (
+          <StudyIfCut id={id}>
+            <DescribeScreen key={id} studyId={id} />
+          </StudyIfCut>
+        )}
       </Route>
-      <Route path="/study/:id/card">{({ id }) => <CardScreen key={id} studyId={id} />}</Route>
+      <Route path="/study/:id/card">
+        {({ id }) => (
+          <StudyIfCut id={id}>
+            <CardScreen key={id} studyId={id} />
+          </StudyIfCut>
+        )}
+      </Route>
       <Route path="/study/:id/card/:code">
         {({ id, code }) => <StudyScreen key={`${id}/${code}`} id={id} code={code} />}
       </Route>
       <Route path="/study/:id/card/:code/machine">
-        {({ id, code }) => <TakeScreen key={`${id}/${code}`} studyId={id} code={code} />}
+        {({ id, code }) => (
+          <StudyIfCut id={id}>
+            <TakeScreen key={`${id}/${code}`} studyId={id} code={code} />
+          </StudyIfCut>
+        )}
       </Route>
       <Route>
         <NotFoundScreen />

@@ -1,12 +1,12 @@
 /// <reference lib="webworker" />
-import { compareConditions } from '../../core/compare/compareConditions.ts';
+import { compareTwo } from '../../app/compareConditions.ts';
 import type { CompareQuestion, CompareReply } from './compareMessages.ts';
 
 declare const self: DedicatedWorkerGlobalScope;
 
 const answer = (question: CompareQuestion): CompareReply => {
   try {
-    return { kind: 'compared', comparison: compareConditions(question) };
+    return { kind: 'compared', comparison: compareTwo(question) };
   } catch (error) {
     return { kind: 'broke', message: error instanceof Error ? error.message : String(error) };
   }

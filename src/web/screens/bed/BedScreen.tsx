@@ -3,6 +3,7 @@ import { bedText as words, studyText } from '../../../words/en/screens/study.ts'
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { ExampleBanner } from '../../parts/example/ExampleBanner.tsx';
+import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { useHome } from '../../state/queries.ts';
@@ -43,7 +44,7 @@ export const BedScreen = () => {
       {kept === undefined ? (
         <OpenReading studyId={study.id} />
       ) : (
-        <>
+        <OnlyIfCut stock={kept.holdsFor} studyId={study.id}>
           <KeptSetting entry={kept} lastTally={lastTally} />
           <div className="actions">
             <ActionLink kind="strong" href={`/book/${kept.id}#count`}>
@@ -52,7 +53,7 @@ export const BedScreen = () => {
             <ActionLink href={`/study/${study.id}`}>{words.open}</ActionLink>
             <ActionLink href="/sheets/new">{words.newOne}</ActionLink>
           </div>
-        </>
+        </OnlyIfCut>
       )}
       <Section title={words.elsewhere}>
         <Doors />

@@ -4,6 +4,7 @@ import { readCard } from '../../../core/reading/readCard.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { bedText as words } from '../../../words/en/screens/study.ts';
+import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { AnswerSentence } from '../../parts/answer/AnswerSentence.tsx';
 import { saysSomething, useAnswer } from '../../state/useAnswer.ts';
@@ -12,7 +13,11 @@ import { useStudy } from '../../state/workshop.tsx';
 /** A sheet from which nothing was kept yet: how far its card is read, the answer so far, and what comes next. */
 export const OpenReading = ({ studyId }: { readonly studyId: string }) => {
   const { study } = useStudy(studyId);
-  return study === undefined ? null : <SoFar study={study} />;
+  return study === undefined ? null : (
+    <OnlyIfCut stock={study.stock} studyId={study.id}>
+      <SoFar study={study} />
+    </OnlyIfCut>
+  );
 };
 
 const SoFar = ({ study }: { readonly study: Study }) => {

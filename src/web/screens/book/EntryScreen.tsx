@@ -9,6 +9,7 @@ import { tallyText } from '../../../words/en/screens/tally.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
+import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { TallyForm } from '../../parts/tally/TallyForm.tsx';
@@ -106,7 +107,9 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
         ) : null}
       </Section>
       <Suspense fallback={<p>{shellText.loading}</p>}>
-        <WatchEntry entry={entry} />
+        <OnlyIfCut stock={entry.holdsFor} studyId={entry.cameFrom.studyId}>
+          <WatchEntry entry={entry} />
+        </OnlyIfCut>
       </Suspense>
       <Cautions acts={runActs} brief />
       <div className="actions">

@@ -2,13 +2,14 @@ import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { Card } from '../../../core/card/card.ts';
 import { sheetsCut } from '../../../core/study/sheetsCut.ts';
+import { namedMaterial, type NamedMaterial } from '../../../core/stock/acceptMaterial.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { lengthWords } from '../../../words/en/figures.ts';
 import { describeText as words } from '../../../words/en/screens/describe.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { BoardForm, type Board } from '../../parts/board/BoardForm.tsx';
 import { MachineChoice, usePickedMachine } from '../../parts/machine/MachineChoice.tsx';
-import { isWorkable, MaterialField, useMaterial } from '../../parts/material/MaterialField.tsx';
+import { MaterialField, useWorkable } from '../../parts/material/MaterialField.tsx';
 import { useDocumentTitle } from '../../parts/page/Page.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readThickness } from '../../parts/quantity/readers.ts';
@@ -34,18 +35,21 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
   const { keeper } = useWorkshop();
   const picked = usePickedMachine();
   const [, goTo] = useLocation();
-  const [material, setMaterial] = useState(study?.stock.material ?? 'plywood');
+  const [named, setNamed] = useState<NamedMaterial>(
+    study === undefined ? { material: 'plywood' } : namedMaterial(study.stock),
+  );
   const [thicknessMm, setThickness] = useState(study?.stock.nominalThicknessMm ?? 3);
-  const judgement = useMaterial(material);
+  const workable = useWorkable(named);
   const [board, setBoard] = useState<Board>(() => boardOf(study));
   const described = useDescription(board);
   const { card } = described;
-  const ready = card !== undefined && isWorkable(judgement);
+  const ready = card !== undefined && workable;
 
   const read = (made: Card): void => {
     const { batch } = board;
     const stock = {
-      material: material.trim(),
+      ...named,
+      material: named.material.trim(),
       nominalThicknessMm: thicknessMm,
       ...(batch === undefined ? {} : { batch }),
     };
@@ -87,8 +91,8 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
             <MaterialField
               label={words.material}
               hint={words.materialHint}
-              value={material}
-              onChange={setMaterial}
+              value={named}
+              onChange={setNamed}
             />
             <QuantityField
               label={words.thickness}

@@ -2,12 +2,13 @@ import { useState } from 'react';
 import type { RampCard } from '../../../core/card/rampCard.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { Outcome } from '../../../core/problem.ts';
+import { namedMaterial, type NamedMaterial } from '../../../core/stock/acceptMaterial.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { addressOf, api } from '../../../wire/api.ts';
 import { rampSheetText as sheet } from '../../../words/en/rampSheet.ts';
 import { focusText as words } from '../../../words/en/screens/focus.ts';
 import { DownloadLink } from '../../parts/action/Action.tsx';
-import { MaterialField, isWorkable, useMaterial } from '../../parts/material/MaterialField.tsx';
+import { MaterialField, useWorkable } from '../../parts/material/MaterialField.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { SettingField } from '../../parts/quantity/SettingField.tsx';
@@ -23,15 +24,17 @@ const kinds = ['svg', 'dxf', 'gcode', 'pdf'] as const;
 
 /** What the strip is of, what its lines are drawn with, the files, and what is done at the machine. */
 export const DrawRamp = ({ card, setting, study, onSetting }: DrawRampProps) => {
-  const [material, setMaterial] = useState(study?.stock.material ?? '');
-  const workable = isWorkable(useMaterial(material));
+  const [named, setNamed] = useState<NamedMaterial>(
+    study === undefined ? { material: '' } : namedMaterial(study.stock),
+  );
+  const workable = useWorkable(named);
   return (
     <Section title={words.draw}>
       <MaterialField
         label={words.material}
         hint={words.materialHint}
-        value={material}
-        onChange={setMaterial}
+        value={named}
+        onChange={setNamed}
       />
       <SettingField
         label={words.line}
@@ -51,7 +54,7 @@ export const DrawRamp = ({ card, setting, study, onSetting }: DrawRampProps) => 
             {kinds.map((kind) => (
               <DownloadLink
                 key={kind}
-                href={fileAddress(kind, card.value, material.trim(), study)}
+                href={fileAddress(kind, card.value, named, study)}
                 fileName={`${sheet.file}.${kind}`}
               >
                 {words.files[kind]}
@@ -80,7 +83,7 @@ export const DrawRamp = ({ card, setting, study, onSetting }: DrawRampProps) => 
 const fileAddress = (
   kind: string,
   { ramp, lines }: RampCard,
-  material: string,
+  { material, materialKnown }: NamedMaterial,
   study: Study | undefined,
 ): string => {
   const strongest = lines[0]?.setting;
@@ -88,7 +91,8 @@ const fileAddress = (
     api.rampFile,
     { kind },
     {
-      material,
+      material: material.trim(),
+      materialKnown: materialKnown === true ? 'true' : undefined,
       ...ramp,
       powerPct: strongest?.powerPct,
       speedMmPerS: strongest?.speedMmPerS,

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
+import type { NamedMaterial } from '../../../core/stock/acceptMaterial.ts';
 import type { Habit, Tally } from '../../../core/reading/tally.ts';
 import { lengthWords } from '../../../words/en/figures.ts';
 import { habitText } from '../../../words/en/screens/habit.ts';
@@ -8,7 +9,7 @@ import { tallyText } from '../../../words/en/screens/tally.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { MachineChoice, usePickedMachine } from '../../parts/machine/MachineChoice.tsx';
-import { isWorkable, MaterialField, useMaterial } from '../../parts/material/MaterialField.tsx';
+import { MaterialField, useWorkable } from '../../parts/material/MaterialField.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readSize, readThickness } from '../../parts/quantity/readers.ts';
@@ -23,7 +24,7 @@ export const RunScreen = () => {
   const { keeper } = useWorkshop();
   const picked = usePickedMachine();
   const [, goTo] = useLocation();
-  const [material, setMaterial] = useState('');
+  const [named, setNamed] = useState<NamedMaterial>({ material: '' });
   const [nominalThicknessMm, setThickness] = useState(3);
   const [spoken, setSpoken] = useState<SpokenSetting>({});
   const [comesOut, setComesOut] = useState<Habit['comesOut']>();
@@ -31,7 +32,7 @@ export const RunScreen = () => {
   const [partLengthMm, setLength] = useState<number>();
   const { speedMmPerS, powerPct } = spoken;
   const out = cameOut(counts);
-  const workable = isWorkable(useMaterial(material));
+  const workable = useWorkable(named);
   const missing = !workable
     ? words.missing.material
     : speedMmPerS === undefined || powerPct === undefined
@@ -42,7 +43,8 @@ export const RunScreen = () => {
 
   const see = (): void => {
     if (speedMmPerS === undefined || powerPct === undefined) return;
-    const stock = { material: material.trim(), nominalThicknessMm, thicknessReadingsMm: [] };
+    const material = named.material.trim();
+    const stock = { ...named, material, nominalThicknessMm, thicknessReadingsMm: [] };
     const blank = newStudy(stock, picked.machine);
     const promise = partLengthMm === undefined ? blank.promise : { ...blank.promise, partLengthMm };
     const { id: studyId } = blank;
@@ -78,8 +80,8 @@ export const RunScreen = () => {
         <MaterialField
           label={words.material}
           hint={words.materialHint}
-          value={material}
-          onChange={setMaterial}
+          value={named}
+          onChange={setNamed}
         />
         <QuantityField
           label={words.thickness}

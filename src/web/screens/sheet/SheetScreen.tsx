@@ -8,7 +8,7 @@ import { Action } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { HabitForm } from '../../parts/habit/HabitForm.tsx';
 import { MachineChoice, usePickedMachine } from '../../parts/machine/MachineChoice.tsx';
-import { isWorkable, useMaterial } from '../../parts/material/MaterialField.tsx';
+import { useWorkable } from '../../parts/material/MaterialField.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { newStudy } from '../../state/newStudy.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
@@ -27,7 +27,7 @@ const NewSheet = () => {
   const [, goTo] = useLocation();
   const [stock, setStock] = useState(blank);
   const [habit, setHabit] = useState<Habit>();
-  const ready = isWorkable(useMaterial(stock.material));
+  const ready = useWorkable(stock);
   const begin = (then: '' | '/card'): void => {
     const study = newStudy({ ...stock, material: stock.material.trim() }, picked.machine);
     const whole: Study =
@@ -70,7 +70,7 @@ const ChangeStock = ({ study }: { readonly study: Study }) => {
   const [, goTo] = useLocation();
   const [stock, setStock] = useState(study.stock);
   const picked = usePickedMachine(study.machineId);
-  const ready = isWorkable(useMaterial(stock.material));
+  const ready = useWorkable(stock);
   const save = (): void => {
     const head = {
       stock: { ...stock, material: stock.material.trim() },

@@ -21,8 +21,10 @@ export const StockForm = ({ stock, onChange }: StockFormProps) => (
     <MaterialField
       label={words.material}
       hint={words.materialHint}
-      value={stock.material}
-      onChange={(material) => onChange({ ...stock, material })}
+      value={stock}
+      onChange={({ material, materialKnown }) =>
+        onChange(withOptional({ ...stock, material }, 'materialKnown', materialKnown))
+      }
     />
     <QuantityField
       label={words.thickness}

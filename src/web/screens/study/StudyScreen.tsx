@@ -9,6 +9,7 @@ import { tallyText } from '../../../words/en/screens/tally.ts';
 import { studyText as words } from '../../../words/en/screens/study.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { AnswerPanel } from '../../parts/answer/AnswerPanel.tsx';
+import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
 import { Page, useDocumentTitle } from '../../parts/page/Page.tsx';
 import { CardReader } from '../../parts/reader/CardReader.tsx';
 import { useReading } from '../../parts/reader/useReading.ts';
@@ -71,9 +72,11 @@ const Opened = ({ study, code }: { readonly study: Study; readonly code: string 
       </div>
       <div className="workbench-paper">
         {card === undefined ? null : <StripOf study={study} card={card} />}
-        <AnswerPanel study={study} />
-        <NextCard study={study} />
-        <WhatElse study={study} card={card} />
+        <OnlyIfCut stock={study.stock} studyId={study.id}>
+          <AnswerPanel study={study} />
+          <NextCard study={study} />
+          <WhatElse study={study} card={card} />
+        </OnlyIfCut>
       </div>
     </div>
   );

@@ -1,0 +1,30 @@
+import { useMemo, type ReactNode } from 'react';
+import { acceptMaterial, type NamedMaterial } from '../../../core/stock/acceptMaterial.ts';
+import { materialText as words } from '../../../words/en/screens/material.ts';
+import { ActionLink } from '../action/Action.tsx';
+import { ProblemNotice } from '../notice/Notice.tsx';
+
+export interface OnlyIfCutProps {
+  readonly stock: NamedMaterial;
+  /** Where the sheet's facts are changed. */
+  readonly studyId: string;
+  readonly children: ReactNode;
+}
+
+/** Advice on a sheet whose material passes the gate; else why there is none. What was read of it stays to be seen. */
+export const OnlyIfCut = ({ stock, studyId, children }: OnlyIfCutProps) => {
+  const accepted = useMemo(() => acceptMaterial(stock), [stock]);
+  if (accepted.ok) return children;
+  const { problem } = accepted;
+  return (
+    <div className="stack">
+      <ProblemNotice
+        problem={problem}
+        tone={problem.code === 'material-refused' ? 'stop' : 'care'}
+      />
+      <div className="actions">
+        <ActionLink href={`/study/${studyId}/sheet`}>{words.sayWhat}</ActionLink>
+      </div>
+    </div>
+  );
+};
