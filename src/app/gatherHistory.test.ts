@@ -5,6 +5,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { readCardOf } from '../../test/samples/earlier.ts';
 import { sampleMachine, sampleStudy, sampleTally, sampleTime } from '../../test/samples/studies.ts';
 import { done } from '../core/problem.ts';
+import { splitEarlier } from '../core/study/pickEarlier.ts';
 import type { Study } from '../core/study/study.ts';
 import { openSqliteStore } from '../store/sqliteStore.ts';
 import { answerStudy } from './answerStudy.ts';
@@ -82,6 +83,21 @@ describe('what the workshop’s other sheets taught', () => {
       readStudy('b', 'BBB1', { machineId: 'window' }),
     );
     expect(await batchesFor()).toEqual(['a/spring']);
+  });
+
+  it('is marked where something was changed on the machine since', async () => {
+    const changes = [{ id: 'c1', at: '2031-06-01T00:00:00.000Z', what: 'lens' as const }];
+    await insert(present(), readStudy('a', 'AAA1'));
+    await store.change(async (session) =>
+      done(await session.replaceMachine(sampleMachine('machine-1', { changes }))),
+    );
+    const found = await readWithHistory({ store }, 'now', {});
+    const sheets = found.ok ? found.value.earlier : [];
+    expect(sheets.map(({ batch, beforeChange }) => [batch.slice(0, 2), beforeChange])).toEqual([
+      ['a/', true],
+    ]);
+    // They teach scatter as beliefs, and do not say where the changeover lies.
+    expect(splitEarlier(sheets)).toMatchObject({ inModel: [], older: sheets });
   });
 
   it('takes orders, and spoilt cells with their reasons', async () => {

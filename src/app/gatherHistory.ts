@@ -1,4 +1,5 @@
 import { done, type Outcome } from '../core/problem.ts';
+import { lastChange } from '../core/machine/machineChange.ts';
 import { defaultMachineId } from '../core/machine/workshopMachine.ts';
 import { sameMaterialAs } from '../core/stock/sameMaterial.ts';
 import { stockThicknessMm } from '../core/stock/stockThickness.ts';
@@ -41,7 +42,16 @@ export const historyIn = async (
     const found = await session.study(id);
     if (found !== undefined) sheets.push(...earlierSheetsOf(found.study));
   }
-  return pickEarlier(sheets);
+  const changed = lastChange((await session.machine(machineId))?.changes ?? []);
+  return pickEarlier(
+    changed === undefined
+      ? sheets
+      : sheets.map((sheet) =>
+          Date.parse(sheet.lastReadAt) < Date.parse(changed.at)
+            ? { ...sheet, beforeChange: true }
+            : sheet,
+        ),
+  );
 };
 
 const isNear = (oneMm: number, otherMm: number): boolean =>

@@ -10,6 +10,10 @@ import { historyWishOf } from '../core/study/historyWish.ts';
 import type { Study } from '../core/study/study.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { batchChanges, type BatchChange } from '../core/watch/batchChanges.ts';
+import {
+  machineChangesAmong,
+  type MachineChangeOnChart,
+} from '../core/watch/machineChangesAmong.ts';
 import { stripsIn, watchedStrip, type CheckStrip } from '../core/watch/findStrips.ts';
 import { laserOrWood, type LaserOrWood } from '../core/watch/laserOrWood.ts';
 import { stripVerdict, type StripVerdict } from '../core/watch/stripVerdict.ts';
@@ -30,6 +34,8 @@ export interface EntryWatched {
   readonly chart: WatchChart;
   /** Where another batch was cut from. */
   readonly batchChanges: readonly BatchChange[];
+  /** Where something was changed on the machine. */
+  readonly machineChanges: readonly MachineChangeOnChart[];
   /** The last read first. */
   readonly strips: readonly StripJudged[];
   /** Where the last strips of both kinds were read, and what was cut before is still there. */
@@ -82,6 +88,11 @@ export const watchEntry = (
     return done({
       chart,
       batchChanges: batchChanges(chart.points, entry.holdsFor.batch),
+      machineChanges: machineChangesAmong(
+        chart.points,
+        (await machineOf(session, entry))?.changes ?? [],
+        entry.keptAt,
+      ),
       strips: judged,
       ...(cause === undefined ? {} : { cause }),
       looks,
@@ -158,6 +169,9 @@ const causeOf = async (
     newBatch: newBatch.cells,
   });
 };
+
+const machineOf = (session: ReadSession, { holdsFor }: ProvenSetting) =>
+  holdsFor.machineId === undefined ? undefined : session.machine(holdsFor.machineId);
 
 /** How the tube's curve moved between the two last meterings of the machine, where they can be held against each other. */
 const meterChange = async (

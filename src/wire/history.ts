@@ -32,6 +32,7 @@ const earlierSheet = z.strictObject({
   batch: longName,
   sheet: longName,
   lastReadAt: isoTime,
+  beforeChange: z.literal(true).exactOptional(),
   /** Shapes that were cut alike and ended alike, and how many of them. */
   cuts: z.array(z.strictObject({ cell: earlierCell, count })),
 }) satisfies z.ZodType<EarlierSheet>;

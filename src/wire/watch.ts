@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { machineChangeKinds } from '../core/machine/machineChange.ts';
 import { code, id, isoTime, label, lengthMm, thicknessMm } from '../formats/saved/bounds.ts';
 import { cardShape } from '../formats/saved/card.ts';
 import { settingShape } from '../formats/saved/setting.ts';
@@ -44,6 +45,14 @@ export const watchReply = z.strictObject({
   /** At which point another batch was cut for the first time, and how it is called. */
   batchChanges: z.array(
     z.strictObject({ atPoint: z.number().int(), from: label.exactOptional(), to: label }),
+  ),
+  /** Before which point something was changed on the machine. */
+  machineChanges: z.array(
+    z.strictObject({
+      atPoint: z.number().int(),
+      at: isoTime,
+      what: z.enum(machineChangeKinds),
+    }),
   ),
   slipping: z
     .strictObject({

@@ -97,7 +97,7 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
 
   const airLevels = airsByFrequency(cuts);
   const last = own.at(-1);
-  const present = last?.batch ?? '';
+  const present = study.presentBatch ?? last?.batch ?? '';
   const batches = distinct([...cuts.map((cut) => cut.batch), present]);
   const sheets = distinct(cuts.map((cut) => sheetKey(cut)));
   const withBatches = batches.length > 1 || study.promise.for === 'newBatch';
@@ -172,7 +172,7 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
     current: {
       air: last ? airLevels.indexOf(airKey(last.air)) - 1 : -1,
       batch: withBatches ? batches.indexOf(present) : -1,
-      sheet: last ? sheets.indexOf(sheetKey(last)) : -1,
+      sheet: last?.batch === present ? sheets.indexOf(sheetKey(last)) : -1,
     },
     observationOfCell,
     observationOfEarlier,

@@ -54,6 +54,10 @@ export interface CutStudy {
   readonly habit?: Habit;
   readonly promise: PromiseWish;
   readonly ask: Ask;
+  /** The batch that the answer is for, though nothing may have been cut from it yet. Absent: that of what was cut last. */
+  readonly presentBatch?: string;
+  /** What was changed on the machine since everything here was cut, and on which day. Absent: nothing was. */
+  readonly machineChanged?: { readonly what: string; readonly day: string };
 }
 
 /** The same study by its own readings alone. */

@@ -21,21 +21,10 @@ export interface MachineChange {
   readonly note?: string;
 }
 
-/** The last change up to a moment; absent: none. Changes may stand in any order. O(n). */
-export const changeBefore = (
-  changes: readonly MachineChange[],
-  at: string,
-): MachineChange | undefined =>
-  newest(changes.filter((change) => instant(change.at) <= instant(at)));
-
 /** The last change of all; absent: none. */
 export const lastChange = (changes: readonly MachineChange[]): MachineChange | undefined =>
-  newest(changes);
-
-const newest = (changes: readonly MachineChange[]): MachineChange | undefined =>
   changes.reduce<MachineChange | undefined>(
-    (last, each) => (last === undefined || instant(each.at) >= instant(last.at) ? each : last),
+    (last, each) =>
+      last === undefined || Date.parse(each.at) >= Date.parse(last.at) ? each : last,
     undefined,
   );
-
-const instant = (at: string): number => Date.parse(at);

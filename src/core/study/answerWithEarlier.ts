@@ -6,7 +6,7 @@ import type { FitAnswer, NextCardAnswer } from '../cutmodel/fitAnswer.ts';
 import { nextCardFrom, type NextCardWish } from '../cutmodel/nextCard.ts';
 import type { Problem } from '../problem.ts';
 import { beliefsFrom } from './beliefsFrom.ts';
-import type { EarlierCode } from './codes.ts';
+import type { ChangedCode, EarlierCode } from './codes.ts';
 import type { EarlierSheet } from './earlierSheet.ts';
 import { countEarlier, historyOf, type EarlierCount } from './historyOf.ts';
 import { splitEarlier } from './pickEarlier.ts';
@@ -40,8 +40,17 @@ export const answeredWithEarlier = (
 /** The answer that a fit already made amounts to. */
 export const answerOn = ({ found, sheets, remarks }: SettledFit, aim: Aim): StudyAnswer => {
   const answer = answerForAim(found, aim);
-  const warnings = [...remarks, ...answer.warnings];
+  const warnings = [...changedSince(found.study), ...remarks, ...answer.warnings];
   return { ...answer, warnings, leansOn: countEarlier(sheets) };
+};
+
+const changedSince = ({ machineChanged }: CutStudy): readonly Problem[] => {
+  if (machineChanged === undefined) return [];
+  const problem: Problem & { readonly code: ChangedCode } = {
+    code: 'machine-changed-since',
+    params: machineChanged,
+  };
+  return [problem];
 };
 
 /** The card that would teach most, with what earlier sheets taught in the same way. */

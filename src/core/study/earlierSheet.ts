@@ -1,6 +1,7 @@
 import type { StudyCell } from '../cutmodel/cutStudy.ts';
 import type { Grade } from '../reading/grade.ts';
 import { stockThicknessMm } from '../stock/stockThickness.ts';
+import { batchOf as batchInModel } from './sinceChange.ts';
 import type { RecordedTally, Study } from './study.ts';
 import { cellOrigins, toCutStudy } from './toCutStudy.ts';
 
@@ -18,6 +19,8 @@ export interface EarlierSheet {
   readonly sheet: string;
   /** ISO 8601, UTC. */
   readonly lastReadAt: string;
+  /** Something was changed on the machine since: it teaches scatter, and nothing of where the changeover lies. */
+  readonly beforeChange?: true;
   readonly cuts: readonly EarlierCut[];
 }
 
@@ -83,7 +86,7 @@ const sheetOfOrder = (study: Study, tally: RecordedTally): readonly EarlierSheet
     { cell: { ...cut, spoilt: 'glue-pocket' }, count: tally.spoilt },
   ];
   const cuts = counts.filter(({ count }) => count > 0);
-  const batch = batchOf(study, tally.batch);
+  const batch = batchOf(study, batchInModel(study, tally.batch, tally.at).batch);
   const sheet = tally.sheet ?? `order ${tally.id}`;
   return cuts.length === 0 ? [] : [{ of: 'order', batch, sheet, lastReadAt: tally.at, cuts }];
 };

@@ -46,7 +46,8 @@ export const splitEarlier = (
     const tooGreat = sheet.of === 'order' && shapes > mostInModel.partsOfAnOrder;
     if (shapes === 0 || tooGreat) continue;
     const takes = sheet.of === 'cards' ? shapes : 1;
-    if (inModel.length === mostInModel.sheets || takes > room[sheet.of]) {
+    const isFormer = sheet.beforeChange === true;
+    if (isFormer || inModel.length === mostInModel.sheets || takes > room[sheet.of]) {
       older.push(sheet);
       continue;
     }

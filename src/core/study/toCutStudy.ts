@@ -5,6 +5,7 @@ import { readCard } from '../reading/readCard.ts';
 import type { CellAsRead } from '../reading/readingEvent.ts';
 import { namedMaterial } from '../stock/acceptMaterial.ts';
 import { stockThicknessMm } from '../stock/stockThickness.ts';
+import { batchOf, cutAt, sinceChange } from './sinceChange.ts';
 import type { RecordedTally, Study } from './study.ts';
 
 /** Where a cell of the cut study came from. */
@@ -15,13 +16,21 @@ export interface CellOrigin {
 
 /**
  * What the cut model sees of a study: every graded or spoilt cell of every card as it was cut, the tallies and the
- * habit. A card that names no sheet is a sheet of its own. Unread cells are left out.
+ * habit. A card that names no sheet is a sheet of its own. Unread cells are left out. What was cut before something was
+ * changed on the machine is of another batch than what was cut since.
  */
 export const toCutStudy = (study: Study): CutStudy => ({
+  ...sinceChange(study),
   machine: study.machine,
   stock: { ...namedMaterial(study.stock), thicknessMm: stockThicknessMm(study.stock) },
-  cells: readCells(study).map(({ card, cell }) => toStudyCell(card, cell)),
-  tallies: study.tallies.map(toTally),
+  cells: readCells(study).map(({ card, cell }) => ({
+    ...toStudyCell(card, cell),
+    ...batchOf(study, card.batch, cutAt(study, card)),
+  })),
+  tallies: study.tallies.map((tally) => ({
+    ...toTally(tally),
+    ...batchOf(study, tally.batch, tally.at),
+  })),
   ...(study.habit === undefined ? {} : { habit: study.habit }),
   promise: study.promise,
   ask: study.ask,
@@ -40,7 +49,6 @@ const readCells = (study: Study): readonly { card: Card; cell: CellAsRead }[] =>
 
 const toStudyCell = (card: Card, { setting, reading }: CellAsRead): StudyCell => ({
   ...setting,
-  ...(card.batch === undefined ? {} : { batch: card.batch }),
   sheet: sheetOfCard(card),
   ...(card.thicknessMm === undefined ? {} : { thicknessMm: card.thicknessMm }),
   shapeLengthMm: card.shapeLengthMm,
@@ -56,6 +64,5 @@ const toTally = (recorded: RecordedTally): CutStudy['tallies'][number] => ({
   stays: recorded.stays,
   spoilt: recorded.spoilt,
   partLengthMm: recorded.partLengthMm,
-  ...(recorded.batch === undefined ? {} : { batch: recorded.batch }),
   ...(recorded.sheet === undefined ? {} : { sheet: recorded.sheet }),
 });

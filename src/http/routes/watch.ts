@@ -32,6 +32,7 @@ export const watchRoutes = (app: FastifyInstance, ports: Ports): void => {
 const inReply = ({
   chart,
   batchChanges,
+  machineChanges,
   strips,
   cause,
   looks,
@@ -44,6 +45,7 @@ const inReply = ({
     limits: { average: width * Math.sqrt(lambda / (2 - lambda)), shortfall: limit },
     points: chart.points,
     batchChanges,
+    machineChanges: [...machineChanges],
     rule: said.rule,
     ...(chart.slipping === undefined ? {} : { slipping: chart.slipping }),
     strips: strips.map(({ strip, verdict }) => ({

@@ -38,7 +38,7 @@ export const useMachines = (): Machines => {
     queryKey: queryKeys.machines,
     queryFn: async () => {
       const { machines } = await callOrThrow(api.listMachines);
-      remember(machines);
+      remember(machines.filter(({ isExample }) => !isExample));
       return machines;
     },
     retry: false,

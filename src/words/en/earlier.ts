@@ -3,8 +3,15 @@ import type { AreaWords } from '../sentence.ts';
 const remedy = (): string =>
   'Check lens, focus, air and what was typed. If all is as before, it is another kind of sheet, and only its own cells count.';
 
+import { machinesText } from './screens/machines.ts';
+
 /** What an answer has to say of earlier sheets. */
 export const earlierWords: AreaWords = {
+  'machine-changed-since': {
+    message: (p) =>
+      `Everything here was cut before ${p('day')}, when the machine was changed (${machinesText.what(p('what'))}). It teaches less of what the machine cuts now.`,
+    remedy: () => 'Cut a card or a check strip: a few shapes bring the answer back.',
+  },
   'earlier-cut-otherwise': {
     message: (p) =>
       `This sheet cuts ${p('byPct')} % ${p('way')} than earlier sheets of its kind let expect, so the answer does not lean on them.`,

@@ -8,17 +8,21 @@ import { Choice } from '../../parts/choice/Choice.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { keepUnits } from '../../state/units.ts';
 import { PhoneInvitation } from '../pair/PhoneInvitation.tsx';
+import { MachineChanges } from './MachineChanges.tsx';
 import { MachineForm } from './MachineForm.tsx';
 import { MachineHere } from './MachineHere.tsx';
+import { OwnMachines } from './OwnMachines.tsx';
 
 /** What is known of the machine. It counts for the sheet on the bed at once, and for new sheets. */
 export const MachineScreen = () => (
   <Page title={words.title} lead={words.lead}>
     <MachineHere>
-      {(machine, change, _here, study) => (
+      {(machine, change, here, study) => (
         <>
           <p className="soft">{study === undefined ? words.noStudy : words.forStudies}</p>
           <MachineForm machine={machine} onChange={change} />
+          <MachineChanges here={here} />
+          <OwnMachines here={here} />
         </>
       )}
     </MachineHere>

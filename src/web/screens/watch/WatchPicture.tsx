@@ -1,3 +1,4 @@
+import { machinesText } from '../../../words/en/screens/machines.ts';
 import { watchText as words } from '../../../words/en/screens/watch.ts';
 import '../../parts/drawn/drawn.css';
 import type { Watched } from './useWatch.ts';
@@ -31,7 +32,11 @@ export const WatchPicture = ({ watched }: { readonly watched: Watched }) => {
       className="drawn"
       viewBox={`0 0 ${String(frame.width)} ${String(frame.height)}`}
       role="img"
-      aria-label={words.picture(points.length, alarms, changes.map(changeWords))}
+      aria-label={words.picture(
+        points.length,
+        alarms,
+        changes.map(({ whole }) => whole),
+      )}
     >
       <rect
         className="watch-bad"
@@ -47,7 +52,7 @@ export const WatchPicture = ({ watched }: { readonly watched: Watched }) => {
       <Words x={frame.width - frame.right - 6} y={y(limit) + 24} end text={words.alarmBelow} />
       {changes.map((change, i) => (
         <Change
-          key={change.place}
+          key={change.whole}
           change={change}
           x={x(change.place - 0.5)}
           y={y(-most.down) - (i % 2 === 0 ? 10 : 38)}
@@ -72,21 +77,32 @@ export const WatchPicture = ({ watched }: { readonly watched: Watched }) => {
 };
 
 interface ChangeShown {
-  /** Among the counts that are shown. */
+  /** Among the counts that are shown; as many as there are: behind the last. */
   readonly place: number;
-  readonly to: string;
-  readonly at: string;
+  /** As it stands beside its line. */
+  readonly name: string;
+  readonly whole: string;
 }
 
-/** Where another batch was cut from, as far as the counts are shown. */
-const changesShown = ({ points, batchChanges }: Watched): readonly ChangeShown[] => {
+/** Where another batch was cut from, and where something was changed on the machine, as far as the counts are shown. */
+const changesShown = ({
+  points,
+  batchChanges,
+  machineChanges,
+}: Watched): readonly ChangeShown[] => {
   const hidden = Math.max(0, points.length - mostShown);
-  return batchChanges.flatMap(({ atPoint, to }) =>
-    atPoint < hidden ? [] : [{ place: atPoint - hidden, to, at: points[atPoint]?.at ?? '' }],
-  );
+  const batches = batchChanges.map(({ atPoint, to }) => ({
+    place: atPoint - hidden,
+    name: to,
+    whole: words.batchFrom(to, day(points[atPoint]?.at ?? '')),
+  }));
+  const ofMachine = machineChanges.map(({ atPoint, at, what }) => ({
+    place: atPoint - hidden,
+    name: machinesText.changes[what],
+    whole: words.machineFrom(machinesText.changes[what], day(at)),
+  }));
+  return [...batches, ...ofMachine].filter(({ place }) => place >= 0);
 };
-
-const changeWords = ({ to, at }: ChangeShown): string => words.batchFrom(to, day(at));
 
 /** A longer name is whole in the key. */
 const mostLetters = 12;
@@ -103,10 +119,10 @@ const Change = ({
 }) => {
   const isRight = x > 0.66 * frame.width;
   const name =
-    change.to.length > mostLetters ? `${change.to.slice(0, mostLetters - 1)}…` : change.to;
+    change.name.length > mostLetters ? `${change.name.slice(0, mostLetters - 1)}…` : change.name;
   return (
     <g>
-      <title>{changeWords(change)}</title>
+      <title>{change.whole}</title>
       <path
         className="watch-batch"
         d={`M${x.toFixed(1)} ${String(frame.top)}V${String(frame.height - frame.bottom)}`}
@@ -184,11 +200,11 @@ export const WatchKey = ({ watched }: { readonly watched: Watched }) => (
       {words.key.line}
     </li>
     {changesShown(watched).map((change) => (
-      <li key={change.place}>
+      <li key={change.whole}>
         <KeyMark>
           <path className="watch-batch" d="M12 2V22" />
         </KeyMark>
-        {changeWords(change)}
+        {change.whole}
       </li>
     ))}
     {watched.points.some(({ alarm }) => alarm) ? (

@@ -9,6 +9,7 @@ export const watchText = {
       `How ${counted(points, 'count')} came out against what was foreseen${alarms === 0 ? ', all as foreseen' : `, ${counted(alarms, 'alarm')}`}.`,
       ...changes.map((change) => `Another ${change}.`),
     ].join(' '),
+  machineFrom: (what: string, day: string) => `${what}, ${day}`,
   batchFrom: (batch: string, day: string) => `batch ${batch}, from ${day}`,
   better: 'better than foreseen',
   foreseen: 'as foreseen',

@@ -1,0 +1,91 @@
+import { useState } from 'react';
+import { machineChangeKinds, type MachineChangeKind } from '../../../core/machine/machineChange.ts';
+import type { WorkshopMachine } from '../../../core/machine/workshopMachine.ts';
+import { machinesText as words } from '../../../words/en/screens/machines.ts';
+import { Action } from '../../parts/action/Action.tsx';
+import { SureAction } from '../../parts/action/SureAction.tsx';
+import { Choice } from '../../parts/choice/Choice.tsx';
+import { More } from '../../parts/more/More.tsx';
+import { Section } from '../../parts/page/Page.tsx';
+import { newId } from '../../state/newId.ts';
+import { useWorkshop } from '../../state/workshop.tsx';
+
+/** Something changed: what and on which day; cards from before teach less from there on. */
+export const MachineChanges = ({ here }: { readonly here: WorkshopMachine }) => {
+  const { keeper } = useWorkshop();
+  const [what, setWhat] = useState<MachineChangeKind>();
+  const [day, setDay] = useState(today);
+  const at = timeOf(day);
+  const note = (): void => {
+    if (what === undefined || at === undefined) return;
+    const change = { id: newId(), at, what };
+    keeper.make({ kind: 'note-machine-change', machineId: here.id, change });
+    setWhat(undefined);
+  };
+  const latestFirst = [...here.changes].sort((a, b) => Date.parse(b.at) - Date.parse(a.at));
+  return (
+    <Section title={words.changed}>
+      <p>{words.changedMore}</p>
+      {latestFirst.length === 0 ? null : (
+        <ul className="machine-changes">
+          {latestFirst.map((change) => (
+            <li key={change.id} className="actions">
+              <span>
+                <b>{new Date(change.at).toLocaleDateString()}</b> {words.changes[change.what]}
+              </span>
+              <SureAction
+                ask={words.takeBackAsk}
+                onPress={() =>
+                  keeper.make({
+                    kind: 'remove-machine-change',
+                    machineId: here.id,
+                    changeId: change.id,
+                  })
+                }
+              >
+                {words.takeBack}
+              </SureAction>
+            </li>
+          ))}
+        </ul>
+      )}
+      <More title={words.noteOne}>
+        <div className="stack">
+          <Choice
+            label={words.whatChanged}
+            value={what}
+            options={machineChangeKinds.map((value) => ({ value, label: words.changes[value] }))}
+            onChange={setWhat}
+          />
+          <label className="field">
+            <span className="field-label">{words.when}</span>
+            <input
+              type="date"
+              value={day}
+              max={today()}
+              onChange={({ target }) => setDay(target.value)}
+            />
+          </label>
+          <div className="actions">
+            <Action isDisabled={what === undefined || at === undefined} onPress={note}>
+              {words.noteIt}
+            </Action>
+          </div>
+        </div>
+      </More>
+    </Section>
+  );
+};
+
+/** The day as it is here. */
+const today = (): string => {
+  const now = new Date();
+  const two = (n: number): string => String(n).padStart(2, '0');
+  return `${String(now.getFullYear())}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+};
+
+/** Today: now, so that what was cut this morning came before. Another day: its beginning. Undefined: no day yet to come. */
+const timeOf = (day: string): string | undefined => {
+  if (!/^\d{4}-\d\d-\d\d$/.test(day) || day > today()) return undefined;
+  return day === today() ? new Date().toISOString() : new Date(`${day}T00:00`).toISOString();
+};
