@@ -19,8 +19,22 @@ export interface CornersEffect {
   readonly unevenness: number;
 }
 
+/**
+ * What is to be said of the power in corners. It is decided here for all that say it: no figure below the power at full speed
+ * while nobody knows at which speed the controller's power ramp starts and no card tried one. With a ramp that starts above the set
+ * speed all of the path runs on it, and nothing comes out. The same power in corners leaves no place weak, whatever the ramp.
+ */
+export type CornersAdvice = CornersTold | CornersUnknown;
+
+export interface CornersUnknown {
+  readonly rampStart: 'unknown';
+  /** What is set now. */
+  readonly nowPct: number;
+  readonly places: number;
+}
+
 /** The power in corners to type, and what it costs and gains. */
-export interface CornersAdvice {
+export interface CornersTold {
   readonly best: CornersEffect;
   /** With the power at full speed in the corners too. */
   readonly equal: CornersEffect;
@@ -28,8 +42,8 @@ export interface CornersAdvice {
   readonly now: CornersEffect;
   /** Slowed places that were looked at: of a big drawing a fair sample. */
   readonly places: number;
-  /** Whether it is known at which speed the controller begins to add power; else it is taken to begin at rest. */
-  readonly rampStart: 'known' | 'assumed';
+  /** By what: the speed at which the controller's power ramp starts is known, or a card tried powers in corners. */
+  readonly rampStart: 'known' | 'by-card';
 }
 
 /** What a corners card taught. */
@@ -81,6 +95,8 @@ export const powerInCorners = (
   const equal = effect(setting.powerPct);
   const now = effect(powerInCornersPct(setting));
   if (equal === null || now === null || equal.places === 0) return null;
+  if (machine.powerRampStartMmPerS === undefined && card === noCard)
+    return { rampStart: 'unknown', nowPct: now.minPowerPct, places: equal.places };
   let best = equal;
   const delivery = deliveryOf(machine);
   const least = machine.tubePoints === undefined ? firesFromPct : 1;
@@ -96,7 +112,7 @@ export const powerInCorners = (
     equal: shown(equal),
     now: shown(now),
     places: equal.places,
-    rampStart: machine.powerRampStartMmPerS === undefined ? 'assumed' : 'known',
+    rampStart: machine.powerRampStartMmPerS === undefined ? 'by-card' : 'known',
   };
 };
 

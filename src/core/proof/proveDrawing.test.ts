@@ -7,6 +7,7 @@ import { decisionOn } from '../cutmodel/decision.ts';
 import { fit, type Fit } from '../cutmodel/fit.ts';
 import type { MotionValues } from '../machine/motionValues.ts';
 import type { Setting } from '../machine/setting.ts';
+import { omit } from '../omit.ts';
 import { closed, placed, type Polyline } from '../path/polyline.ts';
 import { promiseForParts } from './promiseForParts.ts';
 import { proofStages, proveDrawing, type DrawingProof, type ProofStage } from './proveDrawing.ts';
@@ -128,7 +129,7 @@ describe('a proof on the drawing', () => {
 
   it('recommends a power in corners that leaves no place weak and the energy more even', () => {
     const { corners } = proof(sheet, { minPowerPct: 6 });
-    if (corners === undefined) throw new Error('no advice');
+    if (corners === undefined || corners.rampStart === 'unknown') throw new Error('no advice');
     const { best, equal, now } = corners;
     expect(equal.minPowerPct).toBe(30);
     expect(now.minPowerPct).toBe(6);
@@ -137,6 +138,20 @@ describe('a proof on the drawing', () => {
     const after = proof(sheet, { minPowerPct: best.minPowerPct });
     const { withVerdict } = after.places;
     expect(withVerdict['not-through'] + withVerdict['may-hang']).toBe(0);
+  });
+
+  it('has no figure for the power in corners while nobody knows where the ramp starts', () => {
+    const machine = omit(study.machine, 'powerRampStartMmPerS');
+    const advice = proveDrawing({
+      lines: sheet.map((points) => ({ points, passes: 1 })),
+      setting: { ...setting, minPowerPct: 10 },
+      found: fit({ ...study, machine }),
+    }).corners;
+    expect(advice).toEqual({
+      rampStart: 'unknown',
+      nowPct: 10,
+      places: expect.any(Number) as number,
+    });
   });
 
   it('says once that the whole path runs on the power in corners, and counts it against the parts', () => {

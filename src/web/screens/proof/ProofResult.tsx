@@ -10,7 +10,7 @@ import {
   proofText as words,
   timeSentence,
 } from '../../../words/en/screens/proof.ts';
-import { Action } from '../../parts/action/Action.tsx';
+import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import type { PaintedProof } from '../../worker/paintPicture.ts';
@@ -25,11 +25,13 @@ export interface ProofResultProps {
   readonly leaveOut: readonly string[];
   readonly onCut: (leaveOut: readonly string[]) => void;
   readonly onCorners: (minPowerPct: number) => void;
+  /** Where a card is made that tries powers in corners. */
+  readonly cornersCardHref: string;
 }
 
 /** What a setting will do to a drawing: the picture with its places, the promise, the corners, the time. */
 export const ProofResult = (props: ProofResultProps) => {
-  const { name, proof, isBehind, leaveOut, onCut, onCorners } = props;
+  const { name, proof, isBehind, leaveOut, onCut, onCorners, cornersCardHref } = props;
   return (
     <div className="proof-result" aria-busy={isBehind}>
       <div className="proof-left">
@@ -44,7 +46,7 @@ export const ProofResult = (props: ProofResultProps) => {
       <div className="proof-right">
         <Places proof={proof} />
         <Promised proof={proof} />
-        <Corners proof={proof} onCorners={onCorners} />
+        <Corners proof={proof} onCorners={onCorners} cornersCardHref={cornersCardHref} />
         <Section title={words.time}>
           <p className="figure-text">{timeSentence(proof)}</p>
           {proof.motion === 'assumed' ? <p className="soft small">{words.assumed}</p> : null}
@@ -111,18 +113,25 @@ const Promised = ({ proof: { promise, noPromise } }: { readonly proof: PaintedPr
 const Corners = ({
   proof: { corners, cornersBy, setting },
   onCorners,
-}: Pick<ProofResultProps, 'proof' | 'onCorners'>) => {
+  cornersCardHref,
+}: Pick<ProofResultProps, 'proof' | 'onCorners' | 'cornersCardHref'>) => {
   if (corners === undefined) return null;
-  const { best, places, rampStart } = corners;
+  const { places } = corners;
+  const best = corners.rampStart === 'unknown' ? undefined : corners.best;
   return (
     <Section title={words.corners}>
       {cornersSentences(corners, setting.powerPct).map((sentence) => (
         <p key={sentence}>{sentence}</p>
       ))}
-      {rampStart === 'assumed' ? <p className="soft small">{words.startUnknown}</p> : null}
       {cornersBy === 'card' ? <p className="soft small">{words.cornersByCard}</p> : null}
-      <p className="soft small">{words.cornersSample(places)}</p>
-      {best.minPowerPct === powerInCornersPct(setting) ? null : (
+      {best === undefined ? (
+        <div className="actions">
+          <ActionLink href={cornersCardHref}>{words.cornersCard}</ActionLink>
+        </div>
+      ) : (
+        <p className="soft small">{words.cornersSample(places)}</p>
+      )}
+      {best === undefined || best.minPowerPct === powerInCornersPct(setting) ? null : (
         <div className="actions">
           <Action onPress={() => onCorners(best.minPowerPct)}>
             {words.useCorners(best.minPowerPct)}

@@ -158,6 +158,7 @@ const Prove = ({ study, kept, back }: ProveProps) => {
           isBehind={stage !== undefined}
           leaveOut={leaveOut}
           onCut={setLeaveOut}
+          cornersCardHref={`/study/${study.id}/card`}
           onCorners={(minPowerPct) => {
             setTyped({ setting: { ...proof.value.setting, minPowerPct } });
             setTold(told + 1);

@@ -77,10 +77,18 @@ export const kindSentence = (kind: PartKind, outOf100: number): string => {
   return `${who} with ${lengthWords(cutMm)} of cut${weakest}: this setting keeps ${inHundred(outOf100)} in 100, ${sureWords(surePct)} sure; ${onAverageInHundred(outOf100Mean)} in 100 on average.`;
 };
 
-export const cornersSentences = (
-  { best, equal, now }: CornersAdvice,
-  powerPct: number,
-): readonly string[] => {
+export const cornersSentences = (advice: CornersAdvice, powerPct: number): readonly string[] => {
+  if (advice.rampStart === 'unknown')
+    return [
+      `No figure for the power in corners yet: at which speed your controller’s power ramp starts is not known. Until then type ${powerWords(powerPct)} in the corners too.`,
+      'To find out: look for the speed at which power starts to rise in the machine’s manual or its controller’s settings, and enter it; or cut a corners card, which tries several.',
+      ...(advice.nowPct < powerPct
+        ? [
+            `With ${powerWords(advice.nowPct)} in the corners more of the path than shown here may run on it, at worst all of it: then nothing comes out.`,
+          ]
+        : []),
+    ];
+  const { best, equal, now } = advice;
   const gain = `the hottest tip gets ${times(best.hottestRatio)} times the energy of the straight instead of ${times(equal.hottestRatio)}`;
   const cost =
     best.weakestChange < -0.005
@@ -167,8 +175,7 @@ export const proofText = {
   cornersSample: (places: number) => `Tried at ${counted(places, 'place')} of this drawing.`,
   cornersByCard:
     'What less power in corners costs is taken from your cards that varied it: here in proportion to how far the power falls at each place.',
-  startUnknown:
-    'At which speed your controller begins to add power is not known; it is taken to begin at rest. Many begin higher: then more of the path, at worst all of it, runs on the power in corners. Look it up in the machine’s manual, or try it on one part.',
+  cornersCard: 'Make a corners card',
   useCorners: (minPowerPct: number) => `See it with ${powerWords(minPowerPct)}`,
   time: 'Time',
   assumed:
