@@ -1,5 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
+import type { ScriptFont } from './scripts.ts';
 
 const require = createRequire(import.meta.url);
 const plain =
@@ -7,10 +8,20 @@ const plain =
 const strong =
   '@fontsource/atkinson-hyperlegible-next/files/atkinson-hyperlegible-next-latin-700-normal.woff';
 
-/** The page's own typeface (SIL Open Font License 1.1), put into every PDF so that it reads alike everywhere. */
-export const registerFonts = (pdf: PDFKit.PDFDocument): void => {
+/** A font for other scripts, and its bytes. */
+export interface LoadedFont {
+  readonly font: ScriptFont;
+  readonly bytes: Uint8Array;
+}
+
+/**
+ * The page's own typeface (SIL Open Font License 1.1), put into every PDF so that it reads alike everywhere, and those for
+ * other scripts that its texts want.
+ */
+export const registerFonts = (pdf: PDFKit.PDFDocument, others: readonly LoadedFont[]): void => {
   pdf.registerFont('plain', readFileSync(require.resolve(plain)));
   pdf.registerFont('strong', readFileSync(require.resolve(strong)));
+  for (const { font, bytes } of others) pdf.registerFont(font.id, Buffer.from(bytes));
 };
 
 /** Signs that the typeface lacks, by ones that it has. */

@@ -31,6 +31,35 @@ describe('the job sheet as PDF', () => {
     expect(raw).not.toContain('Helvetica');
   });
 
+  it('prints names in any script: Cyrillic, Greek, Chinese, Korean, Polish, Thai; a sign that no font has is a question mark', async () => {
+    const names = ['фанера', 'κόντραπλακέ', '椴木胶合板', '자작나무', 'sklejkabłonowaź', 'ไม้อัด'];
+    const outcome = designCard({ ...demoRequest, batch: names[0] ?? '', sheet: '第七批' });
+    if (!outcome.ok) throw new Error(outcome.problem.code);
+    const stock = `3 mm ${names.join(' ')} \u{1F9FF}`;
+    const make = () =>
+      jobSheetPdf(jobSheet(outcome.value.card), { stock, madeAt: '2031-04-05T06:07:08.000Z' });
+    const bytes = await make();
+    const text = textOfPdf(bytes);
+    for (const name of [...names, '第七批', '?']) expect(text).toContain(name);
+    expect(Buffer.compare(bytes, await make())).toBe(0);
+    // Only the files whose signs are printed are loaded and put in.
+    expect(bytes.length).toBeLessThan(250_000);
+  });
+
+  it('repeats title and heads of columns on the pages after the first', async () => {
+    const text = textOfPdf(
+      await pdfOf({
+        vary: 'speed-and-power',
+        settingsAtMost: 30,
+        cellsEach: 1,
+        sheetMm: [230, 195],
+      }),
+    );
+    expect(text.split(bare(jobSheetText.typeInTitle)).length).toBeGreaterThan(2);
+    expect(text.split(bare(jobSheetText.figureName('minPowerPct'))).length).toBeGreaterThan(2);
+    expect(text).toContain(bare(`${jobSheetText.title('K7WM')} · 2`));
+  });
+
   it('is the same bytes for the same card at the same time', async () => {
     expect(Buffer.compare(await pdfOf(), await pdfOf())).toBe(0);
   });

@@ -1,5 +1,7 @@
-import { registerFonts } from './fonts.ts';
-import { page } from './sheetOfPaper.ts';
+import { registerFonts, type LoadedFont } from './fonts.ts';
+import { useFonts } from './fontsInUse.ts';
+import { loadScriptFont, type ScriptFont } from './scripts.ts';
+import { drawRunningHead, page } from './sheetOfPaper.ts';
 
 interface PdfOptions {
   readonly title: string;
@@ -7,11 +9,28 @@ interface PdfOptions {
   readonly madeAt: string;
 }
 
-/** A PDF (A4) with the typefaces inside, drawn by `draw`. The library is loaded on the first call (~200 ms). */
+/**
+ * A PDF (A4) with the typefaces inside, drawn by `draw`. The library is loaded on the first call (~200 ms). Where a text
+ * has signs that the page's own typeface lacks, the fonts that have them are loaded and everything is drawn anew: so
+ * `draw` may be called twice. Every page after the first repeats the title.
+ */
 export const newPdf = async (
-  { title, madeAt }: PdfOptions,
+  options: PdfOptions,
   draw: (pdf: PDFKit.PDFDocument) => void,
 ): Promise<Uint8Array> => {
+  const plain = await drawn(options, draw, []);
+  if (plain.wanted.length === 0) return plain.bytes;
+  const fonts: LoadedFont[] = [];
+  // One after the other: the unpacker has one memory.
+  for (const font of plain.wanted) fonts.push({ font, bytes: await loadScriptFont(font) });
+  return (await drawn(options, draw, fonts)).bytes;
+};
+
+const drawn = async (
+  { title, madeAt }: PdfOptions,
+  draw: (pdf: PDFKit.PDFDocument) => void,
+  fonts: readonly LoadedFont[],
+): Promise<{ readonly bytes: Uint8Array; readonly wanted: readonly ScriptFont[] }> => {
   const { default: PDFDocument } = await import('pdfkit');
   const pdf = new PDFDocument({
     size: 'A4',
@@ -26,10 +45,19 @@ export const newPdf = async (
     },
   });
   const bytes = collect(pdf);
-  registerFonts(pdf);
+  registerFonts(pdf, fonts);
+  const wanted = useFonts(
+    pdf,
+    fonts.map(({ font }) => font),
+  );
+  let pages = 1;
+  pdf.on('pageAdded', () => {
+    pages += 1;
+    drawRunningHead(pdf, title, pages);
+  });
   draw(pdf);
   pdf.end();
-  return bytes;
+  return { bytes: await bytes, wanted: [...wanted.values()] };
 };
 
 const collect = (pdf: PDFKit.PDFDocument): Promise<Uint8Array> =>

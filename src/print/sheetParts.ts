@@ -44,7 +44,9 @@ export const drawFurther = (
   const size = 8.6;
   let y = heading(pdf, jobSheetText.cautionsMore, page.margin, roomFor(pdf, top + 10, 60));
   for (const line of [...remarks, ...cautions]) {
-    y = roomFor(pdf, y, heightOf(pdf, line, { size }) + 1);
+    y = roomFor(pdf, y, heightOf(pdf, line, { size }) + 1, (above) =>
+      heading(pdf, jobSheetText.cautionsMore, page.margin, above),
+    );
     y = write(pdf, line, page.margin, y, { size }) + 1;
   }
 };

@@ -1,6 +1,6 @@
 import type { TypeInEntry, TypeInList, TypedFigure } from '../core/card/typeInList.ts';
 import { jobSheetText } from '../words/en/jobSheet.ts';
-import { faint, innerWidth, page, roomFor, rule, write } from './sheetOfPaper.ts';
+import { faint, heading, innerWidth, page, roomFor, rule, write } from './sheetOfPaper.ts';
 
 const rowHeight = 17;
 const columns: Readonly<Record<TypedFigure, number>> = {
@@ -25,21 +25,23 @@ export const drawTypeInTable = (pdf: PDFKit.PDFDocument, list: TypeInList, top: 
   if (first !== undefined && rungs.length > 1 && list.same.length > 0) {
     y = write(pdf, jobSheetText.everywhere(jobSheetText.same(list.same, first)), page.margin, y);
   }
+  const again = (above: number): number =>
+    drawHead(pdf, heading(pdf, jobSheetText.typeInTitle, page.margin, above));
   y = drawHead(pdf, y + 4);
-  for (const entry of list.before) y = drawRow(pdf, entry, y);
+  for (const entry of list.before) y = drawRow(pdf, entry, y, again);
   for (const { same, entries } of list.groups) {
     const setting = entries[0]?.setting;
     if (same.length > 0 && setting !== undefined) {
-      y = roomFor(pdf, y, 2 * rowHeight);
+      y = roomFor(pdf, y, 2 * rowHeight, again);
       write(pdf, jobSheetText.inGroup(jobSheetText.same(same, setting)), page.margin, y + 3, {
         size: 8.5,
         colour: faint,
       });
       y += rowHeight - 2;
     }
-    for (const entry of entries) y = drawRow(pdf, entry, y);
+    for (const entry of entries) y = drawRow(pdf, entry, y, again);
   }
-  for (const entry of list.after) y = drawRow(pdf, entry, y);
+  for (const entry of list.after) y = drawRow(pdf, entry, y, again);
   return y;
 };
 
@@ -56,8 +58,13 @@ const drawHead = (pdf: PDFKit.PDFDocument, y: number): number => {
   return y + 13;
 };
 
-const drawRow = (pdf: PDFKit.PDFDocument, entry: TypeInEntry, top: number): number => {
-  const y = roomFor(pdf, top, rowHeight);
+const drawRow = (
+  pdf: PDFKit.PDFDocument,
+  entry: TypeInEntry,
+  top: number,
+  again: (top: number) => number,
+): number => {
+  const y = roomFor(pdf, top, rowHeight, again);
   pdf
     .rect(page.margin, y + 3, 10, 10)
     .lineWidth(0.8)
