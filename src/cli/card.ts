@@ -92,7 +92,7 @@ const cardFiles = async (
   const write = [
     { name: 'card.json', content: writeCardFile(card) },
     { name: 'card.svg', content: writeSvg(cardDrawing(card), `Card ${card.code}`, cautions) },
-    { name: 'card.dxf', content: writeDxf(cardDrawing(card)) },
+    { name: 'card.dxf', content: writeDxf(cardDrawing(card), cautions) },
     ...(gcode.ok ? [{ name: gcodeName, content: gcode.value }] : []),
     { name: 'card.pdf', content: pdf },
   ];

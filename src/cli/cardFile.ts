@@ -22,7 +22,10 @@ export const cardFile = async (
     case 'dxf': {
       const { cardDrawing } = await import('../core/card/cardDrawing.ts');
       const { writeDxf } = await import('../formats/dxf/writeDxf.ts');
-      return done({ contentType: 'image/vnd.dxf', body: writeDxf(cardDrawing(card)) });
+      return done({
+        contentType: 'image/vnd.dxf',
+        body: writeDxf(cardDrawing(card), cautionsOf(study)),
+      });
     }
     case 'gcode': {
       const { plainDialect } = await import('../core/machine/gcodeDialect.ts');

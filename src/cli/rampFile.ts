@@ -32,7 +32,7 @@ export const rampFile = async (
     }
     case 'dxf': {
       const { writeDxf } = await import('../formats/dxf/writeDxf.ts');
-      return done({ contentType: 'image/vnd.dxf', body: writeDxf(drawing) });
+      return done({ contentType: 'image/vnd.dxf', body: writeDxf(drawing, notes) });
     }
     case 'gcode': {
       const { writeDrawingGcode } = await import('../formats/gcode/writeGcode.ts');

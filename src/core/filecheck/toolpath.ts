@@ -37,7 +37,14 @@ export type Unlit = {
   /** Index of the line that comes after it; the number of lines where none does. */
   readonly beforeLine: number;
 } & (
-  | { readonly kind: 'travel'; readonly to: Point; readonly speedMmPerS?: number }
+  | {
+      readonly kind: 'travel';
+      readonly to: Point;
+      /** Absent for rapid moves. */
+      readonly speedMmPerS?: number;
+      /** The mode in force, in which S is 0; `off` (M5) stops the head where the beam goes on again. */
+      readonly beam?: Told['beam'] | 'off';
+    }
   | { readonly kind: 'wait'; readonly seconds: number }
 );
 

@@ -69,6 +69,66 @@ describe('the time of a file', () => {
     expect(parted.seconds - joined.seconds).toBeCloseTo(20 / 500 + 1 + 0.5, 9);
   });
 
+  it('plans through S0 inside a feed, as engraving and bridges have it, and stops where the beam is switched off', () => {
+    // Twenty strokes of 4 mm, 1 mm dark between, in one row at one feed: 99 mm at 20 mm/s, one start.
+    const strokes = Array.from({ length: 20 }, (_, i): PathLine =>
+      line({
+        points: [
+          [5 * i, 0],
+          [5 * i + 4, 0],
+        ],
+        ...told(20),
+      }),
+    );
+    const between = (beam: 'constant' | 'off') =>
+      strokes.slice(1).map((_, i) => ({
+        beforeLine: i + 1,
+        kind: 'travel' as const,
+        to: [5 * (i + 1), 0] as const,
+        speedMmPerS: 20,
+        beam,
+      }));
+    const through = timeOf(file(strokes, { unlit: between('constant') }));
+    expect(through.seconds).toBeCloseTo(99 / 20 + 20 / 500 + 0.5 + 2, 9);
+    expect([through.cutMm, through.travelMm]).toEqual([80, 19]);
+    expect(through.cuttingS).toBeCloseTo(4, 9);
+    const stopping = timeOf(file(strokes, { unlit: between('off') }));
+    expect(stopping.delaysS).toBe(2 + 20 * 0.5);
+  });
+
+  it('runs several passes of a program in one go', () => {
+    const square: Polyline = [
+      [0, 0],
+      [50, 0],
+      [50, 50],
+      [0, 50],
+      [0, 0],
+    ];
+    const once = timeOf(file([line({ points: square, ...told(20) })]));
+    const thrice = timeOf(file([line({ points: square, passes: 3, ...told(20) })]));
+    // A right angle is taken at 5 mm/s by this machine's rule, the two ends from rest.
+    const slowing = (from: number): number => (20 - from) ** 2 / (2 * 500 * 20);
+    expect(once.cornersS).toBeCloseTo(2 * slowing(0) + 6 * slowing(5), 9);
+    expect(thrice.cornersS).toBeCloseTo(2 * slowing(0) + 22 * slowing(5), 9);
+    expect(thrice.delaysS).toBe(2.5);
+    expect(thrice.cutMm).toBe(600);
+  });
+
+  it('tells the time of a job that says that it lights no beam', () => {
+    const unlit = [
+      {
+        beforeLine: 0,
+        kind: 'travel' as const,
+        to: [100, 0] as const,
+        speedMmPerS: 20,
+        beam: 'off' as const,
+      },
+    ];
+    const time = timeOf(file([], { unlit, disarmed: true }));
+    expect(time.seconds).toBeCloseTo(5 + 20 / 500 + 2, 9);
+    expect([time.cutMm, time.travelMm]).toEqual([0, 100]);
+  });
+
   it('takes the way and the speed of travel from the program where it says them', () => {
     const time = timeOf(
       file([line(told(20))], {

@@ -8,6 +8,7 @@ import { refuseStopped, tracerLimits, type ReadingOptions } from '../reading.ts'
 import { readingLimits } from '../readingLimits.ts';
 import { refuseDrawing, refuseUnreadable } from '../refuseDrawing.ts';
 import type { DxfFile } from './dxfFile.ts';
+import { notesLayer } from './notesLayer.ts';
 import { dxfKey, type DxfBlock, type DxfLayer, type DxfPart, type Stroke } from './dxfPart.ts';
 
 /** What an insert hands down to what is in its block. */
@@ -83,6 +84,7 @@ export class DxfDrawing {
     const layer = this.#file.layers.get(dxfKey(layerName));
     const frozen = part.invisible || layer?.frozen === true;
     const off = layer?.off === true && part.kind !== 'insert';
+    if (part.kind === 'text' && layerName === notesLayer) return;
     if (part.paper) {
       this.paper += 1;
       return;

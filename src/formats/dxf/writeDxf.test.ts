@@ -7,6 +7,7 @@ import { designCard } from '../../core/card/designCard.ts';
 import { rungColours } from '../../core/card/rungColours.ts';
 import { isClosed } from '../../core/path/polyline.ts';
 import { indexColours } from '../../core/card/indexColours.ts';
+import { readToolpath } from '../readToolpath.ts';
 import { writeDxf } from './writeDxf.ts';
 
 const drawing = (() => {
@@ -37,6 +38,21 @@ describe('a card as DXF, read by another library', () => {
       });
       expect(entity?.['shape'] ?? false).toBe(isClosed(line));
     });
+  });
+
+  it('has its notes as text above the drawing, in a frozen layer of their own', () => {
+    const note = `Never leave the machine while it runs, not even for a moment. ${'Stay. '.repeat(30)}`;
+    const text = writeDxf(drawing, [note, 'µ – 2']);
+    const noted = parseDxf(text);
+    const texts = noted.entities.filter(({ type }) => type === 'TEXT');
+    expect(texts.map((entity) => String(entity['text'])).join(' ')).toBe(`${note.trim()} µ – 2`);
+    for (const entity of texts) expect(entity['layer']).toBe('cautions_not_cut');
+    expect(noted.tables?.layer?.layers['cautions_not_cut']).toMatchObject({ frozen: true });
+    expect(noted.entities.filter(({ type }) => type === 'LWPOLYLINE')).toEqual(
+      read.entities.map((entity): unknown => expect.objectContaining({ layer: entity['layer'] })),
+    );
+    const own = readToolpath(text);
+    expect(own.ok && own.value.noticed).toEqual([]);
   });
 
   it('is the same text every time', () => {

@@ -59,7 +59,7 @@ const lineOf = (
       speedMmPerS: speedOf(first),
       s: first.s,
       air: first.air,
-      beam: first.spindle === 4 ? ('speed-following' as const) : ('constant' as const),
+      beam: first.spindle === 4 ? 'speed-following' : 'constant',
     },
     where: first.line,
   }));

@@ -1,3 +1,5 @@
+import { brokenInto } from '../brokenInto.ts';
+
 /** What a comment may hold: plain signs, and no bracket of its own. */
 export const comment = (text: string): string =>
   `(${text
@@ -9,13 +11,5 @@ export const comment = (text: string): string =>
 const mostSigns = 76;
 
 /** A longer text as comments, broken between words. */
-export const comments = (text: string): readonly string[] => {
-  const lines: string[] = [];
-  for (const word of text.split(' ')) {
-    const last = lines.at(-1);
-    if (last !== undefined && last.length + word.length < mostSigns) {
-      lines[lines.length - 1] = `${last} ${word}`;
-    } else lines.push(word);
-  }
-  return lines.map(comment);
-};
+export const comments = (text: string): readonly string[] =>
+  brokenInto(text, mostSigns).map(comment);

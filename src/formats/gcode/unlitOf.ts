@@ -1,6 +1,6 @@
 import type { PathLine, Unlit } from '../../core/filecheck/toolpath.ts';
 import type { GcodeMove, GcodeProgram } from './gcodeProgram.ts';
-import { isLit, seenFromAbove, speedOf } from './moves.ts';
+import { beamOf, isLit, seenFromAbove, speedOf } from './moves.ts';
 
 /** Travels and pauses, each before the line that begins after it. O(moves + lines). */
 export const unlitOf = (program: GcodeProgram, lines: readonly PathLine[]): readonly Unlit[] => {
@@ -20,5 +20,5 @@ export const unlitOf = (program: GcodeProgram, lines: readonly PathLine[]): read
 const travelOf = (move: GcodeMove) => ({
   kind: 'travel' as const,
   to: seenFromAbove(move.end),
-  ...(move.type === 'rapid' ? {} : { speedMmPerS: speedOf(move) }),
+  ...(move.type === 'rapid' ? {} : { speedMmPerS: speedOf(move), beam: beamOf(move) }),
 });

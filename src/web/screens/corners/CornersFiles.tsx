@@ -39,7 +39,7 @@ export const CornersFiles = ({ drawing, gcode }: CornersFilesProps) => {
         >
           {words.kinds.svg}
         </Action>
-        <Action onPress={() => saveText('four-corners.dxf', 'image/vnd.dxf', writeDxf(drawing))}>
+        <Action onPress={() => saveText('four-corners.dxf', 'image/vnd.dxf', writeDxf(drawing, notes))}>
           {words.kinds.dxf}
         </Action>
         {program.ok ? (

@@ -26,7 +26,7 @@ export const saveJob = async (
     }
     case 'dxf': {
       const { writeDxf } = await import('../../../formats/dxf/writeDxf.ts');
-      saveText(name, 'image/vnd.dxf', writeDxf(timedJobDrawing(job)));
+      saveText(name, 'image/vnd.dxf', writeDxf(timedJobDrawing(job), notes));
       return;
     }
     case 'gcode': {
