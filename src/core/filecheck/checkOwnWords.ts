@@ -50,6 +50,7 @@ interface Stroke {
 /** How far a stroke may be off, mm; how much of each must be there; and what may be there beside, mm. */
 const tolerance = 0.1;
 const strokeShare = 0.6;
+const strokeTimes = 0.3;
 const strangeMm = 0.4;
 
 /** Every stroke of the words is there, and no more than that where the words stand, however the strokes were joined. */
@@ -69,7 +70,7 @@ const hasWords = (
   if (Math.abs(length - wantedMm) > 0.02 * wantedMm + strangeMm) return false;
   const cover = new Wanted(expected, tolerance).cover(there.map(({ points }) => points));
   return (
-    cover.strokes.every(({ share }) => share >= strokeShare) &&
+    cover.strokes.every(({ share, times }) => share >= strokeShare && times >= strokeTimes) &&
     cover.lines.reduce((sum, { strayMm }) => sum + strayMm, 0) <= strangeMm
   );
 };

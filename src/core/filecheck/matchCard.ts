@@ -1,9 +1,9 @@
 import type { Card, Cell } from '../card/card.ts';
 import { cardDrawing, type DrawnLayer, type DrawnPart } from '../card/cardDrawing.ts';
 import { boxAround, grown, liesWithin, type Box } from '../path/box.ts';
-import { Wanted, type LineCover } from '../path/cover.ts';
+import { Wanted, type LineCover, type StrokeCover } from '../path/cover.ts';
 import type { Point } from '../path/point.ts';
-import { isClosed, placed, type Polyline } from '../path/polyline.ts';
+import { isClosed, lengthMm, placed, type Polyline } from '../path/polyline.ts';
 import { joinLines } from './joinLines.ts';
 import type { PathLine, Toolpath } from './toolpath.ts';
 
@@ -50,8 +50,8 @@ export interface MatchedCard {
 const tolerance = 0.1;
 /** Shorter than this nothing is cut that matters, mm: the ends of what was joined or cut up. */
 const crumbMm = 0.3;
-/** A stroke of which so much is there, is there. */
-const strokeShare = 0.6;
+/** A stroke of which so much is there, and not only another beside it, is there. */
+const isThere = ({ share, times }: StrokeCover): boolean => share >= 0.6 && times >= 0.3;
 /** How much wider than the right words wrong ones may be and still be taken for words of that cell. */
 const wordsReach = 3;
 
@@ -124,7 +124,7 @@ export const matchCard = (card: Card, toolpath: Toolpath): MatchedCard | undefin
     words: wordParts.map(({ cell, p, strangeMm }) => ({
       cell,
       expected: strokesOf(p).length,
-      found: strokesOf(p).filter(({ share }) => share >= strokeShare).length,
+      found: strokesOf(p).filter(isThere).length,
       strangeMm,
     })),
     marks: [...marks],
@@ -135,9 +135,7 @@ export const matchCard = (card: Card, toolpath: Toolpath): MatchedCard | undefin
         parts
           .filter(
             ({ layer, part }, p) =>
-              layer.kind !== 'rung' &&
-              part.of.what !== 'words' &&
-              strokesOf(p).some(({ share }) => share < strokeShare),
+              layer.kind !== 'rung' && part.of.what !== 'words' && !strokesOf(p).every(isThere),
           )
           .map(({ part }) => part.of.what),
       ),
@@ -152,9 +150,11 @@ const cellOf = (card: Card, { of }: DrawnPart): Cell | undefined =>
 const isIn = (box: Box | undefined, area: Box): boolean =>
   box !== undefined && liesWithin(box, area);
 
-/** Without what only touches the part, the longest first. */
+/** Without lines that only touch the part, the longest first. */
 const weighty = (pieces: readonly Piece[]): readonly Piece[] =>
-  pieces.filter(({ mm }) => mm > crumbMm).toSorted((a, b) => b.mm - a.mm);
+  pieces
+    .filter(({ line, mm }) => mm > Math.min(crumbMm, lengthMm(line.points) / 2))
+    .toSorted((a, b) => b.mm - a.mm);
 
 /**
  * Where the file may lie: as it is, its lower left corner at the card's, or the shape that votes of its own shapes say.

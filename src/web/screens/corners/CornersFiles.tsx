@@ -39,7 +39,9 @@ export const CornersFiles = ({ drawing, gcode }: CornersFilesProps) => {
         >
           {words.kinds.svg}
         </Action>
-        <Action onPress={() => saveText('four-corners.dxf', 'image/vnd.dxf', writeDxf(drawing, notes))}>
+        <Action
+          onPress={() => saveText('four-corners.dxf', 'image/vnd.dxf', writeDxf(drawing, notes))}
+        >
           {words.kinds.dxf}
         </Action>
         {program.ok ? (
