@@ -2,7 +2,10 @@ import type { Toolpath } from '../core/filecheck/toolpath.ts';
 import type { Outcome } from '../core/problem.ts';
 import { refuseBySize } from '../formats/drawingSize.ts';
 import { readToolpath } from '../formats/readToolpath.ts';
-import { readTextFile, sizeOfFile } from '../host/files.ts';
+import { textOfBytes } from '../formats/textOfBytes.ts';
+import { readBytes, sizeOfFile } from '../host/files.ts';
+
+const utf8 = (bytes: Uint8Array): string => Buffer.from(bytes).toString('utf8');
 
 /** A drawing or program that a person named; one that is too big is refused before any of it is read. */
 export const readDrawing = async (file: string): Promise<Outcome<Toolpath>> => {
@@ -10,6 +13,6 @@ export const readDrawing = async (file: string): Promise<Outcome<Toolpath>> => {
   if (!bytes.ok) return bytes;
   const tooBig = refuseBySize(bytes.value);
   if (tooBig !== undefined) return tooBig;
-  const text = await readTextFile(file);
-  return text.ok ? readToolpath(text.value) : text;
+  const content = await readBytes(file);
+  return content.ok ? readToolpath(textOfBytes(content.value, utf8)) : content;
 };

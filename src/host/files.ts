@@ -25,6 +25,15 @@ export const readTextFile = async (path: string): Promise<Outcome<string>> => {
   }
 };
 
+/** A file that a person named, as it is. Refuses: `file-not-found`. */
+export const readBytes = async (path: string): Promise<Outcome<Uint8Array>> => {
+  try {
+    return done(await readFile(fromWhereCalled(path)));
+  } catch {
+    return refuse('file-not-found', { file: path });
+  }
+};
+
 /** Bytes of a file that a person named. Refuses what `explainFile` says of reading. */
 export const sizeOfFile = async (path: string): Promise<Outcome<number>> => {
   try {

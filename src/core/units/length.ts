@@ -20,6 +20,8 @@ export const lengthUnits: Units<LengthUnit> = {
     "''": 'in',
     '\u2033': 'in',
     '\u201d': 'in',
+    mil: 'thou',
+    mils: 'thou',
     foot: 'ft',
     feet: 'ft',
     "'": 'ft',

@@ -33,6 +33,8 @@ describe('quantities as people write them', () => {
     ['6 millimetres', 6],
     ['2 ft', 609.6],
     ['125 thou', 3.175],
+    ['125 mil', 3.175],
+    ['60 mils', 1.524],
     ['0.6 m', 600],
   ])('length %s is %d mm', (text, mm) => {
     expect(value(parseLength(text))).toBe(mm);

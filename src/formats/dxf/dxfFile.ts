@@ -12,6 +12,8 @@ import { DxfValues } from './dxfValues.ts';
 export interface DxfFile {
   /** The code of the drawing's unit; undefined where none is said. */
   readonly units: number | undefined;
+  /** `$MEASUREMENT`: inches or metric, which counts where no unit is named. */
+  readonly measurement: 'inches' | 'metric' | undefined;
   readonly layers: ReadonlyMap<string, DxfLayer>;
   readonly blocks: ReadonlyMap<string, DxfBlock>;
   readonly parts: readonly DxfPart[];
@@ -60,6 +62,7 @@ class Builder {
   readonly #parts: DxfPart[] = [];
   #section = '';
   #units: number | undefined;
+  #measurement: DxfFile['measurement'];
   #block: DxfBlock | undefined;
   /** A polyline whose vertices are still to come. */
   #polyline: { readonly values: DxfValues; readonly vertices: DxfValues[] } | undefined;
@@ -82,6 +85,7 @@ class Builder {
     this.#endPolyline();
     return done({
       units: this.#units,
+      measurement: this.#measurement,
       layers: this.#layers,
       blocks: this.#blocks,
       parts: this.#parts,
@@ -90,9 +94,14 @@ class Builder {
 
   /** The header is one long record: a name by code 9, then what it is. */
   #header({ groups }: DxfRecord): void {
-    const at = groups.findIndex(({ code, value }) => code === 9 && value === '$INSUNITS');
-    const said = at < 0 ? undefined : groups[at + 1];
-    if (said?.code === 70) this.#units = Number(said.value);
+    const said = (name: string): number | undefined => {
+      const at = groups.findIndex(({ code, value }) => code === 9 && value === name);
+      const group = at < 0 ? undefined : groups[at + 1];
+      return group?.code === 70 ? Number(group.value) : undefined;
+    };
+    this.#units = said('$INSUNITS');
+    const measurement = said('$MEASUREMENT');
+    if (measurement !== undefined) this.#measurement = measurement === 0 ? 'inches' : 'metric';
   }
 
   #layer(values: DxfValues): void {

@@ -41,6 +41,19 @@ const lengths = (text: string): readonly number[] =>
 const line = [0, 'LINE', 8, 'A 14.0mmps 30pct min30', 10, 0, 20, 0, 11, 3, 21, 4];
 
 describe('reading DXF', () => {
+  it('takes inches where no unit is named and the drawing was begun in inches ($MEASUREMENT, DXF reference)', () => {
+    const begun = (measurement: number, units = 0): string =>
+      dxf([line], { units }).replace(
+        '9\n$INSUNITS',
+        `9\n$MEASUREMENT\n70\n${String(measurement)}\n9\n$INSUNITS`,
+      );
+    expect(lengths(begun(0))[0]).toBeCloseTo(127, 9);
+    expect(lengths(begun(1))[0]).toBeCloseTo(5, 9);
+    expect(lengths(begun(0, 4))[0]).toBeCloseTo(5, 9);
+    expect(read(begun(0)).noticed.map(({ code }) => code)).toEqual(['check-units-assumed']);
+    expect(lengths(dxf([line], { units: 9 }))[0]).toBeCloseTo(0.127, 9);
+  });
+
   it('reads lines, circles, arcs and ellipses (a circle of 10 mm is 31.416 mm round; Euclid)', () => {
     const circle = [0, 'CIRCLE', 8, '0', 10, 5, 20, 5, 40, 5];
     const quarter = [0, 'ARC', 8, '0', 10, 0, 20, 0, 40, 10, 50, 0, 51, 90];

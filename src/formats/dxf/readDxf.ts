@@ -22,7 +22,9 @@ export function* dxfReading(text: string, options: ReadingOptions = {}): Reading
   if (!step.value.ok) return step.value;
   const file = step.value.value;
   const unitMm = dxfUnitMm[file.units ?? 0];
-  const drawing = new DxfDrawing(file, unitMm ?? 1, options);
+  // Only which of two systems the drawing was begun in, so that it stays an assumption.
+  const assumedMm = file.measurement === 'inches' ? 25.4 : 1;
+  const drawing = new DxfDrawing(file, unitMm ?? assumedMm, options);
   for (let i = 0; drawing.step(); i += 1) {
     if (i % partsAStep === 0) yield 0.5 + 0.5 * Math.min(1, i / file.parts.length);
   }

@@ -28,6 +28,39 @@ describe('reading SVG', () => {
     ]);
   });
 
+  it('turns about the origin that is said, in lengths, shares of the view or by its sides (CSS Transforms 1, 4)', () => {
+    const half = 'rotate(180)';
+    for (const origin of ['20 10', '20px 10px', '20% 20%', '1.25em 10px']) {
+      const at = boxOf(
+        inMm(`<path transform="${half}" transform-origin="${origin}" d="M10 10L20 10"/>`),
+      );
+      expect(at?.leftMm).toBeCloseTo(20, 9);
+      expect(at?.rightMm).toBeCloseTo(30, 9);
+      expect(at?.topMm).toBeCloseTo(40, 9);
+    }
+    const byStyle = `<path style="transform:scale(2);transform-origin:right bottom" d="M90 40L100 50"/>`;
+    const box = boxOf(inMm(byStyle));
+    expect([box?.leftMm, box?.rightMm, box?.bottomMm]).toEqual([80, 100, 0]);
+    const centred = boxOf(
+      inMm('<path transform="scale(-1 1)" transform-origin="center" d="M10 5H20"/>'),
+    );
+    expect([centred?.leftMm, centred?.rightMm]).toEqual([80, 90]);
+  });
+
+  it('takes em from the letters that are said, else 16 px (CSS Values 3, 5.1)', () => {
+    const wide = (body: string): number => {
+      const box = boxOf(inMm(body));
+      return box === undefined ? NaN : box.rightMm - box.leftMm;
+    };
+    expect(wide('<rect width="2em" height="1"/>')).toBeCloseTo(32, 9);
+    expect(wide('<g font-size="10"><rect width="2em" height="1"/></g>')).toBeCloseTo(20, 9);
+    expect(
+      wide('<g style="font-size:10px"><g font-size="150%"><rect width="1em" height="1"/></g></g>'),
+    ).toBeCloseTo(15, 9);
+    const page = read('<svg width="10em" height="5em"><path d="M0 0H160"/></svg>').page;
+    expect(page?.widthMm).toBeCloseTo((160 * 25.4) / 96, 9);
+  });
+
   it('knows units: an inch is 25.4 mm, 96 px or 72 pt (CSS Values 3, 5.2)', () => {
     for (const width of ['4in', '101.6mm', '10.16cm', '384px', '384', '288pt', '24pc']) {
       const height = width.replace(/[\d.]+/, (value) => String(Number(value) / 2));

@@ -139,7 +139,7 @@ export class SvgDrawing {
     const { attributes, name } = node;
     this.#signs += (attributes['d']?.length ?? 0) + (attributes['points']?.length ?? 0);
     this.#tracer.under(state.matrix);
-    const slip = drawShape(name, attributes, state.view, this.#tracer);
+    const slip = drawShape(name, attributes, { ...state.view, em: state.em }, this.#tracer);
     if (slip !== undefined) this.noticed.slip(`${name} ${attributes['id'] ?? `at ${slip}`}`.trim());
     const lines = this.#tracer.taken();
     if (this.#tracer.stopped !== undefined) {
@@ -163,7 +163,7 @@ export class SvgDrawing {
     const { words } = this.#owns.of(node);
     if (words === '') return;
     const said = (key: string): number =>
-      svgLength(node.attributes[key] ?? node.children[0]?.attributes[key], 0) ?? 0;
+      svgLength(node.attributes[key] ?? node.children[0]?.attributes[key], 0, state.em) ?? 0;
     this.noticed.text(words, mapped(state.matrix, [said('x'), said('y')]));
   }
 
@@ -182,8 +182,8 @@ export class SvgDrawing {
     }
     const { width, height } = state.view;
     const to: Point = [
-      svgLength(attributes['x'], width) ?? 0,
-      svgLength(attributes['y'], height) ?? 0,
+      svgLength(attributes['x'], width, state.em) ?? 0,
+      svgLength(attributes['y'], height, state.em) ?? 0,
     ];
     this.#waiting.push({
       node: target,

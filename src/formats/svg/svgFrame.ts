@@ -16,12 +16,12 @@ export const framed = (node: SvgNode, state: SvgState, copy: CopySize | undefine
   const { attributes } = node;
   const { view } = state;
   const frame = {
-    width: svgLength(copy?.width ?? attributes['width'], view.width) ?? view.width,
-    height: svgLength(copy?.height ?? attributes['height'], view.height) ?? view.height,
+    width: svgLength(copy?.width ?? attributes['width'], view.width, state.em) ?? view.width,
+    height: svgLength(copy?.height ?? attributes['height'], view.height, state.em) ?? view.height,
   };
   const at: Point = [
-    svgLength(attributes['x'], view.width) ?? 0,
-    svgLength(attributes['y'], view.height) ?? 0,
+    svgLength(attributes['x'], view.width, state.em) ?? 0,
+    svgLength(attributes['y'], view.height, state.em) ?? 0,
   ];
   const box = viewBoxOf(attributes);
   const inside =

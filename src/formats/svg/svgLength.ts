@@ -14,7 +14,14 @@ const unitsMm: Readonly<Record<string, number>> = {
 export const pxMm = 25.4 / 96;
 
 /** What a browser takes for the size of letters where nothing is said, px; `ex` is half of it. */
-const emPx = 16;
+export const emPx = 16;
+
+/** Of a page nobody says the letters of: those of a browser. */
+const emUnitsMm: Readonly<Record<string, number>> = {
+  em: (emPx * 25.4) / 96,
+  rem: (emPx * 25.4) / 96,
+  ex: (emPx * 25.4) / 192,
+};
 
 interface Measured {
   readonly value: number;
@@ -37,21 +44,29 @@ const measured = (text: string | undefined): Measured | undefined => {
 /** A length such as `120mm` or `4in`, in mm; undefined for a share of something (`100%`), for what is below 0 and for what is no length. */
 export const svgLengthMm = (text: string | undefined): number | undefined => {
   const found = measured(text);
-  const perUnit = unitsMm[found?.unit ?? 'none'];
+  const perUnit = unitsMm[found?.unit ?? 'none'] ?? emUnitsMm[found?.unit ?? 'none'];
   return found === undefined || perUnit === undefined || found.value < 0
     ? undefined
     : found.value * perUnit;
 };
 
-/** A length within the drawing, in user units; `whole` is what a percentage is of. Undefined for what is no length. */
-export const svgLength = (text: string | undefined, whole: number): number | undefined => {
+/**
+ * A length within the drawing, in user units; `whole` is what a percentage is of, `em` the size of letters there. Undefined
+ * for what is no length.
+ */
+export const svgLength = (
+  text: string | undefined,
+  whole: number,
+  em: number = emPx,
+): number | undefined => {
   const found = measured(text);
   if (found === undefined) return undefined;
   const { value, unit } = found;
   if (unit === '') return value;
   if (unit === '%') return (value / 100) * whole;
-  if (unit === 'em' || unit === 'rem') return value * emPx;
-  if (unit === 'ex') return (value * emPx) / 2;
+  if (unit === 'em') return value * em;
+  if (unit === 'rem') return value * emPx;
+  if (unit === 'ex') return (value * em) / 2;
   const perUnit = unitsMm[unit];
   return perUnit === undefined ? undefined : (value * perUnit) / pxMm;
 };

@@ -20,6 +20,8 @@ export const shapeNames: ReadonlySet<string> = new Set([
 interface View {
   readonly width: number;
   readonly height: number;
+  /** What `em` is of; 16 where nothing is said. */
+  readonly em?: number;
 }
 
 /**
@@ -32,10 +34,10 @@ export const drawShape = (
   view: View,
   sink: PathSink,
 ): string | undefined => {
-  const across = (key: string): number => svgLength(attributes[key], view.width) ?? 0;
-  const down = (key: string): number => svgLength(attributes[key], view.height) ?? 0;
+  const across = (key: string): number => svgLength(attributes[key], view.width, view.em) ?? 0;
+  const down = (key: string): number => svgLength(attributes[key], view.height, view.em) ?? 0;
   const radius = (key: string, whole: number): number | undefined => {
-    const value = svgLength(attributes[key], whole);
+    const value = svgLength(attributes[key], whole, view.em);
     return value === undefined || value < 0 ? undefined : value;
   };
   switch (name) {

@@ -1,5 +1,7 @@
-import { times, unchanged, type Matrix } from '../../core/path/matrix.ts';
+import { shift, times, unchanged, type Matrix } from '../../core/path/matrix.ts';
+import type { Point } from '../../core/path/point.ts';
 import { colourKey } from './svgColour.ts';
+import { emPx, svgLength } from './svgLength.ts';
 import type { SvgNode } from './svgTree.ts';
 import type { Own } from './svgOwn.ts';
 
@@ -15,6 +17,8 @@ export interface SvgState {
   readonly matrix: Matrix;
   /** What percentages are of. */
   readonly view: { readonly width: number; readonly height: number };
+  /** Size of letters, in user units: what `em` is of. */
+  readonly em: number;
   readonly depth: number;
   /** What the groups around stand for. */
   readonly layer: Own['layer'];
@@ -35,6 +39,7 @@ export interface SvgState {
 
 export const outermost = (page: Pick<SvgState, 'matrix' | 'view'>): SvgState => ({
   ...page,
+  em: emPx,
   depth: 0,
   layer: {},
   copying: undefined,
@@ -52,9 +57,17 @@ export const outermost = (page: Pick<SvgState, 'matrix' | 'view'>): SvgState => 
 export const within = (outer: SvgState, node: SvgNode, own: Own): SvgState => {
   if (own.plain) return { ...outer, depth: outer.depth + 1 };
   const { style, matrix, layer } = own;
+  const em = svgLength(style['font-size'], outer.em, outer.em) ?? outer.em;
   return {
     ...outer,
-    matrix: matrix === unchanged ? outer.matrix : times(outer.matrix, matrix),
+    em,
+    matrix:
+      matrix === unchanged
+        ? outer.matrix
+        : times(
+            outer.matrix,
+            aboutOrigin(matrix, style['transform-origin'], { ...outer.view, em }),
+          ),
     depth: outer.depth + 1,
     layer: node.name === 'g' ? nearerLayer(layer, outer.layer) : outer.layer,
     gone: outer.gone || style.display === 'none',
@@ -66,6 +79,37 @@ export const within = (outer: SvgState, node: SvgNode, own: Own): SvgState => {
     strokeGone: goneBy(outer.strokeGone, style['stroke-opacity'], style['stroke-width']),
     fillGone: goneBy(outer.fillGone, style['fill-opacity']),
   };
+};
+
+/**
+ * A transform about its origin (CSS Transforms 1, 4): two lengths or sides of the view; at zero where none is said, as in
+ * SVG it is.
+ */
+const aboutOrigin = (
+  matrix: Matrix,
+  said: string | undefined,
+  { width, height, em }: SvgState['view'] & Pick<SvgState, 'em'>,
+): Matrix => {
+  const words = (said ?? '').slice(0, 100).trim().split(/\s+/);
+  if (words[0] === '' || words[0] === undefined) return matrix;
+  const isUpDown = (word: string | undefined): boolean => word === 'top' || word === 'bottom';
+  const [first, second = isUpDown(words[0]) ? words[0] : 'center'] = words;
+  const [across, down] =
+    isUpDown(first) || second === 'left' || second === 'right'
+      ? [words.length === 1 ? 'center' : second, first]
+      : [first, second];
+  const at = (word: string, whole: number): number =>
+    svgLength(sides[word] ?? word, whole, em) ?? 0;
+  const origin: Point = [at(across, width), at(down, height)];
+  return times(shift(origin), times(matrix, shift([-origin[0], -origin[1]])));
+};
+
+const sides: Readonly<Record<string, string>> = {
+  left: '0%',
+  top: '0%',
+  center: '50%',
+  right: '100%',
+  bottom: '100%',
 };
 
 /** The nearest group whose name spells a setting; else the nearest that has a name. */

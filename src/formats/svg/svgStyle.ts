@@ -15,6 +15,8 @@ const properties = [
   'clip-path',
   'mask',
   'transform',
+  'transform-origin',
+  'font-size',
 ] as const;
 export type StyleProperty = (typeof properties)[number];
 
