@@ -21,7 +21,7 @@ export interface DrawingToProve {
   readonly leaveOut?: readonly string[];
 }
 
-/** Lines that a drawing keeps together: a layer, or a colour where there are no layers. */
+/** Lines that a drawing keeps together: a layer, or each colour of it where it has several; a colour where there are no layers. */
 export interface LineGroup {
   readonly name: string;
   readonly lines: number;
@@ -66,8 +66,13 @@ export const proveOnDrawing = (
   told('reading');
   const read = readToolpath(text);
   if (!read.ok) return read;
-  const { lines, kind, noticed } = read.value;
-  const cut = lines.filter((line) => !leaveOut.includes(groupOf(line)) && line.points.length > 1);
+  const { kind, noticed } = read.value;
+  const lines = drawnLines(read.value.lines);
+  const groupOf = groupsBy(lines);
+  // A layer that is named leaves out all of its colours.
+  const isLeftOut = (line: PathLine): boolean =>
+    leaveOut.includes(groupOf(line)) || (line.layer !== undefined && leaveOut.includes(line.layer));
+  const cut = lines.filter((line) => !isLeftOut(line) && line.points.length > 1);
   if (cut.length === 0) return refused('proof-nothing-to-cut');
   told('study');
   const asked = setting === undefined ? study : { ...study, ask: { powerPct: setting.powerPct } };
@@ -89,7 +94,7 @@ export const proveOnDrawing = (
     ...proof,
     ofMaterial: accepted.value,
     kind,
-    groups: groupsOf(lines, leaveOut),
+    groups: groupsOf(lines, groupOf, isLeftOut),
     noticed,
   });
 };
@@ -103,21 +108,37 @@ const surerSetting = ({
   return { powerPct: spot.powerPct, speedMmPerS: spot.speedMmPerS, passes: 1 };
 };
 
-const groupOf = ({ layer, colour }: PathLine): string => layer ?? colour ?? '';
+/** A fill without a stroke is no line to go along, unless the drawing has nothing else. */
+const drawnLines = (lines: readonly PathLine[]): readonly PathLine[] => {
+  const stroked = lines.filter(({ isStrokeless }) => isStrokeless !== true);
+  return stroked.length === 0 ? lines : stroked;
+};
+
+/** Drawings are commonly exported as one group, with a colour for each kind of work. */
+const groupsBy = (lines: readonly PathLine[]): ((line: PathLine) => string) => {
+  const coloursOf = new Map<string, Set<string>>();
+  for (const { layer = '', colour = '' } of lines)
+    coloursOf.set(layer, (coloursOf.get(layer) ?? new Set()).add(colour));
+  return ({ layer, colour = '' }) => {
+    if (layer === undefined) return colour;
+    return (coloursOf.get(layer)?.size ?? 1) > 1 ? `${layer} ${colour}`.trim() : layer;
+  };
+};
 
 const groupsOf = (
   lines: readonly PathLine[],
-  leaveOut: readonly string[],
+  groupOf: (line: PathLine) => string,
+  isLeftOut: (line: PathLine) => boolean,
 ): readonly LineGroup[] => {
-  const groups = new Map<string, { lines: number; cutMm: number }>();
+  const groups = new Map<string, { lines: number; cutMm: number; isCut: boolean }>();
   for (const line of lines) {
     const name = groupOf(line);
     const known = groups.get(name) ?? { lines: 0, cutMm: 0 };
-    groups.set(name, { lines: known.lines + 1, cutMm: known.cutMm + lengthMm(line.points) });
+    groups.set(name, {
+      lines: known.lines + 1,
+      cutMm: known.cutMm + lengthMm(line.points),
+      isCut: !isLeftOut(line),
+    });
   }
-  return [...groups].map(([name, counted]) => ({
-    name,
-    ...counted,
-    isCut: !leaveOut.includes(name),
-  }));
+  return [...groups].map(([name, counted]) => ({ name, ...counted }));
 };

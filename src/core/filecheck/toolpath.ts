@@ -27,6 +27,8 @@ export interface PathLine {
   /** The cell that the file says this is, and the words that it gives it. */
   readonly cell?: { readonly id: string; readonly words?: string };
   readonly colour?: string;
+  /** Filled, without a stroke: it shows as a patch, not as a line. */
+  readonly isStrokeless?: true;
   readonly told?: Told;
   /** Line of a program; place in the order of a drawing. From 1. */
   readonly where: number;

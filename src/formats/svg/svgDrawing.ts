@@ -12,7 +12,7 @@ import { framed, type CopySize } from './svgFrame.ts';
 import { svgLength } from './svgLength.ts';
 import { Owns } from './svgOwn.ts';
 import { drawShape, shapeNames } from './svgShape.ts';
-import { colourOf, isUnseen, outermost, within, type SvgState } from './svgState.ts';
+import { colourOf, isStrokeless, isUnseen, outermost, within, type SvgState } from './svgState.ts';
 import type { Style, StyleSheet } from './svgStyle.ts';
 import type { SvgNode, SvgTree } from './svgTree.ts';
 import type { SvgPage } from './svgViewBox.ts';
@@ -155,6 +155,7 @@ export class SvgDrawing {
       ...state.layer,
       ...(cell === undefined ? {} : { cell: { id: cell } }),
       ...(colour === undefined ? {} : { colour }),
+      ...(isStrokeless(state) ? { isStrokeless: true as const } : {}),
     };
     for (const points of lines) this.lines.push({ points, ...about, where: this.lines.length + 1 });
   }

@@ -139,6 +139,10 @@ export const isUnseen = (state: SvgState): boolean =>
   ((isNoPaint(state.stroke ?? 'none') || state.strokeGone) &&
     (isNoPaint(state.fill ?? 'black') || state.fillGone));
 
+/** Painted by its fill alone. */
+export const isStrokeless = ({ stroke, strokeGone }: SvgState): boolean =>
+  isNoPaint(stroke ?? 'none') || strokeGone;
+
 const isNoPaint = (paint: string): boolean => paint === 'none' || paint === 'transparent';
 
 /** The colour of the stroke, or of the fill where there is none: what control programs go by. */
