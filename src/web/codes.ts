@@ -1,6 +1,8 @@
 /** What can go wrong on the page, or between it and the server. */
 export const webCodes = [
   'server-away',
+  'server-slow',
+  'server-refused',
   'reply-not-understood',
   'list-does-not-step',
   'list-too-long',

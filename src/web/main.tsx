@@ -1,46 +1,61 @@
-import { QueryClient } from '@tanstack/react-query';
+import { QueryCache, QueryClient } from '@tanstack/react-query';
 import '@fontsource-variable/atkinson-hyperlegible-next/wght.css';
 import '@fontsource-variable/besley/wght.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
-import { api } from '../wire/api.ts';
+import { pageApi } from '../wire/pageApi.ts';
 import { showUnits } from '../words/en/figures.ts';
 import { App } from './app.tsx';
 import './look/base.css';
-import { call } from './state/call.ts';
+import { browserShelf, keepsAnything } from './state/browserShelf.ts';
+import { call, CallFailed, isNotLetIn } from './state/call.ts';
 import { hearOfMachine } from './state/hearOfMachine.ts';
 import { openKeeper } from './state/keeper.ts';
 import { listenLive } from './state/live.ts';
 import { modelThread, startModel } from './state/model.ts';
+import { newId } from './state/newId.ts';
 import { sendChange } from './state/sendChange.ts';
+import { loneTab, openTabs } from './state/tabs.ts';
 import { keptUnits } from './state/units.ts';
 
 showUnits(keptUnits());
 
+const tab = newId();
+// Tabs meet on the browser's shelf: where it keeps nothing, each is alone.
+const tabs = keepsAnything ? openTabs(browserShelf, tab) : loneTab;
+
 // The server is this computer's own or the workshop's: it is asked whatever the browser thinks of the internet.
 const cache = new QueryClient({
+  queryCache: new QueryCache({
+    onError: (error) => {
+      if (error instanceof CallFailed && isNotLetIn(error.why)) keeper.notLetIn(error.why);
+    },
+  }),
   defaultOptions: { queries: { retry: 1, staleTime: 5_000, networkMode: 'always' } },
 });
 
 const keeper = openKeeper({
-  shelf: localStorage,
+  shelf: browserShelf,
+  tabs,
+  tab,
   now: () => Date.now(),
   send: sendChange,
   heardOfMachine: (machine) => hearOfMachine(cache, machine),
   fetchStudy: async (id) => {
-    const outcome = await call(api.getStudy, { params: { id } });
+    const outcome = await call(pageApi.getStudy, { params: { id } });
     return outcome.ok ? { ok: true, value: outcome.value } : outcome;
   },
   later: (run, ms) => void setTimeout(run, ms),
 });
 
-// A phone that wakes, or a network that returns, is the moment to send what waited.
-addEventListener('online', keeper.sendNow);
+// A phone that wakes, or a network that returns, is the moment to send what waited. What was under way when the network
+// went may hang for ever.
+addEventListener('online', () => keeper.sendNow('afresh'));
 document.addEventListener('visibilitychange', () => {
   if (document.visibilityState === 'visible') keeper.sendNow();
 });
 
-listenLive(keeper, cache);
+listenLive({ keeper, cache, tabs });
 
 const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no place for the page');

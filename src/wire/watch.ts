@@ -3,6 +3,7 @@ import { machineChangeKinds } from '../core/machine/machineChange.ts';
 import { code, id, isoTime, label, lengthMm, thicknessMm } from '../formats/saved/bounds.ts';
 import { cardShape } from '../formats/saved/card.ts';
 import { settingShape } from '../formats/saved/setting.ts';
+import { watchAddresses } from './addresses.ts';
 import { byEntry } from './book.ts';
 import { saidProblem } from './problem.ts';
 import { route } from './route.ts';
@@ -109,15 +110,13 @@ export const cutStripBody = z.strictObject({
 /** Routes that watch the book. Apart from the others so that the page's first view need not carry their shapes. */
 export const watchApi = {
   watchEntry: route({
-    method: 'GET',
-    path: '/api/book/:id/watch',
+    ...watchAddresses.watchEntry,
     summary: 'Whether a proven setting still holds, by its orders and strips, and if not, why',
     params: byEntry,
     reply: watchReply,
   }),
   cutStrip: route({
-    method: 'POST',
-    path: '/api/book/:id/strips',
+    ...watchAddresses.cutStrip,
     summary: 'Design a check strip for a new batch, or for the sheet kept back',
     params: byEntry,
     body: cutStripBody,

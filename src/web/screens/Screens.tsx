@@ -15,6 +15,7 @@ const later = <Props extends object>(fetchScreen: () => Promise<ComponentType<Pr
     return { default: Screen };
   });
 
+const AsideScreen = later(async () => (await import('./aside/AsideScreen.tsx')).AsideScreen);
 const BedScreen = later(async () => (await import('./bed/BedScreen.tsx')).BedScreen);
 const StudyScreen = later(async () => (await import('./study/StudyScreen.tsx')).StudyScreen);
 const BookScreen = later(async () => (await import('./book/BookScreen.tsx')).BookScreen);
@@ -52,6 +53,9 @@ export const Screens = () => (
     <Switch>
       <Route path="/">
         <HomeScreen />
+      </Route>
+      <Route path="/not-taken">
+        <AsideScreen />
       </Route>
       <Route path="/bed">
         <BedScreen />

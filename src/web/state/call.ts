@@ -1,25 +1,29 @@
-import { z } from 'zod';
-import { done, refused, type Outcome, type Problem } from '../../core/problem.ts';
+import type { Problem } from '../../core/problem.ts';
+import type { Addressed } from '../../wire/pageApi.ts';
 import {
   addressOf,
-  errorReply,
   type BodyOf,
   type ParamsOf,
   type QueryOf,
   type ReplyOf,
-} from '../../wire/api.ts';
-import type { Route } from '../../wire/route.ts';
+  type Route,
+} from '../../wire/route.ts';
 import type { WebCode } from '../codes.ts';
+import { problemInWords } from './inWords.ts';
 
-/** What the server refused, in the server's own words; or that it was not reached. */
+/** What the server refused, in its own words. */
+export interface Refusal {
+  readonly kind: 'refused';
+  readonly status: number;
+  readonly message: string;
+  readonly remedy: string;
+}
+
+/** A refusal; or that nobody was there; or that whoever was there gave no answer that can be used. */
 export type CallProblem =
+  | Refusal
   | { readonly kind: 'away'; readonly problem: Problem }
-  | {
-      readonly kind: 'refused';
-      readonly status: number;
-      readonly message: string;
-      readonly remedy: string;
-    };
+  | { readonly kind: 'later'; readonly problem: Problem };
 
 export type CallOutcome<T> =
   { readonly ok: true; readonly value: T } | { readonly ok: false; readonly why: CallProblem };
@@ -28,32 +32,37 @@ export interface Asked<R extends Route> {
   readonly params?: ParamsOf<R>;
   readonly query?: QueryOf<R>;
   readonly body?: BodyOf<R>;
+  /** Breaks the call off. */
+  readonly stop?: AbortSignal;
+  /** After so long an answer is waited for no more. */
+  readonly timeLimitMs?: number;
 }
 
-/** Calls one route of the server and checks what comes back against the shape that both sides share. */
+const usualTimeLimitMs = 20_000;
+
+/**
+ * Calls one route of the server. What comes back is taken to have the shape that both sides share: it is our own server's,
+ * which also brought this page.
+ */
 export const call = async <R extends Route>(
-  route: R,
+  route: Addressed<R>,
   asked: Asked<R> = {},
 ): Promise<CallOutcome<ReplyOf<R>>> => {
-  const address = addressOf(route, textsOf(asked.params), textsOf(asked.query));
-  const sent = await sending(address, route.method, asked.body);
-  if (!sent.ok) return { ok: false, why: { kind: 'away', problem: sent.problem } };
-  const { status, json } = sent.value;
-  if (status >= 500) return { ok: false, why: { kind: 'away', problem: away } };
-  if (status >= 400) return { ok: false, why: refusalIn(status, json) };
-  const reply = (route.reply ?? z.unknown()).safeParse(json);
-  return reply.success
-    ? // The shape was checked by the route's own schema in the line above.
-      { ok: true, value: reply.data as ReplyOf<R> }
-    : {
-        ok: false,
-        why: { kind: 'away', problem: { code: 'reply-not-understood', params: { address } } },
-      };
+  const address = addressOf(route, textsIn(asked.params), textsIn(asked.query));
+  const received = await receive(address, route.method, asked);
+  if (!received.ok) return received;
+  const { status, text } = received.value;
+  const json = jsonIn(text);
+  if (status >= 400) return { ok: false, why: refusalIn(status, json?.value) };
+  return json === undefined
+    ? notNow('reply-not-understood', { address })
+    : // The route's own shape, see above.
+      { ok: true, value: json.value as ReplyOf<R> };
 };
 
 /** For readers that live on exceptions, such as the query cache. */
 export const callOrThrow = async <R extends Route>(
-  route: R,
+  route: Addressed<R>,
   asked: Asked<R> = {},
 ): Promise<ReplyOf<R>> => {
   const outcome = await call(route, asked);
@@ -64,49 +73,93 @@ export const callOrThrow = async <R extends Route>(
 export class CallFailed extends Error {
   readonly why: CallProblem;
   constructor(why: CallProblem) {
-    super(why.kind === 'refused' ? why.message : why.problem.code);
+    super(whyInWords(why).message);
     this.why = why;
   }
 }
 
-const away: Problem & { readonly code: WebCode } = { code: 'server-away', params: {} };
+/** What went wrong, in the server's words where it said some. */
+export const whyInWords = (
+  why: CallProblem,
+): { readonly message: string; readonly remedy: string } =>
+  why.kind === 'refused' ? why : problemInWords(why.problem);
+
+/** Whether this phone has to be let in first. */
+export const isNotLetIn = (why: CallProblem): boolean =>
+  why.kind === 'refused' && why.status === 401;
+
+type Failed = CallOutcome<never> & { readonly ok: false };
+
+const nobody: Failed = {
+  ok: false,
+  why: { kind: 'away', problem: { code: 'server-away' satisfies WebCode, params: {} } },
+};
+
+const notNow = (code: WebCode, params: Problem['params']): Failed => ({
+  ok: false,
+  why: { kind: 'later', problem: { code, params } },
+});
 
 interface Received {
   readonly status: number;
-  readonly json: unknown;
+  readonly text: string;
 }
 
-const sending = async (
+const receive = async (
   address: string,
   method: string,
-  body: unknown,
-): Promise<Outcome<Received>> => {
+  { body, stop, timeLimitMs = usualTimeLimitMs }: Asked<Route>,
+): Promise<CallOutcome<Received>> => {
+  const ending = new AbortController();
+  const end = (): void => ending.abort();
+  const timer = setTimeout(end, timeLimitMs);
+  stop?.addEventListener('abort', end);
   try {
     const response = await fetch(address, {
       method,
+      signal: ending.signal,
       ...(body === undefined
         ? {}
         : { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }),
     });
-    const text = await response.text();
-    const json: unknown = text === '' ? undefined : JSON.parse(text);
-    return done({ status: response.status, json });
+    return { ok: true, value: { status: response.status, text: await response.text() } };
   } catch {
-    return refused(away.code);
+    const isSlow = ending.signal.aborted && stop?.aborted !== true;
+    return isSlow ? notNow('server-slow', { seconds: timeLimitMs / 1000 }) : nobody;
+  } finally {
+    clearTimeout(timer);
+    stop?.removeEventListener('abort', end);
   }
 };
 
-const refusalIn = (status: number, json: unknown): CallProblem => {
-  const read = errorReply.safeParse(json);
-  const { message, remedy } = read.success
-    ? read.data.error
-    : {
-        message: `The workshop computer refused this (${String(status)}).`,
-        remedy: 'Reload the page.',
-      };
-  return { kind: 'refused', status, message, remedy };
+const jsonIn = (text: string): { readonly value: unknown } | undefined => {
+  try {
+    return { value: text === '' ? undefined : JSON.parse(text) };
+  } catch {
+    return undefined;
+  }
 };
 
-const texts = z.record(z.string(), z.union([z.string(), z.number()]).transform(String)).catch({});
-const textsOf = (given: unknown): Record<string, string> =>
-  given === undefined ? {} : texts.parse(given);
+const refusalIn = (status: number, json: unknown): Refusal => {
+  const { message, remedy } = problemInWords({ code: 'server-refused', params: { status } });
+  const error = fieldOf(json, 'error');
+  return {
+    kind: 'refused',
+    status,
+    message: textOf(fieldOf(error, 'message')) ?? message,
+    remedy: textOf(fieldOf(error, 'remedy')) ?? remedy,
+  };
+};
+
+const fieldOf = (value: unknown, name: string): unknown =>
+  typeof value === 'object' && value !== null ? Reflect.get(value, name) : undefined;
+
+const textOf = (value: unknown): string | undefined =>
+  typeof value === 'string' ? value : undefined;
+
+const textsIn = (given: unknown): Record<string, string> =>
+  Object.fromEntries(
+    Object.entries(given ?? {}).flatMap(([name, value]) =>
+      typeof value === 'string' || typeof value === 'number' ? [[name, String(value)]] : [],
+    ),
+  );

@@ -53,6 +53,20 @@ export const concerns = (
   { id, machineId }: { readonly id: string; readonly machineId: string | undefined },
 ): boolean => ('studyId' in change ? change.studyId === id : change.machineId === machineId);
 
+/**
+ * The sheet or the machine that a change is of, and whatever must be known to the server first: a sheet is of a machine.
+ */
+export const subjectsOf = (change: Change): readonly [own: string, ...named: string[]] => {
+  if (!('studyId' in change)) return [`machine ${change.machineId}`];
+  const machineId =
+    change.kind === 'start'
+      ? change.study.machineId
+      : change.kind === 'head'
+        ? change.head.of?.id
+        : undefined;
+  return machineId === undefined ? [change.studyId] : [change.studyId, `machine ${machineId}`];
+};
+
 /** The study after the change. Undefined stays undefined until the study is started. */
 export const applied = (study: Study | undefined, change: Change): Study | undefined => {
   if (change.kind === 'start') return study ?? change.study;

@@ -1,5 +1,7 @@
 import { z } from 'zod';
 import { usualAssumptions, type CostAssumptions } from '../../core/cost/partCost.ts';
+import { browserShelf } from './browserShelf.ts';
+import { keepOn } from './shelf.ts';
 
 const key = 'throughcut.cost';
 
@@ -16,7 +18,7 @@ const shape = z.object({
 /** What was last assumed on this device; the usual figures where nothing was, or what was kept cannot be read. */
 export const keptAssumptions = (): CostAssumptions => {
   try {
-    const read = shape.safeParse(JSON.parse(localStorage.getItem(key) ?? 'null'));
+    const read = shape.safeParse(JSON.parse(browserShelf.getItem(key) ?? 'null'));
     return read.success ? read.data : usualAssumptions;
   } catch {
     return usualAssumptions;
@@ -24,5 +26,5 @@ export const keptAssumptions = (): CostAssumptions => {
 };
 
 export const keepAssumptions = (assumed: CostAssumptions): void => {
-  localStorage.setItem(key, JSON.stringify(assumed));
+  keepOn(browserShelf, key, JSON.stringify(assumed));
 };

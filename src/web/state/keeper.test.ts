@@ -5,8 +5,10 @@ import type { ReadingEvent } from '../../core/reading/readingEvent.ts';
 import type { Study } from '../../core/study/study.ts';
 import type { CallOutcome } from './call.ts';
 import type { Change } from './change.ts';
-import { openKeeper, type Fetched, type Keeper, type Sent } from './keeper.ts';
-import type { Shelf } from './outbox.ts';
+import { openKeeper, type Fetched, type Keeper } from './keeper.ts';
+import type { Sent } from './sender.ts';
+import { shelfOfPage, type Shelf } from './shelf.ts';
+import { loneTab } from './tabs.ts';
 
 const study: Study = {
   version: 1,
@@ -37,25 +39,16 @@ const eventOf = (change: Change): ReadingEvent => {
   return event;
 };
 
-const emptyShelf = (): Shelf => {
-  const kept = new Map<string, string>();
-  return {
-    getItem: (key) => kept.get(key) ?? null,
-    setItem: (key, value) => void kept.set(key, value),
-    removeItem: (key) => void kept.delete(key),
-    key: (i) => [...kept.keys()][i] ?? null,
-    get length() {
-      return kept.size;
-    },
-  };
-};
-
 /** A server that stores what it hears unless it is down, and may die after storing but before answering. */
 const pretendServer = () => {
   const heard: Change[] = [];
   const stored = new Map<string, ReadingEvent>();
   let revision = 0;
-  let mood: 'up' | 'down' | 'dies-after-storing' | 'refuses' = 'up';
+  let mood: 'up' | 'down' | 'dies-after-storing' | 'refuses' | number = 'up';
+  const refusal = (status: number): CallOutcome<never> => ({
+    ok: false,
+    why: { kind: 'refused', status, message: 'No.', remedy: 'Do else.' },
+  });
   const away: CallOutcome<never> = {
     ok: false,
     why: { kind: 'away', problem: { code: 'server-away', params: {} } },
@@ -64,6 +57,11 @@ const pretendServer = () => {
     heard,
     stored,
     become: (next: typeof mood) => (mood = next),
+    /** An older store is put back, with a lower revision. */
+    restore: (ids: readonly string[]): void => {
+      for (const id of [...stored.keys()]) if (!ids.includes(id)) stored.delete(id);
+      revision = 1;
+    },
     /** Someone else's phone. */
     otherTaps: (event: ReadingEvent): number => {
       stored.set(event.id, event);
@@ -73,11 +71,12 @@ const pretendServer = () => {
     copy: (): Fetched => ({ study: { ...study, events: [...stored.values()] }, revision }),
     send: (change: Change): Promise<CallOutcome<Sent>> => {
       if (mood === 'down') return Promise.resolve(away);
-      if (mood === 'refuses')
-        return Promise.resolve({
-          ok: false,
-          why: { kind: 'refused', status: 422, message: 'No.', remedy: 'Do else.' },
-        });
+      if (mood === 'refuses') return Promise.resolve(refusal(422));
+      if (typeof mood === 'number') return Promise.resolve(refusal(mood));
+      const misfit =
+        change.kind === 'read' && change.events.some(({ cardCode }) => cardCode === 'GONE');
+      if (misfit) return Promise.resolve(refusal(404));
+      if ('studyId' in change && change.studyId === 'broken') return Promise.resolve(refusal(500));
       heard.push(change);
       if (change.kind === 'read') for (const event of change.events) stored.set(event.id, event);
       revision += 1;
@@ -94,6 +93,8 @@ const opened = (shelf: Shelf, server: ReturnType<typeof pretendServer>) => {
     send: server.send,
     fetchStudy: () => Promise.resolve({ ok: true, value: server.copy() }),
     later: (run) => void later.push(run),
+    tabs: loneTab,
+    tab: 'one',
   });
   return { keeper, turn: () => later.splice(0).forEach((run) => run()) };
 };
@@ -107,14 +108,14 @@ describe('the keeper of what was done on this page', () => {
   it('shows a change before the server has heard of it', () => {
     const server = pretendServer();
     server.become('down');
-    const { keeper } = opened(emptyShelf(), server);
+    const { keeper } = opened(shelfOfPage(), server);
     keeper.make({ kind: 'start', studyId: 's1', study }, tap('e1'));
     expect(keeper.study('s1')?.events.map(({ id }) => id)).toEqual(['e1']);
   });
 
   it('sends in order and forgets what was confirmed', async () => {
     const server = pretendServer();
-    const { keeper } = opened(emptyShelf(), server);
+    const { keeper } = opened(shelfOfPage(), server);
     keeper.make({ kind: 'start', studyId: 's1', study }, tap('e1'), tap('e2'));
     await settled(keeper, (k) => k.state().sending === 'all-sent' && k.state().waiting === 0);
     expect(server.heard.map(({ kind }) => kind)).toEqual(['start', 'read']);
@@ -123,7 +124,7 @@ describe('the keeper of what was done on this page', () => {
   });
 
   it('keeps what the server never heard through a reload, and sends it then', async () => {
-    const [server, shelf] = [pretendServer(), emptyShelf()];
+    const [server, shelf] = [pretendServer(), shelfOfPage()];
     server.become('down');
     const before = opened(shelf, server);
     before.keeper.make({ kind: 'start', studyId: 's1', study }, tap('e1'), tap('e2'), tap('e3'));
@@ -137,7 +138,7 @@ describe('the keeper of what was done on this page', () => {
   });
 
   it('sends again what may or may not have arrived, and shows it once', async () => {
-    const [server, shelf] = [pretendServer(), emptyShelf()];
+    const [server, shelf] = [pretendServer(), shelfOfPage()];
     const { keeper, turn } = opened(shelf, server);
     keeper.make({ kind: 'start', studyId: 's1', study });
     await settled(keeper, (k) => k.state().waiting === 0);
@@ -153,19 +154,119 @@ describe('the keeper of what was done on this page', () => {
 
   it('takes back what the server refuses, and says why', async () => {
     const server = pretendServer();
-    const { keeper } = opened(emptyShelf(), server);
+    const { keeper } = opened(shelfOfPage(), server);
     keeper.make({ kind: 'start', studyId: 's1', study });
     await settled(keeper, (k) => k.state().waiting === 0);
     server.become('refuses');
     keeper.make({ kind: 'head', studyId: 's1', head: { aim: 'cleanest' } });
-    await settled(keeper, (k) => k.state().refusal !== undefined);
+    await settled(keeper, (k) => k.state().aside.length > 0);
     expect(keeper.study('s1')?.aim).toBe('fastest');
-    expect(keeper.state().refusal?.message).toBe('No.');
+    expect(keeper.state().aside[0]?.why.message).toBe('No.');
+  });
+
+  it.each([401, 403, 408, 429, 500, 502, 503])(
+    'keeps what was answered with %i, and sends it when that is over',
+    async (status) => {
+      const server = pretendServer();
+      const { keeper, turn } = opened(shelfOfPage(), server);
+      keeper.make({ kind: 'start', studyId: 's1', study });
+      await settled(keeper, (k) => k.state().waiting === 0);
+      server.become(status);
+      keeper.make(tap('e1'), tap('e2'));
+      await settled(keeper, (k) => ['held', 'not-let-in'].includes(k.state().sending));
+      expect(keeper.state()).toMatchObject({ waiting: 2, aside: [] });
+      expect(keeper.study('s1')?.events).toHaveLength(2);
+      server.become('up');
+      turn();
+      await settled(keeper, (k) => k.state().sending === 'all-sent');
+      expect([...server.stored.keys()]).toEqual(['e1', 'e2']);
+    },
+  );
+
+  it('puts aside the one reading that is refused, not those that travelled with it', async () => {
+    const server = pretendServer();
+    const { keeper, turn } = opened(shelfOfPage(), server);
+    keeper.make({ kind: 'start', studyId: 's1', study });
+    await settled(keeper, (k) => k.state().waiting === 0);
+    server.become('down');
+    const misfit: Change = {
+      kind: 'read',
+      studyId: 's1',
+      events: [{ ...eventOf(tap('bad')), cardCode: 'GONE' }],
+    };
+    const good = Array.from({ length: 20 }, (_, i) => `e${String(i)}`);
+    keeper.make(...good.slice(0, 7).map(tap), misfit, ...good.slice(7).map(tap));
+    await settled(keeper, (k) => k.state().sending === 'away');
+    server.become('up');
+    turn();
+    await settled(keeper, (k) => k.state().waiting === 0);
+    expect([...server.stored.keys()]).toEqual(good);
+    expect(keeper.state().aside.map(({ change }) => change)).toEqual([misfit]);
+  });
+
+  it('goes on with other sheets where one cannot be stored, and overtakes nothing of that one', async () => {
+    const server = pretendServer();
+    const { keeper } = opened(shelfOfPage(), server);
+    const ofBroken = (id: string): Change => ({
+      kind: 'read',
+      studyId: 'broken',
+      events: [eventOf(tap(id))],
+    });
+    keeper.make({ kind: 'start', studyId: 's1', study }, ofBroken('x1'), tap('e1'));
+    keeper.make(ofBroken('x2'), tap('e2'));
+    await settled(keeper, (k) => k.state().sending === 'held');
+    expect([...server.stored.keys()]).toEqual(['e1', 'e2']);
+    expect(keeper.state()).toMatchObject({ waiting: 2, why: { status: 500 } });
+  });
+
+  it('keeps taps where the browser has no room, at the cost of copies', async () => {
+    const kept = shelfOfPage();
+    let room = Infinity;
+    const shelf: Shelf = {
+      getItem: kept.getItem,
+      removeItem: kept.removeItem,
+      key: kept.key,
+      get length() {
+        return kept.length;
+      },
+      setItem: (key, value) => {
+        const held = Array.from({ length: kept.length }, (_, i) => kept.key(i) ?? '').reduce(
+          (sum, each) => sum + (each === key ? 0 : (kept.getItem(each)?.length ?? 0)),
+          0,
+        );
+        if (held + value.length > room) throw new Error('full');
+        kept.setItem(key, value);
+      },
+    };
+    const server = pretendServer();
+    const { keeper } = opened(shelf, server);
+    keeper.make({ kind: 'start', studyId: 's1', study });
+    await settled(keeper, (k) => k.state().waiting === 0);
+    expect(shelf.getItem('throughcut.study.s1')).not.toBeNull();
+    server.become('down');
+    room = (shelf.getItem('throughcut.study.s1')?.length ?? 0) + 10;
+    keeper.make(tap('e1'));
+    expect(keeper.state()).toMatchObject({ waiting: 1, unkept: 0 });
+    expect(shelf.getItem('throughcut.study.s1')).toBeNull();
+    room = 10;
+    keeper.make(tap('e2'));
+    expect(keeper.state()).toMatchObject({ waiting: 2, unkept: 1 });
+    expect(keeper.study('s1')?.events.map(({ id }) => id)).toEqual(['e1', 'e2']);
+  });
+
+  it('follows a server that has an older store by now', async () => {
+    const server = pretendServer();
+    const { keeper } = opened(shelfOfPage(), server);
+    keeper.make({ kind: 'start', studyId: 's1', study }, tap('e1'), tap('e2'));
+    await settled(keeper, (k) => k.state().waiting === 0);
+    server.restore(['e1']);
+    keeper.catchUp();
+    await settled(keeper, (k) => k.study('s1')?.events.length === 1);
   });
 
   it('shows what another phone tapped, when told and when a revision betrays it', async () => {
     const server = pretendServer();
-    const { keeper } = opened(emptyShelf(), server);
+    const { keeper } = opened(shelfOfPage(), server);
     const ids = () =>
       keeper
         .study('s1')
@@ -185,12 +286,14 @@ describe('the keeper of what was done on this page', () => {
     const server = pretendServer();
     const late: ((value: Fetched) => void)[] = [];
     const keeper = openKeeper({
-      shelf: emptyShelf(),
+      shelf: shelfOfPage(),
       now: () => 1_000,
       send: server.send,
       fetchStudy: () =>
         new Promise((resolve) => late.push((value) => resolve({ ok: true, value }))),
       later: () => undefined,
+      tabs: loneTab,
+      tab: 'one',
     });
     keeper.make({ kind: 'start', studyId: 's1', study }, tap('e1'));
     await settled(keeper, (k) => k.state().waiting === 0);
@@ -205,7 +308,7 @@ describe('the keeper of what was done on this page', () => {
 
   it('forgets a study that is gone', async () => {
     const server = pretendServer();
-    const { keeper } = opened(emptyShelf(), server);
+    const { keeper } = opened(shelfOfPage(), server);
     keeper.make({ kind: 'start', studyId: 's1', study });
     await settled(keeper, (k) => k.state().waiting === 0);
     keeper.noticed('s1', undefined);

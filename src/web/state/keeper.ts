@@ -1,9 +1,12 @@
 import { defaultMachineId, type WorkshopMachine } from '../../core/machine/workshopMachine.ts';
 import type { Study } from '../../core/study/study.ts';
-import type { CallOutcome, CallProblem } from './call.ts';
+import { isNotLetIn, type CallOutcome, type CallProblem } from './call.ts';
 import { applied, concerns, type Change } from './change.ts';
 import type { MachineSaid } from './machineChanges.ts';
-import { nextToSend, openOutbox, type Shelf, type Waiting } from './outbox.ts';
+import { openOutbox, type PutAside, type Waiting } from './outbox.ts';
+import { openSender, type Sending, type Sent } from './sender.ts';
+import { copyKey, type Shelf } from './shelf.ts';
+import type { TabMessage, Tabs } from './tabs.ts';
 
 /** The server's copy. Its revision rises with every change, whoever made it. */
 export interface Fetched {
@@ -11,34 +14,30 @@ export interface Fetched {
   readonly revision: number;
 }
 
-/** What the server says of a change that it took: the study's revision with it, where it is a change of the study. */
-export interface Sent {
-  readonly revision?: number;
-  /** What it says of the machine now, where it is a change of one. */
-  readonly machine?: WorkshopMachine;
-}
-
 /** What the keeper needs of the world. */
 export interface KeeperPorts {
   readonly shelf: Shelf;
   readonly now: () => number;
-  readonly send: (change: Change) => Promise<CallOutcome<Sent>>;
+  readonly send: (change: Change, stop: AbortSignal) => Promise<CallOutcome<Sent>>;
   /** What the server says of a machine, before a waiting change of it is taken as done. */
   readonly heardOfMachine?: (machine: WorkshopMachine) => void;
   readonly fetchStudy: (id: string) => Promise<CallOutcome<Fetched>>;
   /** Calls back after so many milliseconds. */
   readonly later: (run: () => void, ms: number) => void;
+  readonly tabs: Tabs;
+  /** A name that no other tab has. */
+  readonly tab: string;
 }
-
-export type Sending = 'all-sent' | 'sending' | 'away';
 
 export interface KeeperState {
   readonly sending: Sending;
+  /** Why something has to wait. */
+  readonly why: CallProblem | undefined;
   readonly waiting: number;
-  /** False when the browser keeps nothing: what waits would be lost with the page. */
-  readonly isKept: boolean;
-  /** The last change that the server would not take, in its own words. */
-  readonly refusal: (CallProblem & { readonly kind: 'refused' }) | undefined;
+  /** How many of those the browser had no room for: they would be lost with the page. */
+  readonly unkept: number;
+  /** What the server would not take. */
+  readonly aside: readonly PutAside[];
 }
 
 /**
@@ -56,53 +55,94 @@ export interface Keeper {
   readonly load: (id: string) => Promise<CallProblem | undefined>;
   /** Someone changed a study, perhaps this page itself; no revision: it is gone. Only studies opened here are fetched. */
   readonly noticed: (id: string, revision: number | undefined) => void;
-  /** Fetches every study opened here again, as after a time without news. */
+  /** Fetches every study opened here again, as after a time without news: the server may even have another store. */
   readonly catchUp: () => void;
-  /** Tries now instead of at the next turn. */
-  readonly sendNow: () => void;
-  readonly forgetRefusal: () => void;
+  /** Tries now instead of at the next turn. `afresh`: what is under way is broken off and sent again. */
+  readonly sendNow: (how?: 'afresh') => void;
+  /** Some call was refused, since this phone has not been let in. */
+  readonly notLetIn: (why: CallProblem) => void;
+  readonly letIn: () => void;
+  /** Takes what was put aside away from there, and makes these changes instead of it. */
+  readonly settleAside: (what: readonly PutAside[], instead: readonly Change[]) => void;
 }
 
-const firstWaitMs = 700;
-const longestWaitMs = 10_000;
-const cached = (id: string): string => `throughcut.study.${id}`;
-
 export const openKeeper = (ports: KeeperPorts): Keeper => {
-  const outbox = openOutbox(ports.shelf, ports.now);
+  const outbox = openOutbox(ports);
   const base = new Map<string, Fetched>();
   /** Revisions that were told of while this page was sending: fetched when it is done, unless they were its own. */
   const stale = new Map<string, number>();
+  /** Asked for, and not had while the server was away. */
+  const missing = new Set<string>();
   const shown = new Map<string, Study | undefined>();
   /** What was shown last of each study, whatever has happened since. */
   const before = new Map<string, Study | undefined>();
   const listeners = new Set<() => void>();
-  let busy = false;
-  let waitMs = firstWaitMs;
-  let state: KeeperState = stateNow('all-sent', undefined);
+  /** How it stands with the tab that sends for this one. */
+  let elsewhere: Pick<KeeperState, 'sending' | 'why'> | undefined;
 
-  function stateNow(sending: Sending, refusal: KeeperState['refusal']): KeeperState {
-    return { sending, waiting: outbox.waiting().length, isKept: outbox.isKept(), refusal };
+  const sender = openSender({
+    ...ports,
+    outbox,
+    sendsForAll: ports.tabs.isFirst,
+    onSent: (batch, { revision, machine }) => {
+      if (machine !== undefined) ports.heardOfMachine?.(machine);
+      outbox.remove(batch.map(({ key }) => key));
+      confirm(batch, revision);
+      const keys = batch.map(({ key }) => key);
+      ports.tabs.tell({ kind: 'sent', keys, ...(revision === undefined ? {} : { revision }) });
+    },
+    onPutAside: ({ change }) => {
+      changed(change);
+      ports.tabs.tell({ kind: 'added' });
+    },
+    onStep: () => tell(),
+    onRest: () => loadStale(),
+  });
+  let state: KeeperState = stateNow();
+
+  function stateNow(): KeeperState {
+    const own = { sending: sender.how(), why: sender.why() };
+    const waiting = outbox.waiting().length;
+    // What this tab does not send, it only knows of by hearsay.
+    const isOthers = own.sending === 'sending' && !sender.isBusy();
+    const { sending, why } = isOthers ? (elsewhere ?? own) : own;
+    return {
+      sending: sending === 'all-sent' && waiting > 0 ? 'sending' : sending,
+      why,
+      waiting,
+      unkept: outbox.unkept().length,
+      aside: outbox.aside(),
+    };
   }
-  const tell = (sending: Sending, refusal = state.refusal): void => {
-    state = stateNow(sending, refusal);
+  const tell = (): void => {
+    const last = state;
+    state = stateNow();
     for (const heard of listeners) heard();
+    if (ports.tabs.isFirst() && (last.sending !== state.sending || last.why !== state.why))
+      ports.tabs.tell({ kind: 'how', how: state.sending, why: state.why });
   };
   const setBase = (id: string, study: Study | undefined, revision: number): void => {
     if (study === undefined) return;
     base.set(id, { study, revision });
     shown.delete(id);
     try {
-      ports.shelf.setItem(cached(id), JSON.stringify(study));
+      ports.shelf.setItem(copyKey(id), JSON.stringify(study));
     } catch {
       // The server has it: the copy here only saves a wait.
     }
   };
   const baseOf = (id: string): Fetched | undefined => {
     if (!base.has(id)) {
-      const kept = readKept(ports.shelf.getItem(cached(id)));
+      const kept = readKept(ports.shelf.getItem(copyKey(id)));
       if (kept !== undefined) base.set(id, { study: kept, revision: 0 });
     }
     return base.get(id);
+  };
+  const dropBase = (id: string): void => {
+    base.delete(id);
+    shown.delete(id);
+    ports.shelf.removeItem(copyKey(id));
+    tell();
   };
   const ownWaiting = (id: string): readonly Change[] =>
     outbox
@@ -132,9 +172,7 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
   };
 
   /** What was sent is the server's now. A revision that jumped says that someone else changed the study too. */
-  const confirm = (sent: readonly Waiting[], { revision, machine }: Sent): void => {
-    if (machine !== undefined) ports.heardOfMachine?.(machine);
-    outbox.remove(sent.map(({ key }) => key));
+  const confirm = (sent: readonly Waiting[], revision: number | undefined): void => {
     for (const { change } of sent) {
       if (!('studyId' in change)) {
         for (const [id, { study, revision: held }] of base)
@@ -152,57 +190,85 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
     }
   };
   const load = async (id: string): Promise<CallProblem | undefined> => {
+    const knownBefore = baseOf(id)?.revision ?? 0;
     const outcome = await ports.fetchStudy(id);
-    if (!outcome.ok) return outcome.why;
+    if (!outcome.ok) {
+      const { why } = outcome;
+      if (isNotLetIn(why)) sender.notLetIn(why);
+      if (why.kind === 'refused' && why.status === 404 && base.has(id)) dropBase(id);
+      else if (!base.has(id)) missing.add(id);
+      return why;
+    }
+    missing.delete(id);
     const { study, revision } = outcome.value;
-    // A reply that was overtaken by a change of our own would take that change away again.
-    if (revision >= (baseOf(id)?.revision ?? 0)) {
+    const known = baseOf(id)?.revision ?? 0;
+    if (revision < known && known > knownBefore) {
+      // A reply that was overtaken by a change of our own would take that change away again.
+      stale.set(id, Infinity);
+      loadStale();
+    } else {
+      // A lower revision than before is no mistake: the server may have another store by now.
       setBase(id, study, revision);
-      tell(state.sending);
+      tell();
     }
     return undefined;
   };
   const loadStale = (): void => {
-    if (busy) return;
+    if (sender.isBusy()) return;
     const told = [...stale];
     stale.clear();
     for (const [id, revision] of told) {
       if (revision > (base.get(id)?.revision ?? 0)) void load(id);
     }
   };
-  const drop = (sent: readonly Waiting[]): void => {
-    outbox.remove(sent.map(({ key }) => key));
-    for (const { change } of sent) changed(change);
+  /** What other tabs put on the shelf, or took from it without this one having heard how it went. */
+  const reread = (): void => {
+    for (const { change } of outbox.reread())
+      if ('studyId' in change) stale.set(change.studyId, Infinity);
+    shown.clear();
+    readSaidOfMachines();
+    tell();
+    loadStale();
   };
 
-  const pump = async (): Promise<void> => {
-    const batch = nextToSend(outbox.waiting());
-    if (busy || batch.length === 0) return;
-    busy = true;
-    if (state.sending !== 'away') tell('sending');
-    const outcome = await ports.send(together(batch));
-    busy = false;
-    if (outcome.ok) {
-      confirm(batch, outcome.value);
-      waitMs = firstWaitMs;
-    } else if (outcome.why.kind === 'refused') {
-      drop(batch);
-      tell(state.sending, outcome.why);
-    } else {
-      tell('away');
-      ports.later(() => void pump(), waitMs);
-      waitMs = Math.min(waitMs * 2, longestWaitMs);
-      return;
+  const heard = (message: TabMessage): void => {
+    switch (message.kind) {
+      case 'added':
+        reread();
+        sender.send();
+        return;
+      case 'sent': {
+        const sent = outbox.waiting().filter(({ key }) => message.keys.includes(key));
+        outbox.remove(message.keys);
+        confirm(sent, message.revision);
+        reread();
+        return;
+      }
+      case 'how':
+        elsewhere = { sending: message.how, why: message.why };
+        if (message.how === 'not-let-in' && message.why !== undefined) sender.notLetIn(message.why);
+        else if (sender.how() === 'not-let-in') sender.letIn();
+        tell();
+        return;
+      case 'let-in':
+        elsewhere = undefined;
+        sender.letIn();
+        keeper.catchUp();
+        return;
+      case 'news':
+        if (message.studyId !== undefined) keeper.noticed(message.studyId, message.revision);
+        return;
+      case 'look-again':
+        keeper.catchUp();
+        return;
+      case 'left':
     }
-    tell(outbox.waiting().length > 0 ? 'sending' : 'all-sent');
-    if (outbox.waiting().length === 0) loadStale();
-    await pump();
   };
 
   const keeper: Keeper = {
-    subscribe: (heard) => {
-      listeners.add(heard);
-      return () => listeners.delete(heard);
+    subscribe: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
     },
     state: () => state,
     study: (id) => {
@@ -221,50 +287,56 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
         outbox.add(change);
         changed(change);
       }
-      tell(state.sending);
-      void pump();
+      ports.tabs.tell({ kind: 'added' });
+      tell();
+      sender.send();
     },
     load,
     noticed: (id, revision) => {
       if (!base.has(id)) return;
       if (revision === undefined) {
-        base.delete(id);
-        shown.delete(id);
-        ports.shelf.removeItem(cached(id));
-        tell(state.sending);
+        dropBase(id);
       } else if (revision > (base.get(id)?.revision ?? 0)) {
         stale.set(id, revision);
         loadStale();
       }
     },
     catchUp: () => {
-      for (const id of base.keys()) stale.set(id, Infinity);
-      loadStale();
+      for (const [id, { study }] of base) {
+        base.set(id, { study, revision: 0 });
+        stale.set(id, Infinity);
+      }
+      for (const id of missing) stale.set(id, Infinity);
+      reread();
     },
-    sendNow: () => {
-      waitMs = firstWaitMs;
-      void pump();
+    sendNow: sender.sendNow,
+    notLetIn: sender.notLetIn,
+    letIn: () => {
+      heard({ kind: 'let-in' });
+      ports.tabs.tell({ kind: 'let-in' });
     },
-    forgetRefusal: () => {
-      state = { ...state, refusal: undefined };
-      for (const heard of listeners) heard();
+    settleAside: (what, instead) => {
+      outbox.forgetAside(what.map(({ key }) => key));
+      ports.tabs.tell({ kind: 'added' });
+      keeper.make(...instead);
     },
   };
-  void pump();
+  ports.tabs.hear(heard);
+  ports.tabs.onFirst((isFirst) => {
+    if (isFirst) {
+      elsewhere = undefined;
+      reread();
+      sender.send();
+    } else {
+      // Whoever is first now sends again what was under way here; the server stores it once.
+      sender.sendNow('afresh');
+    }
+  });
   return keeper;
 };
 
 const isSame = (a: Study | undefined, b: Study | undefined): boolean =>
   a === b || JSON.stringify(a) === JSON.stringify(b);
-
-/** Readings of one study travel in one envelope; everything else alone. */
-const together = (batch: readonly Waiting[]): Change => {
-  const [first] = batch;
-  if (first === undefined) throw new Error('nothing to send');
-  if (first.change.kind !== 'read') return first.change;
-  const events = batch.flatMap(({ change }) => (change.kind === 'read' ? change.events : []));
-  return { ...first.change, events };
-};
 
 /** A copy that this page itself wrote; the server's own replaces it as soon as it answers. */
 const readKept = (text: string | null): Study | undefined => {

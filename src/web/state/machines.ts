@@ -1,13 +1,13 @@
 import { useQuery } from '@tanstack/react-query';
 import { useSyncExternalStore } from 'react';
-import { z } from 'zod';
 import { undescribedMachine } from '../../core/machine/machine.ts';
 import { defaultMachineId, type WorkshopMachine } from '../../core/machine/workshopMachine.ts';
-import { workshopMachineShape } from '../../formats/saved/workshopMachine.ts';
-import { api } from '../../wire/api.ts';
+import { pageApi } from '../../wire/pageApi.ts';
+import { browserShelf } from './browserShelf.ts';
 import { callOrThrow } from './call.ts';
 import { machinesAfter } from './machineChanges.ts';
 import { queryKeys } from './queries.ts';
+import { keepOn } from './shelf.ts';
 import { useWorkshop } from './workshop.tsx';
 
 /** The machine of a workshop that has described none, and of one of which this page knows nothing yet. */
@@ -37,7 +37,7 @@ export const useMachines = (): Machines => {
   const { data, isPending } = useQuery({
     queryKey: queryKeys.machines,
     queryFn: async () => {
-      const { machines } = await callOrThrow(api.listMachines);
+      const { machines } = await callOrThrow(pageApi.listMachines);
       remember(machines.filter(({ isExample }) => !isExample));
       return machines;
     },
@@ -54,20 +54,18 @@ const key = 'throughcut.machines';
 
 /** Sheets can be begun while the server is away: on the machines that it told of last. */
 const remember = (machines: readonly WorkshopMachine[]): void => {
-  try {
-    localStorage.setItem(key, JSON.stringify(machines));
-  } catch {
-    // The server knows them all the same.
-  }
+  // Where there is no room, the server knows them all the same.
+  keepOn(browserShelf, key, JSON.stringify(machines));
 };
 
+/** What this page itself wrote. */
 const remembered = (): readonly WorkshopMachine[] | undefined => {
   try {
-    const read = z
-      .array(workshopMachineShape)
-      .safeParse(JSON.parse(localStorage.getItem(key) ?? 'null'));
-    return read.success ? read.data : undefined;
+    const kept: unknown = JSON.parse(browserShelf.getItem(key) ?? 'null');
+    return Array.isArray(kept) ? (kept as readonly WorkshopMachine[]).filter(isOurs) : undefined;
   } catch {
     return undefined;
   }
 };
+
+const isOurs = ({ version }: Partial<WorkshopMachine>): boolean => version === 1;

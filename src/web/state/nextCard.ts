@@ -1,4 +1,5 @@
 import type { Setting } from '../../core/machine/setting.ts';
+import { tabShelf } from './browserShelf.ts';
 
 /** The two conditions that a card and its twin are cut under, by name. */
 export interface Compared {
@@ -29,7 +30,7 @@ export const keepNextCard = (
   wish: NextCardWish = {},
 ): void => {
   try {
-    sessionStorage.setItem(keyOf(studyId), JSON.stringify({ rungs, ...wish } satisfies NextCard));
+    tabShelf.setItem(keyOf(studyId), JSON.stringify({ rungs, ...wish } satisfies NextCard));
   } catch {
     // Without storage the card's screen opens on its usual ladder.
   }
@@ -38,7 +39,7 @@ export const keepNextCard = (
 export const nextCard = (studyId: string): NextCard | undefined => {
   try {
     // What this page itself wrote, a moment ago.
-    const value = JSON.parse(sessionStorage.getItem(keyOf(studyId)) ?? 'null') as NextCard | null;
+    const value = JSON.parse(tabShelf.getItem(keyOf(studyId)) ?? 'null') as NextCard | null;
     return value !== null && value.rungs.length > 0 ? value : undefined;
   } catch {
     return undefined;
@@ -50,7 +51,7 @@ const twinKeyOf = (studyId: string): string => `throughcut.twin.${studyId}`;
 /** Remembers that a card was made for one side of a comparison, so that its twin gets the same settings and board. */
 export const keepTwin = (studyId: string, code: string, { by }: Compared): void => {
   try {
-    sessionStorage.setItem(twinKeyOf(studyId), JSON.stringify({ code, by }));
+    tabShelf.setItem(twinKeyOf(studyId), JSON.stringify({ code, by }));
   } catch {
     // Without storage the twin's settings come from the comparison as it then stands.
   }
@@ -60,7 +61,7 @@ export const keepTwin = (studyId: string, code: string, { by }: Compared): void 
 export const twinMade = (studyId: string, { by }: Compared): string | undefined => {
   try {
     // What this page itself wrote.
-    const kept = JSON.parse(sessionStorage.getItem(twinKeyOf(studyId)) ?? 'null') as {
+    const kept = JSON.parse(tabShelf.getItem(twinKeyOf(studyId)) ?? 'null') as {
       readonly code: string;
       readonly by: string;
     } | null;

@@ -3,7 +3,7 @@ import type { ProvenSetting } from '../../core/book/provenSetting.ts';
 import type { RecordedTally } from '../../core/study/study.ts';
 import type { HistoryWish } from '../../core/study/historyWish.ts';
 import { useQuery } from '@tanstack/react-query';
-import { api } from '../../wire/api.ts';
+import { pageApi } from '../../wire/pageApi.ts';
 import { callOrThrow } from './call.ts';
 
 /** A proven setting with its orders, and how they stand to its promise. */
@@ -28,7 +28,7 @@ export const queryKeys = {
 export const useHome = () =>
   useQuery({
     queryKey: queryKeys.home,
-    queryFn: () => callOrThrow(api.home),
+    queryFn: () => callOrThrow(pageApi.home),
     // Without the server the first screen works too: it is not kept waiting.
     retry: false,
   });
@@ -42,7 +42,7 @@ export const useHistory = (wish: HistoryWish) => {
   const query = { ...rest, of: isExample ? ('example' as const) : ('workshop' as const) };
   return useQuery({
     queryKey: [...queryKeys.history, query],
-    queryFn: () => callOrThrow(api.gatherHistory, { query }),
+    queryFn: () => callOrThrow(pageApi.gatherHistory, { query }),
     staleTime: Infinity,
     gcTime: 0,
     retry: false,
@@ -50,25 +50,25 @@ export const useHistory = (wish: HistoryWish) => {
 };
 
 export const useStudies = () =>
-  useQuery({ queryKey: queryKeys.studies, queryFn: () => callOrThrow(api.listStudies) });
+  useQuery({ queryKey: queryKeys.studies, queryFn: () => callOrThrow(pageApi.listStudies) });
 
 export const useBook = (text: string) =>
   useQuery({
     queryKey: [...queryKeys.book, text],
-    queryFn: () => callOrThrow(api.searchBook, { query: text === '' ? {} : { text } }),
+    queryFn: () => callOrThrow(pageApi.searchBook, { query: text === '' ? {} : { text } }),
   });
 
 export const useBookEntry = (id: string) =>
   useQuery({
     queryKey: queryKeys.bookEntry(id),
-    queryFn: () => callOrThrow(api.getEntry, { params: { id } }),
+    queryFn: () => callOrThrow(pageApi.getEntry, { params: { id } }),
   });
 
 export const usePairing = () =>
-  useQuery({ queryKey: ['pairing'], queryFn: () => callOrThrow(api.pairing) });
+  useQuery({ queryKey: ['pairing'], queryFn: () => callOrThrow(pageApi.pairing) });
 
 export const useMeterings = () =>
-  useQuery({ queryKey: queryKeys.meterings, queryFn: () => callOrThrow(api.listMeterings) });
+  useQuery({ queryKey: queryKeys.meterings, queryFn: () => callOrThrow(pageApi.listMeterings) });
 
 export const useFocusTests = () =>
-  useQuery({ queryKey: queryKeys.focusTests, queryFn: () => callOrThrow(api.listFocusTests) });
+  useQuery({ queryKey: queryKeys.focusTests, queryFn: () => callOrThrow(pageApi.listFocusTests) });

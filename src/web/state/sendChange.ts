@@ -1,17 +1,17 @@
 import type { WorkshopMachine } from '../../core/machine/workshopMachine.ts';
-import { api } from '../../wire/api.ts';
+import { pageApi } from '../../wire/pageApi.ts';
 import { call, type CallOutcome } from './call.ts';
-import type { Sent } from './keeper.ts';
 import type { Change, StudyChange } from './change.ts';
 import type { MachineSaid } from './machineChanges.ts';
+import type { Sent } from './sender.ts';
 
 /** Sends one change by the route that carries it. Every one of them may be sent again without harm. */
-export const sendChange = async (change: Change): Promise<CallOutcome<Sent>> => {
+export const sendChange = async (change: Change, stop: AbortSignal): Promise<CallOutcome<Sent>> => {
   if (!('studyId' in change)) {
-    const outcome = await sendingOfMachine(change);
+    const outcome = await sendingOfMachine(change, stop);
     return outcome.ok ? { ok: true, value: { machine: outcome.value } } : outcome;
   }
-  const outcome = await sending(change);
+  const outcome = await sending(change, stop);
   return outcome.ok ? { ok: true, value: revisionIn(outcome.value) } : outcome;
 };
 
@@ -23,38 +23,43 @@ const revisionIn = (reply: unknown): Sent =>
     ? { revision: reply.revision }
     : {};
 
-const sending = (change: StudyChange): Promise<CallOutcome<unknown>> => {
+const sending = (change: StudyChange, stop: AbortSignal): Promise<CallOutcome<unknown>> => {
   const params = { id: change.studyId };
   switch (change.kind) {
     case 'start': {
       const { id, createdAt, stock, machineId, promise, aim, ask, habit } = change.study;
       const body = { id, createdAt, stock, machineId, promise, aim, ask };
-      return call(api.startStudy, { body: { ...body, ...(habit === undefined ? {} : { habit }) } });
+      return call(pageApi.startStudy, {
+        stop,
+        body: { ...body, ...(habit === undefined ? {} : { habit }) },
+      });
     }
     case 'head': {
       const { of, ...head } = change.head;
       const body = { ...head, ...(of === undefined ? {} : { machineId: of.id }) };
-      return call(api.changeStudy, { params, body });
+      return call(pageApi.changeStudy, { stop, params, body });
     }
     case 'add-card':
-      return call(api.addCard, { params, body: { card: change.card } });
+      return call(pageApi.addCard, { stop, params, body: { card: change.card } });
     case 'replace-card':
-      return call(api.replaceCard, {
+      return call(pageApi.replaceCard, {
+        stop,
         params: { ...params, code: change.card.code },
         body: { card: change.card },
       });
     case 'remove-card':
-      return call(api.removeCard, { params: { ...params, code: change.code } });
+      return call(pageApi.removeCard, { stop, params: { ...params, code: change.code } });
     case 'read':
-      return call(api.recordReadings, { params, body: { events: change.events } });
+      return call(pageApi.recordReadings, { stop, params, body: { events: change.events } });
     case 'tally':
-      return call(api.recordTally, { params, body: change.tally });
+      return call(pageApi.recordTally, { stop, params, body: change.tally });
     case 'remove-tally':
-      return call(api.removeTally, { params: { ...params, tallyId: change.tallyId } });
+      return call(pageApi.removeTally, { stop, params: { ...params, tallyId: change.tallyId } });
     case 'keep': {
       const { entryId, studyId, setting, keptAt, personsChoice, earlierSheets } = change;
       const body = { id: entryId, studyId, setting, keptAt };
-      return call(api.keepSetting, {
+      return call(pageApi.keepSetting, {
+        stop,
         body: {
           ...body,
           ...(personsChoice === undefined ? {} : { personsChoice }),
@@ -65,12 +70,16 @@ const sending = (change: StudyChange): Promise<CallOutcome<unknown>> => {
   }
 };
 
-const sendingOfMachine = (change: MachineSaid): Promise<CallOutcome<WorkshopMachine>> => {
+const sendingOfMachine = (
+  change: MachineSaid,
+  stop: AbortSignal,
+): Promise<CallOutcome<WorkshopMachine>> => {
   const params = { id: change.machineId };
   switch (change.kind) {
     case 'describe-machine': {
       const { addedAt, machine, isDefault } = change;
-      return call(api.describeMachine, {
+      return call(pageApi.describeMachine, {
+        stop,
         params,
         body: {
           addedAt,
@@ -80,8 +89,11 @@ const sendingOfMachine = (change: MachineSaid): Promise<CallOutcome<WorkshopMach
       });
     }
     case 'note-machine-change':
-      return call(api.noteMachineChange, { params, body: change.change });
+      return call(pageApi.noteMachineChange, { stop, params, body: change.change });
     case 'remove-machine-change':
-      return call(api.removeMachineChange, { params: { ...params, changeId: change.changeId } });
+      return call(pageApi.removeMachineChange, {
+        stop,
+        params: { ...params, changeId: change.changeId },
+      });
   }
 };

@@ -1,10 +1,12 @@
+import { browserShelf } from './browserShelf.ts';
+
 /** How long the machine said that something took, kept in this browser so that nothing is asked twice. */
 const keyOf = (what: string): string => `throughcut.took.${what}`;
 
 /** In s; undefined where nobody said. */
 export const toldTimeOf = (what: string): number | undefined => {
   try {
-    const seconds = Number(localStorage.getItem(keyOf(what)) ?? NaN);
+    const seconds = Number(browserShelf.getItem(keyOf(what)) ?? NaN);
     return seconds > 0 ? seconds : undefined;
   } catch {
     return undefined;
@@ -13,8 +15,8 @@ export const toldTimeOf = (what: string): number | undefined => {
 
 export const keepToldTime = (what: string, seconds: number | undefined): void => {
   try {
-    if (seconds === undefined) localStorage.removeItem(keyOf(what));
-    else localStorage.setItem(keyOf(what), String(seconds));
+    if (seconds === undefined) browserShelf.removeItem(keyOf(what));
+    else browserShelf.setItem(keyOf(what), String(seconds));
   } catch {
     // It is asked again next time.
   }

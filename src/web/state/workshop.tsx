@@ -42,6 +42,7 @@ export const useStudy = (id: string): OpenedStudy => {
   const { keeper } = useWorkshop();
   const study = useKeptStudy(id);
   const [fetched, setFetched] = useState<{ id: string; problem: CallProblem | undefined }>();
+  const isLetIn = useKeeperState().sending !== 'not-let-in';
   useEffect(() => {
     let wanted = true;
     void keeper.load(id).then((problem) => {
@@ -50,7 +51,7 @@ export const useStudy = (id: string): OpenedStudy => {
     return () => {
       wanted = false;
     };
-  }, [keeper, id]);
+  }, [keeper, id, isLetIn]);
   const own = fetched?.id === id ? fetched : undefined;
   return { study, problem: own?.problem, loading: study === undefined && own === undefined };
 };

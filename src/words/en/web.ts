@@ -7,6 +7,14 @@ export const webWords = {
     remedy: () =>
       'Go on: everything that you tap is kept in this browser and is sent when it answers again.',
   },
+  'server-slow': {
+    message: (p) => `The workshop computer has not answered within ${p('seconds')} seconds.`,
+    remedy: () => 'Go on: it is asked again by itself. What you tapped is kept in this browser.',
+  },
+  'server-refused': {
+    message: (p) => `The workshop computer refused this (${p('status')}).`,
+    remedy: () => 'Reload the page. If it happens again, look at its terminal.',
+  },
   'reply-not-understood': {
     message: (p) =>
       `The workshop computer answered ${p('address')} in a way this page does not know.`,

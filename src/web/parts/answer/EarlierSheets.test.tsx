@@ -7,6 +7,7 @@ import { sampleStudy } from '../../../../test/samples/studies.ts';
 import { earlierSheetsOf, type EarlierSheet } from '../../../core/study/earlierSheet.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { openKeeper } from '../../state/keeper.ts';
+import { loneTab } from '../../state/tabs.ts';
 import { startModel, type Thread } from '../../state/model.ts';
 import { useAnswer } from '../../state/useAnswer.ts';
 import { leaveEarlierOut } from '../../state/useEarlier.ts';
@@ -43,6 +44,8 @@ const keeper = openKeeper({
   send: () => Promise.resolve({ ok: true, value: {} }),
   fetchStudy: () => Promise.reject(new Error('not asked here')),
   later: () => undefined,
+  tabs: loneTab,
+  tab: 'one',
 });
 
 const Shown = ({ of }: { readonly of: Study }) => {

@@ -1,6 +1,6 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useLocation } from 'wouter';
-import { api } from '../../../wire/api.ts';
+import { pageApi } from '../../../wire/pageApi.ts';
 import { shellText as words } from '../../../words/en/screens/shell.ts';
 import { callOrThrow } from '../../state/call.ts';
 import { queryKeys, useHome } from '../../state/queries.ts';
@@ -13,7 +13,7 @@ export const ExampleBanner = () => {
   const cache = useQueryClient();
   const [, goTo] = useLocation();
   const remove = useMutation({
-    mutationFn: () => callOrThrow(api.removeExample),
+    mutationFn: () => callOrThrow(pageApi.removeExample),
     onSuccess: (after) => {
       cache.setQueryData(queryKeys.home, after);
       void cache.invalidateQueries({ queryKey: queryKeys.book });

@@ -3,12 +3,18 @@ import { useKeeperState } from '../../state/workshop.tsx';
 
 /** Says whether everything that was done here has reached the workshop's computer. */
 export const SendingSign = () => {
-  const { sending, waiting, isKept } = useKeeperState();
-  const text = sending === 'away' ? words.sending.away(waiting) : words.sending[sending];
+  const { sending, waiting, unkept, aside } = useKeeperState();
+  const hasAside = sending === 'all-sent' && aside.length > 0;
   return (
     <p className={`shell-sending shell-sending-${sending}`} role="status">
       <span className="shell-sending-dot" aria-hidden="true" />
-      <span>{isKept || waiting === 0 ? text : words.notKept}</span>
+      <span>
+        {unkept > 0
+          ? words.notKept
+          : hasAside
+            ? words.aside(aside.length)
+            : words.sending[sending](waiting)}
+      </span>
     </p>
   );
 };

@@ -2,7 +2,8 @@ import type { ReactNode } from 'react';
 import { Link, useRoute } from 'wouter';
 import { shellText as words } from '../../../words/en/screens/shell.ts';
 import { SendingSign } from './SendingSign.tsx';
-import { RefusalNotice } from './RefusalNotice.tsx';
+import { LetInFirst } from './LetInFirst.tsx';
+import { Troubles } from './Troubles.tsx';
 import './shell.css';
 
 /** What stands around every screen: the name, three places, and whether all is saved. */
@@ -28,8 +29,8 @@ export const Shell = ({ children }: { readonly children: ReactNode }) => (
       <SendingSign />
     </header>
     <main id="main" tabIndex={-1}>
-      <RefusalNotice />
-      {children}
+      <Troubles />
+      <LetInFirst>{children}</LetInFirst>
     </main>
   </div>
 );

@@ -1,7 +1,7 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { lazy, Suspense } from 'react';
 import { useLocation } from 'wouter';
-import { api } from '../../../wire/api.ts';
+import { pageApi } from '../../../wire/pageApi.ts';
 import { answerText } from '../../../words/en/screens/answer.ts';
 import { bookText as words } from '../../../words/en/screens/book.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
@@ -60,12 +60,12 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
       const at = new Date().toISOString();
       const counts = { out, hangs, stays, spoilt, partLengthMm };
       const body = { ...counts, ...(batch === undefined ? {} : { batch }), id: newId(), at };
-      return callOrThrow(api.tallyEntry, { params: { id: entry.id }, body });
+      return callOrThrow(pageApi.tallyEntry, { params: { id: entry.id }, body });
     },
     onSuccess: forget,
   });
   const remove = useMutation({
-    mutationFn: () => callOrThrow(api.removeEntry, { params: { id: entry.id } }),
+    mutationFn: () => callOrThrow(pageApi.removeEntry, { params: { id: entry.id } }),
     onSuccess: () => {
       // Forgotten, not asked for once more: it is gone.
       cache.removeQueries({ queryKey: queryKeys.bookEntry(entry.id) });

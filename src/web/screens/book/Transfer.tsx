@@ -1,12 +1,16 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { importedFileShape } from '../../../formats/exportFile.ts';
-import { addressOf, api } from '../../../wire/api.ts';
+import { pageApi } from '../../../wire/pageApi.ts';
+import { addressOf } from '../../../wire/route.ts';
 import { refuseImportBySize } from '../../../wire/importLimit.ts';
 import { bookText as words } from '../../../words/en/screens/book.ts';
 import { DownloadLink } from '../../parts/action/Action.tsx';
 import { FilePick } from '../../parts/file/FilePick.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { callOrThrow } from '../../state/call.ts';
+
+/** A file of many years is written in one go. */
+const importTakesAtMostMs = 300_000;
 
 /** Everything out into a file, and a file in. */
 export const Transfer = () => {
@@ -15,17 +19,17 @@ export const Transfer = () => {
     mutationFn: (text: string) => {
       const read = importedFileShape.safeParse(parsed(text));
       if (!read.success) throw new Error(words.notOurs);
-      return callOrThrow(api.importAll, { body: read.data });
+      return callOrThrow(pageApi.importAll, { body: read.data, timeLimitMs: importTakesAtMostMs });
     },
     onSuccess: () => cache.invalidateQueries(),
   });
   return (
     <div className="stack">
       <div className="actions">
-        <DownloadLink href={addressOf(api.exportAll)} fileName="throughcut.json">
+        <DownloadLink href={addressOf(pageApi.exportAll)} fileName="throughcut.json">
           {words.exportAll}
         </DownloadLink>
-        <DownloadLink href={addressOf(api.exportBookTable)} fileName="throughcut-book.csv">
+        <DownloadLink href={addressOf(pageApi.exportBookTable)} fileName="throughcut-book.csv">
           {words.exportTable}
         </DownloadLink>
       </div>

@@ -1,6 +1,6 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { bedTestReport, type BedTest } from '../../../core/bed/bedTest.ts';
-import { api } from '../../../wire/api.ts';
+import { pageApi } from '../../../wire/pageApi.ts';
 import { cornersText as words } from '../../../words/en/screens/corners.ts';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import { EarlierList } from '../../parts/earlier/EarlierList.tsx';
@@ -12,7 +12,7 @@ export const EarlierCorners = ({ machineId }: { readonly machineId: string }) =>
   const { data, isPending, refetch } = useBedTests();
   const cache = useQueryClient();
   const remove = useMutation({
-    mutationFn: (id: string) => callOrThrow(api.removeBedTest, { params: { id } }),
+    mutationFn: (id: string) => callOrThrow(pageApi.removeBedTest, { params: { id } }),
     onSettled: () => cache.invalidateQueries({ queryKey: bedTestsKey }),
   });
   const own = data?.tests.filter((test) => test.machineId === machineId);

@@ -1,5 +1,5 @@
 import type { UnkeptBedTest } from '../../../core/bed/bedTest.ts';
-import { api } from '../../../wire/api.ts';
+import { pageApi } from '../../../wire/pageApi.ts';
 import { cornersText as words } from '../../../words/en/screens/corners.ts';
 import { KeepTest } from '../../parts/earlier/KeepTest.tsx';
 import { callOrThrow } from '../../state/call.ts';
@@ -16,7 +16,7 @@ export const KeepCorners = ({ test, onKept }: KeepCornersProps) => (
   <KeepTest
     words={words}
     test={test}
-    record={(body) => callOrThrow(api.recordBedTest, { body })}
+    record={(body) => callOrThrow(pageApi.recordBedTest, { body })}
     queryKey={bedTestsKey}
     onKept={onKept}
   />

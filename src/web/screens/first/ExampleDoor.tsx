@@ -1,7 +1,7 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useLocation } from 'wouter';
 import { exampleKeptId } from '../../../core/virtual/exampleKeptId.ts';
-import { api } from '../../../wire/api.ts';
+import { pageApi } from '../../../wire/pageApi.ts';
 import { shellText as words } from '../../../words/en/screens/shell.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { callOrThrow } from '../../state/call.ts';
@@ -11,7 +11,7 @@ export const ExampleDoor = () => {
   const [, goTo] = useLocation();
   const cache = useQueryClient();
   const open = useMutation({
-    mutationFn: () => callOrThrow(api.openExample),
+    mutationFn: () => callOrThrow(pageApi.openExample),
     onSuccess: (home) => {
       cache.setQueryData(['home'], home);
       void cache.invalidateQueries({ queryKey: ['book'] });

@@ -4,7 +4,8 @@ import type { Setting } from '../../../core/machine/setting.ts';
 import type { Outcome } from '../../../core/problem.ts';
 import { namedMaterial, type NamedMaterial } from '../../../core/stock/acceptMaterial.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { addressOf, api } from '../../../wire/api.ts';
+import { pageApi } from '../../../wire/pageApi.ts';
+import { addressOf } from '../../../wire/route.ts';
 import { rampSheetText as sheet } from '../../../words/en/rampSheet.ts';
 import { focusText as words } from '../../../words/en/screens/focus.ts';
 import { DownloadLink } from '../../parts/action/Action.tsx';
@@ -88,7 +89,7 @@ const fileAddress = (
 ): string => {
   const strongest = lines[0]?.setting;
   return addressOf(
-    api.rampFile,
+    pageApi.rampFile,
     { kind },
     {
       material: material.trim(),

@@ -1,6 +1,6 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { findFocus } from '../../../core/machine/findFocus.ts';
-import { api } from '../../../wire/api.ts';
+import { pageApi } from '../../../wire/pageApi.ts';
 import { focusText as words } from '../../../words/en/screens/focus.ts';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import { EarlierList } from '../../parts/earlier/EarlierList.tsx';
@@ -12,7 +12,7 @@ export const EarlierFocusTests = ({ machineId }: { readonly machineId: string })
   const { data, isPending, refetch } = useFocusTests();
   const cache = useQueryClient();
   const remove = useMutation({
-    mutationFn: (id: string) => callOrThrow(api.removeFocusTest, { params: { id } }),
+    mutationFn: (id: string) => callOrThrow(pageApi.removeFocusTest, { params: { id } }),
     onSettled: () => cache.invalidateQueries({ queryKey: queryKeys.focusTests }),
   });
   const own = data?.tests.filter((test) => test.machineId === machineId);

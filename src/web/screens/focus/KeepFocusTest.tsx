@@ -1,5 +1,5 @@
 import type { UnkeptFocusTest } from '../../../core/machine/focusTest.ts';
-import { api } from '../../../wire/api.ts';
+import { pageApi } from '../../../wire/pageApi.ts';
 import { focusText as words } from '../../../words/en/screens/focus.ts';
 import { KeepTest } from '../../parts/earlier/KeepTest.tsx';
 import { callOrThrow } from '../../state/call.ts';
@@ -17,7 +17,7 @@ export const KeepFocusTest = ({ test, onKept }: KeepFocusTestProps) => (
     <KeepTest
       words={words}
       test={test}
-      record={(body) => callOrThrow(api.recordFocusTest, { body })}
+      record={(body) => callOrThrow(pageApi.recordFocusTest, { body })}
       queryKey={queryKeys.focusTests}
       onKept={onKept}
     />

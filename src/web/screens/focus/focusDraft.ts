@@ -3,6 +3,7 @@ import type { FocusReadings, UnkeptFocusTest } from '../../../core/machine/focus
 import type { RampLine } from '../../../core/card/rampCard.ts';
 import { done, refused, type Outcome } from '../../../core/problem.ts';
 import { readLength } from '../../parts/quantity/readers.ts';
+import { browserShelf } from '../../state/browserShelf.ts';
 
 const mm = z.number().min(0).max(2000);
 const end = z.object({ mm: mm.optional(), runsOff: z.boolean().optional() });
@@ -79,7 +80,7 @@ const key = 'throughcut.focus-draft';
 /** The draft that lies in this browser. */
 export const keptFocusDraft = (): FocusDraft => {
   try {
-    const read = shape.safeParse(JSON.parse(localStorage.getItem(key) ?? 'null'));
+    const read = shape.safeParse(JSON.parse(browserShelf.getItem(key) ?? 'null'));
     return read.success ? read.data : emptyFocusDraft;
   } catch {
     return emptyFocusDraft;
@@ -88,7 +89,7 @@ export const keptFocusDraft = (): FocusDraft => {
 
 export const keepFocusDraft = (draft: FocusDraft): void => {
   try {
-    localStorage.setItem(key, JSON.stringify(draft));
+    browserShelf.setItem(key, JSON.stringify(draft));
   } catch {
     // It lives as long as the page, then.
   }

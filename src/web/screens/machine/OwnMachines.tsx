@@ -3,7 +3,7 @@ import { useState } from 'react';
 import { undescribedMachine } from '../../../core/machine/machine.ts';
 import type { WorkshopMachine } from '../../../core/machine/workshopMachine.ts';
 import { machinesText as words } from '../../../words/en/screens/machines.ts';
-import { api } from '../../../wire/api.ts';
+import { pageApi } from '../../../wire/pageApi.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
@@ -23,7 +23,7 @@ export const OwnMachines = ({ here }: { readonly here: WorkshopMachine }) => {
   const cache = useQueryClient();
   const [name, setName] = useState('');
   const remove = useMutation({
-    mutationFn: (id: string) => callOrThrow(api.removeMachine, { params: { id } }),
+    mutationFn: (id: string) => callOrThrow(pageApi.removeMachine, { params: { id } }),
     onSuccess: () => cache.invalidateQueries({ queryKey: queryKeys.machines }),
   });
   const addedAt = (): string => new Date().toISOString();

@@ -1,7 +1,7 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { meterReport } from '../../../core/machine/meterReport.ts';
 import type { Metering } from '../../../core/machine/metering.ts';
-import { api } from '../../../wire/api.ts';
+import { pageApi } from '../../../wire/pageApi.ts';
 import { meterText as words } from '../../../words/en/screens/meter.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';
@@ -17,7 +17,7 @@ export const EarlierMeterings = ({ machineId, machine, onChange }: OfMachineProp
   const { data, isPending, refetch } = useMeterings();
   const cache = useQueryClient();
   const remove = useMutation({
-    mutationFn: (id: string) => callOrThrow(api.removeMetering, { params: { id } }),
+    mutationFn: (id: string) => callOrThrow(pageApi.removeMetering, { params: { id } }),
     onSettled: () => cache.invalidateQueries({ queryKey: queryKeys.meterings }),
   });
   const own = data?.meterings.filter((metering) => metering.machineId === machineId);

@@ -2,7 +2,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import type { Machine } from '../../../core/machine/machine.ts';
 import type { MeterReport } from '../../../core/machine/meterReport.ts';
 import type { UnkeptMetering } from '../../../core/machine/metering.ts';
-import { api } from '../../../wire/api.ts';
+import { pageApi } from '../../../wire/pageApi.ts';
 import { meterText as words } from '../../../words/en/screens/meter.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
@@ -26,7 +26,7 @@ export const KeepMetering = (props: KeepMeteringProps) => {
   const keep = useMutation({
     mutationFn: (use: Machine | undefined) => {
       const body = { ...metering, id: newId(), at: new Date().toISOString() };
-      return callOrThrow(api.recordMetering, { body }).then(() => use);
+      return callOrThrow(pageApi.recordMetering, { body }).then(() => use);
     },
     onSuccess: (use) => {
       if (use !== undefined) onChange(use);

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { TubePoint } from '../../../core/machine/machine.ts';
+import { browserShelf } from '../../state/browserShelf.ts';
 
 /** What was typed so far: mA by setting, once going up and once coming down. */
 export interface MeterDraft {
@@ -49,7 +50,7 @@ const shape = z.object({
 /** The draft that lies in this browser: a phone that sleeps between two readings loses none. */
 export const keptDraft = (): MeterDraft => {
   try {
-    const read = shape.safeParse(JSON.parse(localStorage.getItem(key) ?? 'null'));
+    const read = shape.safeParse(JSON.parse(browserShelf.getItem(key) ?? 'null'));
     return read.success ? read.data : emptyDraft;
   } catch {
     return emptyDraft;
@@ -58,7 +59,7 @@ export const keptDraft = (): MeterDraft => {
 
 export const keepDraft = (draft: MeterDraft): void => {
   try {
-    localStorage.setItem(key, JSON.stringify(draft));
+    browserShelf.setItem(key, JSON.stringify(draft));
   } catch {
     // It lives as long as the page, then.
   }

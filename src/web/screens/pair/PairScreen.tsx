@@ -1,20 +1,21 @@
-import { useMutation, useQueryClient } from '@tanstack/react-query';
+import { useMutation } from '@tanstack/react-query';
 import { useState } from 'react';
-import { api } from '../../../wire/api.ts';
+import { pageApi } from '../../../wire/pageApi.ts';
 import { pairText as words } from '../../../words/en/screens/pair.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { Page } from '../../parts/page/Page.tsx';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { callOrThrow } from '../../state/call.ts';
+import { useWorkshop } from '../../state/workshop.tsx';
 
 /** What a phone sees that is not let in yet. */
 export const PairScreen = () => {
   const [code, setCode] = useState('');
-  const cache = useQueryClient();
+  const { keeper } = useWorkshop();
   const pair = useMutation({
-    mutationFn: () => callOrThrow(api.pair, { body: { code } }),
-    onSuccess: () => cache.invalidateQueries(),
+    mutationFn: () => callOrThrow(pageApi.pair, { body: { code } }),
+    onSuccess: () => keeper.letIn(),
   });
   return (
     <Page title={words.title} lead={words.lead}>

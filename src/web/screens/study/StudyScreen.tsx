@@ -13,6 +13,7 @@ import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
 import { Page, useDocumentTitle } from '../../parts/page/Page.tsx';
 import { CardReader } from '../../parts/reader/CardReader.tsx';
 import { useReading } from '../../parts/reader/useReading.ts';
+import type { CallProblem } from '../../state/call.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import { CardTabs } from './CardTabs.tsx';
 import { StripOf } from './StripOf.tsx';
@@ -32,7 +33,7 @@ export const StudyScreen = ({ id, code }: StudyScreenProps) => {
   if (study !== undefined) return <Opened study={study} code={code} />;
   if (loading) return <p className="page-wait">{shellText.loading}</p>;
   return (
-    <Page title={words.gone} lead={problem?.kind === 'away' ? words.away : words.goneMore}>
+    <Page title={words.gone} lead={isGone(problem) ? words.goneMore : words.away}>
       <div className="actions">
         <ActionLink kind="strong" href="/">
           {shellText.toStart}
@@ -41,6 +42,9 @@ export const StudyScreen = ({ id, code }: StudyScreenProps) => {
     </Page>
   );
 };
+
+const isGone = (problem: CallProblem | undefined): boolean =>
+  problem === undefined || (problem.kind === 'refused' && problem.status === 404);
 
 const Opened = ({ study, code }: { readonly study: Study; readonly code: string | undefined }) => {
   const [chosen, setChosen] = useState(code);

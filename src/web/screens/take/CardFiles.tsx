@@ -1,7 +1,8 @@
 import { cardDrawing } from '../../../core/card/cardDrawing.ts';
 import type { Card } from '../../../core/card/card.ts';
 import { gcodeRefusal } from '../../../formats/gcode/gcodeRefusal.ts';
-import { addressOf, api } from '../../../wire/api.ts';
+import { pageApi } from '../../../wire/pageApi.ts';
+import { addressOf } from '../../../wire/route.ts';
 import { takeText as words } from '../../../words/en/screens/machine.ts';
 import { DownloadLink } from '../../parts/action/Action.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
@@ -25,7 +26,7 @@ export const CardFiles = ({ studyId, card }: { readonly studyId: string; readonl
             .map((kind) => (
               <DownloadLink
                 key={kind}
-                href={addressOf(api.cardFile, { id: studyId, code: card.code, kind })}
+                href={addressOf(pageApi.cardFile, { id: studyId, code: card.code, kind })}
                 fileName={`card-${card.code}.${kind}`}
               >
                 {words.fileKinds[kind]}

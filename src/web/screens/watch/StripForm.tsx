@@ -2,7 +2,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
-import { watchApi } from '../../../wire/watch.ts';
+import { pageWatchApi } from '../../../wire/pageApi.ts';
 import { lengthWords } from '../../../words/en/figures.ts';
 import { watchText as words } from '../../../words/en/screens/watch.ts';
 import { Action } from '../../parts/action/Action.tsx';
@@ -36,7 +36,7 @@ export const StripForm = ({ entry }: { readonly entry: ProvenSetting }) => {
         ...(of === 'reference' || named === '' ? {} : { batch: named }),
         ...(thicknessReadingsMm.length === 0 ? {} : { thicknessReadingsMm }),
       };
-      return callOrThrow(watchApi.cutStrip, { params: { id: entry.id }, body });
+      return callOrThrow(pageWatchApi.cutStrip, { params: { id: entry.id }, body });
     },
     onSuccess: ({ studyId, card }) => {
       void cache.invalidateQueries({ queryKey: queryKeys.book });

@@ -1,6 +1,7 @@
 import { useQuery } from '@tanstack/react-query';
-import type { ReplyOf } from '../../../wire/api.ts';
-import { watchApi } from '../../../wire/watch.ts';
+import { pageWatchApi } from '../../../wire/pageApi.ts';
+import type { ReplyOf } from '../../../wire/route.ts';
+import type { watchApi } from '../../../wire/watch.ts';
 import { callOrThrow } from '../../state/call.ts';
 import { queryKeys } from '../../state/queries.ts';
 
@@ -11,5 +12,5 @@ export type Watched = ReplyOf<typeof watchApi.watchEntry>;
 export const useWatch = (id: string) =>
   useQuery({
     queryKey: [...queryKeys.bookEntry(id), 'watch'],
-    queryFn: () => callOrThrow(watchApi.watchEntry, { params: { id } }),
+    queryFn: () => callOrThrow(pageWatchApi.watchEntry, { params: { id } }),
   });

@@ -9,17 +9,26 @@ export const shellText = {
   book: 'Book',
   machine: 'Machine',
   sending: {
-    'all-sent': 'All saved',
-    sending: 'Saving…',
+    'all-sent': () => 'All saved',
+    sending: () => 'Saving…',
     away: (waiting: number) =>
+      `${counted(waiting, 'step')} kept here until the workshop computer answers`,
+    held: (waiting: number) =>
+      `${counted(waiting, 'step')} kept here: the workshop computer cannot take ${waiting === 1 ? 'it' : 'them'} now`,
+    'not-let-in': (waiting: number) =>
       waiting === 0
-        ? 'The workshop computer does not answer'
-        : `${counted(waiting, 'step')} kept here until the workshop computer answers`,
+        ? 'This phone is not let in'
+        : `${counted(waiting, 'step')} kept here until this phone is let in`,
   },
-  notKept:
-    'This browser keeps nothing: what is not saved yet would be lost if the page closed. Leave it open until it says “All saved”.',
-  refused: 'Not taken',
-  understood: 'Understood',
+  notKept: 'Not everything is saved: leave this page open',
+  noRoom: (steps: number) => `This browser has no room for ${counted(steps, 'step')}`,
+  noRoomMore:
+    'What is not saved yet would be lost if the page closed. Leave it open until it says “All saved”.',
+  keepsNothing: 'This browser keeps nothing for this address',
+  keepsNothingMore:
+    'What is tapped goes to the workshop computer at once, and is lost if it does not answer before the page closes. Allow cookies and site data for this address, then reload the page.',
+  aside: (steps: number) => `${counted(steps, 'step')} not taken`,
+  asideLook: 'Look at what was not taken',
   exampleOpen: 'You are looking at the example workshop: invented, every figure of it.',
   exampleBeside:
     'The example workshop is open beside your own: what is marked as example is invented.',

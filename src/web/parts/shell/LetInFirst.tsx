@@ -1,0 +1,25 @@
+import { lazy, Suspense, type ReactNode } from 'react';
+import { shellText as words } from '../../../words/en/screens/shell.ts';
+import { useKeeperState } from '../../state/workshop.tsx';
+
+const PairScreen = lazy(async () => ({
+  default: (await import('../../screens/pair/PairScreen.tsx')).PairScreen,
+}));
+
+/** Asks for the desk's code where this phone is not let in. What stood on the screen waits behind it, as it was. */
+export const LetInFirst = ({ children }: { readonly children: ReactNode }) => {
+  const { sending } = useKeeperState();
+  const isAsked = sending === 'not-let-in';
+  return (
+    <>
+      {isAsked ? (
+        <Suspense fallback={<p className="page-wait">{words.loading}</p>}>
+          <PairScreen />
+        </Suspense>
+      ) : null}
+      <div className="shell-screen" hidden={isAsked}>
+        {children}
+      </div>
+    </>
+  );
+};

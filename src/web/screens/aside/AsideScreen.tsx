@@ -1,0 +1,115 @@
+import { useState } from 'react';
+import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
+import type { Stock } from '../../../core/stock/stock.ts';
+import { asideText as words } from '../../../words/en/screens/aside.ts';
+import { shellText } from '../../../words/en/screens/shell.ts';
+import { studyText } from '../../../words/en/screens/study.ts';
+import { Action, ActionLink } from '../../parts/action/Action.tsx';
+import { SureAction } from '../../parts/action/SureAction.tsx';
+import { Page, Section } from '../../parts/page/Page.tsx';
+import { Field } from '../../parts/quantity/Field.tsx';
+import { useStudies } from '../../state/queries.ts';
+import { useKeeperState, useKeptStudy, useWorkshop } from '../../state/workshop.tsx';
+import { asideGroups, ofCard, type AsideGroup } from './asideGroups.ts';
+
+/** What the server would not take: to be looked at, sent again, put on another card, or thrown away. */
+export const AsideScreen = () => {
+  const { aside } = useKeeperState();
+  const groups = asideGroups(aside);
+  return (
+    <Page title={words.title} lead={groups.length === 0 ? words.none : words.lead}>
+      {groups.map((group) => (
+        <Group key={group.key} group={group} />
+      ))}
+      <div className="actions">
+        <ActionLink href="/">{shellText.toStart}</ActionLink>
+      </div>
+    </Page>
+  );
+};
+
+const nameOf = (stock: Stock): string =>
+  studyText.stock(stock.material, stockThicknessMm(stock), stock.thicknessReadingsMm.length > 0);
+
+const Group = ({ group }: { readonly group: AsideGroup }) => {
+  const { keeper } = useWorkshop();
+  const study = useKeptStudy(group.studyId ?? '');
+  const sheet =
+    group.studyId === undefined ? words.machine : words.sheet(study && nameOf(study.stock));
+  const { all, events, cardCode } = group;
+  const changes = all.map(({ change }) => change);
+  return (
+    <Section title={cardCode === undefined ? sheet : `${sheet}, ${words.onCard(cardCode)}`}>
+      <p>
+        <strong>{group.message}</strong> {group.remedy}
+      </p>
+      <ul>
+        {events.map((event) => (
+          <li key={event.id}>
+            {words.said(event)} · {new Date(event.at).toLocaleString()}
+          </li>
+        ))}
+        {changes.map((change) =>
+          change.kind === 'read' ? null : <li key={change.kind}>{words.did[change.kind]}</li>,
+        )}
+      </ul>
+      {cardCode === undefined ? null : <ToCard group={group} />}
+      <div className="actions">
+        <Action onPress={() => keeper.settleAside(all, changes)}>{words.again}</Action>
+        <SureAction ask={words.dropAsk(all.length)} onPress={() => keeper.settleAside(all, [])}>
+          {words.drop}
+        </SureAction>
+      </div>
+    </Section>
+  );
+};
+
+/** Any card that the workshop has; the one that was refused is offered no more. */
+const ToCard = ({ group }: { readonly group: AsideGroup }) => {
+  const { keeper } = useWorkshop();
+  const { data } = useStudies();
+  const [picked, setPicked] = useState('');
+  const cards = (data?.studies ?? []).flatMap(({ id, stock, cardCodes }) =>
+    cardCodes
+      .filter((code) => id !== group.studyId || code !== group.cardCode)
+      .map((cardCode) => ({ studyId: id, cardCode, name: `${nameOf(stock)}: ${cardCode}` })),
+  );
+  const target = cards.find(({ studyId, cardCode }) => `${studyId} ${cardCode}` === picked);
+  return (
+    <form
+      className="stack"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (target !== undefined) keeper.settleAside(group.all, [ofCard(group, target)]);
+      }}
+    >
+      <Field label={words.toCard}>
+        {(box) => (
+          <select
+            {...box}
+            className="field-input"
+            value={picked}
+            onChange={({ target: { value } }) => setPicked(value)}
+          >
+            <option value="">{words.pickNone}</option>
+            {cards.map(({ studyId, cardCode, name }) => (
+              <option key={`${studyId} ${cardCode}`} value={`${studyId} ${cardCode}`}>
+                {name}
+              </option>
+            ))}
+          </select>
+        )}
+      </Field>
+      <div className="actions">
+        <Action
+          isDisabled={target === undefined}
+          onPress={() => {
+            if (target !== undefined) keeper.settleAside(group.all, [ofCard(group, target)]);
+          }}
+        >
+          {words.send}
+        </Action>
+      </div>
+    </form>
+  );
+};

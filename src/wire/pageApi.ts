@@ -1,0 +1,22 @@
+import { addresses, watchAddresses } from './addresses.ts';
+import type { api } from './api.ts';
+import type { Route } from './route.ts';
+import type { watchApi } from './watch.ts';
+
+/** A route as the page carries it: its shapes are for the compiler, and weigh nothing. */
+export interface Addressed<R extends Route> {
+  readonly method: R['method'];
+  readonly path: string;
+  /** Never there. */
+  readonly shapes?: R;
+}
+
+type AddressedAll<Api extends Readonly<Record<string, Route>>> = {
+  readonly [Name in keyof Api]: Addressed<Api[Name]>;
+};
+
+/** Every route of the server, for the page. */
+export const pageApi: AddressedAll<typeof api> = addresses;
+
+/** Those of a setting that is watched. */
+export const pageWatchApi: AddressedAll<typeof watchApi> = watchAddresses;
