@@ -1,11 +1,54 @@
+import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
 import react from '@vitejs/plugin-react';
-import { defineConfig } from 'vite';
+import { defineConfig, type Plugin } from 'vite';
+
+/** Lists every part of the page in `parts.json`, so that the page can fetch them before they are needed. */
+const listOfParts = (): Plugin => ({
+  name: 'list-of-parts',
+  apply: 'build',
+  generateBundle(_options, bundle) {
+    const parts = Object.keys(bundle).filter((name) => name.startsWith('assets/'));
+    this.emitFile({
+      type: 'asset',
+      fileName: 'parts.json',
+      source: JSON.stringify(parts.map((name) => `/${name}`)),
+    });
+  },
+});
+
+/** Below this a packet holds it as it is. */
+const worthItBytes = 1024;
+const compressible = /\.(js|css|html|svg|json)$/;
+
+/** Writes a `.br` and a `.gz` beside whatever shrinks, so that the server need not compress anything while it serves. */
+const compressed = (): Plugin => {
+  let folder = '';
+  return {
+    name: 'compressed',
+    apply: 'build',
+    configResolved({ build, root }) {
+      folder = join(root, build.outDir);
+    },
+    closeBundle() {
+      for (const name of readdirSync(folder, { recursive: true, encoding: 'utf8' })) {
+        const path = join(folder, name);
+        if (!compressible.test(name) || statSync(path).size < worthItBytes) continue;
+        const bytes = readFileSync(path);
+        const params = { [constants.BROTLI_PARAM_QUALITY]: 10 };
+        writeFileSync(`${path}.br`, brotliCompressSync(bytes, { params }));
+        writeFileSync(`${path}.gz`, gzipSync(bytes, { level: 9 }));
+      }
+    },
+  };
+};
 
 export default defineConfig({
   root: 'src/web',
   cacheDir: '../../node_modules/.vite',
   build: { outDir: '../../build/web', emptyOutDir: true, target: 'es2023' },
   worker: { format: 'es' },
-  plugins: [react()],
+  plugins: [react(), listOfParts(), compressed()],
   server: { proxy: { '/api': 'http://127.0.0.1:4870' } },
 });

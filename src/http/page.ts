@@ -16,6 +16,8 @@ export const servePage = async (
   if (built) {
     await app.register(fastifyStatic, {
       root: folder,
+      // Each part lies compressed beside itself, see vite.config.ts.
+      preCompressed: true,
       cacheControl: false,
       setHeaders: (reply, path) => {
         // Vite names these by their content: they never change under one name.

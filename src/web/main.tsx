@@ -10,6 +10,7 @@ import './look/base.css';
 import { browserShelf, keepsAnything } from './state/browserShelf.ts';
 import { call, CallFailed, isNotLetIn } from './state/call.ts';
 import { hearOfMachine } from './state/hearOfMachine.ts';
+import { fetchAhead } from './state/fetchAhead.ts';
 import { openKeeper } from './state/keeper.ts';
 import { listenLive } from './state/live.ts';
 import { modelThread, startModel } from './state/model.ts';
@@ -56,6 +57,7 @@ document.addEventListener('visibilitychange', () => {
 });
 
 listenLive({ keeper, cache, tabs });
+fetchAhead();
 
 const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no place for the page');

@@ -1,6 +1,8 @@
-import { lazy, Suspense, type ComponentType } from 'react';
-import { Route, Switch } from 'wouter';
+import { lazy, type ComponentType } from 'react';
+import { Route, Switch, useLocation } from 'wouter';
 import { shellText } from '../../words/en/screens/shell.ts';
+import { Fetched } from '../parts/fetched/Fetched.tsx';
+import { fetchPart } from '../state/fetchPart.ts';
 import { fetchTheRest } from '../state/inWords.ts';
 import { HomeScreen } from './home/HomeScreen.tsx';
 import { NotFoundScreen } from './NotFoundScreen.tsx';
@@ -11,7 +13,7 @@ import { NotFoundScreen } from './NotFoundScreen.tsx';
  */
 const later = <Props extends object>(fetchScreen: () => Promise<ComponentType<Props>>) =>
   lazy(async () => {
-    const [Screen] = await Promise.all([fetchScreen(), fetchTheRest()]);
+    const [Screen] = await Promise.all([fetchPart(fetchScreen), fetchTheRest()]);
     return { default: Screen };
   });
 
@@ -48,96 +50,100 @@ const TroubleScreen = later(
 );
 
 /** Which screen stands at which address. */
-export const Screens = () => (
-  <Suspense fallback={<p className="page-wait">{shellText.loading}</p>}>
-    <Switch>
-      <Route path="/">
-        <HomeScreen />
-      </Route>
-      <Route path="/not-taken">
-        <AsideScreen />
-      </Route>
-      <Route path="/bed">
-        <BedScreen />
-      </Route>
-      <Route path="/cards/describe">
-        <DescribeScreen />
-      </Route>
-      <Route path="/sheets/new">
-        <SheetScreen />
-      </Route>
-      <Route path="/sheets/run">
-        <RunScreen />
-      </Route>
-      <Route path="/trouble">
-        <TroubleScreen />
-      </Route>
-      <Route path="/machine">
-        <MachineScreen />
-      </Route>
-      <Route path="/machine/focus">
-        <FocusScreen />
-      </Route>
-      <Route path="/machine/meter">
-        <MeterScreen />
-      </Route>
-      <Route path="/machine/motion">
-        <MotionScreen />
-      </Route>
-      <Route path="/machine/corners">
-        <CornersScreen />
-      </Route>
-      <Route path="/book">
-        <BookScreen />
-      </Route>
-      <Route path="/book/:id">{({ id }) => <EntryScreen key={id} id={id} />}</Route>
-      <Route path="/book/:id/label">{({ id }) => <LabelScreen key={id} id={id} />}</Route>
-      <Route path="/book/:id/prove">{({ id }) => <ProofScreen key={id} entryId={id} />}</Route>
-      <Route path="/compare">
-        <CompareScreen />
-      </Route>
-      <Route path="/check">
-        <CheckScreen />
-      </Route>
-      <Route path="/study/:id/card/:code/check">
-        {({ id, code }) => <CheckScreen key={code} studyId={id} code={code} />}
-      </Route>
-      <Route path="/study/:id/prove">
-        {({ id }) => (
-          <StudyIfCut id={id}>
-            <ProofScreen key={id} studyId={id} />
-          </StudyIfCut>
-        )}
-      </Route>
-      <Route path="/study/:id">{({ id }) => <StudyScreen key={id} id={id} />}</Route>
-      <Route path="/study/:id/sheet">{({ id }) => <SheetScreen key={id} studyId={id} />}</Route>
-      <Route path="/study/:id/describe">
-        {({ id }) => (
-          <StudyIfCut id={id}>
-            <DescribeScreen key={id} studyId={id} />
-          </StudyIfCut>
-        )}
-      </Route>
-      <Route path="/study/:id/card">
-        {({ id }) => (
-          <StudyIfCut id={id}>
-            <CardScreen key={id} studyId={id} />
-          </StudyIfCut>
-        )}
-      </Route>
-      <Route path="/study/:id/card/:code">
-        {({ id, code }) => <StudyScreen key={`${id}/${code}`} id={id} code={code} />}
-      </Route>
-      <Route path="/study/:id/card/:code/machine">
-        {({ id, code }) => (
-          <StudyIfCut id={id}>
-            <TakeScreen key={`${id}/${code}`} studyId={id} code={code} />
-          </StudyIfCut>
-        )}
-      </Route>
-      <Route>
-        <NotFoundScreen />
-      </Route>
-    </Switch>
-  </Suspense>
-);
+export const Screens = () => {
+  const [path] = useLocation();
+  // A part that is missing at one address takes no other with it.
+  return (
+    <Fetched key={path} waiting={<p className="page-wait">{shellText.loading}</p>}>
+      <Switch>
+        <Route path="/">
+          <HomeScreen />
+        </Route>
+        <Route path="/not-taken">
+          <AsideScreen />
+        </Route>
+        <Route path="/bed">
+          <BedScreen />
+        </Route>
+        <Route path="/cards/describe">
+          <DescribeScreen />
+        </Route>
+        <Route path="/sheets/new">
+          <SheetScreen />
+        </Route>
+        <Route path="/sheets/run">
+          <RunScreen />
+        </Route>
+        <Route path="/trouble">
+          <TroubleScreen />
+        </Route>
+        <Route path="/machine">
+          <MachineScreen />
+        </Route>
+        <Route path="/machine/focus">
+          <FocusScreen />
+        </Route>
+        <Route path="/machine/meter">
+          <MeterScreen />
+        </Route>
+        <Route path="/machine/motion">
+          <MotionScreen />
+        </Route>
+        <Route path="/machine/corners">
+          <CornersScreen />
+        </Route>
+        <Route path="/book">
+          <BookScreen />
+        </Route>
+        <Route path="/book/:id">{({ id }) => <EntryScreen key={id} id={id} />}</Route>
+        <Route path="/book/:id/label">{({ id }) => <LabelScreen key={id} id={id} />}</Route>
+        <Route path="/book/:id/prove">{({ id }) => <ProofScreen key={id} entryId={id} />}</Route>
+        <Route path="/compare">
+          <CompareScreen />
+        </Route>
+        <Route path="/check">
+          <CheckScreen />
+        </Route>
+        <Route path="/study/:id/card/:code/check">
+          {({ id, code }) => <CheckScreen key={code} studyId={id} code={code} />}
+        </Route>
+        <Route path="/study/:id/prove">
+          {({ id }) => (
+            <StudyIfCut id={id}>
+              <ProofScreen key={id} studyId={id} />
+            </StudyIfCut>
+          )}
+        </Route>
+        <Route path="/study/:id">{({ id }) => <StudyScreen key={id} id={id} />}</Route>
+        <Route path="/study/:id/sheet">{({ id }) => <SheetScreen key={id} studyId={id} />}</Route>
+        <Route path="/study/:id/describe">
+          {({ id }) => (
+            <StudyIfCut id={id}>
+              <DescribeScreen key={id} studyId={id} />
+            </StudyIfCut>
+          )}
+        </Route>
+        <Route path="/study/:id/card">
+          {({ id }) => (
+            <StudyIfCut id={id}>
+              <CardScreen key={id} studyId={id} />
+            </StudyIfCut>
+          )}
+        </Route>
+        <Route path="/study/:id/card/:code">
+          {({ id, code }) => <StudyScreen key={`${id}/${code}`} id={id} code={code} />}
+        </Route>
+        <Route path="/study/:id/card/:code/machine">
+          {({ id, code }) => (
+            <StudyIfCut id={id}>
+              <TakeScreen key={`${id}/${code}`} studyId={id} code={code} />
+            </StudyIfCut>
+          )}
+        </Route>
+        <Route>
+          <NotFoundScreen />
+        </Route>
+      </Switch>
+    </Fetched>
+  );
+};

@@ -1,7 +1,7 @@
 import type { Problem } from '../../core/problem.ts';
 import { firstAreas } from '../../words/en/firstAreas.ts';
 import { wordsIn, type ProblemInWords } from '../../words/inWords.ts';
-import { patiently } from './patiently.ts';
+import { fetchPart } from './fetchPart.ts';
 
 let speak = wordsIn(firstAreas);
 
@@ -12,12 +12,15 @@ let fetching: Promise<void> | undefined;
  * that the first view stays light.
  */
 export const fetchTheRest = (): Promise<void> =>
-  (fetching ??= patiently(() => import('../../words/en/laterAreas.ts')).then(({ laterAreas }) => {
+  (fetching ??= fetchPart(() => import('../../words/en/laterAreas.ts')).then(({ laterAreas }) => {
     speak = wordsIn([...firstAreas, ...laterAreas]);
   }));
 
 for (const doing of ['pointerdown', 'keydown', 'input', 'change'] as const) {
-  document.addEventListener(doing, () => void fetchTheRest(), { capture: true, once: true });
+  document.addEventListener(doing, () => void fetchTheRest().catch(() => undefined), {
+    capture: true,
+    once: true,
+  });
 }
 
 /** A figure and its unit, which are not to be parted at the end of a line. */

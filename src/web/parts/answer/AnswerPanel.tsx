@@ -1,15 +1,16 @@
-import { lazy, Suspense, useEffect } from 'react';
+import { lazy, useEffect } from 'react';
 import type { Study } from '../../../core/study/study.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
-import { patiently } from '../../state/patiently.ts';
+import { fetchPart } from '../../state/fetchPart.ts';
 import { useAnswer } from '../../state/useAnswer.ts';
+import { Fetched } from '../fetched/Fetched.tsx';
 import { Notice } from '../notice/Notice.tsx';
 import { AnswerBar } from './AnswerBar.tsx';
 import { AnswerSentence } from './AnswerSentence.tsx';
 import { Questioned } from './Questioned.tsx';
 
 /** Fetched with the first tap: the first screen needs none of it to be tapped. */
-const answered = () => patiently(() => import('./Answered.tsx'));
+const answered = () => fetchPart(() => import('./Answered.tsx'));
 const Answered = lazy(answered);
 
 export interface AnswerPanelProps {
@@ -20,7 +21,7 @@ export interface AnswerPanelProps {
 export const AnswerPanel = ({ study }: AnswerPanelProps) => {
   const { answer, behind, broke, earlier } = useAnswer(study);
   useEffect(() => {
-    if (behind) void answered();
+    if (behind) void answered().catch(() => undefined);
   }, [behind]);
   return (
     <section className="answer" aria-labelledby="answer-title">
@@ -36,9 +37,9 @@ export const AnswerPanel = ({ study }: AnswerPanelProps) => {
       )}
       <Questioned study={study} />
       {answer === undefined ? null : (
-        <Suspense>
+        <Fetched>
           <Answered study={study} answer={answer} behind={behind} earlier={earlier} />
-        </Suspense>
+        </Fetched>
       )}
     </section>
   );

@@ -1,11 +1,12 @@
-import { lazy, Suspense, useState } from 'react';
+import { lazy, useState } from 'react';
 import type { StudyAnswer } from '../../../core/study/answerWithEarlier.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
 import type { HeadChange } from '../../state/change.ts';
-import { patiently } from '../../state/patiently.ts';
+import { fetchPart } from '../../state/fetchPart.ts';
 import type { Earlier } from '../../state/useEarlier.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
+import { Fetched } from '../fetched/Fetched.tsx';
 import { More } from '../more/More.tsx';
 import { OpenedOnce } from '../more/OpenedOnce.tsx';
 import { AimChoice } from './AimChoice.tsx';
@@ -20,8 +21,8 @@ import { TubeLine } from './TubeLine.tsx';
 import { Untold } from './Untold.tsx';
 import { WhyPart } from './WhyPart.tsx';
 
-const CutPicture = lazy(() => patiently(() => import('./CutPicture.tsx')));
-const OrderPart = lazy(() => patiently(() => import('./OrderPart.tsx')));
+const CutPicture = lazy(() => fetchPart(() => import('./CutPicture.tsx')));
+const OrderPart = lazy(() => fetchPart(() => import('./OrderPart.tsx')));
 
 interface AnsweredProps {
   readonly study: Study;
@@ -52,9 +53,9 @@ const Answered = ({ study, answer, behind, earlier }: AnsweredProps) => {
       <div className="answer-below">
         {answer.recommended === null ? null : <WhyPart study={study} earlier={earlier.sheets} />}
         <More title={words.picture} startsOpen={roomy}>
-          <Suspense fallback={<p>{words.reckoning}</p>}>
+          <Fetched waiting={<p>{words.reckoning}</p>}>
             <CutPicture study={study} answer={answer} />
-          </Suspense>
+          </Fetched>
         </More>
         <More title={words.ask}>
           <PromiseQuestion
@@ -70,7 +71,7 @@ const Answered = ({ study, answer, behind, earlier }: AnsweredProps) => {
         )}
         {answer.recommended === null ? null : (
           <OpenedOnce title={costText.order}>
-            <Suspense fallback={<p>{words.reckoning}</p>}>
+            <Fetched waiting={<p>{words.reckoning}</p>}>
               <OrderPart
                 study={study}
                 recommended={answer.recommended}
@@ -81,7 +82,7 @@ const Answered = ({ study, answer, behind, earlier }: AnsweredProps) => {
                 }
                 earlier={earlier}
               />
-            </Suspense>
+            </Fetched>
           </OpenedOnce>
         )}
         <More title={words.model}>

@@ -1,11 +1,12 @@
-import { lazy, Suspense, useState } from 'react';
+import { lazy, useState } from 'react';
 import type { EarlierSheet } from '../../../core/study/earlierSheet.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { modelText as words } from '../../../words/en/screens/model.ts';
-import { patiently } from '../../state/patiently.ts';
+import { fetchPart } from '../../state/fetchPart.ts';
+import { Fetched } from '../fetched/Fetched.tsx';
 import '../more/more.css';
 
-const WhyView = lazy(() => patiently(() => import('../why/WhyView.tsx')));
+const WhyView = lazy(() => fetchPart(() => import('../why/WhyView.tsx')));
 
 export interface WhyPartProps {
   readonly study: Study;
@@ -20,9 +21,9 @@ export const WhyPart = ({ study, earlier }: WhyPartProps) => {
       <summary className="more-title">{words.why}</summary>
       <div className="more-body">
         {isOpen ? (
-          <Suspense fallback={<p>{words.weighing}</p>}>
+          <Fetched waiting={<p>{words.weighing}</p>}>
             <WhyView study={study} earlier={earlier} />
-          </Suspense>
+          </Fetched>
         ) : null}
       </div>
     </details>

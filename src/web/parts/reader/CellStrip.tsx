@@ -1,16 +1,17 @@
-import { lazy, Suspense, useEffect } from 'react';
+import { lazy, useEffect } from 'react';
 import type { CellAsRead, HowItCame } from '../../../core/reading/readingEvent.ts';
 import type { Grade } from '../../../core/reading/grade.ts';
 import { readingText as words } from '../../../words/en/screens/reading.ts';
-import { patiently } from '../../state/patiently.ts';
+import { fetchPart } from '../../state/fetchPart.ts';
 import { Action } from '../action/Action.tsx';
+import { Fetched } from '../fetched/Fetched.tsx';
 import { GradeIcon } from './GradeIcon.tsx';
 import { SpoiltReasons } from './SpoiltReasons.tsx';
 import { StandardAct } from './StandardAct.tsx';
 import type { Reading } from './useReading.ts';
 
 /** Fetched once a cell is chosen: the first screen needs none of it, and later the server may be away. */
-const fetchAsCut = () => patiently(async () => ({ default: (await import('./AsCut.tsx')).AsCut }));
+const fetchAsCut = () => fetchPart(async () => ({ default: (await import('./AsCut.tsx')).AsCut }));
 const AsCut = lazy(fetchAsCut);
 
 /** What the strip is asking about the chosen cell. */
@@ -27,7 +28,7 @@ export interface CellStripProps {
 export const CellStrip = ({ reading, cell, asking, onAsk }: CellStripProps) => {
   const isChosen = cell !== undefined;
   useEffect(() => {
-    if (isChosen) void fetchAsCut();
+    if (isChosen) void fetchAsCut().catch(() => undefined);
   }, [isChosen]);
   if (cell === undefined) return <StandardAct />;
   return (
@@ -45,7 +46,7 @@ export const CellStrip = ({ reading, cell, asking, onAsk }: CellStripProps) => {
           onBack={() => onAsk('grade')}
         />
       ) : asking === 'as-cut' ? (
-        <Suspense>
+        <Fetched>
           <AsCut
             setting={cell.setting}
             onSay={(setting) => {
@@ -54,7 +55,7 @@ export const CellStrip = ({ reading, cell, asking, onAsk }: CellStripProps) => {
             }}
             onBack={() => onAsk('grade')}
           />
-        </Suspense>
+        </Fetched>
       ) : (
         <Grades reading={reading} cell={cell} onAsk={onAsk} />
       )}

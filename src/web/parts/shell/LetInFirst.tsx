@@ -1,10 +1,14 @@
-import { lazy, Suspense, type ReactNode } from 'react';
+import { lazy, type ReactNode } from 'react';
 import { shellText as words } from '../../../words/en/screens/shell.ts';
+import { fetchPart } from '../../state/fetchPart.ts';
 import { useKeeperState } from '../../state/workshop.tsx';
+import { Fetched } from '../fetched/Fetched.tsx';
 
-const PairScreen = lazy(async () => ({
-  default: (await import('../../screens/pair/PairScreen.tsx')).PairScreen,
-}));
+const PairScreen = lazy(() =>
+  fetchPart(async () => ({
+    default: (await import('../../screens/pair/PairScreen.tsx')).PairScreen,
+  })),
+);
 
 /** Asks for the desk's code where this phone is not let in. What stood on the screen waits behind it, as it was. */
 export const LetInFirst = ({ children }: { readonly children: ReactNode }) => {
@@ -13,9 +17,9 @@ export const LetInFirst = ({ children }: { readonly children: ReactNode }) => {
   return (
     <>
       {isAsked ? (
-        <Suspense fallback={<p className="page-wait">{words.loading}</p>}>
+        <Fetched waiting={<p className="page-wait">{words.loading}</p>}>
           <PairScreen />
-        </Suspense>
+        </Fetched>
       ) : null}
       <div className="shell-screen" hidden={isAsked}>
         {children}

@@ -1,5 +1,5 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { lazy, Suspense } from 'react';
+import { lazy } from 'react';
 import { useLocation } from 'wouter';
 import { pageApi } from '../../../wire/pageApi.ts';
 import { answerText } from '../../../words/en/screens/answer.ts';
@@ -9,6 +9,7 @@ import { tallyText } from '../../../words/en/screens/tally.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
+import { Fetched } from '../../parts/fetched/Fetched.tsx';
 import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
@@ -16,15 +17,16 @@ import { TallyForm } from '../../parts/tally/TallyForm.tsx';
 import { callOrThrow } from '../../state/call.ts';
 import { newId } from '../../state/newId.ts';
 import { queryKeys, useBookEntry, type BookEntry } from '../../state/queries.ts';
+import { fetchPart } from '../../state/fetchPart.ts';
 import { useKeeperState } from '../../state/workshop.tsx';
 import { EntryFacts } from './EntryFacts.tsx';
 import { PromiseChecked } from './PromiseChecked.tsx';
 import './book.css';
 
 /** Fetched beside the entry, which is there before. */
-const WatchEntry = lazy(async () => ({
-  default: (await import('../watch/WatchEntry.tsx')).WatchEntry,
-}));
+const WatchEntry = lazy(() =>
+  fetchPart(async () => ({ default: (await import('../watch/WatchEntry.tsx')).WatchEntry })),
+);
 
 const runActs = ['unattended', 'always'] as const;
 
@@ -106,11 +108,11 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
           </Notice>
         ) : null}
       </Section>
-      <Suspense fallback={<p>{shellText.loading}</p>}>
+      <Fetched waiting={<p>{shellText.loading}</p>}>
         <OnlyIfCut stock={entry.holdsFor} studyId={entry.cameFrom.studyId}>
           <WatchEntry entry={entry} />
         </OnlyIfCut>
-      </Suspense>
+      </Fetched>
       <Cautions acts={runActs} brief />
       <div className="actions">
         <ActionLink href={`/study/${entry.cameFrom.studyId}`}>{words.openStudy}</ActionLink>
