@@ -47,7 +47,15 @@ const compressed = (): Plugin => {
 export default defineConfig({
   root: 'src/web',
   cacheDir: '../../node_modules/.vite',
-  build: { outDir: '../../build/web', emptyOutDir: true, target: 'es2023' },
+  build: {
+    outDir: '../../build/web',
+    emptyOutDir: true,
+    target: 'es2023',
+    rolldownOptions: {
+      // The first view comes in one piece: on a slow line every further request costs more than its bytes.
+      output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } },
+    },
+  },
   worker: { format: 'es' },
   plugins: [react(), listOfParts(), compressed()],
   server: { proxy: { '/api': 'http://127.0.0.1:4870' } },

@@ -1,6 +1,6 @@
 import type { Card } from '../../core/card/card.ts';
 import type { Study } from '../../core/study/study.ts';
-import { designFor, usualWish } from './designFor.ts';
+import { firstCard } from './firstCard.ts';
 import { newCode } from './newId.ts';
 import { commonPowerPct, commonStock, newStudy } from './newStudy.ts';
 
@@ -13,10 +13,7 @@ export interface FirstDraft {
 /** The default ladder for a common stock: what the first screen shows before anyone has said anything. */
 export const firstDraft = (): FirstDraft => {
   const bare = newStudy(commonStock);
-  const designed = designFor(bare, usualWish(newCode(), commonPowerPct), undefined);
-  if (!designed.ok)
-    throw new Error(`the default card cannot be designed: ${designed.problem.code}`);
-  const { card } = designed.value;
+  const card = firstCard(newCode());
   const study = { ...bare, ask: { powerPct: commonPowerPct }, cards: [card] };
   return { study, card, powerPct: commonPowerPct };
 };

@@ -1,5 +1,4 @@
 import type { ReactNode } from 'react';
-import { Button } from 'react-aria-components/Button';
 import { Link } from 'wouter';
 import './action.css';
 
@@ -8,8 +7,10 @@ export type ActionKind = 'strong' | 'plain' | 'quiet';
 
 export interface ActionProps {
   readonly kind?: ActionKind;
-  readonly onPress: () => void;
+  readonly onPress?: () => void;
   readonly isDisabled?: boolean;
+  /** Sends the form that it stands in, which then says what that does: so that Enter in a field does the same. */
+  readonly submits?: boolean;
   readonly label?: string;
   readonly children: ReactNode;
 }
@@ -19,17 +20,19 @@ export const Action = ({
   kind = 'plain',
   onPress,
   isDisabled = false,
+  submits = false,
   label,
   children,
 }: ActionProps) => (
-  <Button
+  <button
+    type={submits ? 'submit' : 'button'}
     className={`action action-${kind}`}
-    onPress={onPress}
-    isDisabled={isDisabled}
-    {...(label === undefined ? {} : { 'aria-label': label })}
+    onClick={onPress}
+    disabled={isDisabled}
+    aria-label={label}
   >
     {children}
-  </Button>
+  </button>
 );
 
 export interface ActionLinkProps {
