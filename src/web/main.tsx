@@ -61,8 +61,13 @@ fetchAhead();
 
 const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no place for the page');
+const model = startModel(modelThread);
 createRoot(page).render(
   <StrictMode>
-    <App cache={cache} workshop={{ keeper, model: startModel(modelThread(), modelThread) }} />
+    <App cache={cache} workshop={{ keeper, model }} />
   </StrictMode>,
 );
+
+/** By then the first view stands, on a slow line too. */
+const firstViewMs = 1000;
+setTimeout(model.open, firstViewMs);

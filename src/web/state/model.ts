@@ -9,6 +9,8 @@ import type { ModelQuestion, ModelReply } from '../worker/messages.ts';
 export interface Model {
   readonly fit: (asked: FitAsked) => Promise<StudyAnswer>;
   readonly nextCard: (asked: NextCardAsked) => Promise<NextCardAnswer>;
+  /** Gets the thread ready before it is asked anything. */
+  readonly open: () => void;
 }
 
 /** A study with what earlier sheets taught. */
@@ -32,23 +34,28 @@ export interface NextCardAsked extends Asked, NextCardWish {}
 export interface Thread {
   postMessage: (question: ModelQuestion) => void;
   onmessage: ((event: MessageEvent<ModelReply>) => void) | null;
+  onerror?: ((event: ErrorEvent) => void) | null;
 }
 
 /**
- * Starts the model: one thread for answers, and a second, started when first needed, for the next card, so that an
- * answer never waits behind it.
+ * The model, on one thread for answers and a second for the next card, so that an answer never waits behind it. Each is
+ * opened when it is first needed: until the first view stands, the line has other things to carry.
  */
-export const startModel = (first: Thread, another: () => Thread): Model => {
-  const askFit = asking(first);
+export const startModel = (openThread: () => Thread): Model => {
+  let askFit: ReturnType<typeof asking> | undefined;
   let askNext: ReturnType<typeof asking> | undefined;
   return {
+    open: () => {
+      askFit ??= asking(openThread);
+    },
     fit: async (asked) => {
+      askFit ??= asking(openThread);
       const reply = await askFit((id) => ({ id, kind: 'fit', ...asked }));
       if (reply.kind === 'fit') return reply.answer;
       throw new Error(reply.kind === 'broke' ? reply.message : 'another question was answered');
     },
     nextCard: async (asked) => {
-      askNext ??= asking(another());
+      askNext ??= asking(openThread);
       const reply = await askNext((id) => ({ id, kind: 'next-card', ...asked }));
       if (reply.kind === 'next-card') return reply.answer;
       throw new Error(reply.kind === 'broke' ? reply.message : 'another question was answered');
@@ -56,19 +63,42 @@ export const startModel = (first: Thread, another: () => Thread): Model => {
   };
 };
 
+const betweenTriesMs = 2000;
+
+interface Open {
+  readonly question: ModelQuestion;
+  readonly answer: (reply: ModelReply) => void;
+}
+
 /** Pairs replies with questions. */
-const asking = (thread: Thread) => {
-  const open = new Map<number, (reply: ModelReply) => void>();
+const asking = (openThread: () => Thread) => {
+  const open = new Map<number, Open>();
   let lastId = 0;
-  thread.onmessage = ({ data }) => {
-    open.get(data.id)?.(data);
-    open.delete(data.id);
-  };
+  let thread = start();
+  function start(): Thread {
+    const started = openThread();
+    let hasAnswered = false;
+    started.onmessage = ({ data }) => {
+      hasAnswered = true;
+      open.get(data.id)?.answer(data);
+      open.delete(data.id);
+    };
+    started.onerror = () => {
+      // Its script could not be fetched while the server was away: the questions wait for the next try.
+      if (hasAnswered) return;
+      setTimeout(() => {
+        thread = start();
+        for (const { question } of open.values()) thread.postMessage(question);
+      }, betweenTriesMs);
+    };
+    return started;
+  }
   return (question: (id: number) => ModelQuestion): Promise<ModelReply> =>
     new Promise((resolve) => {
       lastId += 1;
-      open.set(lastId, resolve);
-      thread.postMessage(question(lastId));
+      const asked = question(lastId);
+      open.set(lastId, { question: asked, answer: resolve });
+      thread.postMessage(asked);
     });
 };
 

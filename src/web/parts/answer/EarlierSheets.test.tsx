@@ -65,7 +65,7 @@ const show = (of: Study = study) =>
   act(async () => {
     root.render(
       <QueryClientProvider client={cache}>
-        <WorkshopProvider value={{ keeper, model: startModel(thread(), thread) }}>
+        <WorkshopProvider value={{ keeper, model: startModel(thread) }}>
           <Shown of={of} />
         </WorkshopProvider>
       </QueryClientProvider>,
