@@ -397,7 +397,5 @@ export const api = {
   }),
 } as const;
 
-export type { BodyOf, ParamsOf, QueryOf, ReplyOf } from './route.ts';
-export { addressOf } from './route.ts';
-export { errorReply } from './problem.ts';
+export type { ReplyOf } from './route.ts';
 export { liveEvent } from './live.ts';

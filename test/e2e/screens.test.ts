@@ -42,19 +42,27 @@ const oneOfEverything = async (): Promise<Walked> => {
 };
 
 describe('the first view', () => {
-  it('brings at most 250 kB of script, gzipped', async () => {
+  it('comes compressed, in at most 150 kB and 15 requests, and without what it does not need', async () => {
     const { page, close } = await workshop.visit({ viewport: phone });
+    const asked: string[] = [];
     const sizes: Promise<number>[] = [];
+    const bare: string[] = [];
+    page.on('request', (request) => asked.push(request.url()));
     page.on('response', (response) => {
-      if (/\.js(\?|$)/.test(response.url()))
-        sizes.push(response.body().then((body) => gzipSync(body).length));
+      if (!/\/(assets\/.*\.(js|css))?(\?|$)/.test(response.url())) return;
+      sizes.push(response.body().then((body) => gzipSync(body).length));
+      if (response.headers()['content-encoding'] === undefined) bare.push(response.url());
     });
     await page.goto(workshop.base);
     await page.waitForSelector('[data-cell]');
     await page.waitForTimeout(1500); // whatever else the first view fetches
     const bytes = (await Promise.all(sizes)).reduce((sum, size) => sum + size, 0);
     expect(bytes).toBeGreaterThan(50_000);
-    expect(bytes).toBeLessThanOrEqual(250_000);
+    expect(bytes).toBeLessThanOrEqual(150_000);
+    expect(asked.length).toBeGreaterThan(4);
+    expect(asked.length).toBeLessThanOrEqual(15);
+    // Only what one packet holds is not worth compressing.
+    expect(bare.filter((url) => !url.includes('rolldown-runtime'))).toEqual([]);
     await close();
   });
 });

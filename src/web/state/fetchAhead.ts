@@ -1,6 +1,6 @@
 /** The list of all that belongs to the built page, written when it is built. */
 const list = '/parts.json';
-const quietMs = 1500;
+const quietMs = 3000;
 
 /**
  * Fetches all parts of the page into the browser's own store, one after the other, once the first view stands and nothing
