@@ -4,34 +4,25 @@ import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 
-/** Lists every part of the page in `parts.json`, so that the page can fetch them before they are needed. */
-const listOfParts = (): Plugin => ({
-  name: 'list-of-parts',
-  apply: 'build',
-  generateBundle(_options, bundle) {
-    const parts = Object.keys(bundle).filter((name) => name.startsWith('assets/'));
-    this.emitFile({
-      type: 'asset',
-      fileName: 'parts.json',
-      source: JSON.stringify(parts.map((name) => `/${name}`)),
-    });
-  },
-});
-
 /** Below this a packet holds it as it is. */
 const worthItBytes = 1024;
 const compressible = /\.(js|css|html|svg|json)$/;
 
-/** Writes a `.br` and a `.gz` beside whatever shrinks, so that the server need not compress anything while it serves. */
-const compressed = (): Plugin => {
+/**
+ * Lists every part of the page in `parts.json`, so that the page can fetch them before they are needed; and writes a `.br`
+ * and a `.gz` beside whatever shrinks, so that the server need not compress anything while it serves.
+ */
+const readyToServe = (): Plugin => {
   let folder = '';
   return {
-    name: 'compressed',
+    name: 'ready-to-serve',
     apply: 'build',
     configResolved({ build, root }) {
       folder = join(root, build.outDir);
     },
     closeBundle() {
+      const parts = readdirSync(join(folder, 'assets')).map((name) => `/assets/${name}`);
+      writeFileSync(join(folder, 'parts.json'), JSON.stringify(parts));
       for (const name of readdirSync(folder, { recursive: true, encoding: 'utf8' })) {
         const path = join(folder, name);
         if (!compressible.test(name) || statSync(path).size < worthItBytes) continue;
@@ -57,6 +48,6 @@ export default defineConfig({
     },
   },
   worker: { format: 'es' },
-  plugins: [react(), listOfParts(), compressed()],
+  plugins: [react(), readyToServe()],
   server: { proxy: { '/api': 'http://127.0.0.1:4870' } },
 });

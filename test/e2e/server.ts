@@ -7,6 +7,7 @@ import { join } from 'node:path';
 /** The built program as a process of its own, with an empty data folder that goes with it. */
 export interface RunningServer {
   readonly base: string;
+  readonly data: string;
   /** Ends the process without warning, as a power cut would. */
   readonly kill: () => Promise<void>;
   /** Starts it again on the same port and data. */
@@ -42,6 +43,7 @@ export const runServer = async (args: readonly string[] = []): Promise<RunningSe
   await start();
   return {
     base,
+    data,
     kill,
     start,
     remove: async () => {

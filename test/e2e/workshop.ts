@@ -7,6 +7,8 @@ import { runServer, type RunningServer } from './server.ts';
 /** A browser, and a server on an empty store. */
 export interface Workshop {
   readonly base: string;
+  /** Folder of its store. */
+  readonly data: string;
   /** A fresh visitor: empty storage, no cookies. */
   readonly visit: (options: VisitOptions) => Promise<OpenedPage>;
   /** Ends the server without warning, as a power cut would. */
@@ -29,6 +31,9 @@ export const openWorkshop = (args: readonly string[] = []): Workshop => {
   return {
     get base() {
       return opened(server).base;
+    },
+    get data() {
+      return opened(server).data;
     },
     visit: (options) => visit(opened(browser), options),
     killServer: () => opened(server).kill(),

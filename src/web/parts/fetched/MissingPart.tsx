@@ -51,7 +51,7 @@ export const MissingPart = ({ why, onTryAgain }: MissingPartProps) => {
     if (wantsIt && !isAway && unkept === 0) location.reload();
   }, [wantsIt, isAway, unkept]);
   return (
-    <div className="page-missing">
+    <div className="page page-narrow">
       <Notice tone="care" title={reloads ? words.missing : words.broken}>
         <p>{reloads ? (isAway ? words.away : words.older) : words.brokenMore}</p>
         <Action
