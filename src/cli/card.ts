@@ -4,18 +4,15 @@ import { cardDrawing } from '../core/card/cardDrawing.ts';
 import { designCard, type DesignedCard } from '../core/card/designCard.ts';
 import { jobSheet, type JobSheet } from '../core/card/jobSheet.ts';
 import { done, type Outcome, type Problem } from '../core/problem.ts';
+import { believedForCard } from '../core/study/believedForCard.ts';
 import { cardRequestFor } from '../core/study/cardRequestFor.ts';
 import { parseJsonText } from '../formats/border.ts';
-import { writeCardFile } from '../formats/cardFile.ts';
 import { parseCardRequest, type CardRequestFile } from '../formats/cardRequestFile.ts';
-import { writeDxf } from '../formats/dxf/writeDxf.ts';
-import { writeGcode } from '../formats/gcode/writeGcode.ts';
-import { writeSvg } from '../formats/svg/writeSvg.ts';
-import { systemClock } from '../host/clock.ts';
+import { gcodeRefusal } from '../formats/gcode/gcodeRefusal.ts';
 import { readTextFile, writeFiles, type NamedFile } from '../host/files.ts';
-import { jobSheetPdf } from '../print/jobSheetPdf.ts';
 import { problemInWords } from '../words/words.ts';
 import { cardCautions } from './cardCautions.ts';
+import { makeCardFile } from './cardFile.ts';
 import { printOutcome, type ExitCode } from './output.ts';
 
 interface CardMade {
@@ -76,27 +73,28 @@ interface CardFiles {
   readonly notWritten: readonly NotWritten[];
 }
 
-const gcodeName = 'card.gcode';
+const kinds = ['json', 'svg', 'dxf', 'gcode', 'pdf'] as const;
 
 const cardFiles = async (
   { card }: DesignedCard,
   sheet: JobSheet,
   { study, gcode: dialect }: CardRequestFile,
 ): Promise<Outcome<CardFiles>> => {
-  const cautions = cardCautions(sheet.ofMaterial);
-  const gcode = writeGcode(card, dialect, cautions);
-  const pdf = await jobSheetPdf(sheet, {
-    stock: study.stock.material,
-    madeAt: systemClock.now(),
-  });
-  const write = [
-    { name: 'card.json', content: writeCardFile(card) },
-    { name: 'card.svg', content: writeSvg(cardDrawing(card), `Card ${card.code}`, cautions) },
-    { name: 'card.dxf', content: writeDxf(cardDrawing(card), cautions) },
-    ...(gcode.ok ? [{ name: gcodeName, content: gcode.value }] : []),
-    { name: 'card.pdf', content: pdf },
-  ];
-  return done({ write, notWritten: gcode.ok ? [] : [{ name: gcodeName, why: gcode.problem }] });
+  const believed = believedForCard(study, card);
+  const { machine, stock } = study;
+  const noGcode = gcodeRefusal(cardDrawing(card));
+  const write: NamedFile[] = [];
+  for (const kind of kinds) {
+    if (kind === 'gcode' && noGcode !== undefined) continue;
+    const file = await makeCardFile(
+      { card, machine, believed, stock: stock.material, dialect, sheet },
+      kind,
+    );
+    if (!file.ok) return file;
+    write.push({ name: `card.${kind}`, content: file.value.body });
+  }
+  const notWritten = noGcode === undefined ? [] : [{ name: 'card.gcode', why: noGcode }];
+  return done({ write, notWritten });
 };
 
 const shown = ({

@@ -1,63 +1,102 @@
 import type { Card } from '../core/card/card.ts';
+import type { BelievedChangeover } from '../core/card/cardRequest.ts';
+import type { JobSheet } from '../core/card/jobSheet.ts';
+import { overdriveRemarks } from '../core/card/overdriveRemarks.ts';
+import type { GcodeDialect } from '../core/machine/gcodeDialect.ts';
+import type { Machine } from '../core/machine/machine.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import { materialRemarks } from '../core/stock/acceptMaterial.ts';
+import { believedForCard } from '../core/study/believedForCard.ts';
 import type { Study } from '../core/study/study.ts';
+import { toCutStudy } from '../core/study/toCutStudy.ts';
+import { fileForMachine, type MachineFileKind } from '../formats/fileForMachine.ts';
 import { systemClock } from '../host/clock.ts';
 import type { CardFile, CardFileKind } from '../http/cardFile.ts';
+import { problemInWords } from '../words/words.ts';
 import { cardCautions } from './cardCautions.ts';
 
-/** Makes the file of one kind, its cautions with it; each writer is loaded when it is first asked for. */
-export const cardFile = async (
-  study: Study,
-  card: Card,
+/** A card with all that its files are made of and held to. */
+export interface CardToFile {
+  readonly card: Card;
+  readonly machine: Machine;
+  readonly believed: BelievedChangeover;
+  /** What is cut, as the user calls it. */
+  readonly stock: string;
+  readonly dialect?: GcodeDialect;
+  /** The page beside the machine. */
+  readonly sheet: JobSheet;
+}
+
+export const contentTypes: Readonly<Record<MachineFileKind, string>> = {
+  svg: 'image/svg+xml',
+  dxf: 'image/vnd.dxf',
+  gcode: 'text/x-gcode',
+};
+
+/**
+ * Makes the file of one kind, its cautions with it. What the check of files faults is made in no kind: neither page nor master
+ * is given away of a card whose drawing may not be.
+ */
+export const makeCardFile = async (
+  given: CardToFile,
   kind: CardFileKind,
 ): Promise<Outcome<CardFile>> => {
+  const { card, machine, believed, dialect } = given;
+  const drawn = await fileForMachine(kind === 'pdf' || kind === 'json' ? 'svg' : kind, {
+    of: card,
+    machine,
+    believed,
+    notes: notesOf(given),
+    ...(dialect === undefined ? {} : { dialect }),
+  });
+  if (!drawn.ok) return drawn;
   switch (kind) {
-    case 'svg': {
-      const { cardDrawing } = await import('../core/card/cardDrawing.ts');
-      const { writeSvg } = await import('../formats/svg/writeSvg.ts');
-      const body = writeSvg(cardDrawing(card), `Card ${card.code}`, cautionsOf(study));
-      return done({ contentType: 'image/svg+xml', body });
-    }
-    case 'dxf': {
-      const { cardDrawing } = await import('../core/card/cardDrawing.ts');
-      const { writeDxf } = await import('../formats/dxf/writeDxf.ts');
-      return done({
-        contentType: 'image/vnd.dxf',
-        body: writeDxf(cardDrawing(card), cautionsOf(study)),
-      });
-    }
-    case 'gcode': {
-      const { plainDialect } = await import('../core/machine/gcodeDialect.ts');
-      const { writeGcode } = await import('../formats/gcode/writeGcode.ts');
-      const written = writeGcode(card, study.machine.gcode ?? plainDialect, cautionsOf(study));
-      return written.ok ? done({ contentType: 'text/x-gcode', body: written.value }) : written;
-    }
     case 'json': {
       const { writeCardFile } = await import('../formats/cardFile.ts');
       return done({ contentType: 'application/json', body: writeCardFile(card) });
     }
     case 'pdf':
-      return done({ contentType: 'application/pdf', body: await jobSheetFor(study, card) });
+      return done({ contentType: 'application/pdf', body: await jobSheetFor(given) });
+    default:
+      return done({ contentType: contentTypes[kind], body: drawn.value });
   }
 };
 
-const cautionsOf = ({ stock }: Study): readonly string[] => cardCautions(materialRemarks(stock));
+/** Overdrive first, in words, then the cautions. */
+const notesOf = ({ card, machine, sheet }: CardToFile): readonly string[] => [
+  ...overdriveRemarks(
+    card.rungs.map(({ setting }) => setting),
+    machine,
+  ).map((remark) => problemInWords(remark).message),
+  ...cardCautions(sheet.ofMaterial),
+];
 
-/** The page beside the machine; what changed is told against the card before it in the study. */
-const jobSheetFor = async (study: Study, card: Card): Promise<Uint8Array> => {
-  const { jobSheet } = await import('../core/card/jobSheet.ts');
+const jobSheetFor = async ({ stock, sheet }: CardToFile): Promise<Uint8Array> => {
   const { jobSheetPdf } = await import('../print/jobSheetPdf.ts');
-  const before = study.cards[study.cards.findIndex(({ code }) => code === card.code) - 1];
-  return jobSheetPdf(
-    jobSheet(card, {
-      ...(before === undefined ? {} : { before }),
-      ofMaterial: materialRemarks(study.stock),
-      machine: study.machine,
-    }),
+  return jobSheetPdf(sheet, { stock, madeAt: systemClock.now() });
+};
+
+/** The same for a card of a study that is kept; what changed is told against the card before it. */
+export const cardFile = async (
+  study: Study,
+  card: Card,
+  kind: CardFileKind,
+): Promise<Outcome<CardFile>> => {
+  const { jobSheet } = await import('../core/card/jobSheet.ts');
+  const { machine, stock, cards } = study;
+  const before = cards[cards.findIndex(({ code }) => code === card.code) - 1];
+  return makeCardFile(
     {
-      stock: `${String(study.stock.nominalThicknessMm)} mm ${study.stock.material}`,
-      madeAt: systemClock.now(),
+      card,
+      machine,
+      believed: believedForCard(toCutStudy(study), card),
+      stock: `${String(stock.nominalThicknessMm)} mm ${stock.material}`,
+      sheet: jobSheet(card, {
+        ...(before === undefined ? {} : { before }),
+        ofMaterial: materialRemarks(stock),
+        machine,
+      }),
     },
+    kind,
   );
 };

@@ -36,11 +36,12 @@ const makeRamp = async (requestFile: string, folder: string): Promise<Outcome<Ra
   if (!json.ok) return json;
   const asked = parseRampRequest(json.value);
   if (!asked.ok) return asked;
-  const card = designRamp(asked.value.named, asked.value.request);
+  const card = designRamp(asked.value.strip, asked.value.request);
   if (!card.ok) return card;
   const files: NamedFile[] = [];
   for (const kind of kinds) {
-    const file = await rampFile(card.value, kind, asked.value.gcode);
+    const { machine } = asked.value.request;
+    const file = await rampFile({ card: card.value, machine, dialect: asked.value.gcode }, kind);
     if (!file.ok) return file;
     files.push({ name: `${rampSheetText.file}.${kind}`, content: file.value.body });
   }

@@ -43,6 +43,7 @@ const shape = z
     sheetMm: z.tuple([lengthMm, lengthMm]).exactOptional(),
     seed: z.int().min(0).max(4_294_967_295).exactOptional(),
     air: airShape.exactOptional(),
+    overdrive: z.boolean().exactOptional(),
     scoring: rung.exactOptional(),
     trusted: rung.exactOptional(),
     outline: z.enum(['last', 'none']).exactOptional(),

@@ -68,7 +68,7 @@ describe.each(kinds)('a card written as %s', (kind) => {
   it('is told from another card, of other places or of other settings', () => {
     const report = check(write[kind](cardOf({ sizeMm: 10, shape: 'comb' })), { card: cardOf() });
     expect(report.ok).toBe(false);
-    const faster = cardOf({ believed: () => ({ v50MmPerS: 25, lnSd: 0.3 }) });
+    const faster = cardOf({ believed: () => ({ v50MmPerS: 22, lnSd: 0.3 }) });
     const found = faults(check(write[kind](faster), { card: cardOf() }));
     expect(found).toContain('check-cell-differs A1');
     expect(found).toContain('check-words-differ A1');

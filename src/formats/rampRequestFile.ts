@@ -1,10 +1,12 @@
 import { z } from 'zod';
-import type { RampCardRequest } from '../core/card/rampCard.ts';
+import type { FocusRamp } from '../core/machine/focusRamp.ts';
+import type { Machine } from '../core/machine/machine.ts';
+import type { Setting } from '../core/machine/setting.ts';
 import { plainDialect, type GcodeDialect } from '../core/machine/gcodeDialect.ts';
 import type { Outcome } from '../core/problem.ts';
 import type { NamedMaterial } from '../core/stock/acceptMaterial.ts';
 import { parseWith } from './border.ts';
-import { label } from './saved/bounds.ts';
+import { label, thicknessMm } from './saved/bounds.ts';
 import { focusRampShape } from './saved/focusTest.ts';
 import { knownBy, materialKnownInFile } from './saved/materialKnown.ts';
 import { settingShape } from './saved/setting.ts';
@@ -12,8 +14,12 @@ import { studyFileShape } from './studyFile.ts';
 
 /** What is asked of a focus ramp in a file: `docs/formats/ramp-request.md`. */
 export interface RampRequestFile {
-  readonly named: NamedMaterial;
-  readonly request: RampCardRequest;
+  readonly strip: NamedMaterial & { readonly thicknessMm?: number };
+  readonly request: {
+    readonly ramp: FocusRamp;
+    readonly setting: Setting;
+    readonly machine: Machine;
+  };
   readonly gcode: GcodeDialect;
 }
 
@@ -22,6 +28,7 @@ const shape = z
     version: z.literal(1),
     material: label,
     materialKnown: materialKnownInFile,
+    thicknessMm: thicknessMm.exactOptional(),
     ramp: focusRampShape,
     setting: z.strictObject({
       powerPct: settingShape.shape.powerPct.positive(),
@@ -30,11 +37,17 @@ const shape = z
     }),
     machine: studyFileShape.shape.machine,
   })
-  .transform(({ material, materialKnown, ramp, setting, machine }): RampRequestFile => ({
-    named: knownBy(materialKnown)({ material }),
-    request: { ramp, setting: { ...setting, passes: 1 }, machine },
-    gcode: machine.gcode ?? plainDialect,
-  }));
+  .transform((file): RampRequestFile => {
+    const { material, materialKnown, thicknessMm: thick, ramp, setting, machine } = file;
+    return {
+      strip: {
+        ...knownBy(materialKnown)({ material }),
+        ...(thick === undefined ? {} : { thicknessMm: thick }),
+      },
+      request: { ramp, setting: { ...setting, passes: 1 }, machine },
+      gcode: machine.gcode ?? plainDialect,
+    };
+  });
 
 /** Reads a request for a focus ramp, strict about keys, types and ranges. */
 export const parseRampRequest = (json: unknown): Outcome<RampRequestFile> => parseWith(shape, json);

@@ -1,6 +1,7 @@
 import type { Card } from '../core/card/card.ts';
 import type { RampCard } from '../core/card/rampCard.ts';
 import type { GcodeDialect } from '../core/machine/gcodeDialect.ts';
+import type { Machine } from '../core/machine/machine.ts';
 import type { Outcome } from '../core/problem.ts';
 import type { Study } from '../core/study/study.ts';
 
@@ -21,9 +22,12 @@ export type DrawCardFile = (
 
 export type RampFileKind = Exclude<CardFileKind, 'json'>;
 
-/** Draws the files of a focus ramp, wired likewise; plain G-code where no dialect is named. */
-export type DrawRampFile = (
-  card: RampCard,
-  kind: RampFileKind,
-  dialect?: GcodeDialect,
-) => Promise<Outcome<CardFile>>;
+/** Draws the files of a focus ramp, wired likewise. */
+export type DrawRampFile = (ramp: RampToFile, kind: RampFileKind) => Promise<Outcome<CardFile>>;
+
+/** A focus ramp and the machine that it is held to; the machine's own G-code where no dialect is named. */
+export interface RampToFile {
+  readonly card: RampCard;
+  readonly machine: Machine;
+  readonly dialect?: GcodeDialect;
+}

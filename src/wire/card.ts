@@ -20,6 +20,8 @@ export const cardRequestShape = z.strictObject({
   shape: z.enum(['star', 'key', 'comb', 'hook', 'circle']).exactOptional(),
   sizeMm: lengthMm.exactOptional(),
   sheetMm: z.tuple([lengthMm, lengthMm]).exactOptional(),
+  /** A person's deliberate choice: rungs may drive the tube above its rated current. */
+  overdrive: z.boolean().exactOptional(),
   scoring: settingShape.exactOptional(),
   trusted: settingShape.exactOptional(),
   outline: z.enum(['last', 'none']).exactOptional(),

@@ -48,7 +48,7 @@ export const testServer = async (over: Partial<ServerOptions> = {}): Promise<Tes
       Promise.resolve(
         Buffer.from(`%PDF of ${String(explanation.speed?.speedMmPerS ?? 'no speed')}`),
       ),
-    rampFile: (card, kind) =>
+    rampFile: ({ card }, kind) =>
       Promise.resolve(
         done({ contentType: 'text/plain', body: `${String(card.lines.length)} lines as ${kind}` }),
       ),

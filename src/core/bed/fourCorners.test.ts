@@ -12,6 +12,7 @@ const wish: FourCornersWish = {
   sizeMm: 15,
   cellsEach: 4,
   marginMm: 20,
+  limits: { machine: { maxPowerPct: 100, speedRangeMmPerS: [1, 200] } },
 };
 
 const drawn = (change: Partial<FourCornersWish> = {}) => {

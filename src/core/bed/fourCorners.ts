@@ -1,6 +1,7 @@
 import type { CardDrawing, DrawnLayer, DrawnPart } from '../card/cardDrawing.ts';
 import { wordsBelow } from '../card/cardDrawing.ts';
 import { cellLines } from '../card/cellLines.ts';
+import { firingProblem, type FiringLimits } from '../card/firingLimits.ts';
 import { wordsBlockMm } from '../card/layout.ts';
 import { codeLettering, depthMm, riseMm, wordLettering } from '../card/lettering.ts';
 import { textWidthMm, writeText } from '../card/letters.ts';
@@ -28,6 +29,8 @@ export interface FourCornersWish {
   readonly cellsEach: number;
   /** From the bed's edges to the clusters, 0–200 mm. */
   readonly marginMm: number;
+  /** What shapes and words are held to. */
+  readonly limits: FiringLimits;
 }
 
 /** One cell of the job, named for its place: `FL1`. Millimetres from the bed's front left corner. */
@@ -53,7 +56,7 @@ const limits = { sizeMm: [4, 80], cellsEach: [2, 24], marginMm: [0, 200] } as co
  * water that warm up as it runs weigh on all four alike. O(cells).
  */
 export const fourCorners = (wish: FourCornersWish): Outcome<FourCorners> => {
-  const problem = outOfRange(wish) ?? belowGap(wish);
+  const problem = outOfRange(wish) ?? belowGap(wish) ?? beyondLimits(wish);
   if (problem !== undefined) return { ok: false, problem };
   const block = blockOf(wish);
   const { widthMm, heightMm } = wish.bed;
@@ -115,6 +118,10 @@ const belowGap = ({ bed, shape, sizeMm }: FourCornersWish): Problem | undefined 
     ? problemOf('bed-cell-below-gap', { sizeMm, gapMm: bed.gapMm })
     : undefined;
 };
+
+const beyondLimits = ({ setting, scoring, limits }: FourCornersWish): Problem | undefined =>
+  firingProblem('cell', setting, limits) ??
+  (scoring === undefined ? undefined : firingProblem('marks', scoring, limits));
 
 const problemOf = (code: BedCode, params: Problem['params']): Problem => ({ code, params });
 

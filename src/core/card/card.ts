@@ -52,7 +52,14 @@ export interface Card {
     readonly whole?: Place;
   };
   /** Where half the shapes were believed to come out when the card was designed. */
-  readonly believed?: { readonly powerPct: number; readonly v50MmPerS: number };
+  readonly believed?: {
+    readonly powerPct: number;
+    readonly v50MmPerS: number;
+    /** How that speed rises with the delivered power; absent: in proportion. */
+    readonly powerExponent?: number;
+  };
+  /** A person chose settings above the tube's rated current. */
+  readonly overdrive?: true;
   /** `free`: the cells of the rungs are cut mixed, which only G-code can carry. Absent: rung by rung. */
   readonly order?: 'free';
   readonly batch?: string;

@@ -11,6 +11,10 @@ export interface BelievedSpeed {
   readonly v50MmPerS: number;
   /** Standard deviation of ln v50. */
   readonly lnSd: number;
+  /** How that speed rises with the delivered power; absent: in proportion. */
+  readonly powerExponent?: number;
+  /** Slower changeovers are not thinkable for this material and machine, whatever was said of them. */
+  readonly thinkableFromMmPerS?: number;
 }
 
 export type BelievedChangeover = (powerPct: number) => BelievedSpeed;
@@ -38,11 +42,11 @@ export interface CardRequest {
   readonly sheetMm: readonly [widthMm: number, heightMm: number];
   readonly thicknessMm: number;
   readonly machine: Machine;
-  /** The power setting that reaches rated current, where the tube curve tells. */
-  readonly ratedPowerPct?: number;
   readonly air?: Air;
   readonly believed: BelievedChangeover;
   readonly seed: number;
+  /** Named by a person: cells may drive the tube above its rated current. */
+  readonly overdrive?: boolean;
   /** What the user scores a line with. Absent: a gentle guess, and it is said. */
   readonly scoring?: Setting;
   /** A slow setting that the user trusts. Absent: no outline and no window. */

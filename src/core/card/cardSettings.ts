@@ -1,6 +1,7 @@
 import { settingKey, type Setting } from '../machine/setting.ts';
 import type { CardRequest } from './cardRequest.ts';
 import { energyCeiling, energyRatio, slowestAllowed } from './ceiling.ts';
+import { overdriveRemarks } from './overdriveRemarks.ts';
 import type { CardProblem } from './codes.ts';
 import { settingsFor, settingsWanted } from './ladders.ts';
 import { stepNotSlower } from '../machine/speedSteps.ts';
@@ -15,18 +16,9 @@ export interface CardSettings {
 /** The settings of a card: those that its question asks for, or those said outright, held to the ceiling. */
 export const cardSettings = (request: CardRequest): CardSettings => {
   const chosen = request.rungs === undefined ? asked(request) : outright(request, request.rungs);
-  const rated = request.ratedPowerPct;
-  if (rated === undefined) return chosen;
-  const over = chosen.settings.filter((setting) => setting.powerPct > rated);
   return {
     settings: chosen.settings,
-    remarks: [
-      ...chosen.remarks,
-      ...[...new Set(over.map((setting) => setting.powerPct))].map((powerPct): CardProblem => ({
-        code: 'card-rung-overdrives',
-        params: { powerPct, ratedPct: Number(rated.toFixed(1)) },
-      })),
-    ],
+    remarks: [...chosen.remarks, ...overdriveRemarks(chosen.settings, request.machine)],
   };
 };
 
@@ -67,13 +59,6 @@ const heldToCeiling = (
         speedMmPerS: setting.speedMmPerS,
         powerPct: setting.powerPct,
       },
-    });
-  }
-  const [least, most] = request.machine.speedRangeMmPerS;
-  if (setting.speedMmPerS < least || setting.speedMmPerS > most) {
-    remarks.push({
-      code: 'card-rung-beyond-machine',
-      params: { speedMmPerS: setting.speedMmPerS, least, most },
     });
   }
   if (energyRatio(setting, request.believed) <= energyCeiling) return { setting, remarks };

@@ -1,6 +1,8 @@
+import type { Problem } from '../problem.ts';
 import type { CardRequest } from './cardRequest.ts';
 import type { CardProblem } from './codes.ts';
 import { cornersSpeed } from './cornersLadder.ts';
+import { firingProblem } from './firingLimits.ts';
 import { shapeBoxMm } from './testShapes.ts';
 
 /** The most cells that one card may hold. */
@@ -9,7 +11,7 @@ const mostCells = 120;
 const mostRungs = 60;
 
 /** The first thing in a request that no card can be made of; undefined where there is none. */
-export const checkRequest = (request: CardRequest): CardProblem | undefined =>
+export const checkRequest = (request: CardRequest): Problem | undefined =>
   outOfRange(request) ??
   cornersWithoutCorners(request) ??
   tooMany(request) ??
@@ -93,11 +95,18 @@ const belowGap = (request: CardRequest): CardProblem | undefined => {
     : undefined;
 };
 
-const aboveMachine = (request: CardRequest): CardProblem | undefined => {
+const aboveRated = (request: CardRequest, powerPct: number): Problem | undefined =>
+  firingProblem(
+    'cell',
+    { powerPct, speedMmPerS: request.machine.speedRangeMmPerS[1], passes: 1 },
+    { machine: request.machine, mayOverdrive: request.overdrive === true },
+  );
+
+const aboveMachine = (request: CardRequest): Problem | undefined => {
   const powers = request.rungs?.map((setting) => setting.powerPct) ?? [request.powerPct];
   const most = request.machine.maxPowerPct;
   const powerPct = Math.max(...powers);
   return powerPct > most
     ? { code: 'card-power-above-machine', params: { powerPct, most } }
-    : undefined;
+    : aboveRated(request, powerPct);
 };

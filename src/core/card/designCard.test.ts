@@ -49,7 +49,11 @@ describe('the default ladder', () => {
   it('has speeds on the steps that people type: 0.5 mm/s, 0.1 below 5', () => {
     fc.assert(
       fc.property(fc.double({ min: 0.8, max: 60, noNaN: true }), seeds, (v50MmPerS, seed) => {
-        const { card } = designed({ seed, believed: () => ({ v50MmPerS, lnSd: 0.3 }) });
+        const trusted = { powerPct: 34, speedMmPerS: v50MmPerS / 2, passes: 1 };
+        const scoring = { powerPct: 14, speedMmPerS: 4 * v50MmPerS, passes: 1 };
+        const machine = { ...demoRequest.machine, speedRangeMmPerS: [0.1, 500] as const };
+        const believed = () => ({ v50MmPerS, lnSd: 0.3 });
+        const { card } = designed({ seed, trusted, scoring, machine, believed });
         for (const { setting } of card.rungs) {
           const step = setting.speedMmPerS < 5 ? 0.1 : 0.5;
           const steps = setting.speedMmPerS / step;
@@ -229,7 +233,12 @@ describe('what the user wishes', () => {
 
 describe('the other questions', () => {
   it('my power: one speed, powers around the one asked, none above the machine nor the tube', () => {
-    const { card } = designed({ vary: 'power', ratedPowerPct: 40 });
+    const tubePoints = [
+      { powerPct: 10, currentMa: 5 },
+      { powerPct: 40, currentMa: 20 },
+    ];
+    const machine = { ...demoRequest.machine, ratedCurrentMa: 20, tubePoints };
+    const { card } = designed({ vary: 'power', machine });
     expect(new Set(card.rungs.map((rung) => rung.setting.speedMmPerS)).size).toBe(1);
     expect(Math.max(...card.rungs.map((rung) => rung.setting.powerPct))).toBeLessThanOrEqual(40);
   });

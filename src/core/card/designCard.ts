@@ -1,4 +1,5 @@
 import { seededRandom } from '../../num/seededRandom.ts';
+import type { Setting } from '../machine/setting.ts';
 import { done, type Outcome } from '../problem.ts';
 import type { Card, Cell, Rung } from './card.ts';
 import type { CardRequest } from './cardRequest.ts';
@@ -6,6 +7,9 @@ import { cellLines } from './cellLines.ts';
 import { cardSettings } from './cardSettings.ts';
 import { checkCounts, checkRequest } from './checkRequest.ts';
 import type { CardCode, CardProblem } from './codes.ts';
+import { overdrives } from './firingLimits.ts';
+import { fitPower } from './fitPower.ts';
+import { holdToLimits } from './holdToLimits.ts';
 import { layOut, type CardLayout } from './layout.ts';
 import { wordLettering } from './lettering.ts';
 import { textWidthMm } from './letters.ts';
@@ -26,11 +30,17 @@ export interface DesignedCard {
  * their cells spread over the smallest card that fits the sheet. Pure: equal requests give equal cards. A few ms for 24
  * cells.
  */
-export const designCard = (request: CardRequest): Outcome<DesignedCard> => {
-  const problem = checkRequest(request);
+export const designCard = (asked: CardRequest): Outcome<DesignedCard> => {
+  const problem = checkRequest(asked);
   if (problem !== undefined) return { ok: false, problem };
+  const fitted = fitPower(asked);
+  if (!fitted.ok) return fitted;
+  const { request } = fitted.value;
 
   const { settings, remarks } = cardSettings(request);
+  const scoring = request.scoring ?? scoringGuess(request);
+  const beyond = holdToLimits(request, { cells: settings, marks: scoring });
+  if (beyond !== undefined) return { ok: false, problem: beyond };
   const cellCount = settings.length * request.cellsEach;
   const tooMany = checkCounts(settings.length, cellCount);
   if (tooMany !== undefined) return { ok: false, problem: tooMany };
@@ -58,8 +68,8 @@ export const designCard = (request: CardRequest): Outcome<DesignedCard> => {
   }
   const cells = placeCells(request, rungs, layout, random);
   return done({
-    card: cardOf(request, rungs, cells, layout, random.integer(4)),
-    remarks: [...remarks, ...remarksOn(request)],
+    card: cardOf({ ...request, scoring }, rungs, cells, layout, random.integer(4)),
+    remarks: [...fitted.value.remarks, ...remarks, ...remarksOn(request)],
   });
 };
 
@@ -102,7 +112,7 @@ const rounded = (mm: number): number => Number(mm.toFixed(3));
 const notchCorners = ['lower-left', 'lower-right', 'upper-left', 'upper-right'] as const;
 
 const cardOf = (
-  request: CardRequest,
+  request: CardRequest & { readonly scoring: Setting },
   rungs: readonly Rung[],
   cells: readonly Cell[],
   layout: CardLayout,
@@ -118,20 +128,30 @@ const cardOf = (
   shapeLengthMm: rounded(shapeLengthMm(request.shape, request.sizeMm)),
   widthMm: layout.widthMm,
   heightMm: layout.heightMm,
-  scoring: request.scoring ?? scoringGuess(request),
+  scoring: request.scoring,
   ...(request.trusted === undefined ? {} : { trusted: request.trusted }),
   outline: request.trusted === undefined ? 'none' : (request.outline ?? 'last'),
   doubledNotch: notchCorners[doubled] ?? 'lower-left',
   places: layout.places,
-  believed: {
-    powerPct: request.powerPct,
-    v50MmPerS: rounded(request.believed(request.powerPct).v50MmPerS),
-  },
+  believed: believedAt(request),
+  ...(request.overdrive === true &&
+  rungs.some(({ setting }) => overdrives(request.machine, setting))
+    ? { overdrive: true as const }
+    : {}),
   ...(request.order === 'free' ? { order: 'free' as const } : {}),
   ...(request.batch === undefined ? {} : { batch: request.batch }),
   ...(request.sheet === undefined ? {} : { sheet: request.sheet }),
   thicknessMm: request.thicknessMm,
 });
+
+const believedAt = ({ believed, powerPct }: CardRequest): NonNullable<Card['believed']> => {
+  const { v50MmPerS, powerExponent = 1 } = believed(powerPct);
+  return {
+    powerPct,
+    v50MmPerS: rounded(v50MmPerS),
+    ...(powerExponent === 1 ? {} : { powerExponent: Math.max(0.001, rounded(powerExponent)) }),
+  };
+};
 
 const problemOf = (code: CardCode, params: CardProblem['params'] = {}): CardProblem => ({
   code,

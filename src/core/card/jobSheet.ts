@@ -4,6 +4,7 @@ import type { Problem } from '../problem.ts';
 import type { Card } from './card.ts';
 import { cardDrawing, type CardDrawing } from './cardDrawing.ts';
 import { cardTime, type TimeEstimate } from './cardTime.ts';
+import { overdriveRemarks } from './overdriveRemarks.ts';
 import { typeInList, type TypeInList } from './typeInList.ts';
 
 /** What a person does at the machine, in this order; each has its sentence in the words layer. */
@@ -74,10 +75,23 @@ export const jobSheet = (
     noteFields,
     cautions: ['unattended', 'card', 'newMaterial', 'always'],
     ofMaterial,
-    remarks,
+    remarks: [...remarks, ...overdrivesUnsaid(card, machine, remarks)],
     ...(hottest === undefined ? {} : { hottest }),
   };
 };
+
+/** Overdrive is said on every sheet that lies beside the machine, whoever had it made. */
+const overdrivesUnsaid = (
+  card: Card,
+  machine: Machine | undefined,
+  said: readonly Problem[],
+): readonly Problem[] =>
+  machine === undefined || said.some(({ code }) => code === 'card-rung-overdrives')
+    ? []
+    : overdriveRemarks(
+        card.rungs.map(({ setting }) => setting),
+        machine,
+      );
 
 const energy = ({ powerPct, speedMmPerS, passes }: Setting): number =>
   (powerPct * passes) / speedMmPerS;

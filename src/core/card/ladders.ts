@@ -1,3 +1,4 @@
+import { powerLimit } from '../machine/deliveredPower.ts';
 import type { Setting } from '../machine/setting.ts';
 import { slowestAllowed } from './ceiling.ts';
 import { rungsLeft } from './checkRequest.ts';
@@ -13,8 +14,11 @@ const factors = (count: number, belowLn: number, aboveLn: number): readonly numb
         Math.exp(-belowLn + ((belowLn + aboveLn) * i) / (count - 1)),
       );
 
+/** The highest whole power setting that a ladder goes to: overdrive is never proposed. */
+const mostPowerPct = ({ machine }: CardRequest): number => Math.floor(powerLimit(machine).powerPct);
+
 /** How far a ladder reaches in ln speed either way: 1.3 sd of what is believed, at least 0.2 (18 %), at most 0.6. */
-const reachOf = (lnSd: number): number => Math.min(0.6, Math.max(0.2, 1.3 * lnSd));
+export const reachOf = (lnSd: number): number => Math.min(0.6, Math.max(0.2, 1.3 * lnSd));
 
 /**
  * The side on which everything comes out reaches further: the setting that will be promised lies there, well below the
@@ -95,9 +99,9 @@ const speedLadder = (
 };
 
 const powersAround = (request: CardRequest, count: number): readonly number[] => {
-  const most = Math.min(request.machine.maxPowerPct, request.ratedPowerPct ?? 100);
+  const most = mostPowerPct(request);
   const powers = factors(count, 0.25, 0.25).map((factor) =>
-    Math.max(1, Math.min(Math.floor(most), Math.round(request.powerPct * factor))),
+    Math.max(1, Math.min(most, Math.round(request.powerPct * factor))),
   );
   return [...new Set(powers)];
 };
@@ -109,7 +113,7 @@ const powerLadder = (request: CardRequest, count: number): readonly Setting[] =>
   const speed = nearestStep(
     Math.min(mostMmPerS, Math.max(leastMmPerS, request.speedMmPerS ?? v50MmPerS)),
   );
-  const most = Math.floor(Math.min(request.machine.maxPowerPct, request.ratedPowerPct ?? 100));
+  const most = mostPowerPct(request);
   const reach = reachOf(lnSd);
   const powers = new Set<number>();
   for (const factor of factors(count, reach, surerSide * reach)) {

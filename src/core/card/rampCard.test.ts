@@ -11,13 +11,15 @@ import { parseLayerName } from './settingWords.ts';
 const ramp = { lengthMm: 120, blockMm: 8, nozzleGapMm: 12 };
 const setting = { powerPct: 14, speedMmPerS: 30, passes: 1 };
 
+const believed = (powerPct: number) => ({ v50MmPerS: 0.57 * powerPct, lnSd: 0.6 });
+
 const cardOf = (over: Partial<Parameters<typeof rampCard>[0]> = {}): RampCard => {
-  const card = rampCard({ ramp, setting, machine: undescribedMachine, ...over });
+  const card = rampCard({ ramp, setting, machine: undescribedMachine, believed, ...over });
   if (!card.ok) throw new Error(card.problem.code);
   return card.value;
 };
 const codeOf = (over: Partial<Parameters<typeof rampCard>[0]>): string => {
-  const card = rampCard({ ramp, setting, machine: undescribedMachine, ...over });
+  const card = rampCard({ ramp, setting, machine: undescribedMachine, believed, ...over });
   return card.ok ? 'made' : card.problem.code;
 };
 
@@ -77,6 +79,7 @@ describe('a ramp card', () => {
           ramp: { lengthMm, blockMm, nozzleGapMm },
           setting,
           machine: undescribedMachine,
+          believed,
         });
         if (!card.ok) return;
         expect(nozzleGapMm - blockMm).toBeGreaterThanOrEqual(leastClearanceMm - 1e-6);

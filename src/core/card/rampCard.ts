@@ -1,11 +1,12 @@
 import { checkedRamp, sineOf, type FocusRamp } from '../machine/focusRamp.ts';
-import type { Machine } from '../machine/machine.ts';
 import type { Setting } from '../machine/setting.ts';
 import { nearestStep } from '../machine/speedSteps.ts';
 import type { Point } from '../path/point.ts';
 import type { Polyline } from '../path/polyline.ts';
 import { done, refused, type Outcome, type Problem } from '../problem.ts';
+import type { BelievedChangeover } from './cardRequest.ts';
 import type { CardDrawing, DrawnLayer, DrawnPart } from './cardDrawing.ts';
+import { firingProblem, type FiringLimits } from './firingLimits.ts';
 import { hintLettering, wordLettering } from './lettering.ts';
 import { textWidthMm, writeText } from './letters.ts';
 import { marksColour, rungColours } from './rungColours.ts';
@@ -33,7 +34,9 @@ export interface RampCardRequest {
   readonly ramp: FocusRamp;
   /** What a line is drawn with that marks the strip plainly and does not cut it. */
   readonly setting: Setting;
-  readonly machine: Pick<Machine, 'maxPowerPct' | 'speedRangeMmPerS'>;
+  readonly machine: FiringLimits['machine'];
+  /** Where the strip is believed to be cut through. */
+  readonly believed: BelievedChangeover;
 }
 
 /** Doses of the three lines: far enough apart that they fade at different places. */
@@ -48,10 +51,15 @@ const rulerMm = 9;
 
 /**
  * A ramp card: refuses a ramp that may not be used, a power above the machine's limit and a speed out of its range
- * (`ramp-setting-out-of-range`). Where the weaker lines would be faster than the machine goes, they are drawn with less
+ * (`ramp-setting-out-of-range`), and a line that overdrives the tube or may cut the strip. Where the weaker lines would be faster than the machine goes, they are drawn with less
  * power instead.
  */
-export const rampCard = ({ ramp, setting, machine }: RampCardRequest): Outcome<RampCard> => {
+export const rampCard = ({
+  ramp,
+  setting,
+  machine,
+  believed,
+}: RampCardRequest): Outcome<RampCard> => {
   const checked = checkedRamp(ramp);
   if (!checked.ok) return checked;
   const { powerPct, speedMmPerS } = setting;
@@ -69,6 +77,8 @@ export const rampCard = ({ ramp, setting, machine }: RampCardRequest): Outcome<R
       slowest,
       fastest,
     });
+  const beyond = firingProblem('line', { ...setting, passes: 1 }, { machine, believed });
+  if (beyond !== undefined) return { ok: false, problem: beyond };
   const base = { ...setting, passes: 1 };
   const lines = doses.map((dose, i): RampLine => {
     const own = i === 0 ? base : weaker(base, dose, fastest);

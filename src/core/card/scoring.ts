@@ -1,28 +1,44 @@
+import { leastSteadyPct, powerLimit } from '../machine/deliveredPower.ts';
+import { nearestStep } from '../machine/speedSteps.ts';
 import type { Setting } from '../machine/setting.ts';
 import type { CardRequest } from './cardRequest.ts';
+import { slowestAllowed } from './ceiling.ts';
 
 /** A score takes about this share of the line energy that goes through the sheet. */
 const scoreShare = 0.15;
-/** Many tubes give no steady light below this setting (common practice, no source). */
-const leastSteadyPct = 12;
+/** Faster marks tend to shake, mm/s (common practice, no source). */
+const steadyHandMmPerS = 150;
 
 /**
  * A setting to score words with, for a user who has not said what they score a line with: a seventh of the line energy
- * of the believed changeover, as fast as the machine's range allows. A guess, to be tried on scrap first.
+ * of the believed changeover, at half the power asked for; with less power where the machine goes no faster, and faster than
+ * a steady hand where the tube goes no lower. A guess, to be tried on scrap first; on thin stock it may still come through
+ * (`firingProblem` says so).
  */
-export const scoringGuess = (
-  request: Pick<CardRequest, 'believed' | 'powerPct' | 'machine' | 'air'>,
-): Setting => {
-  const powerPct = Math.min(
-    request.machine.maxPowerPct,
-    Math.max(leastSteadyPct, Math.round(request.powerPct / 2)),
-  );
-  const [least, most] = request.machine.speedRangeMmPerS;
-  const wanted = request.believed(powerPct).v50MmPerS / scoreShare;
+export const scoringGuess = ({
+  believed,
+  powerPct: asked,
+  machine,
+  air,
+}: Pick<CardRequest, 'believed' | 'powerPct' | 'machine' | 'air'>): Setting => {
+  const [least, most] = machine.speedRangeMmPerS;
+  const wantedAt = (powerPct: number): number => slowestAllowed(powerPct, 1, believed, scoreShare);
+  const lowest = leastSteadyPct(machine);
+  const usual = Math.min(powerLimit(machine).powerPct, Math.max(lowest, Math.round(asked / 2)));
+  const steady = Math.min(most, steadyHandMmPerS);
+  const powerPct =
+    wantedAt(usual) <= steady
+      ? usual
+      : Math.max(lowest, Math.floor((usual * steady) / wantedAt(usual)));
+  const fastest = wantedAt(powerPct) <= 1.5 * steady ? steady : most;
   return {
     powerPct,
-    speedMmPerS: Math.round(Math.min(most, 150, Math.max(least, wanted))),
+    speedMmPerS: typedSpeed(Math.min(fastest, Math.max(least, wantedAt(powerPct)))),
     passes: 1,
-    ...(request.air === undefined ? {} : { air: request.air }),
+    ...(air === undefined ? {} : { air }),
   };
 };
+
+/** Whole mm/s, as people type a speed to score with; slow ones to a tenth. */
+const typedSpeed = (speedMmPerS: number): number =>
+  speedMmPerS < 5 ? nearestStep(speedMmPerS) : Math.round(speedMmPerS);

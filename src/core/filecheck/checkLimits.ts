@@ -1,7 +1,8 @@
 import type { Card } from '../card/card.ts';
-import { energyCeiling } from '../card/ceiling.ts';
-import type { Machine } from '../machine/machine.ts';
-import { powerLimit } from '../machine/deliveredPower.ts';
+import type { BelievedChangeover } from '../card/cardRequest.ts';
+import { believedLaw } from '../card/believedLaw.ts';
+import { beyondLimits, type BeyondLimit, type FiringLimits } from '../card/firingLimits.ts';
+import { undescribedMachine, type Machine } from '../machine/machine.ts';
 import { boxAround, liesWithin } from '../path/box.ts';
 import { energyOf, toldSetting, type ToldSetting } from './toldSetting.ts';
 import { fault, remark, type Finding, type PathLine, type Toolpath } from './toolpath.ts';
@@ -34,59 +35,100 @@ export const checkBounds = (
   ];
 };
 
-/** Whether every setting is one that the machine has, and that its tube bears. */
-export const checkMachine = (toolpath: Toolpath, machine: Machine): readonly Finding[] => {
-  const [least, most] = machine.speedRangeMmPerS;
-  const limit = powerLimit(machine);
-  return firstOfEach(
-    toldLines(toolpath).flatMap(({ line, told }) => {
-      const about = { where: line.where, ...cellParam(line) };
-      const power = told.powerPct === undefined ? undefined : rounded(told.powerPct);
-      return [
-        ...(power !== undefined && power > machine.maxPowerPct
-          ? [
-              fault('check-power-above-machine', {
-                ...about,
-                powerPct: power,
-                most: machine.maxPowerPct,
-              }),
-            ]
-          : power !== undefined &&
-              limit.because === 'rated-current' &&
-              power > rounded(limit.powerPct)
-            ? [
-                fault('check-overdrives', {
-                  ...about,
-                  powerPct: power,
-                  ratedPct: rounded(limit.powerPct),
-                }),
-              ]
-            : []),
-        ...(told.speedMmPerS < least - 1e-6 || told.speedMmPerS > most + 1e-6
-          ? [
-              fault('check-speed-beyond-machine', {
-                ...about,
-                speedMmPerS: rounded(told.speedMmPerS),
-                least,
-                most,
-              }),
-            ]
-          : []),
-      ];
-    }),
-  );
+/** What a file's settings are held to beside each other. */
+export interface HeldTo {
+  readonly card?: Card;
+  readonly machine?: Machine;
+  /** Where the changeover is believed to be, by who knows it better than the card. */
+  readonly believed?: BelievedChangeover;
+}
+
+/** Whether every setting is one that the machine has, that its tube bears, and that the sheet bears. */
+export const checkSettings = (
+  toolpath: Toolpath,
+  { card, machine, believed: known }: HeldTo,
+  isMark: (line: PathLine) => boolean,
+): readonly Finding[] => {
+  const believed =
+    known ??
+    (card?.believed === undefined
+      ? undefined
+      : believedLaw(card.believed, machine ?? undescribedMachine));
+  const limits: FiringLimits = {
+    machine: machine ?? anyMachine,
+    ...(believed === undefined ? {} : { believed }),
+  };
+  return [
+    ...firstOfEach(
+      toldLines(toolpath).flatMap(({ line, told }) => {
+        const setting = { ...told, powerPct: told.powerPct ?? 0 };
+        return beyondLimits(setting, isMark(line) ? 'marks' : 'through', limits)
+          .filter(({ limit }) => limit !== 'would-cut' || machine !== undefined)
+          .map((beyond) => {
+            const found = findingOf(beyond, { where: line.where, ...cellParam(line) });
+            const chosen = card?.overdrive === true && isCell(line);
+            return chosen && beyond.limit === 'rated-current' ? { ...found, ...asRemark } : found;
+          });
+      }),
+    ),
+    ...(believed !== undefined && machine !== undefined
+      ? []
+      : checkMarksAgainstCells(toolpath, believed, isMark)),
+  ];
+};
+
+/** Whether the file says that a line is a cell of a card: only there may a person choose overdrive. */
+const isCell = ({ cell, spelt }: PathLine): boolean =>
+  cell !== undefined || /^[A-Z]{1,2}$/.test(spelt?.label ?? '');
+
+/** Of a machine that nobody named nothing is known but that its power is in per cent. */
+const anyMachine = { maxPowerPct: Infinity, speedRangeMmPerS: [0, Infinity] } as const;
+const asRemark = { severity: 'remark' } as const;
+
+const findingOf = (
+  beyond: BeyondLimit,
+  about: { readonly where: number; readonly cell?: string },
+): Finding => {
+  switch (beyond.limit) {
+    case 'machine': {
+      const { most } = beyond;
+      return fault('check-power-above-machine', {
+        ...about,
+        powerPct: rounded(beyond.powerPct),
+        most,
+      });
+    }
+    case 'rated-current': {
+      const { ratedPct } = beyond;
+      return fault('check-overdrives', { ...about, powerPct: rounded(beyond.powerPct), ratedPct });
+    }
+    case 'speed': {
+      const { least, most } = beyond;
+      return fault('check-speed-beyond-machine', {
+        ...about,
+        speedMmPerS: rounded(beyond.speedMmPerS),
+        least,
+        most,
+      });
+    }
+    case 'energy':
+      return fault('check-above-energy-ceiling', { ...about, times: beyond.times });
+    case 'would-cut':
+      return fault('check-marks-would-cut', {
+        where: about.where,
+        sharePct: Math.round(100 * beyond.times),
+        of: 'changeover',
+      });
+  }
 };
 
 /** Marks at half the line energy of the gentlest cell, or more, may come through: then the card falls apart as it is marked. */
 const marksShare = 0.5;
 
-/**
- * Line energies against each other and against what was believed when the card was designed: cells that would burn
- * rather than teach, marks that would cut.
- */
-export const checkEnergies = (
+/** Where no machine says what it delivers, or nothing is believed of the sheet: marks against the gentlest that is cut. */
+const checkMarksAgainstCells = (
   toolpath: Toolpath,
-  card: Card | undefined,
+  believed: BelievedChangeover | undefined,
   isMark: (line: PathLine) => boolean,
 ): readonly Finding[] => {
   const all = toldLines(toolpath).flatMap(({ line, told }) => {
@@ -94,38 +136,26 @@ export const checkEnergies = (
     return energy === undefined ? [] : [{ line, energy }];
   });
   const marks = all.filter(({ line }) => isMark(line));
-  const cells = all.filter(({ line }) => !isMark(line));
-  const believed = card?.believed;
-  const changeover = believed === undefined ? undefined : believed.powerPct / believed.v50MmPerS;
-  const gentlest = cells.reduce(
-    (least, { energy }) => Math.min(least, energy),
-    changeover ?? Infinity,
-  );
+  const gentlest = all
+    .filter(({ line }) => !isMark(line))
+    .reduce(
+      (least, { energy }) => Math.min(least, energy),
+      believed === undefined ? Infinity : anyPowerPct / believed(anyPowerPct).v50MmPerS,
+    );
   const hot = marks.find(({ energy }) => energy >= marksShare * gentlest);
-  return [
-    ...(hot === undefined || !Number.isFinite(gentlest)
-      ? []
-      : [
-          fault('check-marks-would-cut', {
-            where: hot.line.where,
-            sharePct: Math.round((100 * hot.energy) / gentlest),
-          }),
-        ]),
-    ...(changeover === undefined
-      ? []
-      : firstOfEach(
-          cells
-            .filter(({ energy }) => energy > 1.001 * energyCeiling * changeover)
-            .map(({ line, energy }) =>
-              fault('check-above-energy-ceiling', {
-                ...cellParam(line),
-                where: line.where,
-                times: rounded(energy / changeover),
-              }),
-            ),
-        )),
-  ];
+  return hot === undefined || !Number.isFinite(gentlest)
+    ? []
+    : [
+        fault('check-marks-would-cut', {
+          where: hot.line.where,
+          sharePct: Math.round((100 * hot.energy) / gentlest),
+          of: 'cell',
+        }),
+      ];
 };
+
+/** The line energy of the changeover is much the same at any power. */
+const anyPowerPct = 50;
 
 /** Where S is not said to mean anything, nothing can be said of power, or only of one against the other. */
 export const checkPowerScale = (

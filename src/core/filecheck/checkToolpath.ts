@@ -6,7 +6,7 @@ import { lengthMm } from '../path/polyline.ts';
 import { checkAgainstCard } from './checkAgainstCard.ts';
 import { checkEnclosure } from './checkEnclosure.ts';
 import { checkLabels } from './checkLabels.ts';
-import { checkBounds, checkEnergies, checkMachine, checkPowerScale } from './checkLimits.ts';
+import { checkBounds, checkPowerScale, checkSettings, type HeldTo } from './checkLimits.ts';
 import { checkOwnWords } from './checkOwnWords.ts';
 import { inferredScale } from './inferredScale.ts';
 import { joinLines } from './joinLines.ts';
@@ -23,17 +23,13 @@ export interface CheckReport {
   readonly sizeMm?: readonly [widthMm: number, heightMm: number];
 }
 
-interface Against {
-  readonly card?: Card;
-  readonly machine?: Machine;
-}
-
 /**
  * Reads a file's toolpath for what would go wrong at the machine: label against setting, order, outline last, bounds,
  * ceiling, marks that would cut, traps of mode. With the card it knows what should be where, and names the cell. Never
  * says that a file is safe.
  */
-export const checkToolpath = (file: Toolpath, { card, machine }: Against = {}): CheckReport => {
+export const checkToolpath = (file: Toolpath, against: HeldTo = {}): CheckReport => {
+  const { card, machine } = against;
   const matched = card === undefined ? undefined : matchCard(card, file);
   const inferred =
     card === undefined || matched === undefined ? undefined : inferredScale(card, file, matched);
@@ -49,8 +45,7 @@ export const checkToolpath = (file: Toolpath, { card, machine }: Against = {}): 
     ...(card === undefined ? checkOwnWords(joined) : checkAgainstCard(card, toolpath, matched)),
     ...checkEnclosure(joined, isMark),
     ...checkBounds(toolpath, machine),
-    ...(machine === undefined ? [] : checkMachine(toolpath, machine)),
-    ...checkEnergies(toolpath, card, isMark),
+    ...checkSettings(toolpath, against, isMark),
   ];
   const box = boxAround(toolpath.lines.map(({ points }) => points));
   return {

@@ -1,5 +1,11 @@
-import type { Machine } from './machine.ts';
-import { currentMaAt, powerPctAt, tubeCurve, type TubeCurve } from './tubeCurve.ts';
+import type { Machine, TubePoint } from './machine.ts';
+import {
+  currentMaAt,
+  powerPctAt,
+  powerPctStraightOn,
+  tubeCurve,
+  type TubeCurve,
+} from './tubeCurve.ts';
 
 /** The highest setting that may be recommended, and what holds it there. */
 export interface PowerLimit {
@@ -21,9 +27,12 @@ export interface DescribedPower {
 /** So that the very setting of the limit, computed there and back, is not called overdriven. */
 const rounding = 1e-9;
 
+/** As much of a machine as bounds its power. */
+export type PoweredMachine = Pick<Machine, 'maxPowerPct' | 'ratedCurrentMa' | 'tubePoints'>;
+
 /** A machine's tube as far as it is known: sound readings and a rating. */
 const tubeOf = (
-  machine: Machine,
+  machine: Pick<Machine, 'ratedCurrentMa' | 'tubePoints'>,
 ): { readonly curve: TubeCurve | null; readonly ratedMa: number | null } => {
   const curve = tubeCurve(machine);
   return {
@@ -34,17 +43,29 @@ const tubeOf = (
 
 /**
  * The lower of the machine's own limit and the setting that reaches the tube's rated current. Where the readings (and
- * their straight continuation) never reach the rated current, the machine's own limit stands; where even the lowest
- * setting known is above it, the limit is 0: no setting is known to keep the tube within its rating.
+ * their straight continuation, however far) never reach the rated current, the machine's own limit stands; where even the
+ * lowest setting known is above it, the limit is 0: no setting is known to keep the tube within its rating. Readings too few
+ * for a curve still limit it where one lies above the rating: in proportion below that one.
  */
-export const powerLimit = (machine: Machine): PowerLimit => {
+export const powerLimit = (machine: PoweredMachine): PowerLimit => {
   const ownLimit: PowerLimit = { powerPct: machine.maxPowerPct, because: 'machine' };
   const { curve, ratedMa } = tubeOf(machine);
-  if (curve === null || ratedMa === null) return ownLimit;
+  if (ratedMa === null) return ownLimit;
   const reached =
-    powerPctAt(curve, ratedMa)?.powerPct ?? (isAlwaysAbove(curve, ratedMa) ? 0 : null);
+    curve === null
+      ? belowAnyAbove(machine.tubePoints ?? [], ratedMa)
+      : (powerPctAt(curve, ratedMa)?.powerPct ??
+        (isAlwaysAbove(curve, ratedMa) ? 0 : powerPctStraightOn(curve, ratedMa)));
   if (reached === null || reached >= machine.maxPowerPct) return ownLimit;
   return { powerPct: Math.max(0, reached), because: 'rated-current' };
+};
+
+/** Null where no reading lies above the rating. */
+const belowAnyAbove = (points: readonly TubePoint[], ratedMa: number): number | null => {
+  const above = points.filter(({ currentMa }) => currentMa > ratedMa);
+  return above.length === 0
+    ? null
+    : Math.min(...above.map(({ powerPct, currentMa }) => (powerPct * ratedMa) / currentMa));
 };
 
 const isAlwaysAbove = (curve: TubeCurve, currentMa: number): boolean =>
@@ -82,4 +103,19 @@ export const describePower = (machine: Machine, powerPct: number): DescribedPowe
     extrapolated,
     overdriven: currentMa > ratedMa * (1 + rounding),
   };
+};
+
+/** The delivered fraction, never 0; where the tube's readings do not reach, the setting itself. */
+export const deliveredOrSetting = (machine: Machine): ((powerPct: number) => number) => {
+  const delivered = deliveryOf(machine);
+  return (powerPct) => Math.max(0.01, delivered(powerPct) ?? powerPct / 100);
+};
+
+/** Many tubes give no steady light below this setting (common practice, no source). */
+const commonlySteadyPct = 12;
+
+/** The lowest setting to ask a tube for: where its readings show that it fires, else where most do. */
+export const leastSteadyPct = (machine: Machine): number => {
+  const { curve } = tubeOf(machine);
+  return Math.min(powerLimit(machine).powerPct, curve?.firing?.firesAtPct ?? commonlySteadyPct);
 };

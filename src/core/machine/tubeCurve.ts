@@ -31,7 +31,7 @@ export interface DrawnCurrent {
  * The curve through a machine's tube readings: weighted isotonic (several readings at one setting count as many), then
  * a monotone cubic. Null: the machine has no readings, so that the setting itself has to stand for what is delivered.
  */
-export const tubeCurve = (machine: Machine): Outcome<TubeCurve> | null => {
+export const tubeCurve = (machine: Pick<Machine, 'tubePoints'>): Outcome<TubeCurve> | null => {
   const points = machine.tubePoints ?? [];
   if (points.length === 0) return null;
   const impossible = points.find((point) => !isPossible(point));
@@ -120,6 +120,16 @@ export const powerPctAt = (
   const powerPct = end.powerPct + beyond;
   if (!(Math.abs(beyond) <= tubeCurveReachPct) || !isSetting(powerPct)) return null;
   return { powerPct, extrapolated: beyond !== 0 };
+};
+
+/**
+ * Where the straight line through the last two readings reaches a current, however far past them: nobody knows what the tube
+ * draws there, but it is taken to be no less. Null where that line does not rise to it.
+ */
+export const powerPctStraightOn = (curve: TubeCurve, currentMa: number): number | null => {
+  const { last } = ends(curve);
+  const powerPct = last.powerPct + (currentMa - last.currentMa) / last.maPerPct;
+  return currentMa >= last.currentMa && isSetting(powerPct) ? powerPct : null;
 };
 
 const isSetting = (powerPct: number): boolean => powerPct >= 0 && powerPct <= 100;

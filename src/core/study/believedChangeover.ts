@@ -2,36 +2,50 @@ import type { BelievedChangeover } from '../card/cardRequest.ts';
 import type { CutStudy } from '../cutmodel/cutStudy.ts';
 import type { FitAnswer } from '../cutmodel/fitAnswer.ts';
 import { priorMedianV50MmPerS, priors } from '../cutmodel/priors.ts';
-import { deliveryOf } from '../machine/deliveredPower.ts';
-import type { Machine } from '../machine/machine.ts';
+import { deliveredOrSetting } from '../machine/deliveredPower.ts';
+
+/** A changeover is not thought slower than so many standard deviations of what is expected of the material. */
+const thinkableSds = 3;
+
+type Sheet = Pick<CutStudy, 'stock' | 'machine'>;
+
+/** Before anything was cut: by material, thickness and machine. */
+const beforehand = ({ stock, machine }: Sheet): BelievedChangeover => {
+  const delivered = deliveredOrSetting(machine);
+  return (powerPct) => ({
+    v50MmPerS: priorMedianV50MmPerS(stock.material, stock.thicknessMm, delivered(powerPct)),
+    lnSd: priors.lnV50Sd,
+  });
+};
+
+/** The slowest changeover that is thinkable for a sheet on a machine, power by power, mm/s. */
+export const thinkableFrom = (sheet: Sheet): ((powerPct: number) => number) => {
+  const before = beforehand(sheet);
+  return (powerPct) => {
+    const { v50MmPerS, lnSd } = before(powerPct);
+    return v50MmPerS * Math.exp(-thinkableSds * lnSd);
+  };
+};
 
 /**
  * Where half the shapes are believed to come out, power by power: along the fitted law where there is an answer, else
  * by the prior for material and thickness. Known the worse the further the power lies from where it was fitted.
  */
 export const believedChangeover = (
-  { stock, machine }: Pick<CutStudy, 'stock' | 'machine'>,
+  sheet: Sheet,
   answer: FitAnswer | undefined,
 ): BelievedChangeover => {
-  const delivered = deliveredOr(machine);
-  if (answer === undefined) {
-    return (powerPct) => ({
-      v50MmPerS: priorMedianV50MmPerS(stock.material, stock.thicknessMm, delivered(powerPct)),
-      lnSd: priors.lnV50Sd,
-    });
-  }
+  if (answer === undefined) return beforehand(sheet);
+  const delivered = deliveredOrSetting(sheet.machine);
+  const least = thinkableFrom(sheet);
   const { lnV50At, powerExponent } = answer.posterior;
   return (powerPct) => {
     const lnPower = Math.log(delivered(powerPct) / delivered(lnV50At.powerPct));
     return {
       v50MmPerS: Math.exp(lnV50At.mean + powerExponent.mean * lnPower),
       lnSd: Math.hypot(lnV50At.sd, powerExponent.sd * lnPower),
+      powerExponent: powerExponent.mean,
+      thinkableFromMmPerS: least(powerPct),
     };
   };
-};
-
-/** The delivered fraction; where the tube's readings do not reach, the setting itself. */
-const deliveredOr = (machine: Machine): ((powerPct: number) => number) => {
-  const delivered = deliveryOf(machine);
-  return (powerPct) => Math.max(0.01, delivered(powerPct) ?? powerPct / 100);
 };

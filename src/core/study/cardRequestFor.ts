@@ -7,9 +7,7 @@ import { believedChangeover } from './believedChangeover.ts';
 import type { EarlierSheet } from './earlierSheet.ts';
 
 /** What a person wishes of a card; whatever is left out is taken from the study or from common practice. */
-export type CardWish = Partial<
-  Omit<CardRequest, 'code' | 'thicknessMm' | 'machine' | 'ratedPowerPct' | 'believed'>
-> &
+export type CardWish = Partial<Omit<CardRequest, 'code' | 'thicknessMm' | 'machine' | 'believed'>> &
   Pick<CardRequest, 'code'>;
 
 /** A piece of waste that most workshops have lying about. Common practice, no source. */
@@ -36,7 +34,6 @@ export const cardRequestFor = (
     ...wish,
     thicknessMm: study.stock.thicknessMm,
     machine: study.machine,
-    ...(limit.because === 'rated-current' ? { ratedPowerPct: limit.powerPct } : {}),
     believed: believedChangeover(study, answer),
   };
 };

@@ -56,7 +56,15 @@ export const exampleCorners = ({ machine, bed, cuts, answer, at }: CornersCut): 
     speedMmPerS: Math.round(2 * exact) / 2,
     passes: 1,
   };
-  const job = fourCorners({ bed, setting, shape: 'star', sizeMm: 14, cellsEach, marginMm: 20 });
+  const job = fourCorners({
+    bed,
+    setting,
+    shape: 'star',
+    sizeMm: 14,
+    cellsEach,
+    marginMm: 20,
+    limits: { machine },
+  });
   if (!job.ok) throw new Error(`The example's corners cannot be drawn: ${job.problem.code}`);
   const workshop = virtualWorkshop(cuts, seededRandom(27));
   const { cells } = job.value;

@@ -46,7 +46,14 @@ export const cardShape = z
       window: placeShape.exactOptional(),
       whole: placeShape.exactOptional(),
     }),
-    believed: z.strictObject({ powerPct: pct, v50MmPerS: z.number().positive() }).exactOptional(),
+    believed: z
+      .strictObject({
+        powerPct: pct,
+        v50MmPerS: z.number().positive(),
+        powerExponent: z.number().positive().max(10).exactOptional(),
+      })
+      .exactOptional(),
+    overdrive: z.literal(true).exactOptional(),
     order: z.literal('free').exactOptional(),
     batch: label.exactOptional(),
     sheet: label.exactOptional(),

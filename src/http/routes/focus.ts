@@ -4,6 +4,8 @@ import type { FocusTestRead } from '../../app/recordFocusTest.ts';
 import { checkGauge, servedThicknessMm } from '../../core/machine/focusAdvice.ts';
 import type { Machine } from '../../core/machine/machine.ts';
 import { done } from '../../core/problem.ts';
+import type { Stock } from '../../core/stock/stock.ts';
+import { stockThicknessMm } from '../../core/stock/stockThickness.ts';
 import { bounds } from '../../formats/saved/bounds.ts';
 import { knownBy } from '../../formats/saved/materialKnown.ts';
 import { problemInWords } from '../../words/words.ts';
@@ -44,14 +46,19 @@ export const focusRoutes = (app: FastifyInstance, ports: Ports, rampFile: DrawRa
       speedMmPerS,
       studyId,
     } = query;
-    const machine = await machineOf(ports, studyId);
-    const card = designRamp(knownBy(materialKnown === 'true')({ material }), {
+    const { machine, stock } = await machineOf(ports, studyId);
+    const thicknessMm = stock?.material === material ? stockThicknessMm(stock) : undefined;
+    const strip = {
+      ...knownBy(materialKnown === 'true')({ material }),
+      ...(thicknessMm === undefined ? {} : { thicknessMm }),
+    };
+    const card = designRamp(strip, {
       ramp: { lengthMm, blockMm, nozzleGapMm },
       setting: { powerPct, speedMmPerS, passes: 1 },
       machine,
     });
     if (!card.ok) return card;
-    const file = await rampFile(card.value, kind, machine.gcode);
+    const file = await rampFile({ card: card.value, machine }, kind);
     if (!file.ok) return file;
     reply
       .type(file.value.contentType)
@@ -65,11 +72,11 @@ export const focusRoutes = (app: FastifyInstance, ports: Ports, rampFile: DrawRa
 const machineOf = async (
   { store }: Pick<Ports, 'store'>,
   studyId: string | undefined,
-): Promise<Machine> => {
+): Promise<{ readonly machine: Machine; readonly stock?: Stock }> => {
   const stored =
     studyId === undefined ? undefined : await store.read((session) => session.study(studyId));
   const [slowest, fastest] = bounds.speedMmPerS;
-  return stored?.study.machine ?? { maxPowerPct: 100, speedRangeMmPerS: [slowest, fastest] };
+  return stored?.study ?? { machine: { maxPowerPct: 100, speedRangeMmPerS: [slowest, fastest] } };
 };
 
 const inReply = ({ test, found }: FocusTestRead): ReplyOf<typeof api.getFocusTest> => {

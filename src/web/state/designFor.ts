@@ -2,7 +2,6 @@ import type { CardRequest, Vary } from '../../core/card/cardRequest.ts';
 import { designCard, type DesignedCard } from '../../core/card/designCard.ts';
 import type { TestShape } from '../../core/card/testShapes.ts';
 import type { FitAnswer } from '../../core/cutmodel/fitAnswer.ts';
-import { powerLimit } from '../../core/machine/deliveredPower.ts';
 import type { Air } from '../../core/machine/air.ts';
 import type { Setting } from '../../core/machine/setting.ts';
 import type { Outcome } from '../../core/problem.ts';
@@ -53,13 +52,11 @@ export const designFor = (
   wish: CardWish,
   answer: FitAnswer | undefined,
 ): Outcome<DesignedCard> => {
-  const limit = powerLimit(study.machine);
   const cut = toCutStudy(study);
   const request: CardRequest = {
     ...wish,
     thicknessMm: cut.stock.thicknessMm,
     machine: study.machine,
-    ...(limit.because === 'rated-current' ? { ratedPowerPct: limit.powerPct } : {}),
     believed: believedChangeover(cut, answer),
   };
   return designCard(request);

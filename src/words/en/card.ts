@@ -1,4 +1,6 @@
 import type { CardCode } from '../../core/card/codes.ts';
+import type { FiringCode } from '../../core/card/firingCodes.ts';
+import type { FiringPart } from '../../core/card/firingLimits.ts';
 import type { Sentence } from '../sentence.ts';
 
 /** The figures of a request as they are said, by their names in it. */
@@ -22,6 +24,17 @@ const figures: Readonly<Record<string, (value: string) => string>> = {
 
 const figureOf = (what: string, value: string): string =>
   figures[what]?.(value) ?? `${what} = ${value}`;
+
+/** Parts of a job that fire, at the beginning of a sentence. */
+const parts: Readonly<Record<FiringPart, string>> = {
+  cell: 'A shape',
+  marks: 'The scoring line (words and marks)',
+  trusted: 'The slow setting that you trust (window and outline)',
+  line: 'The line',
+};
+
+const partOf = (part: string): string =>
+  Object.entries(parts).find(([name]) => name === part)?.[1] ?? 'A part of the job';
 
 export const cardWords = {
   'card-request-out-of-range': {
@@ -74,10 +87,23 @@ export const cardWords = {
       `${p('saidMmPerS')} mm/s at ${p('saidPct')} % is on the card as ${p('speedMmPerS')} mm/s at ${p('powerPct')} %.`,
     remedy: () => 'Cards hold one decimal, which is what people type.',
   },
-  'card-rung-beyond-machine': {
+  'card-machine-too-strong': {
     message: (p) =>
-      `${p('speedMmPerS')} mm/s lies outside the machine’s ${p('least')} to ${p('most')} mm/s.`,
-    remedy: () => 'Change the rung, or correct the machine’s range of speed.',
+      `This machine is too strong or too slow for the sheet: even at ${p('powerPct')} % and its top speed of ${p('mostMmPerS')} mm/s it gives about ${p('times')} times the line energy that goes through. Every shape and every word would come out, and may catch fire.`,
+    remedy: () =>
+      'If it goes faster than that, correct its range of speed. Say how strong the tube is, or one setting that you cut this with now. Otherwise do not cut a card of this sheet on this machine.',
+  },
+  'card-machine-strong-for-it': {
+    message: (p) =>
+      `This machine is strong for the sheet: at ${p('powerPct')} % and its top speed of ${p('mostMmPerS')} mm/s everything may come out.`,
+    remedy: () =>
+      'If it goes faster than that, correct its range of speed. Watch the card closely: thin sheet flares up.',
+  },
+  'card-power-lowered': {
+    message: (p) =>
+      `At ${p('askedPct')} % this sheet comes through even at the machine’s top speed of ${p('mostMmPerS')} mm/s: the card uses ${p('powerPct')} % instead.`,
+    remedy: () =>
+      'If the machine goes faster than that, correct its range of speed; say how strong the tube is where that is not known.',
   },
   'card-rung-overdrives': {
     message: (p) =>
@@ -107,4 +133,32 @@ export const cardWords = {
     message: () => 'This card mixes its rungs in cutting: only the G-code file keeps that order.',
     remedy: () => 'For a machine that takes drawings, design it rung by rung.',
   },
-} satisfies Record<CardCode, Sentence>;
+  'fires-above-machine': {
+    message: (p) =>
+      `${partOf(p('part'))} is set to ${p('powerPct')} %; the machine is kept to ${p('most')} %.`,
+    remedy: (p) => `Choose ${p('most')} % or less, or correct the machine’s limit.`,
+  },
+  'fires-above-rated': {
+    message: (p) =>
+      `${partOf(p('part'))} is set to ${p('powerPct')} %: overdrive. The tube reaches its rated current at ${p('ratedPct')} %.`,
+    remedy: (p) =>
+      `Choose ${p('ratedPct')} % or less. Overdrive wears the tube out. If you want it for the shapes all the same, the request must say so: "overdrive": true.`,
+  },
+  'fires-beyond-speeds': {
+    message: (p) =>
+      `${partOf(p('part'))} is set to ${p('speedMmPerS')} mm/s; the machine does ${p('least')} to ${p('most')} mm/s.`,
+    remedy: () => 'Change the speed, or correct the machine’s range of speed.',
+  },
+  'fires-above-ceiling': {
+    message: (p) =>
+      `${partOf(p('part'))} has ${p('times')} times the line energy at which the sheet is believed to come through: it would burn.`,
+    remedy: (p) =>
+      `At ${p('powerPct')} % choose ${p('slowestMmPerS')} mm/s or faster. If the sheet needs more, say how strong the tube is, or what you cut it with now: the limit follows what is known.`,
+  },
+  'fires-would-cut': {
+    message: (p) =>
+      `${partOf(p('part'))} has ${p('times')} times the line energy at which the sheet is believed to come through: it may cut where it should only mark.`,
+    remedy: (p) =>
+      `At ${p('powerPct')} % choose ${p('slowestMmPerS')} mm/s or faster, or less power.`,
+  },
+} satisfies Record<CardCode | FiringCode, Sentence>;

@@ -132,7 +132,7 @@ export const filecheckWords = {
   },
   'check-marks-would-cut': {
     message: (p) =>
-      `Marks have ${p('sharePct')} % of the line energy of the gentlest cell: they may cut through ${place(p)}.`,
+      `Marks have ${p('sharePct')} % of the line energy ${p('of') === 'changeover' ? 'at which the sheet is believed to come through' : 'of the gentlest cell'}: they may cut through ${place(p)}.`,
     remedy: () => 'Score with a setting that you have tried on scrap of this sheet.',
   },
   'check-marks-differ': {

@@ -1,8 +1,12 @@
+import { useState } from 'react';
 import type { CardDrawing } from '../../../core/card/cardDrawing.ts';
-import { plainDialect, type GcodeDialect } from '../../../core/machine/gcodeDialect.ts';
-import { writeDxf } from '../../../formats/dxf/writeDxf.ts';
-import { writeDrawingGcode } from '../../../formats/gcode/writeGcode.ts';
-import { writeSvg } from '../../../formats/svg/writeSvg.ts';
+import type { Machine } from '../../../core/machine/machine.ts';
+import type { Problem } from '../../../core/problem.ts';
+import {
+  fileForMachine,
+  machineFileKinds,
+  type MachineFileKind,
+} from '../../../formats/fileForMachine.ts';
 import type { CautionAct } from '../../../words/caution.ts';
 import { essentialCautions } from '../../../words/cautions.ts';
 import { cornersText as words } from '../../../words/en/screens/corners.ts';
@@ -14,43 +18,41 @@ import { saveText } from '../../state/saveText.ts';
 
 const cutActs: readonly CautionAct[] = ['unattended', 'card', 'always'];
 
+const contentTypes: Readonly<Record<MachineFileKind, string>> = {
+  svg: 'image/svg+xml',
+  dxf: 'image/vnd.dxf',
+  gcode: 'text/plain',
+};
+
 export interface CornersFilesProps {
   readonly drawing: CardDrawing;
-  readonly gcode: GcodeDialect | undefined;
+  readonly machine: Machine;
 }
 
-/** The drawing as files, with the cautions that go into them. */
-export const CornersFiles = ({ drawing, gcode }: CornersFilesProps) => {
-  const notes = essentialCautions(cutActs).map(({ sentence }) => sentence);
-  const program = writeDrawingGcode(
-    { title: 'four corners', drawing },
-    gcode ?? plainDialect,
-    notes,
-  );
+/** The drawing as files, with the cautions that go into them; what the check of files faults is not saved. */
+export const CornersFiles = ({ drawing, machine }: CornersFilesProps) => {
+  const [problem, setProblem] = useState<Problem>();
+  const save = async (kind: MachineFileKind): Promise<void> => {
+    const file = await fileForMachine(kind, {
+      of: { title: words.fileTitle, plainTitle: 'four corners', drawing },
+      machine,
+      notes: essentialCautions(cutActs).map(({ sentence }) => sentence),
+    });
+    setProblem(file.ok ? undefined : file.problem);
+    if (file.ok) saveText(`four-corners.${kind}`, contentTypes[kind], file.value);
+  };
   return (
     <Section title={words.files}>
       <p>{words.howToLay}</p>
       <Cautions acts={cutActs} />
       <div className="actions">
-        <Action
-          onPress={() =>
-            saveText('four-corners.svg', 'image/svg+xml', writeSvg(drawing, words.fileTitle, notes))
-          }
-        >
-          {words.kinds.svg}
-        </Action>
-        <Action
-          onPress={() => saveText('four-corners.dxf', 'image/vnd.dxf', writeDxf(drawing, notes))}
-        >
-          {words.kinds.dxf}
-        </Action>
-        {program.ok ? (
-          <Action onPress={() => saveText('four-corners.gcode', 'text/plain', program.value)}>
-            {words.kinds.gcode}
+        {machineFileKinds.map((kind) => (
+          <Action key={kind} onPress={() => void save(kind)}>
+            {words.kinds[kind]}
           </Action>
-        ) : null}
+        ))}
       </div>
-      {program.ok ? null : <ProblemNotice tone="care" problem={program.problem} />}
+      {problem === undefined ? null : <ProblemNotice tone="stop" problem={problem} />}
       <p className="small soft">{words.filesMore}</p>
     </Section>
   );

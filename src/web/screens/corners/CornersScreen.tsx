@@ -66,7 +66,7 @@ const Job = ({ study }: { readonly study: Study }) => {
       {job.ok ? (
         <>
           <BedPicture job={job.value} />
-          <CornersFiles drawing={job.value.drawing} gcode={study.machine.gcode} />
+          <CornersFiles drawing={job.value.drawing} machine={study.machine} />
           <CornersReading
             key={wish.cellsEach}
             cells={job.value.cells}

@@ -55,6 +55,7 @@ export const cornersJob = (
   wish: CornersWish,
 ): { readonly setting: Setting; readonly job: Outcome<FourCorners> } => {
   const limit = powerLimit(study.machine).powerPct;
+  const believed = believedChangeover(toCutStudy(study), answer);
   const held = (setting: Setting): Setting => ({
     ...setting,
     powerPct: Math.min(limit, setting.powerPct),
@@ -63,10 +64,11 @@ export const cornersJob = (
   const scoring = held(
     wish.scoring ??
       scoringGuess({
-        believed: believedChangeover(toCutStudy(study), answer),
+        believed,
         powerPct: setting.powerPct,
         machine: study.machine,
       }),
   );
-  return { setting, job: fourCorners({ ...wish, setting, scoring, shape: 'star' }) };
+  const limits = { machine: study.machine, believed };
+  return { setting, job: fourCorners({ ...wish, setting, scoring, shape: 'star', limits }) };
 };

@@ -46,7 +46,7 @@ export const DrawRamp = ({ card, setting, study, onSetting }: DrawRampProps) => 
             onSetting({ powerPct: next.powerPct, speedMmPerS: next.speedMmPerS });
         }}
       />
-      {!card.ok && !card.problem.code.startsWith('ramp-setting') ? null : card.ok ? null : (
+      {card.ok || !ofTheLine(card.problem.code) ? null : (
         <ProblemNotice tone="stop" problem={card.problem} />
       )}
       {card.ok && workable ? (
@@ -80,6 +80,10 @@ export const DrawRamp = ({ card, setting, study, onSetting }: DrawRampProps) => 
     </Section>
   );
 };
+
+/** What is wrong with the line; what is wrong with the ramp stands by the ramp. */
+const ofTheLine = (code: string): boolean =>
+  code.startsWith('ramp-setting') || code.startsWith('fires-');
 
 const fileAddress = (
   kind: string,

@@ -2,6 +2,8 @@ import { useState } from 'react';
 import { rampCard } from '../../../core/card/rampCard.ts';
 import { findFocus } from '../../../core/machine/findFocus.ts';
 import type { WorkshopMachine } from '../../../core/machine/workshopMachine.ts';
+import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
+import { stripChangeover } from '../../../core/study/stripChangeover.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { focusText as words } from '../../../words/en/screens/focus.ts';
 import { SureAction } from '../../parts/action/SureAction.tsx';
@@ -52,7 +54,13 @@ const Focus = ({ here, study }: FocusProps) => {
     setDraft(next);
   };
   const setting = { ...(draft.setting ?? usual), passes: 1 };
-  const card = rampCard({ ramp: draft.ramp, setting, machine: here.machine });
+  const believed = stripChangeover(
+    study === undefined
+      ? { material: '' }
+      : { material: study.stock.material, thicknessMm: stockThicknessMm(study.stock) },
+    here.machine,
+  );
+  const card = rampCard({ ramp: draft.ramp, setting, machine: here.machine, believed });
   const readings = readingsIn(draft, card.ok ? card.value.lines : []);
   const test = focusTestFrom(draft, readings.ok ? readings.value : undefined, here.id);
   const found = test === undefined ? undefined : findFocus(test);

@@ -1,0 +1,121 @@
+import { powerLimit, type PoweredMachine } from '../machine/deliveredPower.ts';
+import type { Machine } from '../machine/machine.ts';
+import { powerInCornersPct, type Setting } from '../machine/setting.ts';
+import { stepNotSlower } from '../machine/speedSteps.ts';
+import type { Problem } from '../problem.ts';
+import type { BelievedChangeover } from './cardRequest.ts';
+import type { FiringCode } from './firingCodes.ts';
+import { energyCeiling, energyRatio, slowestAllowed } from './ceiling.ts';
+
+/**
+ * What a setting is for. `through`: it is meant to come through, or may: cells, window, outline. `marks`: it is drawn on the
+ * sheet and must not come through: words, notches, lines of a ramp.
+ */
+export type FiresTo = 'through' | 'marks';
+
+/**
+ * Marks keep to this share of the line energy of the believed changeover. A changeover that is known to a factor 1.8 lies three
+ * times lower one time in thirty.
+ */
+export const marksCeiling = 0.35;
+
+/** What everything that fires is held to, whatever asks for it. */
+export interface FiringLimits {
+  readonly machine: PoweredMachine & Pick<Machine, 'speedRangeMmPerS'>;
+  /** Absent: nothing is believed of the sheet, and line energy is not held. */
+  readonly believed?: BelievedChangeover;
+  /** A person named the overdrive: cells may go above rated current. */
+  readonly mayOverdrive?: boolean;
+}
+
+/** A limit that a setting goes beyond, with its figures, rounded for sentences. */
+export type BeyondLimit =
+  | { readonly limit: 'machine'; readonly powerPct: number; readonly most: number }
+  | { readonly limit: 'rated-current'; readonly powerPct: number; readonly ratedPct: number }
+  | {
+      readonly limit: 'speed';
+      readonly speedMmPerS: number;
+      readonly least: number;
+      readonly most: number;
+    }
+  | {
+      readonly limit: 'energy' | 'would-cut';
+      /** Its line energy in those of the believed changeover. */
+      readonly times: number;
+      /** The slowest speed at this power that keeps to the limit. */
+      readonly slowestMmPerS: number;
+    };
+
+/** A speed or energy that was rounded when it was written down is not beyond. */
+const rounding = 1e-3;
+
+/** Every limit that a setting goes beyond: machine, tube, and the line energy that the sheet bears. Power in corners counts too. */
+export const beyondLimits = (
+  setting: Setting,
+  to: FiresTo,
+  { machine, believed }: Omit<FiringLimits, 'mayOverdrive'>,
+): readonly BeyondLimit[] => {
+  const powerPct = mostPowerPct(setting);
+  const { speedMmPerS, passes } = setting;
+  const [least, most] = machine.speedRangeMmPerS;
+  const limit = powerLimit(machine);
+  const ceiling = to === 'marks' ? marksCeiling : energyCeiling;
+  const ratio = believed === undefined ? 0 : energyRatio({ ...setting, powerPct }, believed);
+  return [
+    ...(powerPct > machine.maxPowerPct
+      ? [{ limit: 'machine' as const, powerPct, most: machine.maxPowerPct }]
+      : limit.because === 'rated-current' && powerPct > limit.powerPct + rounding
+        ? [{ limit: 'rated-current' as const, powerPct, ratedPct: rounded(limit.powerPct) }]
+        : []),
+    ...(speedMmPerS < least * (1 - rounding) || speedMmPerS > most * (1 + rounding)
+      ? [{ limit: 'speed' as const, speedMmPerS, least, most }]
+      : []),
+    ...(believed !== undefined && ratio > ceiling * (1 + rounding)
+      ? [
+          {
+            limit: to === 'marks' ? ('would-cut' as const) : ('energy' as const),
+            times: Number(ratio.toPrecision(2)),
+            slowestMmPerS: stepNotSlower(slowestAllowed(powerPct, passes, believed, ceiling)),
+          },
+        ]
+      : []),
+  ];
+};
+
+/** Whether a setting drives the tube above its rated current, as far as that is known. */
+export const overdrives = (machine: PoweredMachine, setting: Setting): boolean => {
+  const { because, powerPct } = powerLimit(machine);
+  return because === 'rated-current' && mostPowerPct(setting) > powerPct + rounding;
+};
+
+const mostPowerPct = (setting: Setting): number =>
+  Math.max(setting.powerPct, powerInCornersPct(setting));
+
+/** Parts of a job that fire, as sentences name them. */
+export type FiringPart = 'cell' | 'marks' | 'trusted' | 'line';
+
+const codeOf: Readonly<Record<BeyondLimit['limit'], FiringCode>> = {
+  machine: 'fires-above-machine',
+  'rated-current': 'fires-above-rated',
+  speed: 'fires-beyond-speeds',
+  energy: 'fires-above-ceiling',
+  'would-cut': 'fires-would-cut',
+};
+
+/** The first limit that a part of a job goes beyond, as a refusal; undefined where it keeps to all of them. */
+export const firingProblem = (
+  part: FiringPart,
+  setting: Setting,
+  limits: FiringLimits,
+): (Problem & { readonly code: FiringCode }) | undefined => {
+  const to = part === 'marks' || part === 'line' ? 'marks' : 'through';
+  const chosen = part === 'cell' && limits.mayOverdrive === true;
+  const first = beyondLimits(setting, to, limits).find(
+    ({ limit }) => !(chosen && limit === 'rated-current'),
+  );
+  if (first === undefined) return undefined;
+  const { limit, ...figures } = first;
+  return { code: codeOf[limit], params: { part, powerPct: setting.powerPct, ...figures } };
+};
+
+const rounded = (value: number): number => Number(value.toFixed(1));
