@@ -64,6 +64,9 @@ describe('a card’s G-code from the server', () => {
     const corners = {
       ...card,
       code: 'K7QC',
+      // Its longer words need more room.
+      ...{ widthMm: 140, heightMm: 40 },
+      cells: card.cells.map((cell, i) => ({ ...cell, xMm: 20 + 30 * i, yMm: 22 })),
       rungs: [{ ...first, setting: { ...first.setting, minPowerPct: 9 } }, ...rest],
     };
     await server.ask(api.addCard, { params, body: { card: corners } });

@@ -34,12 +34,14 @@ const drawings: Readonly<Record<string, CardDrawing>> = {
         ramp: { lengthMm: 150, blockMm: 12, nozzleGapMm: 20 },
         setting: gentle,
         machine,
+        believed: () => ({ v50MmPerS: 12, lnSd: 0.6 }),
       }),
     ),
   ),
   'four corners': value(
     fourCorners({
       ...{ bed, setting, scoring: gentle, shape: 'star', sizeMm: 14, cellsEach: 4, marginMm: 10 },
+      limits: { machine },
     }),
   ).drawing,
 };
