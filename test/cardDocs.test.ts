@@ -33,14 +33,25 @@ describe('the pages on cards', () => {
   });
 
   it('name every key of a card file, and none that it never has', () => {
+    // A card that says all that a card may say, overdrive too: its tube reaches its rating below what is asked for.
+    const tubePoints = [
+      { powerPct: 10, currentMa: 6 },
+      { powerPct: 30, currentMa: 18 },
+    ];
+    const machine = { ...request.study.machine, ratedCurrentMa: 18, tubePoints };
     const designed = designCard(
-      cardRequestFor(request.study, {
-        ...request.wish,
-        code: 'K7WM',
-        order: 'free',
-        batch: 'B',
-        sheet: 'S',
-      }),
+      cardRequestFor(
+        { ...request.study, machine },
+        {
+          ...request.wish,
+          code: 'K7WM',
+          order: 'free',
+          overdrive: true,
+          trusted: { powerPct: 30, speedMmPerS: 20, passes: 1 },
+          batch: 'B',
+          sheet: 'S',
+        },
+      ),
     );
     if (!designed.ok) throw new Error(designed.problem.code);
     const file = JSON.parse(writeCardFile(designed.value.card)) as object;

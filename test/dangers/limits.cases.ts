@@ -286,14 +286,14 @@ const thinStock: readonly Danger[] = [
     { ...within, speedsMmPerS: [1, 500], says: ['card-power-lowered'] },
   ),
   cardRefused(
-    'fabric 0.5 mm, whose words would be cut out',
+    'felt 0.3 mm, whose words would be cut out',
     'card-machine-too-strong',
-    card({}, {}, thin('fabric', 0.5)),
+    card({}, {}, thin('wool felt', 0.3)),
   ),
   cardRefused(
-    'fabric 1.3 mm, whose words would be cut out',
+    'felt 0.8 mm, whose words would be cut out',
     'fires-would-cut',
-    card({}, {}, thin('fabric', 1.3)),
+    card({}, {}, thin('wool felt', 0.8)),
   ),
 ].map((danger) => ({ ...danger, what: `thin stock: ${danger.what}` }));
 
