@@ -1,5 +1,4 @@
 import type { Card } from '../card/card.ts';
-import type { Machine } from '../machine/machine.ts';
 import { powerInCornersPct, type Setting } from '../machine/setting.ts';
 import { boxAround } from '../path/box.ts';
 import { lengthMm } from '../path/polyline.ts';
