@@ -20,6 +20,7 @@ import { pathsReport } from './paths/pathsReport.ts';
 import { speedReport } from './posterior/speedReport.ts';
 import { proofReport } from './proof/proofReport.ts';
 import { surenessReport } from './sureness.ts';
+import { strengthBench } from './strength/strengthBench.ts';
 import { causeBench } from './watch/causeBench.ts';
 import { chartBench } from './watch/chartBench.ts';
 import { stripBench } from './watch/stripBench.ts';
@@ -31,6 +32,7 @@ const reports: Readonly<Record<string, () => Iterable<string> | AsyncIterable<st
   proof: proofReport,
   paths: pathsReport,
   order: () => orderBench(100),
+  strength: () => strengthBench(),
   history: () => historyReport(100),
   mistakes: () => mistakesBench(100),
   explain: () => explainBench(20, 100),

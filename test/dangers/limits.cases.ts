@@ -203,6 +203,24 @@ const lineEnergy: readonly Danger[] = [
     'fires-above-ceiling',
     card({ trusted: { ...trusted, passes: 4 } }),
   ),
+  cardRefused(
+    'a slow setting for window and outline that a weak tube may need, on a strong one',
+    'fires-above-ceiling',
+    card({ trusted: { powerPct: 34, speedMmPerS: 4 } }, { nominalW: 130 }),
+  ),
+  cardMade(
+    'the same setting on a weak tube is one that it needs',
+    card({ trusted: { powerPct: 34, speedMmPerS: 4 } }, { nominalW: 40 }),
+    within,
+  ),
+  cardMade(
+    'slow settings on a weak tube stay what they are',
+    card(
+      { rungs: [2, 3, 4, 5].map((speedMmPerS) => ({ powerPct: 30, speedMmPerS })) },
+      { nominalW: 40 },
+    ),
+    { ...within, speedsMmPerS: [2, 100] },
+  ),
   cardMade(
     'settings said outright are sped up to it',
     card({ rungs: [{ powerPct: 34, speedMmPerS: 1 }] }),
@@ -274,21 +292,25 @@ const speeds: readonly Danger[] = [
 const thin = (material: string, thicknessMm: number) => ({ material, thicknessMm });
 const thinStock: readonly Danger[] = [
   cardRefused('paper 0.1 mm', 'card-machine-too-strong', card({}, {}, thin('paper', 0.1))),
-  cardRefused('card 0.3 mm', 'card-machine-too-strong', card({}, {}, thin('card', 0.3))),
+  cardRefused(
+    'card 0.3 mm',
+    'card-machine-too-strong',
+    card({}, { nominalW: 130 }, thin('card', 0.3)),
+  ),
   cardRefused(
     'paper 0.1 mm, the settings said outright',
     'fires-beyond-speeds',
     card({ rungs: [{ powerPct: 34, speedMmPerS: 90 }] }, {}, thin('paper', 0.1)),
   ),
   cardMade(
-    'card 0.5 mm on a fast machine gets less power',
-    card({ powerPct: 60 }, { speedRangeMmPerS: [1, 500] }, thin('card', 0.5)),
-    { ...within, speedsMmPerS: [1, 500], says: ['card-power-lowered'] },
+    'card 0.9 mm on a fast machine gets less power',
+    card({ powerPct: 60 }, { speedRangeMmPerS: [1, 300], nominalW: 130 }, thin('card', 0.9)),
+    { ...within, speedsMmPerS: [1, 300], says: ['card-power-lowered'] },
   ),
   cardRefused(
     'felt 0.3 mm, whose words would be cut out',
     'card-machine-too-strong',
-    card({}, {}, thin('wool felt', 0.3)),
+    card({}, { nominalW: 130 }, thin('wool felt', 0.3)),
   ),
   cardRefused(
     'felt 0.8 mm, whose words would be cut out',

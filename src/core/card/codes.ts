@@ -17,6 +17,7 @@ export const cardCodes = [
   'card-power-lowered',
   'card-rung-overdrives',
   'card-circle-flatters',
+  'card-strength-unsaid',
   'card-scoring-guessed',
   'card-no-trusted-setting',
   'card-fewer-rungs-than-asked',

@@ -163,7 +163,12 @@ const refusedCard = (code: CardCode, params: CardProblem['params']): Outcome<nev
   problem: problemOf(code, params),
 });
 
+/** Nobody said how strong the tube is, and nothing that was cut tells. */
+const strengthUnsaid = ({ machine, believed, powerPct }: CardRequest): boolean =>
+  machine.nominalW === undefined && believed(powerPct).lnSd > 0.7;
+
 const remarksOn = (request: CardRequest): readonly CardProblem[] => [
+  ...(strengthUnsaid(request) ? [problemOf('card-strength-unsaid')] : []),
   ...(testShapes[request.shape].flatters ? [problemOf('card-circle-flatters')] : []),
   ...(request.scoring === undefined ? [problemOf('card-scoring-guessed')] : []),
   ...(request.trusted === undefined ? [problemOf('card-no-trusted-setting')] : []),

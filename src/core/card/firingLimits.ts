@@ -14,10 +14,10 @@ import { energyCeiling, energyRatio, slowestAllowed } from './ceiling.ts';
 export type FiresTo = 'through' | 'marks';
 
 /**
- * Marks keep to this share of the line energy of the believed changeover. A changeover that is known to a factor 1.8 lies three
- * times lower one time in thirty.
+ * Marks keep to this share of the line energy of the believed changeover: a changeover that is known to a factor 2 lies four
+ * times as fast one time in forty.
  */
-export const marksCeiling = 0.35;
+export const marksCeiling = 0.25;
 
 /** What everything that fires is held to, whatever asks for it. */
 export interface FiringLimits {

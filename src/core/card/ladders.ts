@@ -17,8 +17,12 @@ const factors = (count: number, belowLn: number, aboveLn: number): readonly numb
 /** The highest whole power setting that a ladder goes to: overdrive is never proposed. */
 const mostPowerPct = ({ machine }: CardRequest): number => Math.floor(powerLimit(machine).powerPct);
 
-/** How far a ladder reaches in ln speed either way: 1.3 sd of what is believed, at least 0.2 (18 %), at most 0.6. */
-export const reachOf = (lnSd: number): number => Math.min(0.6, Math.max(0.2, 1.3 * lnSd));
+/**
+ * How far a ladder reaches in ln speed either way: 1.3 sd of what is believed, at least 0.2 (18 %); where little is known
+ * further, so that a first card straddles the changeover nine times in ten; at most 0.85.
+ */
+export const reachOf = (lnSd: number): number =>
+  Math.min(0.85, Math.max(0.2, 1.3 * lnSd, 2 * lnSd - 0.21));
 
 /**
  * The side on which everything comes out reaches further: the setting that will be promised lies there, well below the

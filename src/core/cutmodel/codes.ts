@@ -6,6 +6,7 @@ export const reasonCodes = [
   'nothing-out-at-this-power',
   'no-power-holds-this-speed',
   'slower-than-the-machine',
+  'most-cells-left-out',
   'power-not-known',
   'did-not-converge',
 ] as const;

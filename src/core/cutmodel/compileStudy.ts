@@ -6,7 +6,7 @@ import { referenceLengthMm } from '../reading/promise.ts';
 import { beliefsOf, type Beliefs } from './beliefs.ts';
 import type { CutStudy, StudyCell } from './cutStudy.ts';
 import type { HabitBelief, Model, Observation, ObservedOutcome } from './model.ts';
-import { priorMedianV50MmPerS, priors } from './priors.ts';
+import { expectedV50, priors, type ExpectedV50 } from './priors.ts';
 
 /** A study made ready for the posterior, and what is needed to carry its answer back to settings. */
 export interface CompiledStudy {
@@ -58,8 +58,8 @@ interface Cut {
 }
 
 /** What the study starts from, and weights and scales of `priors.ts`, in the form the model takes them. */
-const modelPriors = (lnV50: number, beliefs: Beliefs): Model['priors'] => ({
-  lnV50: { mean: lnV50, sd: priors.lnV50Sd },
+const modelPriors = ({ v50MmPerS, lnSd }: ExpectedV50, beliefs: Beliefs): Model['priors'] => ({
+  lnV50: { mean: Math.log(v50MmPerS), sd: lnSd },
   powerExponent: beliefs.powerExponent,
   lnSigma: beliefs.lnSigma,
   lnHangBand: beliefs.lnHangBand,
@@ -153,13 +153,17 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
     else observationsOfTally[cut.index]?.push({ observation: index, count: cut.count });
   }
 
-  const lnV50 = Math.log(
-    priorMedianV50MmPerS(study.stock.material, study.stock.thicknessMm, Math.exp(lnDeliveryAtP0)),
-  );
+  const { nominalW } = study.machine;
+  const expected = expectedV50({
+    material: study.stock.material,
+    thicknessMm: study.stock.thicknessMm,
+    deliveredFraction: Math.exp(lnDeliveryAtP0),
+    ...(nominalW === undefined ? {} : { nominalW }),
+  });
   const habit = habitBelief(study, lnPowerOf);
   return {
     model: {
-      priors: modelPriors(lnV50, beliefsOf(study)),
+      priors: modelPriors(expected, beliefsOf(study)),
       observations,
       ...(habit ? { habit } : {}),
       airLevels: Math.max(0, airLevels.length - 1),

@@ -87,7 +87,7 @@ export const recommend = (
       return { reason: { code: 'nothing-out-at-this-power', params: { powerPct } } };
     }
     const speedMmPerS = speedAt(found, powerPct);
-    if (speedMmPerS === null) return { reason: tooSlow(study) };
+    if (speedMmPerS === null) return { reason: tooSlow(found) };
     chosen = { powerPct, speedMmPerS };
   } else if (ask.speedMmPerS !== undefined) {
     const wanted = ask.speedMmPerS;
@@ -106,7 +106,7 @@ export const recommend = (
       (best, point) => (best && best.speedMmPerS >= point.speedMmPerS ? best : point),
       undefined,
     );
-    if (!chosen) return { reason: tooSlow(study) };
+    if (!chosen) return { reason: tooSlow(found) };
   }
   const { powerPct, speedMmPerS } = chosen;
   return {
@@ -129,10 +129,16 @@ const leastPowerAt = (found: Fit, speedMmPerS: number, limitPct: number): number
   return enough(most) ? leastWhole(most, enough) : null;
 };
 
-const tooSlow = ({ machine }: CutStudy): Problem & { readonly code: ReasonCode } => ({
-  code: 'slower-than-the-machine',
-  params: { leastMmPerS: machine.speedRangeMmPerS[0] },
-});
+/** Where most cells count for nothing, that is the reason, and not the machine. */
+const tooSlow = ({ study, compiled }: Fit): Problem & { readonly code: ReasonCode } => {
+  const [cells, leftOut] = [study.cells.length, compiled.unusableCells.length];
+  return 2 * leftOut > cells
+    ? { code: 'most-cells-left-out', params: { cells, leftOut } }
+    : {
+        code: 'slower-than-the-machine',
+        params: { leastMmPerS: study.machine.speedRangeMmPerS[0] },
+      };
+};
 
 /** No answer without one out and one not-out; a tally or a habit may stand in for either. */
 const whyNothing = ({ evidence }: Fit): (Problem & { readonly code: ReasonCode }) | null => {

@@ -1,7 +1,7 @@
 import type { BelievedChangeover } from '../card/cardRequest.ts';
 import type { CutStudy } from '../cutmodel/cutStudy.ts';
 import type { FitAnswer } from '../cutmodel/fitAnswer.ts';
-import { priorMedianV50MmPerS, priors } from '../cutmodel/priors.ts';
+import { expectedForCard } from '../cutmodel/priors.ts';
 import { deliveredOrSetting } from '../machine/deliveredPower.ts';
 
 /** A changeover is not thought slower than so many standard deviations of what is expected of the material. */
@@ -12,10 +12,14 @@ type Sheet = Pick<CutStudy, 'stock' | 'machine'>;
 /** Before anything was cut: by material, thickness and machine. */
 const beforehand = ({ stock, machine }: Sheet): BelievedChangeover => {
   const delivered = deliveredOrSetting(machine);
-  return (powerPct) => ({
-    v50MmPerS: priorMedianV50MmPerS(stock.material, stock.thicknessMm, delivered(powerPct)),
-    lnSd: priors.lnV50Sd,
-  });
+  const { nominalW } = machine;
+  return (powerPct) =>
+    expectedForCard({
+      material: stock.material,
+      thicknessMm: stock.thicknessMm,
+      deliveredFraction: delivered(powerPct),
+      ...(nominalW === undefined ? {} : { nominalW }),
+    });
 };
 
 /** The slowest changeover that is thinkable for a sheet on a machine, power by power, mm/s. */

@@ -115,6 +115,12 @@ export const cardWords = {
       'A circle flatters the machine: the head never slows, so it comes out sooner than work with corners does.',
     remedy: () => 'Take a shape with corners, unless all that you cut is round.',
   },
+  'card-strength-unsaid': {
+    message: () =>
+      'Nobody has said how strong the machine is, so the card reaches from what a 40 W tube cuts to what a 130 W tube does.',
+    remedy: () =>
+      'Say about how strong the tube is (the watts that it was sold as), or one slow setting that has cut this sheet: the card then looks closer.',
+  },
   'card-scoring-guessed': {
     message: () => 'Words and marks use a guessed scoring setting.',
     remedy: () => 'Try it on scrap first, or tell what you score a line with.',

@@ -31,6 +31,11 @@ export const cutmodelWords: AreaWords = {
       `The speed that would keep the promise is below what the machine runs, ${p('leastMmPerS')} mm/s.`,
     remedy: () => 'Use more power, two passes, or a thinner sheet.',
   },
+  'most-cells-left-out': {
+    message: (p) =>
+      `${p('leftOut')} of the ${p('cells')} shapes count for nothing: what the tube gives at their power settings is not known, since no meter reading is near. Too little is left for a speed.`,
+    remedy: () => 'Take meter readings at those settings, or remove the readings of the meter.',
+  },
   'power-not-known': {
     message: (p) =>
       `What the tube gives at ${p('powerPct')} % is not known: no meter reading is near.`,

@@ -1,4 +1,5 @@
 import { showAcceleration } from '../../core/units/acceleration.ts';
+import { showWatts } from '../../core/units/watts.ts';
 import { showCurrent } from '../../core/units/current.ts';
 import { showLength } from '../../core/units/length.ts';
 import { showPower } from '../../core/units/power.ts';
@@ -33,6 +34,8 @@ export const lengthWords = (lengthMm: number): string =>
   shown.length === 'mm' && lengthMm >= 2000
     ? showLength(lengthMm, 'm')
     : showLength(lengthMm, shown.length);
+
+export const wattsWords = (watts: number): string => showWatts(watts);
 
 export const currentWords = (currentMa: number): string => showCurrent(currentMa);
 

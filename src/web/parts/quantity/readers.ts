@@ -7,8 +7,15 @@ import { parsePower } from '../../../core/units/power.ts';
 import { parsePressure } from '../../../core/units/pressure.ts';
 import { parseSpeed } from '../../../core/units/speed.ts';
 import { parseTemperature } from '../../../core/units/temperature.ts';
+import { parseWatts } from '../../../core/units/watts.ts';
 import { bounds } from '../../../formats/saved/bounds.ts';
-import { lengthWords, powerWords, speedWords, unitsShown } from '../../../words/en/figures.ts';
+import {
+  lengthWords,
+  powerWords,
+  speedWords,
+  unitsShown,
+  wattsWords,
+} from '../../../words/en/figures.ts';
 
 /** Readers of what a person types. A bare figure is taken in the unit that the page shows. */
 export const readSpeed = (text: string) => parseSpeed(text, unitsShown().speed);
@@ -36,6 +43,7 @@ const within =
       ? refused('quantity-out-of-range', { kind, least: show(least), most: show(most) })
       : outcome;
   };
+export const readWatts = within('power', parseWatts, bounds.nominalW, wattsWords);
 export const readSize = within('length', readLength, bounds.lengthMm, lengthWords);
 export const readThickness = within('length', readLength, bounds.thicknessMm, lengthWords);
 export const readCutSpeed = within('speed', readSpeed, bounds.speedMmPerS, speedWords);

@@ -1,14 +1,26 @@
 import { useState } from 'react';
 import type { Bed, Machine } from '../../../core/machine/machine.ts';
 import { refused, type Outcome } from '../../../core/problem.ts';
-import { currentWords, lengthWords, powerWords, speedWords } from '../../../words/en/figures.ts';
+import {
+  currentWords,
+  lengthWords,
+  powerWords,
+  speedWords,
+  wattsWords,
+} from '../../../words/en/figures.ts';
 import { machineText as words } from '../../../words/en/screens/machine.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { LinesField } from '../../parts/quantity/LinesField.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
-import { readCurrent, readSize, readCutPower, readCutSpeed } from '../../parts/quantity/readers.ts';
+import {
+  readCurrent,
+  readSize,
+  readCutPower,
+  readCutSpeed,
+  readWatts,
+} from '../../parts/quantity/readers.ts';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { withOptional } from '../../state/withOptional.ts';
 import { GcodeForm } from './GcodeForm.tsx';
@@ -66,6 +78,15 @@ export const MachineForm = ({ machine, onChange }: MachineFormProps) => {
         </div>
       </Section>
       <Section title={words.tube}>
+        <QuantityField
+          label={words.strength}
+          hint={words.strengthHint}
+          optional
+          value={machine.nominalW}
+          show={wattsWords}
+          parse={readWatts}
+          onChange={(value) => onChange(withOptional(machine, 'nominalW', value))}
+        />
         <Cautions acts={currentActs} />
         <QuantityField
           label={words.rated}

@@ -32,6 +32,9 @@ export const machineText = {
   slowest: 'Slowest speed',
   fastest: 'Fastest speed',
   tube: 'The tube',
+  strength: 'About how strong',
+  strengthHint:
+    'The watts that the tube was sold as, such as 60 W. Leave it empty if you don’t know: the first card then reaches further.',
   rated: 'Rated current',
   ratedHint: 'From the tube’s label or its maker’s sheet.',
   points: 'Meter readings',
