@@ -3,7 +3,6 @@ import { describePower, powerLimit } from '../machine/deliveredPower.ts';
 import type { Problem } from '../problem.ts';
 import { answerSpeed } from './answerSpeed.ts';
 import type { ReasonCode } from './codes.ts';
-import type { CutStudy } from './cutStudy.ts';
 import { fastestOutAt } from './evidence.ts';
 import type { Fit } from './fit.ts';
 import type { LinePoint, Recommendation } from './fitAnswer.ts';
