@@ -2,6 +2,8 @@ import { beliefsOf } from './beliefs.ts';
 import type { Fit } from './fit.ts';
 import type { Model } from './model.ts';
 import { meanSdOf, posteriorOf, type Posterior } from './posterior.ts';
+import { posteriorOfMany } from './posteriorOfMany.ts';
+import { isGreat } from './settledPosterior.ts';
 
 /** One card that cuts otherwise than the other cards of its batch, by more than sheets of a batch differ. */
 export interface CardsDisagreement {
@@ -60,11 +62,9 @@ export const mostApart = (found: Fit): CardsDisagreement | null => {
     .sort((a, b) => Math.abs(b.by) - Math.abs(a.by));
   const [suspect] = suspects;
   if (!suspect) return null;
-  const apart = posteriorOf(
-    withLevelOfItsOwn(compiled.model, suspect.sheet),
-    beliefsOf(found.study).links,
-    lines,
-  );
+  const other = withLevelOfItsOwn(compiled.model, suspect.sheet);
+  const { links } = beliefsOf(found.study);
+  const apart = isGreat(other) ? posteriorOfMany(other, links) : posteriorOf(other, links, lines);
   if (!apart.converged) return null;
   // Of two either may be called the odd one: that is one question, not two.
   const mayBeOdd = suspect.others.length > 1 ? suspect.others.length + 1 : 1;

@@ -1,11 +1,11 @@
 import { evenCube } from '../../num/evenCube.ts';
 import { systematicResample } from '../../num/systematicResample.ts';
-import { target } from './likelihood.ts';
+import { target, type Target } from './likelihood.ts';
 import { links as allLinks, type Link } from './links.ts';
 import { layOut, type Layout, type Model, type Observation } from './model.ts';
 import { blankParameters, readParameters } from './parameters.ts';
 import { gathering, type GatheredPoints } from './pointsOnLines.ts';
-import { proposalFor } from './proposal.ts';
+import { proposalFor, type Proposal } from './proposal.ts';
 
 /**
  * The posterior as weighted points: every later question is a weighted sum or quantile over them.
@@ -55,46 +55,79 @@ const negligibleWeight = 1e-8;
  */
 export const posteriorOf = (
   model: Model,
-  linkWeights: Readonly<Partial<Record<Link['name'], number>>>,
+  linkWeights: LinkWeights,
   lines = usualLines,
 ): Posterior => {
   const layout = layOut(model);
-  const used = allLinks.filter((link) => (linkWeights[link.name] ?? 0) > 0);
-  const goals = used.map((link) => target(model, layout, link));
+  const used = linksWith(linkWeights);
+  const goals = used.map(({ link }) => target(model, layout, link));
   // The links' posteriors are so alike that one proposal serves all: that of the middle one.
   const middle = goals[goals.length >> 1];
   if (!middle) throw new Error('a posterior needs a link');
   const proposal = proposalFor(middle);
-  const points = gathering(layout.size, evenCube(layout.size), lines);
-  const whole = used.reduce((sum, link) => sum + (linkWeights[link.name] ?? 0), 0);
-  let shared = 0;
-  let from = 0;
-  goals.forEach((goal, k) => {
-    const link = used[k];
-    if (!link) return;
-    const linkWeight = linkWeights[link.name] ?? 0;
-    shared += linkWeight;
-    const to = k === goals.length - 1 ? lines : Math.round((lines * shared) / whole);
-    const factor = Math.log(linkWeight / (to - from)) - 0.5 * layout.size * Math.log(2 * Math.PI);
-    points.addLines(goal, proposal, { from, to, factor }, allLinks.indexOf(link));
-    from = to;
+  const drawn = used.flatMap(({ link, share }, k): readonly LinkToDraw[] => {
+    const goal = goals[k];
+    return goal === undefined ? [] : [{ link, share, lines: share, goal, proposal }];
   });
-  const { kept, weight, logEvidence, effectiveLines } = weighed(points.gathered(), lines);
-  const link = Uint8Array.from(kept.link);
+  const { points, ...summary } = drawLines(layout, drawn, lines);
   return {
-    ...decoded(model, layout, kept),
+    ...decoded(model, layout, points),
+    ...summary,
     model,
     layout,
-    count: kept.count,
+    count: points.count,
+  };
+};
+
+export type LinkWeights = Readonly<Partial<Record<Link['name'], number>>>;
+
+/** The links that count at all, with weights that sum to 1. */
+export const linksWith = (
+  weights: LinkWeights,
+): readonly { readonly link: Link; readonly share: number }[] => {
+  const whole = allLinks.reduce((sum, { name }) => sum + (weights[name] ?? 0), 0);
+  return allLinks
+    .map((link) => ({ link, share: (weights[link.name] ?? 0) / whole }))
+    .filter(({ share }) => share > 0);
+};
+
+/** One link's part of the lines. */
+export interface LinkToDraw {
+  readonly link: Link;
+  /** Its prior weight; the weights sum to 1. */
+  readonly share: number;
+  /** The share of the lines that it is given. */
+  readonly lines: number;
+  readonly goal: Target;
+  readonly proposal: Proposal;
+}
+
+/** Draws each link's lines and weighs their points. */
+export const drawLines = (layout: Layout, drawn: readonly LinkToDraw[], lines: number) => {
+  const gatherer = gathering(layout.size, evenCube(layout.size), lines);
+  let shared = 0;
+  let from = 0;
+  drawn.forEach(({ link, share, lines: part, goal, proposal }, k) => {
+    shared += part;
+    const to = k === drawn.length - 1 ? lines : Math.round(lines * shared);
+    if (to === from) return;
+    const factor = Math.log(share / (to - from)) - 0.5 * layout.size * Math.log(2 * Math.PI);
+    gatherer.addLines(goal, proposal, { from, to, factor }, allLinks.indexOf(link));
+    from = to;
+  });
+  const { kept, weight, logEvidence, effectiveLines } = weighed(gatherer.gathered(), lines);
+  const link = Uint8Array.from(kept.link);
+  return {
+    points: kept,
     weight,
     link,
-    links: used.map((one) => {
-      const index = allLinks.indexOf(one);
+    links: drawn.map((one) => {
+      const index = allLinks.indexOf(one.link);
       let probability = 0;
       for (let i = 0; i < weight.length; i += 1) {
         if (link[i] === index) probability += weight[i] ?? 0;
       }
-      return { link: one, probability };
+      return { link: one.link, probability };
     }),
     logEvidence,
     effectivePoints: effectiveLines,
@@ -137,7 +170,8 @@ const weighed = (points: GatheredPoints, lines: number) => {
   };
 };
 
-const decoded = (
+/** The points' parameters on their own scales, the effects of sheets where they were drawn. */
+export const decoded = (
   model: Model,
   layout: Layout,
   { count, z: draws }: Pick<GatheredPoints, 'count' | 'z'>,

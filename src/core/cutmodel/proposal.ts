@@ -111,28 +111,45 @@ const nearEnough = 0.01;
 
 /** Starts of ln v50 and ln σ, in prior standard deviations: the hills of a surprising card lie far from the prior. */
 const levelStarts = Array.from({ length: 41 }, (_, i) => -5 + i / 4);
-const scatterStarts = [-0.5, 1.5, 3.5];
+/** With the scale of scatter among sheets and batches: sheets that lie apart look like scatter of shapes, and the other way. */
+const scatterStarts = [
+  { shapes: -0.5, sheets: 0 },
+  { shapes: 1.5, sheets: 0 },
+  { shapes: 3.5, sheets: 0 },
+  { shapes: 0, sheets: 2 },
+] as const;
 
-/** Climbs from the best start for each scatter, and keeps the higher summit. */
-const highestSummit = (target: Target): Summit => {
-  const { size, lnV50, lnSigma } = target.layout;
-  const summits = scatterStarts.map((scatter) => {
+/** The best start for each scatter. */
+export const startsOf = (target: Pick<Target, 'layout' | 'value'>): readonly Float64Array[] => {
+  const { size, lnV50, lnSigma, sheetSd, batchSd } = target.layout;
+  return scatterStarts.map(({ shapes, sheets }) => {
     let best = new Float64Array(size);
     let bestValue = -Infinity;
     for (const level of levelStarts) {
       const start = new Float64Array(size);
       start[lnV50] = level;
-      start[lnSigma] = scatter;
+      start[lnSigma] = shapes;
+      if (sheetSd >= 0) start[sheetSd] = sheets;
+      if (batchSd >= 0) start[batchSd] = sheets;
       const value = target.value(start);
       if (value > bestValue) {
         best = start;
         bestValue = value;
       }
     }
-    return newtonClimb(target.climb, best, { enough: nearEnough });
+    return best;
   });
-  return summits.reduce((highest, summit) => (summit.value > highest.value ? summit : highest));
 };
+
+/** Climbs from the best start for each scatter, or from others that are known. */
+export const summitsOf = (
+  target: Target,
+  starts: readonly Float64Array[] = startsOf(target),
+): readonly Summit[] =>
+  starts.map((start) => newtonClimb(target.climb, start, { enough: nearEnough }));
+
+const highestSummit = (target: Target): Summit =>
+  summitsOf(target).reduce((highest, summit) => (summit.value > highest.value ? summit : highest));
 
 const marginalSdOf = (summit: Summit, axis: number, size: number): number => {
   const unit = new Float64Array(size);

@@ -1,18 +1,26 @@
 import type { Link } from './links.ts';
 import type { Model } from './model.ts';
-import { posteriorOf, usualLines, type Posterior } from './posterior.ts';
+import { posteriorOf, type Posterior } from './posterior.ts';
+import { posteriorOfMany } from './posteriorOfMany.ts';
 
-/** A surprising card leaves few effective lines; then the posterior is computed again with more. */
+/** A surprising card leaves few effective lines; then the posterior is computed again in the way of great orders. */
 const fewEffectiveLines = 100;
-const linesAgain = 5 * usualLines;
 
-/** The posterior by the usual number of lines, or by more where those are worth too few. */
+/** With more sheets an unknown for each costs more than to integrate them. */
+const mostSheetsDrawn = 9;
+
+/** Whether the effects of sheets are integrated from the first: many of them, or orders. */
+export const isGreat = ({ sheets, observations }: Model): boolean =>
+  sheets > mostSheetsDrawn || observations.some(({ counted }) => counted);
+
+/** The posterior by lines where that is enough, and otherwise with the effects of sheets integrated. */
 export const settledPosterior = (
   model: Model,
   linkWeights: Readonly<Record<Link['name'], number>>,
 ): Posterior => {
-  const quick = posteriorOf(model, linkWeights);
-  return quick.effectivePoints < fewEffectiveLines
-    ? posteriorOf(model, linkWeights, linesAgain)
-    : quick;
+  if (!isGreat(model)) {
+    const quick = posteriorOf(model, linkWeights);
+    if (quick.effectivePoints >= fewEffectiveLines) return quick;
+  }
+  return posteriorOfMany(model, linkWeights);
 };

@@ -1,0 +1,73 @@
+import { describe, expect, it } from 'vitest';
+import { compileStudy } from './compileStudy.ts';
+import type { CutStudy } from './cutStudy.ts';
+import { meanSdOf, posteriorOf, type Posterior } from './posterior.ts';
+import { posteriorOfMany } from './posteriorOfMany.ts';
+import { priors } from './priors.ts';
+import { plainStudy } from '../../../test/plainStudy.ts';
+
+const cells: CutStudy['cells'] = [10, 12, 13, 14, 15, 16, 18, 20].flatMap((speedMmPerS, i) =>
+  ['a', 'b', 'c'].map((sheet, k) => ({
+    powerPct: 30,
+    speedMmPerS,
+    passes: 1,
+    sheet,
+    grade: i + (k % 2) < 4 ? ('out' as const) : i < 5 ? ('hangs' as const) : ('stays' as const),
+  })),
+);
+const order = { out: 38, hangs: 2, stays: 0, spoilt: 1, partLengthMm: 120 };
+const setting = { powerPct: 30, speedMmPerS: 12, passes: 1 };
+
+const summaryOf = (posterior: Posterior) => {
+  const of = (column: (i: number) => number) => meanSdOf(posterior, column);
+  return {
+    lnV50: of((i) => posterior.lnV50[i] ?? 0),
+    lnSigma: of((i) => Math.log(posterior.sigma[i] ?? 1)),
+    lnHangBand: of((i) => Math.log(posterior.hangBand[i] ?? 1)),
+    sheetSd: of((i) => posterior.sheetSd[i] ?? 0),
+    flaws: of((i) => posterior.flawsPerMetre[i] ?? 0),
+    firstSheet: of((i) => posterior.sheet[0]?.[i] ?? 0),
+    lastSheet: of((i) => posterior.sheet.at(-1)?.[i] ?? 0),
+  };
+};
+
+describe('the posterior with the effects of sheets integrated', () => {
+  it.each([
+    ['three cards', plainStudy({ cells })],
+    ['three cards and an order', plainStudy({ cells, tallies: [{ setting, ...order }] })],
+  ] as const)('is the one with an unknown for each sheet: %s', (_, study) => {
+    const { model } = compileStudy(study);
+    const drawn = summaryOf(posteriorOf(model, priors.links, 20_000));
+    const integrated = posteriorOfMany(model, priors.links);
+    const found = summaryOf(integrated);
+    for (const [name, { mean, sd }] of Object.entries(drawn)) {
+      const own = found[name as keyof typeof found]; // the same keys by construction
+      expect(Math.abs(own.mean - mean) / sd, name).toBeLessThan(0.12);
+      expect(own.sd / sd, name).toBeGreaterThan(0.88);
+      expect(own.sd / sd, name).toBeLessThan(1.14);
+    }
+    const { logEvidence } = posteriorOf(model, priors.links, 20_000);
+    expect(Math.abs(integrated.logEvidence - logEvidence)).toBeLessThan(0.15);
+  });
+
+  it('gives the same bytes for the same model', () => {
+    const { model } = compileStudy(plainStudy({ cells: cells.slice(0, 9) }));
+    expect(posteriorOfMany(model, priors.links).lnV50).toEqual(
+      posteriorOfMany(model, priors.links).lnV50,
+    );
+  });
+
+  it('settles with forty sheets', () => {
+    const many = Array.from({ length: 40 }, (_, k) =>
+      cells.slice(0, 6).map((cell, i) => ({
+        ...cell,
+        sheet: String(k),
+        speedMmPerS: cell.speedMmPerS + 0.1 * ((k * (i + 3)) % 37),
+      })),
+    ).flat();
+    const { model } = compileStudy(plainStudy({ cells: many }));
+    const posterior = posteriorOfMany(model, priors.links);
+    expect(posterior.converged).toBe(true);
+    expect(posterior.sheet).toHaveLength(40);
+  });
+});

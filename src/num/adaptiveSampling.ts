@@ -1,0 +1,313 @@
+import { cholesky, choleskyInto, choleskySolve } from './cholesky.ts';
+import { evenCube } from './evenCube.ts';
+import { normalQuantile } from './normal.ts';
+
+/** A normal from which points are drawn: its mean and the lower Cholesky factor of its covariance, row-major. */
+export interface NormalShape {
+  readonly mean: Float64Array;
+  readonly factor: Float64Array;
+}
+
+export interface SamplingWish {
+  readonly size: number;
+  /** ln of the density to be sampled, up to a constant. */
+  readonly logDensity: (z: Float64Array) => number;
+  /** Where to begin: about every summit that is known. */
+  readonly starts: readonly NormalShape[];
+  /** The coordinate along which the density may bend: later rounds take it in three parts. */
+  readonly bendsAlong: number;
+  /** Points of each round. */
+  readonly points: number;
+  readonly mostRounds: number;
+  /** Effective points at which it ends. */
+  readonly enough: number;
+}
+
+/** Weighted points: z of one after the other, and ln of density over proposal. */
+export interface Sample {
+  readonly count: number;
+  readonly z: Float64Array;
+  readonly logWeight: Float64Array;
+  /** Kish's number. */
+  readonly effective: number;
+}
+
+/** One normal of a round's mixture, with its share of the round's points. */
+interface Part extends NormalShape {
+  readonly share: number;
+  readonly logConstant: number;
+}
+
+/** Each normal is drawn at three widths, so that tails heavier than its own are met. */
+const widths = [
+  { times: 1.05, share: 0.6 },
+  { times: 1.8, share: 0.3 },
+  { times: 3.5, share: 0.1 },
+] as const;
+
+/**
+ * Adaptive multiple importance sampling: points are drawn from a mixture of normals, weighed, and the next round's mixture is
+ * made from all of them; every point is weighed against the mixture of all rounds, so that none of them is lost and none
+ * weighs too much. Cornuet, Marin, Mira & Robert (2012), Scand. J. Stat. 39:798. On a fixed quasi-random sequence: equal
+ * input, equal points. O(rounds · points · (a density + parts · size²)).
+ */
+export const sampleAdaptively = (wish: SamplingWish): Sample => {
+  const { size, points, mostRounds } = wish;
+  const most = points * mostRounds;
+  const z = new Float64Array(most * size);
+  const log = new Float64Array(most);
+  const logProposals = new Float64Array(most).fill(-Infinity);
+  const cube = evenCube(size + 1);
+  const weights = new Float64Array(most);
+  const at = new Float64Array(size);
+  const work = new Float64Array(size);
+  const rounds: (readonly Part[])[] = [];
+  let parts = shared(wish.starts.map((shape) => ({ ...shape, share: 1 / wish.starts.length })));
+  let count = 0;
+  let effective = 0;
+  for (let round = 0; round < mostRounds; round += 1) {
+    rounds.push(parts);
+    for (let i = 0; i < count; i += 1) {
+      at.set(z.subarray(i * size, (i + 1) * size));
+      logProposals[i] = logSum(logProposals[i] ?? -Infinity, logMixture(parts, at, work));
+    }
+    for (let i = count; i < count + points; i += 1) {
+      drawInto(parts, cube.at(i, size), (d) => normalQuantile(cube.at(i, d)), at);
+      z.set(at, i * size);
+      log[i] = wish.logDensity(at);
+      for (const earlier of rounds)
+        logProposals[i] = logSum(logProposals[i] ?? -Infinity, logMixture(earlier, at, work));
+    }
+    count += points;
+    effective = weighInto(weights, log, logProposals, count);
+    if (effective >= wish.enough) break;
+    if (round + 1 < mostRounds) {
+      parts = nextParts(wish, { z, weights, count, effective });
+    }
+  }
+  const perRound = Math.log(rounds.length);
+  return {
+    count,
+    z: z.subarray(0, count * size),
+    logWeight: log.subarray(0, count).map((value, i) => value - (logProposals[i] ?? 0) + perRound),
+    effective,
+  };
+};
+
+/** Writes weights that sum to 1; gives Kish's number. */
+const weighInto = (
+  weights: Float64Array,
+  log: Float64Array,
+  logProposals: Float64Array,
+  count: number,
+): number => {
+  let most = -Infinity;
+  for (let i = 0; i < count; i += 1) most = Math.max(most, (log[i] ?? 0) - (logProposals[i] ?? 0));
+  if (most === -Infinity) return 0;
+  let sum = 0;
+  let squares = 0;
+  for (let i = 0; i < count; i += 1) {
+    const weight = Math.exp((log[i] ?? 0) - (logProposals[i] ?? 0) - most);
+    weights[i] = weight;
+    sum += weight;
+    squares += weight * weight;
+  }
+  for (let i = 0; i < count; i += 1) weights[i] = (weights[i] ?? 0) / sum;
+  return (sum * sum) / squares;
+};
+
+interface Weighed {
+  readonly z: Float64Array;
+  readonly weights: Float64Array;
+  readonly count: number;
+  readonly effective: number;
+}
+
+/** Fewer effective points than so many a dimension in each third do not bear a shape of their own. */
+const thirdsFrom = 12;
+const ofStarts = 0.1;
+
+/** The weighted points' own normal, or three of them along the bend; a tenth from where it began. */
+const nextParts = (wish: SamplingWish, seen: Weighed): readonly Part[] => {
+  const { starts, size, bendsAlong } = wish;
+  const inThirds = seen.effective >= 3 * thirdsFrom * size;
+  const edges = inThirds ? thirdsOf(seen, size, bendsAlong) : [];
+  const groups = inThirds ? 3 : 1;
+  const groupOf = (i: number): number => {
+    const x = seen.z[i * size + bendsAlong] ?? 0;
+    return edges.filter((edge) => x > edge).length;
+  };
+  const shapes: { mean: Float64Array; factor: Float64Array; share: number }[] = [];
+  for (let group = 0; group < groups; group += 1) {
+    const shape = shapeOf(seen, size, (i) => groups === 1 || groupOf(i) === group, starts);
+    if (shape) shapes.push({ ...shape, share: (1 - ofStarts) / groups });
+  }
+  return shared([
+    ...shapes,
+    ...starts.map((start) => ({ ...start, share: ofStarts / starts.length })),
+  ]);
+};
+
+const thirdsOf = (
+  { z, weights, count }: Weighed,
+  size: number,
+  axis: number,
+): readonly number[] => {
+  const order = Array.from({ length: count }, (_, i) => i).sort(
+    (a, b) => (z[a * size + axis] ?? 0) - (z[b * size + axis] ?? 0),
+  );
+  const edges: number[] = [];
+  let below = 0;
+  for (const i of order) {
+    below += weights[i] ?? 0;
+    if (below >= (edges.length + 1) / 3 && edges.length < 2) edges.push(z[i * size + axis] ?? 0);
+  }
+  return edges;
+};
+
+/** Weighted mean and covariance, the latter drawn towards the start's as far as there are few points. */
+const shapeOf = (
+  { z, weights, count }: Weighed,
+  size: number,
+  isOf: (i: number) => boolean,
+  starts: readonly NormalShape[],
+): NormalShape | null => {
+  const mean = new Float64Array(size);
+  const covariance = new Float64Array(size * size);
+  let sum = 0;
+  let squares = 0;
+  for (let i = 0; i < count; i += 1) {
+    const weight = weights[i] ?? 0;
+    if (weight === 0 || !isOf(i)) continue;
+    sum += weight;
+    squares += weight * weight;
+    for (let d = 0; d < size; d += 1) mean[d] = (mean[d] ?? 0) + weight * (z[i * size + d] ?? 0);
+  }
+  if (sum === 0) return null;
+  for (let d = 0; d < size; d += 1) mean[d] = (mean[d] ?? 0) / sum;
+  for (let i = 0; i < count; i += 1) {
+    const weight = (weights[i] ?? 0) / sum;
+    if (weight === 0 || !isOf(i)) continue;
+    for (let a = 0; a < size; a += 1) {
+      const off = weight * ((z[i * size + a] ?? 0) - (mean[a] ?? 0));
+      for (let b = 0; b <= a; b += 1) {
+        covariance[a * size + b] =
+          (covariance[a * size + b] ?? 0) + off * ((z[i * size + b] ?? 0) - (mean[b] ?? 0));
+      }
+    }
+  }
+  const start = starts[0];
+  const towards = Math.min(1, size / ((sum * sum) / squares));
+  for (let a = 0; a < size; a += 1) {
+    for (let b = 0; b <= a; b += 1) {
+      let ofStart = 0;
+      for (let k = 0; k <= b; k += 1)
+        ofStart += (start?.factor[a * size + k] ?? 0) * (start?.factor[b * size + k] ?? 0);
+      const value = (covariance[a * size + b] ?? 0) + towards * ofStart;
+      covariance[a * size + b] = value;
+      covariance[b * size + a] = value;
+    }
+    covariance[a * size + a] = (covariance[a * size + a] ?? 0) + 1e-10;
+  }
+  const factor = new Float64Array(size * size);
+  return choleskyInto(covariance, size, factor) ? { mean, factor } : null;
+};
+
+const logRootTwoPi = 0.5 * Math.log(2 * Math.PI);
+
+const shared = (shapes: readonly (NormalShape & { readonly share: number })[]): readonly Part[] => {
+  const whole = shapes.reduce((sum, { share }) => sum + share, 0);
+  return shapes.map(({ mean, factor, share }) => {
+    const size = mean.length;
+    let logConstant = -size * logRootTwoPi;
+    for (let d = 0; d < size; d += 1) logConstant -= Math.log(factor[d * size + d] ?? 1);
+    return { mean, factor, share: share / whole, logConstant };
+  });
+};
+
+/** Takes a part and a width by one number of the cube, and then a point of it. */
+const drawInto = (
+  parts: readonly Part[],
+  u: number,
+  normalOf: (d: number) => number,
+  into: Float64Array,
+): void => {
+  let left = u;
+  let chosen = parts[0];
+  for (const part of parts) {
+    chosen = part;
+    if (left < part.share) break;
+    left -= part.share;
+  }
+  if (chosen === undefined) return;
+  left /= chosen.share;
+  let times: number = widths[0].times;
+  for (const width of widths) {
+    times = width.times;
+    if (left < width.share) break;
+    left -= width.share;
+  }
+  const { mean, factor } = chosen;
+  const size = mean.length;
+  const normals = Float64Array.from({ length: size }, (_, d) => times * normalOf(d));
+  for (let a = 0; a < size; a += 1) {
+    let sum = mean[a] ?? 0;
+    for (let b = 0; b <= a; b += 1) sum += (factor[a * size + b] ?? 0) * (normals[b] ?? 0);
+    into[a] = sum;
+  }
+};
+
+/** ln of a round's density at a point. */
+const logMixture = (parts: readonly Part[], z: Float64Array, work: Float64Array): number => {
+  const size = z.length;
+  let total = -Infinity;
+  for (const { mean, factor, share, logConstant } of parts) {
+    let squares = 0;
+    for (let a = 0; a < size; a += 1) {
+      let sum = (z[a] ?? 0) - (mean[a] ?? 0);
+      for (let b = 0; b < a; b += 1) sum -= (factor[a * size + b] ?? 0) * (work[b] ?? 0);
+      const step = sum / (factor[a * size + a] ?? 1);
+      work[a] = step;
+      squares += step * step;
+    }
+    let density = 0;
+    for (const width of widths)
+      density +=
+        (width.share / width.times ** size) *
+        Math.exp(-0.5 * squares * (1 / (width.times * width.times) - smallestSquare));
+    total = logSum(total, Math.log(share * density) + logConstant - 0.5 * squares * smallestSquare);
+  }
+  return total;
+};
+
+/** Taken out of the exponents, so that the widest never underflows. */
+const smallestSquare = 1 / widths[2].times ** 2;
+
+const logSum = (a: number, b: number): number => {
+  const most = Math.max(a, b);
+  return most === -Infinity ? most : most + Math.log1p(Math.exp(-Math.abs(a - b)));
+};
+
+/** The normal about a summit whose minus second derivatives have this lower Cholesky factor. */
+export const normalAtSummit = (mean: Float64Array, curvatureFactor: Float64Array): NormalShape => {
+  const size = mean.length;
+  const covariance = new Float64Array(size * size);
+  for (let d = 0; d < size; d += 1) {
+    const unit = new Float64Array(size);
+    unit[d] = 1;
+    covariance.set(choleskySolve(curvatureFactor, size, unit), d * size);
+  }
+  for (let a = 0; a < size; a += 1) {
+    for (let b = 0; b < a; b += 1) {
+      const both = 0.5 * ((covariance[a * size + b] ?? 0) + (covariance[b * size + a] ?? 0));
+      covariance[a * size + b] = both;
+      covariance[b * size + a] = both;
+    }
+  }
+  const factor = cholesky(covariance, size);
+  if (factor) return { mean, factor };
+  const plain = new Float64Array(size * size);
+  for (let d = 0; d < size; d += 1)
+    plain[d * size + d] = Math.sqrt(Math.max(1e-12, covariance[d * size + d] ?? 1));
+  return { mean, factor: plain };
+};
