@@ -13,6 +13,7 @@ export const reasonCodes = [
 
 /** What an answer has to say beside its setting. */
 export const warningCodes = [
+  'slower-would-not-help',
   'corners-rest-on-prior',
   'cut-on-corner-power',
   'power-says-nothing',

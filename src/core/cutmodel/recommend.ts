@@ -2,9 +2,10 @@ import { leastWhole } from '../../num/leastWhole.ts';
 import { describePower, powerLimit } from '../machine/deliveredPower.ts';
 import type { Problem } from '../problem.ts';
 import { answerSpeed } from './answerSpeed.ts';
+import { ceilingOfOrders } from './countedOrders.ts';
 import type { ReasonCode } from './codes.ts';
 import { fastestOutAt } from './evidence.ts';
-import type { Fit } from './fit.ts';
+import type { Fit, FitToAsk } from './fit.ts';
 import type { LinePoint, Recommendation } from './fitAnswer.ts';
 
 export interface NoRecommendation {
@@ -32,21 +33,54 @@ const powersOfLine = ({ evidence, study }: Fit, limitPct: number): readonly numb
 };
 
 /**
- * The fastest speed that may be recommended at a power: it holds, something came out at it in as many passes, the machine
- * can run it. `decision` is that for as many passes.
+ * The fastest speed that may be recommended at a power: it holds, something came out at it in as many passes, no order
+ * failed at it, the machine can run it. `decision` is that for as many passes.
  */
 export const speedAt = (
-  { decision, evidence, study }: Pick<Fit, 'decision' | 'evidence' | 'study'>,
+  found: FitToAsk & Pick<Fit, 'stages'>,
+  powerPct: number,
+  passes = 1,
+): number | null => {
+  const standing =
+    passes === 1 ? standingAt(found, powerPct) : boundedHolding(found, powerPct, passes);
+  if (standing === null) return null;
+  const [least, most] = found.study.machine.speedRangeMmPerS;
+  const ceiling = ceilingOfOrders(found.study, powerPct, passes);
+  const speed = answerSpeed(Math.min(standing, ceiling, most));
+  return speed >= least ? speed : null;
+};
+
+const boundedHolding = (
+  { decision, evidence }: FitToAsk,
   powerPct: number,
   passes = 1,
 ): number | null => {
   const cap = fastestOutAt(evidence, powerPct, passes);
-  if (cap === null) return null;
   const holding = decision.fastestHolding(powerPct);
-  if (holding === null) return null;
-  const [least, most] = study.machine.speedRangeMmPerS;
-  const speed = answerSpeed(Math.min(holding, cap, most));
-  return speed >= least ? speed : null;
+  return cap === null || holding === null ? null : Math.min(holding, cap);
+};
+
+/**
+ * What holds, orders taken one after another as they came: one that failed clearly never raises what stood before it, a
+ * clean one never lowers it. The posterior alone may do either: twelve failures in two hundred also tell that the changeover
+ * lies high, and a clean order far beyond what the cards let expect that shapes scatter widely.
+ */
+const standingAt = (found: FitToAsk & Pick<Fit, 'stages'>, powerPct: number): number | null => {
+  const { stages = [] } = found;
+  let standing: number | null = null;
+  for (const { verdict, before, after, follows } of stages) {
+    const was: number | null = follows ? standing : boundedHolding(before, powerPct);
+    const is = boundedHolding(after, powerPct);
+    standing =
+      was === null || is === null
+        ? (is ?? was)
+        : verdict === 'failed'
+          ? Math.min(was, is)
+          : Math.max(was, is);
+  }
+  // Whatever came after the last of them moves it as it will.
+  const isLast = stages.at(-1)?.after.study.tallies.length === found.study.tallies.length;
+  return isLast ? standing : boundedHolding(found, powerPct);
 };
 
 /** The line of the fastest speed that holds, ascending in power, up to what machine and tube allow. */

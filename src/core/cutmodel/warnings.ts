@@ -2,6 +2,7 @@ import { describePower, type PowerLimit } from '../machine/deliveredPower.ts';
 import type { Problem } from '../problem.ts';
 import { cardsDisagree } from './cardsDisagree.ts';
 import type { WarningCode } from './codes.ts';
+import { slowerIsNoHelp } from './countedOrders.ts';
 import { fastestOutAt } from './evidence.ts';
 import type { CellRemark, Recommendation } from './fitAnswer.ts';
 import type { Fit } from './fit.ts';
@@ -19,6 +20,7 @@ export const warningsOn = (
   limit: PowerLimit,
 ): readonly Problem[] => [
   ...overdrives(found, limit),
+  ...aboutOrders(found),
   ...aboutCards(found),
   ...aboutInput(found),
   ...aboutRecommendation(found, recommended),
@@ -54,6 +56,23 @@ const overdrives = ({ study }: Fit, limit: PowerLimit): readonly Problem[] => {
           }),
         ]
       : []),
+  ];
+};
+
+/** Where an order failed for something that no speed mends. */
+const aboutOrders = ({ study }: Fit): readonly Problem[] => {
+  const said = slowerIsNoHelp(study);
+  if (said === null) return [];
+  const { setting, out, hangs, stays, spoilt } = said.order;
+  return [
+    say('slower-would-not-help', {
+      because: said.because,
+      speedMmPerS: setting.speedMmPerS,
+      parts: out + hangs + stays + spoilt,
+      pockets: spoilt,
+      fasterMmPerS:
+        said.because === 'pockets' ? setting.speedMmPerS : said.faster.setting.speedMmPerS,
+    }),
   ];
 };
 

@@ -14,7 +14,9 @@ export const promiseOfNone = (
 ): Recommendation | NoRecommendation => {
   const promise = { ...found.study.promise, outOf100: 100 * shareForNone(parts), partLengthMm };
   const asked: Fit = {
-    ...found,
+    compiled: found.compiled,
+    posterior: found.posterior,
+    evidence: found.evidence,
     study: { ...found.study, promise },
     decision: decisionOn(found.compiled, found.posterior, promise),
   };

@@ -45,7 +45,17 @@ export const cutmodelWords: AreaWords = {
     message: (p) =>
       `The computation did not settle (${p('points')} effective lines), so no setting is given.`,
     remedy: () =>
-      'Look again at the cells that stand out; one that was read or typed wrongly is the usual cause.',
+      'That is a limit of this tool, not of your readings. Ask about the last card and the last orders alone.',
+  },
+  'slower-would-not-help': {
+    message: (p) =>
+      p('because') === 'pockets'
+        ? `Of ${p('parts')} parts at ${p('speedMmPerS')} mm/s ${p('pockets')} met a pocket or a knot: slower would not help, that is in the sheet.`
+        : `At ${p('speedMmPerS')} mm/s as many parts failed as at ${p('fasterMmPerS')} mm/s: slower does not seem to help.`,
+    remedy: (p) =>
+      p('because') === 'pockets'
+        ? 'Cut more parts than you need, or take another sheet.'
+        : 'Look at the sheet for pockets, and at lens, focus and air, before you slow down further.',
   },
   'corners-rest-on-prior': {
     message: () =>
