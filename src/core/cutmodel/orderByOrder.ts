@@ -11,7 +11,7 @@ export interface OrderStage {
 }
 
 /** Each stage is one more posterior: the last so many are looked at, those before them are taken together. */
-const mostStages = 3;
+const mostStages = 4;
 /** With so many orders none of them is great among the others, and a posterior takes seconds. */
 const mostOrders = 40;
 
