@@ -13,7 +13,7 @@ const card = (): RampCard => {
     ramp: { lengthMm: 120, blockMm: 8, nozzleGapMm: 12 },
     setting: { powerPct: 14, speedMmPerS: 30, passes: 1 },
     machine: undescribedMachine,
-    believed: () => ({ v50MmPerS: 8, lnSd: 0.6 }),
+    believed: () => ({ v50MmPerS: 6, lnSd: 0.6 }),
   });
   if (!made.ok) throw new Error(made.problem.code);
   return made.value;

@@ -11,7 +11,7 @@ import { parseLayerName } from './settingWords.ts';
 const ramp = { lengthMm: 120, blockMm: 8, nozzleGapMm: 12 };
 const setting = { powerPct: 14, speedMmPerS: 30, passes: 1 };
 
-const believed = (powerPct: number) => ({ v50MmPerS: 0.57 * powerPct, lnSd: 0.6 });
+const believed = (powerPct: number) => ({ v50MmPerS: 0.4 * powerPct, lnSd: 0.6 });
 
 const cardOf = (over: Partial<Parameters<typeof rampCard>[0]> = {}): RampCard => {
   const card = rampCard({ ramp, setting, machine: undescribedMachine, believed, ...over });
