@@ -1,6 +1,6 @@
 import { seededRandom } from '../src/num/seededRandom.ts';
 import { wantedShare, type Limits, type Method } from './methods/method.ts';
-import type { BenchCell, WorkshopModule } from './workshop.ts';
+import { cutShapes, type BenchCell, type WorkshopModule } from './workshop.ts';
 
 /** How one campaign ended. */
 export interface Result {
@@ -32,7 +32,7 @@ export const play = (
     for (const cell of card) {
       typed.add(`${String(cell.powerPct)}/${String(cell.speedMmPerS)}/${String(cell.passes)}`);
     }
-    return shop.cutCard(card);
+    return cutShapes(shop, card);
   };
   const { speedMmPerS } = method.play(
     {

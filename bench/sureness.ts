@@ -5,7 +5,7 @@ import { seededRandom } from '../src/num/seededRandom.ts';
 import { wantedShare, wantedSurePct } from './methods/method.ts';
 import { cutThreeCards } from './methods/throughcut.ts';
 import { quantile } from './summary.ts';
-import type { OpenedWorkshop, WorkshopModule } from './workshop.ts';
+import { cutShapes, type BenchCell, type OpenedWorkshop, type WorkshopModule } from './workshop.ts';
 import * as heavyTails from './workshops/heavyTails.ts';
 import * as powerLaw from './workshops/powerLaw.ts';
 import * as sheetShifts from './workshops/sheetShifts.ts';
@@ -22,7 +22,8 @@ export const surenessReport = function* (runs: number): Generator<string> {
     const campaigns = Array.from({ length: runs }, (_, i) => {
       const seed = i + 1;
       const shop = workshop.openWorkshop(seed);
-      return { shop, found: cutThreeCards(shop, seededRandom(seed * 7919 + 13), limits) };
+      const seen = { ...shop, cutCard: (cells: readonly BenchCell[]) => cutShapes(shop, cells) };
+      return { shop, found: cutThreeCards(seen, seededRandom(seed * 7919 + 13), limits) };
     });
     for (const surePct of suresPct) {
       const judged = campaigns.flatMap(({ shop, found }) => judge(shop, found, surePct));

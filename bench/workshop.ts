@@ -1,3 +1,4 @@
+import type { PartEnd } from '../src/core/virtual/virtualWorkshop.ts';
 import type { Grade } from '../src/core/reading/grade.ts';
 
 /** One virtual workshop, as `contracts.md` of the bench has it: the tool sees only part of it. */
@@ -14,9 +15,12 @@ export interface OpenedWorkshop {
     readonly measuredThicknessMm: readonly number[];
   };
   readonly bed: { readonly widthMm: number; readonly heightMm: number };
-  readonly cutCard: (cells: readonly BenchCell[]) => readonly Grade[];
-  readonly trueOutShare: (setting: BenchSetting) => number;
-  readonly fastestKeeping: (share: number, powerPct: number) => number;
+  /** Each call is a new sheet. Cells with a length are parts of an order, and may end spoilt. */
+  readonly cutCard: (cells: readonly BenchCell[]) => readonly PartEnd[];
+  readonly trueOutShare: (setting: BenchSetting, lengthMm?: number) => number;
+  /** Of those that come out or hang; absent: none hangs. */
+  readonly trueThroughShare?: (setting: BenchSetting, lengthMm?: number) => number;
+  readonly fastestKeeping: (share: number, powerPct: number, lengthMm?: number) => number;
   readonly typicalPowerPct: number;
   /** Only our own workshops tell it, for tables by thirds of the true scatter. */
   readonly sigmaForTheReferee?: number;
@@ -44,12 +48,16 @@ export interface BenchSetting {
 export interface BenchCell extends BenchSetting {
   readonly xMm: number;
   readonly yMm: number;
+  /** A part of an order; absent: a card's shape. */
+  readonly lengthMm?: number;
 }
 
 export interface WorkshopModule {
   readonly name: string;
   readonly openWorkshop: (seed: number) => OpenedWorkshop;
   readonly history?: (seed: number) => unknown;
+  /** Share of reference lengths that meet a flaw; what the one who knows pays for too. */
+  readonly flawRate?: number;
 }
 
 /** What a method may look at, and the one thing it may do. */
@@ -62,3 +70,7 @@ export type VisibleWorkshop = Pick<
   readonly truth?: TruthForTheBound;
   readonly cutCard: (cells: readonly BenchCell[]) => readonly Grade[];
 };
+
+/** Cuts a card of shapes, none of which has a length of its own, so that none ends spoilt. */
+export const cutShapes = (shop: OpenedWorkshop, cells: readonly BenchCell[]): readonly Grade[] =>
+  shop.cutCard(cells).map((end) => (end === 'spoilt' ? 'stays' : end));

@@ -4,6 +4,8 @@ import type { BenchCell, VisibleWorkshop } from '../workshop.ts';
 export interface Limits {
   readonly cellsAtMost: number;
   readonly settingsAtMost: number;
+  /** Length of the part that the promise is for; absent: the card's shape. */
+  readonly partLengthMm?: number;
 }
 
 /** What a method ends with: a speed at the workshop's typical power, or nothing. */

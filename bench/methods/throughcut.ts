@@ -5,6 +5,7 @@ import { nextCardFrom } from '../../src/core/cutmodel/nextCard.ts';
 import { fitWithEarlier } from '../../src/core/study/answerWithEarlier.ts';
 import type { EarlierSheet } from '../../src/core/study/earlierSheet.ts';
 import { pickEarlier } from '../../src/core/study/pickEarlier.ts';
+import { referenceLengthMm } from '../../src/core/reading/promise.ts';
 import { parseCutStudy } from '../../src/formats/studyFile.ts';
 import type { SeededRandom } from '../../src/num/seededRandom.ts';
 import { thicknessOf } from '../thickness.ts';
@@ -19,7 +20,7 @@ const cards = [
 ];
 
 /** Earlier batches of this stock, where the workshop has any: a study as the command line takes it, oldest cells first. */
-const earlierIn = (history: unknown): readonly EarlierSheet[] => {
+export const earlierIn = (history: unknown): readonly EarlierSheet[] => {
   if (history === undefined) return [];
   const parsed = parseCutStudy(history);
   if (!parsed.ok) throw new Error(`the workshop's history is not a study: ${parsed.problem.code}`);
@@ -50,7 +51,7 @@ export const cutThreeCards = (shop: VisibleWorkshop, random: SeededRandom, limit
     promise: {
       outOf100: 100 * wantedShare,
       surePct: wantedSurePct,
-      partLengthMm: 60,
+      partLengthMm: limits.partLengthMm ?? referenceLengthMm,
       for: 'batch',
     },
     ask: { powerPct: shop.typicalPowerPct },

@@ -1,4 +1,6 @@
 import { workshopWith } from './make.ts';
 
 /** Scatter grows with speed. */
-export const { name, openWorkshop } = workshopWith('growing-scatter', () => ({ scatterGrowth: 1 }));
+export const { name, openWorkshop, flawRate } = workshopWith('growing-scatter', () => ({
+  scatterGrowth: 1,
+}));

@@ -1,6 +1,6 @@
 import { workshopWith } from './make.ts';
 
 /** Scatter with somewhat heavier tails. */
-export const { name, openWorkshop } = workshopWith('logistic-scatter', () => ({
+export const { name, openWorkshop, flawRate } = workshopWith('logistic-scatter', () => ({
   link: 'logistic',
 }));

@@ -3,19 +3,20 @@ import {
   virtualWorkshop,
   type WorkshopTraits,
 } from '../../src/core/virtual/virtualWorkshop.ts';
-import { seededRandom } from '../../src/num/seededRandom.ts';
+import { referenceLengthMm } from '../../src/core/reading/promise.ts';
+import { seededRandom, type SeededRandom } from '../../src/num/seededRandom.ts';
 import type { OpenedWorkshop, WorkshopModule } from '../workshop.ts';
 
 /** Makes a bench workshop from the ordinary one with some traits changed. The card's cells lie round the bed's middle. */
 export const workshopWith = (
   name: string,
   change: (ordinary: WorkshopTraits) => Partial<WorkshopTraits>,
-): WorkshopModule => ({
+): Required<Omit<WorkshopModule, 'history'>> => ({
   name,
+  flawRate: traitsOf(change, seededRandom(1)).flawShare,
   openWorkshop: (seed): OpenedWorkshop => {
     const random = seededRandom(seed);
-    const ordinary = ordinaryTraits(random);
-    const traits = { ...ordinary, ...change(ordinary) };
+    const traits = traitsOf(change, random);
     const shop = virtualWorkshop(traits, random);
     return {
       machine: { maxPowerPct: 90, speedRangeMmPerS: [0.5, 200] },
@@ -25,8 +26,12 @@ export const workshopWith = (
         measuredThicknessMm: [traits.thicknessMm],
       },
       bed: shop.bed,
-      cutCard: shop.cutCard,
+      cutCard: (cells) =>
+        cells.some(({ lengthMm }) => lengthMm !== undefined)
+          ? shop.cutParts(cells.map((cell) => ({ lengthMm: referenceLengthMm, ...cell })))
+          : shop.cutCard(cells),
       trueOutShare: shop.trueOutShare,
+      trueThroughShare: shop.trueThroughShare,
       fastestKeeping: shop.fastestKeeping,
       typicalPowerPct: traits.typicalPowerPct,
       sigmaForTheReferee: traits.sigma,
@@ -34,3 +39,11 @@ export const workshopWith = (
     };
   },
 });
+
+const traitsOf = (
+  change: (ordinary: WorkshopTraits) => Partial<WorkshopTraits>,
+  random: SeededRandom,
+): WorkshopTraits => {
+  const ordinary = ordinaryTraits(random);
+  return { ...ordinary, ...change(ordinary) };
+};

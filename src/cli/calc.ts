@@ -1,6 +1,7 @@
 import { answerCutStudy } from '../app/answerCutStudy.ts';
 import { answerOrder } from '../app/answerOrder.ts';
 import { compareTwo } from '../app/compareConditions.ts';
+import { planOrder } from '../app/planOrder.ts';
 import { nextCardFor } from '../app/proposeNextCard.ts';
 import { andThen, type Outcome } from '../core/problem.ts';
 import { fitAnswerFile, nextCardFile } from '../formats/answerFile.ts';
@@ -8,6 +9,7 @@ import { parseJsonText } from '../formats/border.ts';
 import { parseCompareFile } from '../formats/compareFile.ts';
 import { comparisonFile } from '../formats/comparisonFile.ts';
 import { orderFile } from '../formats/orderFile.ts';
+import { planFile } from '../formats/planFile.ts';
 import { parseCutStudy, type StudyFile } from '../formats/studyFile.ts';
 import { readStdin } from '../host/files.ts';
 import { comparisonSaid } from '../words/en/compareVerdict.ts';
@@ -35,6 +37,17 @@ export const runOrder = async (): Promise<ExitCode> => {
   if (order === undefined) return printRefusal({ code: 'order-not-said', params: {} });
   return printOutcome(answerOrder(study.value, order), ({ answer, ofMaterial }) =>
     orderFile(answer, ofMaterial, problemInWords),
+  );
+};
+
+/** `calc plan`: the same study with `plan`; the next act of an order that is cut sheet by sheet, and why. */
+export const runPlan = async (): Promise<ExitCode> => {
+  const study = await studyPipedIn();
+  if (!study.ok) return printRefusal(study.problem);
+  const { plan: wish } = study.value;
+  if (wish === undefined) return printRefusal({ code: 'plan-not-said', params: {} });
+  return printOutcome(planOrder(study.value, wish), ({ plan, ofMaterial }) =>
+    planFile(plan, ofMaterial, problemInWords),
   );
 };
 

@@ -2,6 +2,7 @@
 export const cliCodes = [
   'command-misused',
   'order-not-said',
+  'plan-not-said',
   'port-not-a-port',
   'port-taken',
   'port-not-allowed',

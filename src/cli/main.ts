@@ -37,6 +37,12 @@ calc
   .description('An order of so many parts: how many hang, how many to plan, what costs least.')
   .action(async () => ends((await import('./calc.ts')).runOrder()));
 calc
+  .command('plan')
+  .description(
+    'The next act of an order cut sheet by sheet: a small card, a sheet at so many mm/s, why.',
+  )
+  .action(async () => ends((await import('./calc.ts')).runPlan()));
+calc
   .command('compare')
   .description(
     'Two conditions beside each other: how much faster, how surely, what would settle it.',

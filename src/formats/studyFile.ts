@@ -4,6 +4,7 @@ import { plainDialect } from '../core/machine/gcodeDialect.ts';
 import { undescribedMachine } from '../core/machine/machine.ts';
 import { mostOrderParts } from '../core/order/order.ts';
 import type { OrderWish } from '../core/order/orderAnswer.ts';
+import { orderAims, usualPlanCosts, type PlanWish } from '../core/plan/planWish.ts';
 import type { Outcome } from '../core/problem.ts';
 import { defaultPromise, referenceLengthMm } from '../core/reading/promise.ts';
 import { parseWith } from './border.ts';
@@ -29,6 +30,8 @@ export interface StudyFile extends CutStudy {
   readonly settingsAtMost?: number;
   /** What is asked of an order of so many parts. */
   readonly order?: OrderWish;
+  /** An order that is cut sheet by sheet, and how far it is. */
+  readonly plan?: PlanWish;
 }
 
 const cornerRule = { path: ['minPowerPct'], message: 'power in corners may not exceed powerPct' };
@@ -134,6 +137,29 @@ const orderInFile = z.strictObject({
     .exactOptional(),
 });
 
+const seconds = z.number().nonnegative().max(1e5);
+
+const planInFile = z.strictObject({
+  parts: z.int().min(1).max(mostOrderParts),
+  partsPerSheet: z.int().min(1).max(mostOrderParts),
+  partLengthMm: lengthMm,
+  done: z.int().min(0).default(0),
+  wish: z.enum(orderAims).default('promise'),
+  acceptNotOutOf100: z.number().positive().max(50).default(3),
+  costS: z
+    .strictObject({
+      card: seconds.default(usualPlanCosts.card),
+      type: seconds.default(usualPlanCosts.type),
+      cell: seconds.default(usualPlanCosts.cell),
+      read: seconds.default(usualPlanCosts.read),
+      part: seconds.default(usualPlanCosts.part),
+      knife: seconds.default(usualPlanCosts.knife),
+      recut: seconds.default(usualPlanCosts.recut),
+      count: seconds.default(usualPlanCosts.count),
+    })
+    .default(usualPlanCosts),
+});
+
 /** The schema of a study file, for files that hold one. */
 export const studyFileShape = z.strictObject({
   version: z.literal(1),
@@ -167,6 +193,7 @@ export const studyFileShape = z.strictObject({
   cellsWanted: z.int().min(1).max(500).exactOptional(),
   settingsAtMost: z.int().min(1).max(100).exactOptional(),
   order: orderInFile.exactOptional(),
+  plan: planInFile.exactOptional(),
 });
 
 /** What a study file says of itself stands with its stock from here on. */

@@ -51,6 +51,22 @@ const study = {
 };
 
 describe('calc', () => {
+  it('plans an order sheet by sheet', async () => {
+    const plan = { parts: 300, partsPerSheet: 30, partLengthMm: 180 };
+    const first = await json('calc plan', JSON.stringify({ ...study, plan }));
+    expect(first).toMatchObject({
+      version: 1,
+      next: { act: 'sheet' },
+      reason: { code: 'plan-first-sheet' },
+    });
+    const ended = await json(
+      'calc plan',
+      JSON.stringify({ ...study, plan: { ...plan, done: 300 } }),
+    );
+    expect(ended).toMatchObject({ next: { act: 'done' } });
+    expect(await refusal('calc plan', JSON.stringify(study))).toBe('plan-not-said');
+  });
+
   it('fits a study piped in', async () => {
     expect(await json('calc fit', JSON.stringify(study))).toMatchObject({
       version: 1,

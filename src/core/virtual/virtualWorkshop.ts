@@ -2,6 +2,7 @@ import type { SeededRandom } from '../../num/seededRandom.ts';
 import { links, type Link } from '../cutmodel/links.ts';
 import { priorMedianV50MmPerS } from '../cutmodel/priors.ts';
 import type { Grade } from '../reading/grade.ts';
+import { referenceLengthMm } from '../reading/promise.ts';
 
 /** How one invented workshop cuts: what a real one never tells. */
 export interface WorkshopTraits {
@@ -40,18 +41,38 @@ export interface VirtualCell {
   readonly yMm: number;
 }
 
+/** A part of an order, cut at one setting. */
+export interface VirtualPart extends VirtualCell {
+  /** Length of its cut. It comes out when each reference length of it does. */
+  readonly lengthMm: number;
+}
+
+/** How a part ended: a flaw that is seen for what it is leaves it spoilt, one that is overlooked passes for a grade. */
+export type PartEnd = Grade | 'spoilt';
+
 export interface VirtualWorkshop {
   readonly traits: WorkshopTraits;
   readonly bed: { readonly widthMm: number; readonly heightMm: number };
   /** Cuts a card from a new sheet of the same batch, in the order given. */
   readonly cutCard: (cells: readonly VirtualCell[]) => Grade[];
-  /** True share of sound reference shapes that come out, averaged over sheets, at the middle of the bed. */
-  readonly trueOutShare: (
-    setting: Pick<VirtualCell, 'powerPct' | 'speedMmPerS' | 'passes'>,
-  ) => number;
+  /** Cuts parts of an order from a new sheet of the same batch, in the order given. */
+  readonly cutParts: (parts: readonly VirtualPart[]) => PartEnd[];
+  /** True share of sound shapes of this length that come out, averaged over sheets, at the middle of the bed. */
+  readonly trueOutShare: TrueShare;
+  /** The same of those that come out or hang. */
+  readonly trueThroughShare: TrueShare;
   /** Fastest speed at a power that keeps the share; by bisection to 1e-6 relative. */
-  readonly fastestKeeping: (share: number, powerPct: number) => number;
+  readonly fastestKeeping: (share: number, powerPct: number, lengthMm?: number) => number;
 }
+
+/** `lengthMm` absent: the reference shape's. */
+export type TrueShare = (
+  setting: Pick<VirtualCell, 'powerPct' | 'speedMmPerS' | 'passes'>,
+  lengthMm?: number,
+) => number;
+
+/** How many flaws in five a person who counts parts sees for what they are. */
+const flawsSeenInFive = 4;
 
 /** Thickness exponent of every invented workshop; McMillin & Harry (1971) found 1.38. */
 const thicknessExponent = 1.3;
@@ -73,63 +94,100 @@ export const virtualWorkshop = (traits: WorkshopTraits, random: SeededRandom): V
   const sigmaAt = (speedMmPerS: number): number =>
     traits.sigma * (speedMmPerS / traits.v50MmPerS) ** traits.scatterGrowth;
 
-  const cutCard = (cells: readonly VirtualCell[]): Grade[] => {
+  /** The margin of each cell of one sheet before its own noise, in the order of cutting. */
+  const levelsOf = (cells: readonly VirtualCell[]): number[] => {
     const sheet = traits.sheetSd * random.normal();
     return cells.map((cell, i) => {
       const across = cell.xMm / bed.widthMm - 0.5;
-      const level =
+      return (
         lnV50(cell.powerPct, cell.passes) +
         sheet +
         Math.log(1 - traits.tiltAcrossBed * across) -
         thicknessExponent *
           Math.log(1 + (traits.wedgePer100Mm * (cell.xMm - bed.widthMm / 2)) / 100) +
-        Math.log(1 - traits.driftOverCard * (cells.length > 1 ? i / (cells.length - 1) : 0));
-      const noise = sigmaAt(cell.speedMmPerS) * quantile(link, random.uniform());
-      const margin = level + noise - Math.log(cell.speedMmPerS);
-      const flawed = random.uniform() < traits.flawShare;
-      const flawedHangs = random.uniform() < 0.5;
-      const grade: Grade = flawed
-        ? flawedHangs
-          ? 'hangs'
-          : 'stays'
-        : margin > 0
-          ? 'out'
-          : margin > -traits.hangBand
-            ? 'hangs'
-            : 'stays';
-      const misread = random.uniform() < traits.misreadShare;
-      const other = random.uniform() < 0.5 ? 0 : 1;
-      return misread ? (grades.filter((one) => one !== grade)[other] ?? grade) : grade;
+        Math.log(1 - traits.driftOverCard * (cells.length > 1 ? i / (cells.length - 1) : 0))
+      );
     });
   };
 
-  const trueOutShare: VirtualWorkshop['trueOutShare'] = ({ powerPct, speedMmPerS, passes }) => {
-    const margin = lnV50(powerPct, passes) - Math.log(speedMmPerS);
-    const sigma = sigmaAt(speedMmPerS);
-    let sum = 0;
-    let weights = 0;
-    for (let i = -24; i <= 24; i += 1) {
-      const z = i * 0.25;
-      const weight = Math.exp(-0.5 * z * z);
-      weights += weight;
-      sum += weight * link.cdf((margin + traits.sheetSd * z) / sigma);
-    }
-    return sum / weights;
+  const gradeOfMargin = (margin: number): Grade =>
+    margin > 0 ? 'out' : margin > -traits.hangBand ? 'hangs' : 'stays';
+
+  const noted = (grade: Grade): Grade => {
+    const misread = random.uniform() < traits.misreadShare;
+    const other = random.uniform() < 0.5 ? 0 : 1;
+    return misread ? (grades.filter((one) => one !== grade)[other] ?? grade) : grade;
   };
 
-  const fastestKeeping = (share: number, powerPct: number): number => {
+  const cutCard = (cells: readonly VirtualCell[]): Grade[] => {
+    const levels = levelsOf(cells);
+    return cells.map((cell, i) => {
+      const noise = sigmaAt(cell.speedMmPerS) * quantile(link, random.uniform());
+      const margin = (levels[i] ?? 0) + noise - Math.log(cell.speedMmPerS);
+      const flawed = random.uniform() < traits.flawShare;
+      const flawedHangs = random.uniform() < 0.5;
+      return noted(flawed ? (flawedHangs ? 'hangs' : 'stays') : gradeOfMargin(margin));
+    });
+  };
+
+  const cutParts = (parts: readonly VirtualPart[]): PartEnd[] => {
+    const levels = levelsOf(parts);
+    return parts.map((part, i) => {
+      const lengths = lengthsOf(part.lengthMm);
+      // The worst of so many reference lengths: P(it > x) = F(-x)^lengths, F being symmetric.
+      const worst = -quantile(link, random.uniform() ** (1 / lengths));
+      const margin = (levels[i] ?? 0) + sigmaAt(part.speedMmPerS) * worst;
+      const flawed = random.uniform() < 1 - (1 - traits.flawShare) ** lengths;
+      const seen = random.integer(5) < flawsSeenInFive;
+      const flawedHangs = random.uniform() < 0.5;
+      if (flawed && seen) return 'spoilt';
+      return noted(
+        flawed
+          ? flawedHangs
+            ? 'hangs'
+            : 'stays'
+          : gradeOfMargin(margin - Math.log(part.speedMmPerS)),
+      );
+    });
+  };
+
+  /** Averages F(margin/σ) of all lengths over sheets, for a margin wider by `band`. */
+  const shareOver =
+    (band: number): TrueShare =>
+    ({ powerPct, speedMmPerS, passes }, lengthMm = referenceLengthMm) => {
+      const margin = lnV50(powerPct, passes) + band - Math.log(speedMmPerS);
+      const sigma = sigmaAt(speedMmPerS);
+      const lengths = lengthsOf(lengthMm);
+      let sum = 0;
+      let weights = 0;
+      for (let i = -24; i <= 24; i += 1) {
+        const z = i * 0.25;
+        const weight = Math.exp(-0.5 * z * z);
+        weights += weight;
+        sum += weight * link.cdf((margin + traits.sheetSd * z) / sigma) ** lengths;
+      }
+      return sum / weights;
+    };
+  const trueOutShare = shareOver(0);
+  const trueThroughShare = shareOver(traits.hangBand);
+
+  const fastestKeeping = (share: number, powerPct: number, lengthMm?: number): number => {
     let low = traits.v50MmPerS / 50;
     let high = traits.v50MmPerS * 50;
     for (let step = 0; step < 60; step += 1) {
       const middle = Math.sqrt(low * high);
-      if (trueOutShare({ powerPct, speedMmPerS: middle, passes: 1 }) >= share) low = middle;
+      const kept = trueOutShare({ powerPct, speedMmPerS: middle, passes: 1 }, lengthMm) >= share;
+      if (kept) low = middle;
       else high = middle;
     }
     return low;
   };
 
-  return { traits, bed, cutCard, trueOutShare, fastestKeeping };
+  return { traits, bed, cutCard, cutParts, trueOutShare, trueThroughShare, fastestKeeping };
 };
+
+/** A part shorter than the reference shape is not easier than it. */
+const lengthsOf = (lengthMm: number): number => Math.max(1, lengthMm / referenceLengthMm);
 
 const grades: readonly Grade[] = ['out', 'hangs', 'stays'];
 

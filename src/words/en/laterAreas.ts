@@ -11,6 +11,7 @@ import { programWords } from './program.ts';
 import { mistakeWords } from './mistakes.ts';
 import { motionWords } from './motion.ts';
 import { meterWords } from './meter.ts';
+import { planWords } from './plan.ts';
 import { proofWords } from './proof.ts';
 import { referenceWords } from './reference.ts';
 import { standingWords } from './standing.ts';
@@ -32,6 +33,7 @@ export const laterAreas: readonly AreaWords[] = [
   mistakeWords,
   motionWords,
   meterWords,
+  planWords,
   proofWords,
   referenceWords,
   standingWords,
