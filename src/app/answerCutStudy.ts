@@ -3,6 +3,7 @@ import type { FitAnswer } from '../core/cutmodel/fitAnswer.ts';
 import { fitStudy } from '../core/cutmodel/fitStudy.ts';
 import { done, type Outcome, type Problem } from '../core/problem.ts';
 import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
+import type { StockCode } from '../core/stock/codes.ts';
 import { questionStudy } from '../core/study/questionStudy.ts';
 
 /**
@@ -21,8 +22,15 @@ export const withQuestions = <A extends FitAnswer>(
   ofMaterial: readonly Problem[],
 ): A => {
   const questions = questionStudy(study).map(({ problem }) => problem);
-  return { ...answer, warnings: [...ofMaterial, ...onceEach(questions), ...answer.warnings] };
+  return {
+    ...answer,
+    warnings: [...ofMaterial, ...airRemarks(study), ...onceEach(questions), ...answer.warnings],
+  };
 };
+
+/** What is to be said of cutting with the air off, where that is what the answer is for. */
+export const airRemarks = ({ cells }: CutStudy): readonly Problem[] =>
+  cells.at(-1)?.air === 'off' ? [{ code: 'air-off-burns' satisfies StockCode, params: {} }] : [];
 
 /** Twelve cells with one slip are one question. */
 const onceEach = (problems: FitAnswer['warnings']): FitAnswer['warnings'] => {

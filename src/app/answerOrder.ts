@@ -1,3 +1,4 @@
+import { airRemarks } from './answerCutStudy.ts';
 import { fit } from '../core/cutmodel/fit.ts';
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import { orderAnswer, type OrderAnswer, type OrderWish } from '../core/order/orderAnswer.ts';
@@ -14,6 +15,9 @@ export interface OrderAnswered {
 export const answerOrder = (study: CutStudy, wish: OrderWish): Outcome<OrderAnswered> => {
   const accepted = acceptMaterial(study.stock);
   return accepted.ok
-    ? done({ answer: orderAnswer(fit(study), wish), ofMaterial: accepted.value })
+    ? done({
+        answer: orderAnswer(fit(study), wish),
+        ofMaterial: [...accepted.value, ...airRemarks(study)],
+      })
     : accepted;
 };

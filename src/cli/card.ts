@@ -124,6 +124,6 @@ const shown = ({
       ? {}
       : { notWritten: notWritten.map(({ name, why }) => ({ name, ...problemInWords(why) })) }),
     remarks: sheet.remarks.map((remark) => problemInWords(remark)),
-    cautions: cardCautions(sheet.ofMaterial),
+    cautions: cardCautions(sheet.card, sheet.ofMaterial),
   };
 };

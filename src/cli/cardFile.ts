@@ -68,7 +68,7 @@ const notesOf = ({ card, machine, sheet }: CardToFile): readonly string[] => [
     card.rungs.map(({ setting }) => setting),
     machine,
   ).map((remark) => problemInWords(remark).message),
-  ...cardCautions(sheet.ofMaterial),
+  ...cardCautions(card, sheet.ofMaterial),
 ];
 
 const jobSheetFor = async ({ stock, sheet }: CardToFile): Promise<Uint8Array> => {

@@ -9,7 +9,7 @@ import { contentTypes } from './cardFile.ts';
 
 /** The cautions that go with every file of a ramp, wherever there is room for words. */
 export const rampCautions = ({ ofMaterial }: RampCard): readonly string[] =>
-  cautionLines(['focus', 'unattended', 'always'], ofMaterial);
+  cautionLines(['focus', 'unattended', 'fire', 'beforeCut', 'always'], ofMaterial);
 
 /** Makes the file of one kind, its cautions with it; what the check of files faults is not made. */
 export const rampFile: DrawRampFile = async ({ card, machine, dialect }, kind) => {

@@ -19,7 +19,13 @@ import {
 import { drawFurther, drawHead, drawTickBox } from './sheetParts.ts';
 
 /** Which cautions go with a focus ramp; shown wherever one is. */
-export const rampActs: readonly CautionAct[] = ['focus', 'unattended', 'always'];
+export const rampActs: readonly CautionAct[] = [
+  'focus',
+  'unattended',
+  'fire',
+  'beforeCut',
+  'always',
+];
 
 /**
  * The page that lies beside the machine when a focus ramp is drawn, as PDF (A4): cautions first, then how strip and block

@@ -2,7 +2,12 @@
 export const cautionActs = [
   'always',
   'unattended',
+  'fire',
   'card',
+  'beforeCut',
+  'injury',
+  'airOff',
+  'slowThick',
   'newMaterial',
   'current',
   'focus',

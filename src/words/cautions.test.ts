@@ -32,7 +32,11 @@ describe('cautions', () => {
     expect(said('always')).toMatch(/local rules/);
     expect(said('always')).toMatch(/interlock/);
     expect(said('unattended')).toMatch(/Never leave/);
-    expect(said('card')).toMatch(/CO2 extinguisher/);
+    expect(said('fire')).toMatch(/CO2 extinguisher/);
+    expect(said('beforeCut')).toMatch(/water.*air on.*emergency stop/);
+    expect(said('injury')).toMatch(/local rules.*doctor/);
+    expect(said('airOff')).toMatch(/flames.*local rules.*extinguisher/);
+    expect(said('slowThick')).toMatch(/glows/);
     expect(said('newMaterial')).toMatch(/0\.75 ppm.*0\.016 ppm/);
     expect(said('current')).toMatch(/Danger of death.*licensed electrician/);
     expect(said('timedJobs')).toMatch(/[Dd]isarm the beam/);
@@ -49,7 +53,7 @@ describe('cautions', () => {
   });
 
   it('come short where there is room for a few lines only', () => {
-    const brief = essentialCautions(['unattended', 'card', 'always']);
+    const brief = essentialCautions(['unattended', 'fire', 'always']);
     expect(brief.map(({ code }) => code).slice(0, 2)).toEqual(['never-leave', 'extinguisher']);
     expect(brief.length).toBeLessThanOrEqual(6);
   });

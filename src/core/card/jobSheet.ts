@@ -2,6 +2,7 @@ import type { Machine } from '../machine/machine.ts';
 import type { Setting } from '../machine/setting.ts';
 import type { Problem } from '../problem.ts';
 import type { Card } from './card.ts';
+import { actsOfCard, type CardAct } from './cardActs.ts';
 import { cardDrawing, type CardDrawing } from './cardDrawing.ts';
 import { cardTime, type TimeEstimate } from './cardTime.ts';
 import { overdriveRemarks } from './overdriveRemarks.ts';
@@ -41,7 +42,7 @@ export interface JobSheet {
   readonly usedMm: readonly [widthMm: number, heightMm: number];
   readonly noteFields: readonly NoteField[];
   /** Which cautions to show: the acts of the words layer's list. */
-  readonly cautions: readonly ('always' | 'card' | 'unattended' | 'newMaterial')[];
+  readonly cautions: readonly CardAct[];
   /** What is to be said of the material, which stands before them. */
   readonly ofMaterial: readonly Problem[];
   /** What was said when the card was designed. */
@@ -73,7 +74,7 @@ export const jobSheet = (
     time: cardTime(card, machine?.motion),
     usedMm: [card.widthMm, card.heightMm],
     noteFields,
-    cautions: ['unattended', 'card', 'newMaterial', 'always'],
+    cautions: [...actsOfCard(card), 'newMaterial'],
     ofMaterial,
     remarks: [...remarks, ...overdrivesUnsaid(card, machine, remarks)],
     ...(hottest === undefined ? {} : { hottest }),

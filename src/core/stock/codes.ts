@@ -10,6 +10,7 @@ export const stockCodes = [
   'material-what-instead',
   'material-rubber-data-sheet',
   'material-unknown',
+  'air-off-burns',
   'label-lies',
   'label-beyond-standard',
   'thickness-wedge',

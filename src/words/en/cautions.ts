@@ -48,7 +48,7 @@ const unattended: readonly Caution[] = [
   line('watch-the-cut', 'Stay awake and watch the cut. Phone away while the beam is on.'),
 ];
 
-const card: readonly Caution[] = [
+const fire: readonly Caution[] = [
   // Iowa State Univ., seen, for CO2 first and a back-up; powder remark and blanket: common practice, no source
   essential(
     'extinguisher',
@@ -59,15 +59,6 @@ const card: readonly Caution[] = [
     'flame-stays',
     'A flame that follows the cut and dies at once is common. If it stays: stop the beam, lid shut, extinguisher ready, extraction as your local plan says; leave and raise the alarm if it grows.',
   ),
-  // common practice, no source
-  line(
-    'slow-cells-burn',
-    'The slow, strong cells burn most. Put them where you can see them, and watch them.',
-  ),
-  // common practice, no source
-  line('clips-clear', 'Clips clear of the path. Dry run round the outline first, beam off.'),
-  // common practice, no source
-  line('pieces-tip', 'Small cut pieces can tip up into the head. Stay ready to stop it.'),
   // Iowa State Univ., seen
   line(
     'after-a-fire',
@@ -75,6 +66,50 @@ const card: readonly Caution[] = [
   ),
   // common practice, no source
   line('embers', 'Let pieces cool before the bin: embers in wood edges can smoulder.'),
+];
+
+const card: readonly Caution[] = [
+  // common practice, no source
+  line(
+    'slow-cells-burn',
+    'The slow, strong cells burn most. Put them where you can see them, and watch them.',
+  ),
+  // common practice, no source
+  essential('clips-clear', 'Clips clear of the path. Dry run round the outline first, beam off.'),
+  // common practice, no source
+  line('pieces-tip', 'Small cut pieces can tip up into the head. Stay ready to stop it.'),
+];
+
+const beforeCut: readonly Caution[] = [
+  // common practice, no source
+  essential(
+    'water-air-stop',
+    'Before the cut: cooling water flowing and within the range in the maker’s manual, air on, and you know where the emergency stop is and can reach it.',
+  ),
+];
+
+const injury: readonly Caution[] = [
+  // from memory; first aid by local rules
+  essential(
+    'after-a-hit',
+    'If the beam hits an eye or skin: stop the machine, call the emergency number that your local rules name, and have an eye seen by a doctor at once, even without pain. Cool a burn with running water. Do not use the machine until it has been checked.',
+  ),
+];
+
+const airOff: readonly Caution[] = [
+  // common practice, no source
+  essential(
+    'air-off-burns',
+    'Air off: flames stand and soot fouls the lens. Cut so only where your local rules allow it, small pieces, someone watching every second, extinguisher in hand.',
+  ),
+];
+
+const slowThick: readonly Caution[] = [
+  // common practice, no source
+  essential(
+    'slow-through-thick',
+    'Very slow through thick sheet: the cut glows on and can catch fire inside and below, also after the beam is off. Watch it from below too, keep the lid shut, and look at it again after some minutes.',
+  ),
 ];
 
 const newMaterial: readonly Caution[] = [
@@ -214,7 +249,12 @@ const timedJobs: readonly Caution[] = [
 export const cautionsInEnglish: Readonly<Record<CautionAct, readonly Caution[]>> = {
   always,
   unattended,
+  fire,
   card,
+  beforeCut,
+  injury,
+  airOff,
+  slowThick,
   newMaterial,
   current,
   focus,

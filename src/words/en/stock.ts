@@ -54,6 +54,11 @@ export const stockWords = {
     remedy: () =>
       'Find out what it is before you cut it. If it is any plastic and you are not sure which, do not cut it.',
   },
+  'air-off-burns': {
+    message: () =>
+      'Air off: flames stand and soot fouls the lens. Small pieces only, someone watching every second, extinguisher in hand.',
+    remedy: () => 'Your local rules come first. In wood, compare low air with high air instead.',
+  },
   'label-lies': {
     message: (p) =>
       `The sheet measures ${p('meanMm')} mm (± ${p('uncertaintyMm')}), not ${p('nominalMm')} mm: ${p('differencePct')} % off its label.`,

@@ -25,7 +25,7 @@ const mostCells = 120;
 const shareOut = (wanted: number, perCard: number): number =>
   Math.ceil(wanted / Math.ceil(wanted / perCard));
 
-const cardActs: readonly CautionAct[] = ['unattended', 'card', 'always'];
+const cardActs: readonly CautionAct[] = ['unattended', 'fire', 'card', 'beforeCut', 'always'];
 
 const actsFor = (differs: Difference): readonly CautionAct[] => {
   if (differs === 'air') return ['airComparison', ...cardActs];

@@ -16,7 +16,14 @@ import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { saveText } from '../../state/saveText.ts';
 
-const cutActs: readonly CautionAct[] = ['unattended', 'card', 'always'];
+const cutActs: readonly CautionAct[] = [
+  'unattended',
+  'fire',
+  'card',
+  'beforeCut',
+  'injury',
+  'always',
+];
 
 const contentTypes: Readonly<Record<MachineFileKind, string>> = {
   svg: 'image/svg+xml',

@@ -27,7 +27,7 @@ import { RampForm } from './RampForm.tsx';
 import { RampReading } from './RampReading.tsx';
 import './focus.css';
 
-const acts = ['focus', 'unattended', 'always'] as const;
+const acts = ['focus', 'unattended', 'fire', 'beforeCut', 'always'] as const;
 
 /** A ramp, a line up it, and from what is read off it the height at which a sheet is in focus. */
 export const FocusScreen = () => (

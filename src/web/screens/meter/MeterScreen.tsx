@@ -18,7 +18,7 @@ import { MeterTable } from './MeterTable.tsx';
 import type { OfMachineProps } from './ofMachine.ts';
 import './meter.css';
 
-const acts = ['current', 'unattended', 'always'] as const;
+const acts = ['current', 'fire', 'unattended', 'always'] as const;
 
 /** The guided sheet at the milliammeter, what it says, and how that stands to earlier ones. */
 export const MeterScreen = () => (

@@ -23,7 +23,7 @@ import { ProofSetting } from './ProofSetting.tsx';
 import { ProvingBar } from './ProvingBar.tsx';
 import './proof.css';
 
-const acts = ['unattended', 'card', 'always'] as const;
+const acts = ['unattended', 'fire', 'always'] as const;
 
 export type ProofScreenProps =
   /** The study's answer is proven, one step surer to begin with. */

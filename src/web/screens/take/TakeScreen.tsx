@@ -25,7 +25,15 @@ export interface TakeScreenProps {
   readonly code: string;
 }
 
-const runActs = ['unattended', 'always', 'card', 'newMaterial'] as const;
+const runActs = [
+  'unattended',
+  'always',
+  'fire',
+  'card',
+  'beforeCut',
+  'injury',
+  'newMaterial',
+] as const;
 
 /** All that is needed beside the machine; printed, it is one page. */
 export const TakeScreen = ({ studyId, code }: TakeScreenProps) => {
