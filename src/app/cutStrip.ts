@@ -13,7 +13,7 @@ import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { stripSettings } from '../core/watch/stripSettings.ts';
 import type { WatchCode } from '../core/watch/codes.ts';
 import { acceptMaterial, namedMaterial } from '../core/stock/acceptMaterial.ts';
-import { findEntry } from './entryWithTallies.ts';
+import { findEntry } from './entryStanding.ts';
 import { freeCode } from './freeCode.ts';
 import { historyIn } from './gatherHistory.ts';
 import { defaultMachine } from './machineOf.ts';

@@ -1,6 +1,8 @@
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import type { Problem } from '../core/problem.ts';
+import type { Standing } from '../core/standing/standing.ts';
 import type { RecordedTally } from '../core/study/study.ts';
+import { withStanding } from './entryStanding.ts';
 import type { Ports, ReadSession } from './ports.ts';
 import type { StudySummary } from './stored.ts';
 
@@ -15,6 +17,8 @@ export interface Home {
     readonly lastTally?: RecordedTally;
     /** The setting last kept from it. */
     readonly kept?: ProvenSetting;
+    /** How that stands. */
+    readonly standing?: Standing;
   };
   /** What is stored but cannot be read, where anything of what stands here is. */
   readonly unreadable?: readonly Problem[];
@@ -46,6 +50,6 @@ const latestOf = async (
   return {
     study,
     ...(lastTally === undefined ? {} : { lastTally }),
-    ...(kept === undefined ? {} : { kept }),
+    ...(kept === undefined ? {} : { kept, standing: (await withStanding(session, kept)).standing }),
   };
 };

@@ -6,12 +6,13 @@ import { done, type Outcome } from '../core/problem.ts';
 import { readCard } from '../core/reading/readCard.ts';
 import type { PromiseWish } from '../core/reading/promise.ts';
 import { stockThicknessMm } from '../core/stock/stockThickness.ts';
+import { promiseOf } from '../core/study/promiseOf.ts';
 import type { Aim, Study } from '../core/study/study.ts';
 import { answerWithEarlier } from '../core/study/answerWithEarlier.ts';
 import type { EarlierSheet } from '../core/study/earlierSheet.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { acceptMaterial, namedMaterial } from '../core/stock/acceptMaterial.ts';
-import { withTallies, type EntryWithTallies } from './entryWithTallies.ts';
+import { withStanding, type EntryStanding } from './entryStanding.ts';
 import { freeCode } from './freeCode.ts';
 import { historyFor, type EarlierSheetsWish } from './gatherHistory.ts';
 import type { Ports } from './ports.ts';
@@ -41,14 +42,14 @@ export interface KeepSetting extends EarlierSheetsWish {
 export const keepSetting = (
   { store, clock, ids }: Ports,
   asked: KeepSetting,
-): Promise<Outcome<EntryWithTallies>> =>
+): Promise<Outcome<EntryStanding>> =>
   store.change(async (session) => {
     const known = asked.id === undefined ? undefined : await session.entry(asked.id);
     if (known !== undefined && known.id === asked.id) {
       const same =
         known.cameFrom.studyId === asked.studyId && sameValue(known.setting, asked.setting);
       return same
-        ? done(await withTallies(session, known))
+        ? done(await withStanding(session, known))
         : refuse('entry-id-taken', { id: known.id });
     }
     const found = await findStudy(session, asked.studyId);
@@ -66,7 +67,7 @@ export const keepSetting = (
       keptAt: asked.keptAt ?? clock.now(),
       setting: asked.setting,
       aim: asked.aim ?? study.aim,
-      promise: asked.promise ?? study.promise,
+      promise: asked.promise ?? promiseOf(study),
       ...told.value,
       holdsFor: holdsFor(study),
       cameFrom: cameFrom(study),
@@ -75,7 +76,7 @@ export const keepSetting = (
     };
     await session.insertEntry(entry);
     await session.touch(study.id, clock.now());
-    return done(await withTallies(session, entry));
+    return done(await withStanding(session, entry));
   });
 
 const mayKeep = (study: Study, { setting, personsChoice }: KeepSetting): Outcome<undefined> => {
@@ -105,7 +106,7 @@ const forecastOf = (
   const { powerPct, speedMmPerS } = setting;
   const cut = {
     ...toCutStudy(study),
-    promise: promise ?? study.promise,
+    promise: promise ?? promiseOf(study),
     ask: { powerPct, speedMmPerS },
   };
   const { asked } = answerWithEarlier(cut, study.aim, earlier);

@@ -130,6 +130,8 @@ export interface Session extends ReadSession {
    */
   readonly arrangeEvents: (studyId: string, events: readonly ReadingEvent[]) => Promise<number>;
   readonly insertTally: (studyId: string | undefined, tally: RecordedTally) => Promise<void>;
+  /** The tally of this id, in the place that it has. */
+  readonly replaceTally: (tally: RecordedTally) => Promise<void>;
   readonly deleteTally: (id: string) => Promise<void>;
   readonly insertEntry: (entry: ProvenSetting) => Promise<void>;
   /** Its tallies stay with their studies; those without one go. */

@@ -1,5 +1,5 @@
 import { done, type Outcome } from '../core/problem.ts';
-import { findEntry } from './entryWithTallies.ts';
+import { findEntry } from './entryStanding.ts';
 import type { Ports } from './ports.ts';
 
 /** Takes a proven setting out of the book. Its tallies stay with their study. Refuses: `entry-not-found`. */

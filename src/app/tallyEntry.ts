@@ -1,5 +1,7 @@
 import { done, type Outcome } from '../core/problem.ts';
-import { findEntry, withTallies, type EntryWithTallies } from './entryWithTallies.ts';
+import type { Setting } from '../core/machine/setting.ts';
+import { promiseOf } from '../core/study/promiseOf.ts';
+import { findEntry, withStanding, type EntryStanding } from './entryStanding.ts';
 import type { Ports } from './ports.ts';
 import { storeTally, type TallyToRecord } from './recordTally.ts';
 
@@ -7,6 +9,8 @@ import { storeTally, type TallyToRecord } from './recordTally.ts';
 export type OrderCount = Omit<TallyToRecord, 'setting' | 'provenSettingId' | 'partLengthMm'> & {
   /** Absent: the length that the promise was given for. */
   readonly partLengthMm?: number;
+  /** Absent: the kept setting. */
+  readonly setting?: Setting;
 };
 
 /**
@@ -18,23 +22,25 @@ export const tallyEntry = (
   { store, clock, ids }: Ports,
   idOrCode: string,
   asked: OrderCount,
-): Promise<Outcome<EntryWithTallies>> =>
+): Promise<Outcome<EntryStanding>> =>
   store.change(async (session) => {
     const found = await findEntry(session, idOrCode);
     if (!found.ok) return found;
     const entry = found.value;
     const study = await session.study(entry.cameFrom.studyId);
     const now = clock.now();
+    const before = await session.talliesOfEntry(entry.id);
+    const promise = promiseOf({ promise: entry.promise, tallies: before });
     const tally = {
-      partLengthMm: entry.promise.partLengthMm,
+      partLengthMm: promise.partLengthMm,
+      setting: entry.setting,
       ...asked,
       id: asked.id ?? ids.newId(),
       at: asked.at ?? now,
-      setting: entry.setting,
       provenSettingId: entry.id,
     };
     const stored = await storeTally(session, study?.study.id, tally, asked);
     if (!stored.ok) return stored;
     if (study !== undefined && stored.value.isNew) await session.touch(study.study.id, now);
-    return done(await withTallies(session, entry));
+    return done(await withStanding(session, entry));
   });

@@ -3,34 +3,30 @@ import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import { compareMeterings, type CurveChange } from '../core/machine/compareMeterings.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
-import { sameMaterialAs } from '../core/stock/sameMaterial.ts';
+import { ordersWith } from '../core/standing/ordersWith.ts';
+import type { Standing } from '../core/standing/standing.ts';
 import { fitWithEarlier } from '../core/study/answerWithEarlier.ts';
-import type { EarlierSheet } from '../core/study/earlierSheet.ts';
 import { historyWishOf } from '../core/study/historyWish.ts';
-import type { Study } from '../core/study/study.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { batchChanges, type BatchChange } from '../core/watch/batchChanges.ts';
 import {
   machineChangesAmong,
   type MachineChangeOnChart,
 } from '../core/watch/machineChangesAmong.ts';
-import { stripsIn, watchedStrip, type CheckStrip } from '../core/watch/findStrips.ts';
+import { watchedStrip, type CheckStrip } from '../core/watch/findStrips.ts';
 import { laserOrWood, type LaserOrWood } from '../core/watch/laserOrWood.ts';
-import { stripVerdict, type StripVerdict } from '../core/watch/stripVerdict.ts';
+import type { StripVerdict } from '../core/watch/stripVerdict.ts';
 import { watchChart, type WatchChart } from '../core/watch/watchChart.ts';
 import { watchedOrder } from '../core/watch/watched.ts';
 import { whatToLookAt, type LookAt } from '../core/watch/whatToLookAt.ts';
-import { findEntry } from './entryWithTallies.ts';
+import { findEntry, knownOf } from './entryStanding.ts';
 import { historyIn } from './gatherHistory.ts';
 import type { Ports, ReadSession } from './ports.ts';
-
-export interface StripJudged {
-  readonly strip: CheckStrip;
-  readonly verdict: StripVerdict;
-}
+import type { StripJudged } from './stripsOfEntry.ts';
 
 /** Whether a proven setting still holds, and if not, why. */
 export interface EntryWatched {
+  readonly standing: Standing;
   readonly chart: WatchChart;
   /** Where another batch was cut from. */
   readonly batchChanges: readonly BatchChange[];
@@ -44,8 +40,6 @@ export interface EntryWatched {
   readonly looks: readonly LookAt[];
 }
 
-/** Studies that are opened to look for strips, the last touched first. */
-const mostStudies = 30;
 /** Fewer read cells than this in a strip say too little of a cause. */
 const leastCells = 4;
 
@@ -63,29 +57,25 @@ export const watchEntry = (
     const entry = found.value;
     const accepted = acceptMaterial(entry.holdsFor);
     if (!accepted.ok) return accepted;
-    const studies = await laterStudies(session, entry);
-    const strips = studies
-      .flatMap((study) => stripsIn(study, entry).map((strip) => ({ study, strip })))
-      .sort((a, b) => later(b.strip.at, a.strip.at));
-    const tallies = await session.talliesOfEntry(entry.id);
+    const { strips, tallies, standing } = await knownOf(session, entry);
     const watched = [
-      ...tallies.flatMap(watchedOrder),
+      ...ordersWith(entry.setting, tallies).flatMap(watchedOrder),
       ...strips.flatMap(({ strip }) => watchedStrip(strip, entry.setting)),
     ].sort((a, b) => later(a.at, b.at));
     const chart = watchChart(entry, watched);
-    const judged: StripJudged[] = [];
-    for (const { study, strip } of strips.slice(0, mostJudged)) {
-      const earlier = await historyIn(session, historyWishOf(study));
-      judged.push({ strip, verdict: verdictOf(study, strip, entry, earlier) });
-    }
+    const judged = strips.filter(
+      ({ verdict }, place) => verdict.kind !== 'unread' || place < mostShown,
+    );
     const cause = await causeOf(session, entry, judged);
     const amiss =
       chart.standing === 'alarm' ||
+      standing.kind === 'failed' ||
       judged.some(({ verdict }) => verdict.kind === 'cut-a-card' || isSlower(verdict));
     const pointsAt = cause?.pointsAt ?? 'unclear';
     const looks =
       cause !== undefined || amiss ? whatToLookAt(pointsAt, await meterChange(session, entry)) : [];
     return done({
+      standing,
       chart,
       batchChanges: batchChanges(chart.points, entry.holdsFor.batch),
       machineChanges: machineChangesAmong(
@@ -99,51 +89,13 @@ export const watchEntry = (
     });
   });
 
-/** Older strips stand on the chart; nobody acts on them any more. */
-const mostJudged = 4;
+/** Strips that are shown although nobody read them. */
+const mostShown = 4;
 
 const isSlower = (verdict: StripVerdict): boolean =>
   verdict.kind === 'retune' && verdict.which === 'slower';
 
 const later = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);
-
-/** Studies of the same material on the same machine that were begun since the setting was kept. */
-const laterStudies = async (
-  session: ReadSession,
-  entry: ProvenSetting,
-): Promise<readonly Study[]> => {
-  const all = (await session.summaries()).filter(({ isExample }) => isExample === entry.isExample);
-  const isSame = sameMaterialAs(entry.holdsFor.material);
-  const fitting = all.filter(
-    (one) =>
-      one.id !== entry.cameFrom.studyId &&
-      one.createdAt >= entry.keptAt &&
-      isSame(one.stock.material) &&
-      one.machineId === entry.holdsFor.machineId,
-  );
-  const studies: Study[] = [];
-  for (const { id } of fitting.slice(0, mostStudies)) {
-    const found = await session.study(id);
-    if (found !== undefined) studies.push(found.study);
-  }
-  return studies;
-};
-
-/** The study as the strip's own cells alone: what else it holds is evidence of it too, but not of the strip. */
-const verdictOf = (
-  study: Study,
-  strip: CheckStrip,
-  entry: ProvenSetting,
-  earlier: readonly EarlierSheet[],
-): StripVerdict => {
-  const cut: CutStudy = {
-    ...toCutStudy(study),
-    cells: strip.cells,
-    promise: { ...entry.promise, for: 'batch' },
-    ask: { powerPct: entry.setting.powerPct },
-  };
-  return stripVerdict(fitWithEarlier(cut, earlier), entry.setting, strip.of === 'new-batch');
-};
 
 const causeOf = async (
   session: ReadSession,

@@ -5,6 +5,7 @@ import { searchBook } from '../app/searchBook.ts';
 import { bookCsv } from '../formats/bookCsv.ts';
 import { parseExportFile } from '../formats/exportFile.ts';
 import { readTextFile, writeTextFile } from '../host/files.ts';
+import { standingInWords } from '../words/standingInWords.ts';
 import { problemInWords } from '../words/words.ts';
 import { printJson, printOutcome, printRefusal, tell, type ExitCode } from './output.ts';
 import { withStore, withStoreToRead } from './withStore.ts';
@@ -62,7 +63,8 @@ export const runImport = async ({ from }: { readonly from: string }): Promise<Ex
 
 /** `book list`: the proven settings that fit all the words. */
 export const runBookList = async (words: readonly string[]): Promise<ExitCode> => {
-  const entries = await withStoreToRead((ports) => searchBook(ports, words.join(' ')));
+  const found = await withStoreToRead((ports) => searchBook(ports, words.join(' ')));
+  const entries = found.map((one) => ({ ...one, standing: standingInWords(one.standing) }));
   printJson({ version: 1, entries });
   return 0;
 };

@@ -1,12 +1,12 @@
 import { powerInCornersPct } from '../core/machine/setting.ts';
-import type { PromiseCheck } from '../core/book/promiseCheck.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
+import type { Standing } from '../core/standing/standing.ts';
 import { airKey } from '../core/machine/air.ts';
 import { csvTable, type Columns } from './csv.ts';
 
 interface Row {
   readonly entry: ProvenSetting;
-  readonly check: PromiseCheck;
+  readonly standing: Standing;
 }
 
 const columns: Columns<Row> = {
@@ -26,13 +26,17 @@ const columns: Columns<Row> = {
   promised_out_of_100: ({ entry }) => entry.promise.outOf100,
   promised_sure_pct: ({ entry }) => entry.promise.surePct,
   promised_for: ({ entry }) => entry.promise.for,
-  part_length_mm: ({ entry }) => entry.promise.partLengthMm,
+  part_length_mm: ({ standing }) => standing.promise.partLengthMm,
   model_out_of_100: ({ entry }) => entry.outOf100Mean,
   model_sure_pct: ({ entry }) => entry.surePct,
-  parts_tallied: ({ check }) => check.parts,
-  parts_not_out: ({ check }) => check.notOut,
-  parts_spoilt: ({ check }) => check.spoilt,
-  verdict: ({ check }) => check.verdict,
+  parts_counted: ({ standing }) => standing.counted.parts,
+  parts_not_out: ({ standing }) => standing.counted.notOut,
+  parts_spoilt: ({ standing }) => standing.counted.spoilt,
+  standing: ({ standing }) => standing.kind,
+  why: ({ standing }) => standing.why.code,
+  run_now_power_pct: ({ standing }) => standing.run?.powerPct,
+  run_now_mm_per_s: ({ standing }) => standing.run?.speedMmPerS,
+  guess: ({ standing }) => (standing.isGuess ? 'guess' : ''),
   persons_choice: ({ entry }) => entry.personsChoice,
   note: ({ entry }) => entry.note,
 };

@@ -1,6 +1,7 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { testServer, type TestServer } from '../../test/samples/server.ts';
 import { sampleCard, sampleEvent, sampleSetting, sampleTally } from '../../test/samples/studies.ts';
+import { oneStepSurer } from '../core/cutmodel/answerSpeed.ts';
 import { api } from '../wire/api.ts';
 
 const stock = {
@@ -35,7 +36,7 @@ const whole = async () => (await server.ask(api.getStudy, { params })).study;
 
 describe('the book', () => {
   it('keeps a setting with what it holds for and where it came from', async () => {
-    const { entry, tallies, check } = await keep({ note: 'for the lamps' });
+    const { entry, tallies, standing } = await keep({ note: 'for the lamps' });
     expect(entry).toMatchObject({
       id: 'b1',
       setting,
@@ -46,7 +47,7 @@ describe('the book', () => {
     });
     expect(entry.holdsFor.measuredThicknessMm).toBeCloseTo(3.15, 9);
     expect(tallies).toEqual([]);
-    expect(check.verdict).toBe('nothing-tallied');
+    expect(standing.counted.parts).toBe(0);
   });
 
   it('takes what the model says from the study, not from the sender', async () => {
@@ -96,12 +97,7 @@ describe('the book', () => {
     const at = { id: 'b1' };
     const first = await server.ask(api.tallyEntry, { params: at, body: count });
     expect(await server.ask(api.tallyEntry, { params: at, body: count })).toEqual(first);
-    expect(first.check).toMatchObject({
-      parts: 199,
-      notOut: 2,
-      spoilt: 1,
-      verdict: 'as-promised',
-    });
+    expect(first.standing.counted).toMatchObject({ parts: 199, notOut: 2, spoilt: 1 });
     expect((await whole()).tallies).toEqual(first.tallies);
     expect(first.tallies[0]).toMatchObject({ setting, partLengthMm: 60, provenSettingId: 'b1' });
     expect(
@@ -126,7 +122,7 @@ describe('the book', () => {
       body: { id: 't2', out: 60, hangs: 0, stays: 0, spoilt: 0 },
     });
     expect(later.tallies.map(({ id }) => id)).toEqual(['t1', 't2']);
-    expect(later.check.parts).toBe(110);
+    expect(later.standing.counted.parts).toBe(110);
     await server.ask(api.removeEntry, { params: { id: 'b1' } });
     expect(await server.refusal(api.removeEntry, { params: { id: 'b1' } })).toEqual([
       404,
@@ -163,6 +159,58 @@ describe('the book', () => {
   it('keeps nothing from a study that is not there', async () => {
     const body = { studyId: 'none', setting };
     expect(await server.refusal(api.keepSetting, { body })).toEqual([404, 'study-not-found']);
+  });
+});
+
+describe('how a kept setting stands', () => {
+  const at = { id: 'b1' };
+  const bad = { id: 't1', out: 185, hangs: 12, stays: 3, spoilt: 0, partLengthMm: 180 };
+  const count = (body: object) =>
+    server.ask(api.tallyEntry, { params: at, body: { ...bad, ...body } });
+
+  it('is the same wherever it is asked for, and failed after a bad order until the count is put right', async () => {
+    const kept = await keep();
+    const failed = await count({});
+    expect(failed.standing).toMatchObject({
+      kind: 'failed',
+      why: { code: 'order-failed', params: { notOut: 15, parts: 200 } },
+      promise: { partLengthMm: 180 },
+    });
+    expect(failed.standing.run?.speedMmPerS).toBeLessThanOrEqual(
+      oneStepSurer(kept.entry.setting.speedMmPerS),
+    );
+    const inBook = (await server.ask(api.searchBook)).entries[0]?.standing;
+    const onBed = (await server.ask(api.home)).latest?.standing;
+    const alone = (await server.ask(api.getEntry, { params: at })).standing;
+    expect([inBook, onBed, alone]).toEqual([failed.standing, failed.standing, failed.standing]);
+    const { payload } = await server.app.inject('/api/export/book.csv');
+    const [heads = '', row = ''] = payload.split('\r\n');
+    const cells = row.split(',');
+    const column = (name: string) => cells[heads.split(',').indexOf(name)];
+    expect(column('standing')).toBe('failed');
+    expect(Number(column('run_now_mm_per_s'))).toBe(failed.standing.run?.speedMmPerS);
+    expect(column('part_length_mm')).toBe('180');
+
+    const { id: tallyId, ...counts } = bad;
+    const body = { ...counts, out: 198, hangs: 2, stays: 0 };
+    const corrected = await server.ask(api.correctTally, { params: { tallyId }, body });
+    expect(corrected.tally).toMatchObject({ ...body, id: 't1', provenSettingId: 'b1', setting });
+    expect((await server.ask(api.getEntry, { params: at })).standing.kind).not.toBe('failed');
+    const none = { params: { tallyId: 'none' }, body };
+    expect(await server.refusal(api.correctTally, none)).toEqual([404, 'tally-not-found']);
+  });
+
+  it('counts what was run in its place for that setting, not for the kept one', async () => {
+    await keep();
+    await count({});
+    const slower = { ...setting, speedMmPerS: setting.speedMmPerS - 2 };
+    const after = await count({ id: 't2', out: 150, hangs: 0, stays: 0, setting: slower });
+    expect(after.standing.counted).toMatchObject({ orders: 1, parts: 200 });
+    expect(after.standing.kind).toBe('failed');
+    expect(after.tallies.map((tally) => tally.setting.speedMmPerS)).toEqual([
+      setting.speedMmPerS,
+      slower.speedMmPerS,
+    ]);
   });
 });
 

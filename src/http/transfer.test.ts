@@ -232,7 +232,9 @@ describe('the first screen', () => {
     const opened = await server.ask(api.openExample);
     expect(opened).toMatchObject({ hasWork: false, exampleOpen: true });
     expect(await server.ask(api.openExample)).toEqual(opened);
-    expect((await server.ask(api.searchBook)).entries[0]?.check.parts).toBeGreaterThan(100);
+    expect((await server.ask(api.searchBook)).entries[0]?.standing.counted.parts).toBeGreaterThan(
+      100,
+    );
     expect(await server.ask(api.removeExample)).toEqual({ hasWork: false, exampleOpen: false });
     expect((await server.ask(api.listStudies)).studies).toEqual([]);
   });

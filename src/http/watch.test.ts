@@ -72,7 +72,7 @@ describe('watching a proven setting', () => {
     const { standing, points, message } = await watch();
     expect(standing).toBe('as-foreseen');
     expect(points).toHaveLength(4);
-    expect(message).toBe('It comes out as foreseen, over 4 orders.');
+    expect(message).toBe('On the chart: 4 orders, none beyond its limits.');
   });
 
   it('refuses a strip in a new batch that has no name of its own', async () => {
@@ -121,7 +121,7 @@ describe('watching a proven setting', () => {
     const { standing, slipping, message } = await watch();
     expect(standing).toBe('alarm');
     expect(slipping?.speedLossPct).toBeGreaterThan(3);
-    expect(message).toMatch(/no longer comes out as foreseen/);
+    expect(message).toMatch(/beyond its limit/);
   });
 
   it('knows no entry that is not there', async () => {

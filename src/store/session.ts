@@ -4,7 +4,7 @@ import { appendEvents, arrangeEvents, insertCards, insertTallies } from './inser
 import { deleteMachineTest, insertMachineTest } from './machineTests.ts';
 import { replaceMachine } from './machines.ts';
 import { readSession } from './readSession.ts';
-import { headColumns, machineColumns } from './rows.ts';
+import { headColumns, machineColumns, tallyColumns } from './rows.ts';
 import { StoreError } from './storeError.ts';
 import type { Tables } from './tables.ts';
 
@@ -82,6 +82,9 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
   arrangeEvents: (studyId, events) => arrangeEvents(db, studyId, events),
 
   insertTally: (studyId, tally) => insertTallies(db, studyId, [tally]),
+  replaceTally: async (tally) => {
+    await db.updateTable('tally').set(tallyColumns(tally)).where('id', '=', tally.id).execute();
+  },
   deleteTally: async (id) => {
     await db.deleteFrom('tally').where('id', '=', id).execute();
   },

@@ -21,6 +21,7 @@ export const addresses = {
   cardFile: { method: 'GET', path: '/api/studies/:id/cards/:code/card.:kind' },
   recordReadings: { method: 'POST', path: '/api/studies/:id/events' },
   recordTally: { method: 'POST', path: '/api/studies/:id/tallies' },
+  correctTally: { method: 'PUT', path: '/api/tallies/:tallyId' },
   removeTally: { method: 'DELETE', path: '/api/studies/:id/tallies/:tallyId' },
   answerStudy: { method: 'GET', path: '/api/studies/:id/answer' },
   gatherHistory: { method: 'GET', path: '/api/history' },

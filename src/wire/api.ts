@@ -47,6 +47,7 @@ import { route } from './route.ts';
 import {
   byStudy,
   changeStudyBody,
+  correctTallyBody,
   recordReadingsBody,
   recordReadingsReply,
   recordTallyBody,
@@ -197,6 +198,17 @@ export const api = {
     summary: 'Take a tally away',
     params: byTally,
     reply: revised,
+  }),
+
+  correctTally: route({
+    ...addresses.correctTally,
+    summary: 'Put a mistyped count right where it stands',
+    params: z.strictObject({ tallyId: id }),
+    body: correctTallyBody,
+    reply: z.strictObject({
+      tally: recordedTallyShape,
+      revision: z.number().int().exactOptional(),
+    }),
   }),
 
   answerStudy: route({

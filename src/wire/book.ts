@@ -9,6 +9,7 @@ import {
   countsSomething,
   recordedTallyShape,
 } from '../formats/saved/tally.ts';
+import { standingReply } from './standing.ts';
 import { earlierSheetsWish } from './history.ts';
 
 export const byEntry = z.strictObject({
@@ -16,30 +17,10 @@ export const byEntry = z.strictObject({
   id,
 });
 
-/** How the orders that were tallied stand to the promise. */
-export const promiseCheck = z.strictObject({
-  /** Parts tallied, without those lost to a flaw. */
-  parts: z.number().int(),
-  out: z.number().int(),
-  notOut: z.number().int(),
-  spoilt: z.number().int(),
-  /** How many not-out the promise allows for on average in so many parts. */
-  allowedFor: z.number(),
-  /** Chance of so many not-out or more if exactly the promised share came out. Absent: nothing tallied. */
-  chanceOfSoManyPct: z.number().exactOptional(),
-  verdict: z.enum([
-    'nothing-tallied',
-    'too-few-to-say',
-    'as-promised',
-    'borne-out',
-    'worse-than-promised',
-  ]),
-});
-
 export const bookEntry = z.strictObject({
   entry: provenSettingShape,
   tallies: z.array(recordedTallyShape),
-  check: promiseCheck,
+  standing: standingReply,
 });
 
 export const searchBookQuery = z.strictObject({
@@ -66,7 +47,9 @@ export const tallyEntryBody = countsShape
   .extend({
     id: id.exactOptional(),
     at: isoTime.exactOptional(),
-    /** Absent: the entry's promise says it. */
+    /** Absent: the length that the promise is for. */
     partLengthMm: countsShape.shape.partLengthMm.exactOptional(),
+    /** Absent: the kept setting. While that is to be run slower, what was run in its place. */
+    setting: settingShape.exactOptional(),
   })
   .refine(countsSomething, countsNothing);

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { provenSettingShape } from '../formats/saved/provenSetting.ts';
 import { recordedTallyShape } from '../formats/saved/tally.ts';
 import { saidInFull } from './problem.ts';
+import { standingReply } from './standing.ts';
 import { studySummary } from './study.ts';
 
 export const healthReply = z.strictObject({ status: z.literal('ok'), version: z.string() });
@@ -17,6 +18,7 @@ export const homeReply = z.strictObject({
       study: studySummary,
       lastTally: recordedTallyShape.exactOptional(),
       kept: provenSettingShape.exactOptional(),
+      standing: standingReply.exactOptional(),
     })
     .exactOptional(),
   /** What is stored but cannot be read. */

@@ -71,6 +71,8 @@ export const recordReadingsReply = z.strictObject({
   revision: z.number().int(),
 });
 
+export const correctTallyBody = countsShape.refine(countsSomething, countsNothing);
+
 export const recordTallyBody = countsShape
   .extend({
     id: id.exactOptional(),

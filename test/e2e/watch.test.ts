@@ -85,7 +85,7 @@ describe.each([
 
     for (let day = 0; day < 9; day += 1) await count(page, day, 198 + (day % 3), 2 - (day % 3));
     await page.reload();
-    await page.getByText('It comes out as foreseen, over 9 orders.').waitFor();
+    await page.getByText('On the chart: 9 orders, none beyond its limits.').waitFor();
     expect(await page.locator('.drawn').getAttribute('aria-label')).toMatch(
       /9 counts came out .* all as foreseen/,
     );
@@ -108,7 +108,7 @@ describe.each([
     await count(page, 20, 170, 30, 'winter');
     await count(page, 21, 166, 34, 'winter');
     await page.reload();
-    await page.getByText(/It no longer comes out as foreseen/).waitFor();
+    await page.getByText(/The chart is beyond its limit/).waitFor();
     expect(await page.locator('.watch-verdict').allInnerTexts()).toEqual(
       expect.arrayContaining([expect.stringMatching(/^(Retune|Cut a card)/), 'As before.']),
     );

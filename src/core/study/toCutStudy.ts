@@ -5,6 +5,7 @@ import { readCard } from '../reading/readCard.ts';
 import type { CellAsRead } from '../reading/readingEvent.ts';
 import { namedMaterial } from '../stock/acceptMaterial.ts';
 import { stockThicknessMm } from '../stock/stockThickness.ts';
+import { promiseOf } from './promiseOf.ts';
 import { batchOf, cutAt, sinceChange } from './sinceChange.ts';
 import type { RecordedTally, Study } from './study.ts';
 
@@ -32,7 +33,7 @@ export const toCutStudy = (study: Study): CutStudy => ({
     ...batchOf(study, tally.batch, tally.at),
   })),
   ...(study.habit === undefined ? {} : { habit: study.habit }),
-  promise: study.promise,
+  promise: promiseOf(study),
   ask: study.ask,
 });
 

@@ -1,25 +1,27 @@
 import type { FastifyInstance } from 'fastify';
-import { home, type Home } from '../../app/home.ts';
+import type { Home } from '../../app/home.ts';
 import type { Ports } from '../../app/ports.ts';
-import { removeExample } from '../../app/removeExample.ts';
-import { done } from '../../core/problem.ts';
+import { done, type Outcome } from '../../core/problem.ts';
 import { judgeMaterial } from '../../core/stock/judgeMaterial.ts';
 import { problemInWords } from '../../words/words.ts';
+import { standingInWords } from '../../words/standingInWords.ts';
 import { api, type ReplyOf } from '../../wire/api.ts';
 import { on } from '../on.ts';
 
 /** What the first screen and its doors need. */
 export const homeRoutes = (app: FastifyInstance, ports: Ports, version: string): void => {
   on(app, api.health, () => Promise.resolve(done({ status: 'ok', version })));
-  on(app, api.home, async () => done(inReply(await home(ports))));
+  on(app, api.home, async () => {
+    const { home } = await import('../../app/home.ts');
+    return done(spoken(await home(ports)));
+  });
   on(app, api.openExample, async () => {
     const { openExample } = await import('../../app/openExample.ts');
-    const opened = await openExample(ports);
-    return opened.ok ? done(inReply(opened.value)) : opened;
+    return saidOf(await openExample(ports));
   });
   on(app, api.removeExample, async () => {
-    const removed = await removeExample(ports);
-    return removed.ok ? done(inReply(removed.value)) : removed;
+    const { removeExample } = await import('../../app/removeExample.ts');
+    return saidOf(await removeExample(ports));
   });
   on(app, api.judgeMaterial, ({ query }) => {
     const judged = judgeMaterial(query.text);
@@ -37,9 +39,20 @@ export const homeRoutes = (app: FastifyInstance, ports: Ports, version: string):
   });
 };
 
-const inReply = ({ unreadable, ...rest }: Home): ReplyOf<typeof api.home> => ({
-  ...rest,
-  ...(unreadable === undefined
-    ? {}
-    : { unreadable: unreadable.map((problem) => problemInWords(problem)) }),
-});
+const spoken = ({ latest, unreadable, ...home }: Home): ReplyOf<typeof api.home> => {
+  const said = {
+    ...home,
+    ...(unreadable === undefined
+      ? {}
+      : { unreadable: unreadable.map((problem) => problemInWords(problem)) }),
+  };
+  if (latest === undefined) return said;
+  const { standing, ...rest } = latest;
+  return {
+    ...said,
+    latest: { ...rest, ...(standing === undefined ? {} : { standing: standingInWords(standing) }) },
+  };
+};
+
+const saidOf = (opened: Outcome<Home>): Outcome<ReplyOf<typeof api.home>> =>
+  opened.ok ? done(spoken(opened.value)) : opened;

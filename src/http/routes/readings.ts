@@ -1,5 +1,6 @@
 import type { FastifyInstance } from 'fastify';
 import type { Ports } from '../../app/ports.ts';
+import { correctTally } from '../../app/correctTally.ts';
 import { recordReadings } from '../../app/recordReadings.ts';
 import { recordTally } from '../../app/recordTally.ts';
 import { removeTally } from '../../app/removeTally.ts';
@@ -10,5 +11,6 @@ import { on } from '../on.ts';
 export const readingRoutes = (app: FastifyInstance, ports: Ports): void => {
   on(app, api.recordReadings, ({ params, body }) => recordReadings(ports, params.id, body.events));
   on(app, api.recordTally, ({ params, body }) => recordTally(ports, params.id, body));
+  on(app, api.correctTally, ({ params, body }) => correctTally(ports, params.tallyId, body));
   on(app, api.removeTally, ({ params }) => removeTally(ports, params.id, params.tallyId));
 };

@@ -34,6 +34,7 @@ export type StudyChange = { readonly studyId: string } & (
   | { readonly kind: 'remove-card'; readonly code: string }
   | { readonly kind: 'read'; readonly events: readonly ReadingEvent[] }
   | { readonly kind: 'tally'; readonly tally: RecordedTally }
+  | { readonly kind: 'correct-tally'; readonly tally: RecordedTally }
   | { readonly kind: 'remove-tally'; readonly tallyId: string }
   /** Goes to the book, not into the study; travels with the rest so that the server has the readings first. */
   | {
@@ -98,6 +99,11 @@ const appliedTo = (study: Study, change: Exclude<Change, { kind: 'start' }>): St
       return study.tallies.some(({ id }) => id === change.tally.id)
         ? study
         : { ...study, tallies: [...study.tallies, change.tally] };
+    case 'correct-tally':
+      return {
+        ...study,
+        tallies: study.tallies.map((one) => (one.id === change.tally.id ? change.tally : one)),
+      };
     case 'remove-tally':
       return { ...study, tallies: study.tallies.filter(({ id }) => id !== change.tallyId) };
     case 'keep':

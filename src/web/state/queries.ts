@@ -1,16 +1,16 @@
-import type { PromiseCheck } from '../../core/book/promiseCheck.ts';
 import type { ProvenSetting } from '../../core/book/provenSetting.ts';
+import type { Standing } from '../../core/standing/standing.ts';
 import type { RecordedTally } from '../../core/study/study.ts';
 import type { HistoryWish } from '../../core/study/historyWish.ts';
 import { useQuery } from '@tanstack/react-query';
 import { pageApi } from '../../wire/pageApi.ts';
 import { callOrThrow } from './call.ts';
 
-/** A proven setting with its orders, and how they stand to its promise. */
+/** A proven setting with its orders, and how it stands. */
 export interface BookEntry {
   readonly entry: ProvenSetting;
   readonly tallies: readonly RecordedTally[];
-  readonly check: PromiseCheck;
+  readonly standing: Standing;
 }
 
 /** Names under which what the server said is remembered; whoever changes something forgets them. */

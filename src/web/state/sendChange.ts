@@ -53,6 +53,15 @@ const sending = (change: StudyChange, stop: AbortSignal): Promise<CallOutcome<un
       return call(pageApi.recordReadings, { stop, params, body: { events: change.events } });
     case 'tally':
       return call(pageApi.recordTally, { stop, params, body: change.tally });
+    case 'correct-tally': {
+      const { id: tallyId, out, hangs, stays, spoilt, partLengthMm, batch, sheet } = change.tally;
+      const body = {
+        ...{ out, hangs, stays, spoilt, partLengthMm },
+        ...(batch === undefined ? {} : { batch }),
+        ...(sheet === undefined ? {} : { sheet }),
+      };
+      return call(pageApi.correctTally, { stop, params: { tallyId }, body });
+    }
     case 'remove-tally':
       return call(pageApi.removeTally, { stop, params: { ...params, tallyId: change.tallyId } });
     case 'keep': {

@@ -18,9 +18,9 @@ const standing = (chart: WatchChart): string => {
     case 'nothing-yet':
       return 'Nothing counted yet. Count an order, and it is held against what was promised.';
     case 'as-foreseen':
-      return `It comes out as foreseen, over ${counted(points)}.`;
+      return `On the chart: ${counted(points)}, none beyond its limits.`;
     case 'recovered':
-      return `It slipped once and comes out as foreseen again, over ${counted(points)}.`;
+      return `On the chart: ${counted(points)}. It slipped once; the last is within its limits again.`;
     case 'alarm': {
       const since = points.length - (slipping?.sincePoint ?? 0);
       const loss =
@@ -28,7 +28,7 @@ const standing = (chart: WatchChart): string => {
           ? ''
           : ` As if it cut about ${pct(slipping.speedLossPct)} slower (${String(slipping.lowPct)} to ${pct(slipping.highPct)}).`;
       const over = since === 1 ? 'the last count' : `the last ${String(since)} counts`;
-      return `It no longer comes out as foreseen: more stays in than can be put down to luck, over ${over}.${loss}`;
+      return `The chart is beyond its limit: more stays in than was expected and than chance gives, over ${over}.${loss}`;
     }
   }
 };

@@ -1,5 +1,6 @@
 import { lazy, useState } from 'react';
 import type { StudyAnswer } from '../../../core/study/answerWithEarlier.ts';
+import { promiseOf } from '../../../core/study/promiseOf.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
 import type { HeadChange } from '../../state/change.ts';
@@ -40,12 +41,12 @@ const Answered = ({ study, answer, behind, earlier }: AnsweredProps) => {
     keeper.make({ kind: 'head', studyId: study.id, head });
   return (
     <>
-      <SpeedSteps answer={answer} promise={study.promise} chosen={step} onChoose={setStep} />
+      <SpeedSteps answer={answer} promise={promiseOf(study)} chosen={step} onChoose={setStep} />
       {answer.recommended === null ? null : (
         <TubeLine machine={study.machine} powerPct={answer.recommended.powerPct} />
       )}
       {answer.morePasses === undefined ? null : (
-        <p className="small">{words.passes(answer.morePasses, study.promise)}</p>
+        <p className="small">{words.passes(answer.morePasses, promiseOf(study))}</p>
       )}
       <CornersLine corners={answer.corners} />
       <KeepInBook study={study} answer={answer} behind={behind} step={step} />
@@ -59,7 +60,7 @@ const Answered = ({ study, answer, behind, earlier }: AnsweredProps) => {
         </More>
         <More title={words.ask}>
           <PromiseQuestion
-            promise={study.promise}
+            promise={promiseOf(study)}
             onChange={(promise) => changeHead({ promise })}
           />
           <AimChoice study={study} onChange={changeHead} />

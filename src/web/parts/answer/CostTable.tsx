@@ -3,6 +3,7 @@ import { partCost, perHourWhereEqual, type CostAssumptions } from '../../../core
 import { waysToCut, type PricedWay } from '../../../core/cost/waysToCut.ts';
 import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
 import { done, refused, type Outcome } from '../../../core/problem.ts';
+import { promiseOf } from '../../../core/study/promiseOf.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { parseNumber } from '../../../core/units/parseNumber.ts';
 import { costText as words } from '../../../words/en/screens/cost.ts';
@@ -30,7 +31,7 @@ const fields = [
 /** Gentle-and-slow against hard-and-fast, by figures that the user sees and sets. */
 export const CostTable = ({ study, answer }: { study: Study; answer: FitAnswer }) => {
   const [assumed, setAssumed] = useState(keptAssumptions);
-  const ways = waysToCut(answer, study.machine, study.promise.partLengthMm);
+  const ways = waysToCut(answer, study.machine, promiseOf(study).partLengthMm);
   const change = (part: Partial<CostAssumptions>): void => {
     const next = { ...assumed, ...part };
     setAssumed(next);

@@ -1,10 +1,10 @@
 import { useState } from 'react';
 import type { Setting } from '../../../core/machine/setting.ts';
-import type { PromiseWish } from '../../../core/reading/promise.ts';
 import type { Tally } from '../../../core/reading/tally.ts';
 import { lengthWords } from '../../../words/en/figures.ts';
 import { tallyText as words } from '../../../words/en/screens/tally.ts';
 import { Action } from '../action/Action.tsx';
+import { Choice } from '../choice/Choice.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';
 import { readSize } from '../quantity/readers.ts';
 import { SpeedAndPower, type SpokenSetting } from '../quantity/SpeedAndPower.tsx';
@@ -12,58 +12,77 @@ import { TextLine } from '../quantity/TextLine.tsx';
 import { cameOut, noneCounted, TallyCounts } from './TallyCounts.tsx';
 
 export interface TallyFormProps {
-  readonly promise: PromiseWish;
-  /** The setting that was run; absent: it is asked for. */
-  readonly setting?: Setting;
+  /** Of the part that is cut; undefined: nobody said yet, and it is asked for. */
+  readonly partLengthMm: number | undefined;
+  /** Settings that may have been run, the likeliest first; absent: it is asked for. */
+  readonly settings?: readonly Setting[];
   /** Deliveries that may be meant, the likeliest first; absent: nobody is asked. */
   readonly batches?: readonly string[];
   /** What the last order said. */
   readonly lastBatch?: string;
+  /** A count that was mistyped: it is put right here. */
+  readonly before?: Tally;
   readonly onSave: (tally: Tally) => void;
 }
 
 /** Counts an order: parts cut, and of those the ones that gave trouble. What remains came out. */
 export const TallyForm = ({
-  promise,
-  setting,
+  partLengthMm: knownLength,
+  settings,
   batches,
   lastBatch = '',
+  before,
   onSave,
 }: TallyFormProps) => {
-  const [counts, setCounts] = useState(noneCounted);
-  const [batch, setBatch] = useState(lastBatch);
-  const [partLengthMm, setLength] = useState(promise.partLengthMm);
-  const [spoken, setSpoken] = useState<SpokenSetting>(setting ?? {});
+  const [counts, setCounts] = useState(() =>
+    before === undefined ? noneCounted : countsOf(before),
+  );
+  const [batch, setBatch] = useState(before?.batch ?? lastBatch);
+  const [typedLength, setLength] = useState(before?.partLengthMm);
+  const partLengthMm = typedLength ?? knownLength;
+  const [spoken, setSpoken] = useState<SpokenSetting>({});
+  const [place, setPlace] = useState(0);
   const { speedMmPerS, powerPct } = spoken;
   const { cut, hangs, stays, spoilt } = counts;
   const out = cameOut(counts);
   const ran =
-    speedMmPerS === undefined || powerPct === undefined
+    settings?.[place] ??
+    (speedMmPerS === undefined || powerPct === undefined
       ? undefined
-      : (setting ?? { speedMmPerS, powerPct, passes: 1 });
+      : { speedMmPerS, powerPct, passes: 1 });
+  const isWhole = ran !== undefined && partLengthMm !== undefined && out >= 0 && cut > 0;
   const save = (): void => {
-    if (ran === undefined || out < 0 || cut === 0) return;
+    if (ran === undefined || partLengthMm === undefined || out < 0 || cut === 0) return;
     const named = batch.trim() === '' ? {} : { batch: batch.trim() };
     onSave({ setting: ran, out, hangs, stays, spoilt, partLengthMm, ...named });
     setCounts(noneCounted);
   };
   return (
     <div className="stack">
-      {setting === undefined ? (
+      {settings === undefined ? (
         <div className="field-row">
           <SpeedAndPower
             speedMmPerS={speedMmPerS}
             powerPct={powerPct}
             labels={words}
-            onChange={(part) => setSpoken((before) => ({ ...before, ...part }))}
+            onChange={(part) => setSpoken((known) => ({ ...known, ...part }))}
           />
         </div>
+      ) : settings.length === 1 ? (
+        <p>{ran === undefined ? '' : `${words.at(ran)}.`}</p>
       ) : (
-        <p>{words.at(setting)}.</p>
+        <Choice
+          label={words.which}
+          lay="list"
+          value={String(place)}
+          options={settings.map((setting, i) => ({ value: String(i), label: words.at(setting) }))}
+          onChange={(value) => setPlace(Number(value))}
+        />
       )}
       <TallyCounts counts={counts} onChange={setCounts} />
       <QuantityField
         label={words.length}
+        hint={words.lengthHint}
         value={partLengthMm}
         show={lengthWords}
         parse={readSize}
@@ -81,10 +100,17 @@ export const TallyForm = ({
         />
       )}
       <div className="actions">
-        <Action onPress={save} isDisabled={ran === undefined || out < 0 || cut === 0}>
+        <Action onPress={save} isDisabled={!isWhole}>
           {words.save}
         </Action>
       </div>
     </div>
   );
 };
+
+const countsOf = ({ out, hangs, stays, spoilt }: Tally) => ({
+  cut: out + hangs + stays + spoilt,
+  hangs,
+  stays,
+  spoilt,
+});

@@ -26,7 +26,7 @@ export const BedScreen = () => {
       </Page>
     );
   }
-  const { study, kept, lastTally } = latest;
+  const { study, kept, standing, lastTally } = latest;
   const measured = study.stock.thicknessReadingsMm.length > 0;
   return (
     <Page
@@ -41,11 +41,11 @@ export const BedScreen = () => {
           </p>
         </Notice>
       ))}
-      {kept === undefined ? (
+      {kept === undefined || standing === undefined ? (
         <OpenReading studyId={study.id} />
       ) : (
         <OnlyIfCut stock={kept.holdsFor} studyId={study.id}>
-          <KeptSetting entry={kept} lastTally={lastTally} />
+          <KeptSetting entry={kept} standing={standing} lastTally={lastTally} />
           <div className="actions">
             <ActionLink kind="strong" href={`/book/${kept.id}#count`}>
               {words.same}

@@ -1,9 +1,13 @@
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
 import type { RecordedTally } from '../../../core/study/study.ts';
-import { answerText } from '../../../words/en/screens/answer.ts';
+import type { Standing } from '../../../core/standing/standing.ts';
 import { bedText as words } from '../../../words/en/screens/study.ts';
-import { bookText } from '../../../words/en/screens/book.ts';
 import { tallyText } from '../../../words/en/screens/tally.ts';
+import {
+  promiseOfStanding,
+  StandingRun,
+  StandingSays,
+} from '../../parts/standing/StandingSays.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import './bed.css';
 
@@ -11,14 +15,18 @@ const runActs = ['unattended'] as const;
 
 export interface KeptSettingProps {
   readonly entry: ProvenSetting;
+  readonly standing: Standing;
   readonly lastTally: RecordedTally | undefined;
 }
 
 /** The setting that was kept for this sheet, as it is run. */
-export const KeptSetting = ({ entry, lastTally }: KeptSettingProps) => (
+export const KeptSetting = ({ entry, standing, lastTally }: KeptSettingProps) => (
   <div className="kept">
-    <p className="answer-cut">{answerText.cutAt(entry.setting)}</p>
-    <p className="answer-promise">{bookText.promise(entry.promise.outOf100, entry.surePct)}</p>
+    <p className="answer-cut">
+      <StandingRun standing={standing} kept={entry.setting} />
+    </p>
+    <p className="answer-promise">{promiseOfStanding(standing, entry.surePct)}</p>
+    <StandingSays standing={standing} />
     <p className="soft">
       {lastTally === undefined
         ? words.noTally

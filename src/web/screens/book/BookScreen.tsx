@@ -1,6 +1,5 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
-import { answerText } from '../../../words/en/screens/answer.ts';
 import { bookText as words } from '../../../words/en/screens/book.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
@@ -8,6 +7,11 @@ import { ExampleBanner } from '../../parts/example/ExampleBanner.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { Page } from '../../parts/page/Page.tsx';
+import {
+  promiseOfStanding,
+  StandingMark,
+  StandingRun,
+} from '../../parts/standing/StandingSays.tsx';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { useBook, type BookEntry } from '../../state/queries.ts';
 import { Transfer } from './Transfer.tsx';
@@ -61,7 +65,7 @@ const EmptyBook = () => (
 );
 
 const EntryLine = ({ found }: { readonly found: BookEntry }) => {
-  const { entry, check } = found;
+  const { entry, standing } = found;
   const { material, nominalThicknessMm, measuredThicknessMm, batch } = entry.holdsFor;
   return (
     <li>
@@ -71,9 +75,11 @@ const EntryLine = ({ found }: { readonly found: BookEntry }) => {
           {batch === undefined ? '' : `, ${words.batch(batch)}`}
           {entry.isExample ? ` · ${words.from_example}` : ''}
         </span>
-        <span className="book-setting">{answerText.cutAt(entry.setting)}</span>
+        <span className="book-setting">
+          <StandingRun standing={standing} kept={entry.setting} />
+        </span>
         <span className="book-promise">
-          {words.promise(entry.promise.outOf100, entry.surePct)} · {words.verdicts[check.verdict]}
+          <StandingMark standing={standing} /> {promiseOfStanding(standing, entry.surePct)}
         </span>
         <span className="book-code figure-text">{entry.code}</span>
       </Link>

@@ -1,9 +1,17 @@
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
+import type { PromiseWish } from '../../../core/reading/promise.ts';
 import { bookText as words } from '../../../words/en/screens/book.ts';
 
 /** What the setting holds for and where it came from. */
-export const EntryFacts = ({ entry }: { readonly entry: ProvenSetting }) => {
-  const { holdsFor, cameFrom, promise } = entry;
+export const EntryFacts = ({
+  entry,
+  promise,
+}: {
+  readonly entry: ProvenSetting;
+  /** For the part that is cut. */
+  readonly promise: PromiseWish;
+}) => {
+  const { holdsFor, cameFrom } = entry;
   const { material, nominalThicknessMm, measuredThicknessMm, batch, machine } = holdsFor;
   return (
     <dl className="entry-facts">

@@ -1,9 +1,14 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { lazy } from 'react';
 import { useLocation } from 'wouter';
+import { settingKey } from '../../../core/machine/setting.ts';
+import { partLengthOf } from '../../../core/study/promiseOf.ts';
+import type { RecordedTally } from '../../../core/study/study.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
 import { answerText } from '../../../words/en/screens/answer.ts';
 import { bookText as words } from '../../../words/en/screens/book.ts';
+import { speedWords } from '../../../words/en/figures.ts';
+import { standingText } from '../../../words/en/screens/standing.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { tallyText } from '../../../words/en/screens/tally.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
@@ -13,6 +18,8 @@ import { Fetched } from '../../parts/fetched/Fetched.tsx';
 import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
+import { promiseOfStanding, StandingSays } from '../../parts/standing/StandingSays.tsx';
+import { CountedOrder } from '../../parts/tally/CountedOrder.tsx';
 import { TallyForm } from '../../parts/tally/TallyForm.tsx';
 import { callOrThrow } from '../../state/call.ts';
 import { newId } from '../../state/newId.ts';
@@ -20,7 +27,6 @@ import { queryKeys, useBookEntry, type BookEntry } from '../../state/queries.ts'
 import { fetchPart } from '../../state/fetchPart.ts';
 import { useKeeperState } from '../../state/workshop.tsx';
 import { EntryFacts } from './EntryFacts.tsx';
-import { PromiseChecked } from './PromiseChecked.tsx';
 import './book.css';
 
 /** Fetched beside the entry, which is there before. */
@@ -49,7 +55,7 @@ export const EntryScreen = ({ id }: { readonly id: string }) => {
 };
 
 const Entry = ({ found }: { readonly found: BookEntry }) => {
-  const { entry, check, tallies } = found;
+  const { entry, standing, tallies } = found;
   const [, goTo] = useLocation();
   const cache = useQueryClient();
   const forget = (): void => {
@@ -58,14 +64,33 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
   };
   const count = useMutation({
     mutationFn: (tally: Parameters<Parameters<typeof TallyForm>[0]['onSave']>[0]) => {
-      const { out, hangs, stays, spoilt, partLengthMm, batch } = tally;
+      const { out, hangs, stays, spoilt, partLengthMm, batch, setting } = tally;
       const at = new Date().toISOString();
-      const counts = { out, hangs, stays, spoilt, partLengthMm };
+      const counts = { out, hangs, stays, spoilt, partLengthMm, setting };
       const body = { ...counts, ...(batch === undefined ? {} : { batch }), id: newId(), at };
       return callOrThrow(pageApi.tallyEntry, { params: { id: entry.id }, body });
     },
     onSuccess: forget,
   });
+  const correct = useMutation({
+    mutationFn: ({ id: tallyId, ...tally }: RecordedTally) => {
+      const { out, hangs, stays, spoilt, partLengthMm, batch } = tally;
+      const body = {
+        ...{ out, hangs, stays, spoilt, partLengthMm },
+        ...(batch === undefined ? {} : { batch }),
+      };
+      return callOrThrow(pageApi.correctTally, { params: { tallyId }, body });
+    },
+    onSuccess: forget,
+  });
+  const uncount = useMutation({
+    mutationFn: (tallyId: string) =>
+      callOrThrow(pageApi.removeTally, { params: { id: entry.cameFrom.studyId, tallyId } }),
+    onSuccess: forget,
+  });
+  const isRunAsKept =
+    standing.run === undefined || settingKey(standing.run) === settingKey(entry.setting);
+  const settings = isRunAsKept ? [entry.setting] : [standing.run, entry.setting];
   const remove = useMutation({
     mutationFn: () => callOrThrow(pageApi.removeEntry, { params: { id: entry.id } }),
     onSuccess: () => {
@@ -77,36 +102,57 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
   });
   return (
     <Page
-      title={answerText.cutAt(entry.setting)}
-      lead={words.promise(entry.promise.outOf100, entry.surePct)}
+      title={answerText.cutAt(standing.run ?? entry.setting)}
+      lead={[
+        ...(isRunAsKept ? [] : [standingText.keptWas(speedWords(entry.setting.speedMmPerS))]),
+        promiseOfStanding(standing, entry.surePct),
+      ].join(' ')}
     >
-      <EntryFacts entry={entry} />
-      <Section title={words.checked}>
-        <PromiseChecked check={check} />
-        {tallies.length === 0 ? null : (
-          <ul className="book-orders figure-text">
+      <StandingSays standing={standing} />
+      {standing.next === 'cut-strip' ? (
+        <div className="actions">
+          <ActionLink kind="strong" href={`/book/${entry.id}#strip`}>
+            {standingText.next['cut-strip']}
+          </ActionLink>
+        </div>
+      ) : standing.next === 'cut-card' || standing.next === 'card-that-reaches' ? (
+        <div className="actions">
+          <ActionLink kind="strong" href={`/study/${entry.cameFrom.studyId}/card`}>
+            {standingText.next[standing.next]}
+          </ActionLink>
+        </div>
+      ) : null}
+      <EntryFacts entry={entry} promise={standing.promise} />
+      {tallies.length === 0 ? null : (
+        <Section title={words.checked}>
+          <ul className="sheets figure-text">
             {tallies.map((tally) => (
-              <li key={tally.id}>
-                {new Date(tally.at).toLocaleDateString()}: {tallyText.line(tally)}
-              </li>
+              <CountedOrder
+                key={tally.id}
+                tally={tally}
+                onCorrect={(corrected) => correct.mutate(corrected)}
+                onRemove={() => uncount.mutate(tally.id)}
+              />
             ))}
           </ul>
-        )}
-      </Section>
+        </Section>
+      )}
       <Section title={tallyText.title} id="count">
         <p className="soft">{tallyText.lead}</p>
         <TallyForm
-          promise={entry.promise}
-          setting={entry.setting}
+          partLengthMm={partLengthOf({ promise: entry.promise, tallies })}
+          settings={settings}
           batches={batchesOf(found)}
           {...lastBatchOf(found)}
           onSave={(tally) => count.mutate(tally)}
         />
-        {count.isError ? (
-          <Notice tone="stop">
-            <p>{count.error.message}</p>
-          </Notice>
-        ) : null}
+        {[count, correct, uncount].map(({ error }, i) =>
+          error === null ? null : (
+            <Notice key={i} tone="stop">
+              <p>{error.message}</p>
+            </Notice>
+          ),
+        )}
       </Section>
       <Fetched waiting={<p>{shellText.loading}</p>}>
         <OnlyIfCut stock={entry.holdsFor} studyId={entry.cameFrom.studyId}>

@@ -1,10 +1,14 @@
 import { encode } from 'uqr';
-import { answerText } from '../../../words/en/screens/answer.ts';
 import { bookText as words } from '../../../words/en/screens/book.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { CodePicture } from '../../parts/code/CodePicture.tsx';
 import { Page } from '../../parts/page/Page.tsx';
+import {
+  promiseOfStanding,
+  StandingMark,
+  StandingRun,
+} from '../../parts/standing/StandingSays.tsx';
 import { useBookEntry, usePairing } from '../../state/queries.ts';
 import './label.css';
 
@@ -13,7 +17,7 @@ export const LabelScreen = ({ id }: { readonly id: string }) => {
   const { data } = useBookEntry(id);
   const { data: pairing } = usePairing();
   if (data === undefined) return <p className="page-wait">{shellText.loading}</p>;
-  const { entry } = data;
+  const { entry, standing } = data;
   const { material, nominalThicknessMm, measuredThicknessMm, batch } = entry.holdsFor;
   return (
     <Page title={words.label} lead={words.labelLead}>
@@ -27,8 +31,16 @@ export const LabelScreen = ({ id }: { readonly id: string }) => {
             {words.stock(material, nominalThicknessMm, measuredThicknessMm)}
             {batch === undefined ? '' : `, ${words.batch(batch)}`}
           </p>
-          <p className="label-setting">{answerText.cutAt(entry.setting)}</p>
-          <p>{words.promise(entry.promise.outOf100, entry.surePct)}</p>
+          <p className="label-setting">
+            <StandingRun standing={standing} kept={entry.setting} />
+          </p>
+          <p>
+            <StandingMark standing={standing} />
+          </p>
+          <p>
+            {promiseOfStanding(standing, entry.surePct)}{' '}
+            {words.partLength(standing.promise.partLengthMm)}
+          </p>
           <p className="small">{words.labelCare}</p>
           <p className="book-code figure-text">{entry.code}</p>
         </div>

@@ -39,7 +39,9 @@ export const RunScreen = () => {
       ? words.missing.setting
       : comesOut === undefined && counts.cut === 0
         ? words.missing.outcome
-        : undefined;
+        : counts.cut > 0 && partLengthMm === undefined
+          ? words.missing.length
+          : undefined;
 
   const see = (): void => {
     if (speedMmPerS === undefined || powerPct === undefined) return;

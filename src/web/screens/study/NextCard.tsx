@@ -3,6 +3,7 @@ import { useLocation } from 'wouter';
 import { cardWorth, mostWorth } from '../../../core/cost/cardWorth.ts';
 import type { NextCardAnswer } from '../../../core/cutmodel/fitAnswer.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
+import { promiseOf } from '../../../core/study/promiseOf.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { answerText } from '../../../words/en/screens/answer.ts';
 import { studyText as words } from '../../../words/en/screens/study.ts';
@@ -48,7 +49,7 @@ const Proposal = ({ study }: { readonly study: Study }) => {
   if (small.answer === undefined || large.answer === undefined) {
     return <p role="status">{answerText.reckoning}</p>;
   }
-  const { partLengthMm } = study.promise;
+  const { partLengthMm } = promiseOf(study);
   const order = { parts, partLengthMm };
   const answer = mostWorth([small.answer, large.answer], order) ?? large.answer;
   return (

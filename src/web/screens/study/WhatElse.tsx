@@ -1,15 +1,16 @@
 import { useLocation } from 'wouter';
 import type { Card } from '../../../core/card/card.ts';
+import { partLengthOf } from '../../../core/study/promiseOf.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { studyText as words } from '../../../words/en/screens/study.ts';
 import { timeText } from '../../../words/en/screens/time.ts';
-import { tallyText } from '../../../words/en/screens/tally.ts';
-import { Action, ActionLink } from '../../parts/action/Action.tsx';
+import { ActionLink } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import { HabitForm } from '../../parts/habit/HabitForm.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { ToldTime } from '../../parts/told/ToldTime.tsx';
+import { CountedOrder } from '../../parts/tally/CountedOrder.tsx';
 import { TallyForm } from '../../parts/tally/TallyForm.tsx';
 import { newId } from '../../state/newId.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
@@ -35,7 +36,7 @@ export const WhatElse = ({ study, card }: WhatElseProps) => {
         </More>
         <More title={words.tally}>
           <TallyForm
-            promise={study.promise}
+            partLengthMm={partLengthOf(study)}
             onSave={(tally) =>
               keeper.make({
                 kind: 'tally',
@@ -87,19 +88,16 @@ const TalliesOf = ({ study }: { readonly study: Study }) => {
   return (
     <ul className="sheets">
       {study.tallies.map((tally) => (
-        <li key={tally.id} className="tally-line">
-          <span>
-            {tallyText.at(tally.setting)}: {tallyText.line(tally)}
-          </span>
-          <Action
-            kind="quiet"
-            onPress={() =>
-              keeper.make({ kind: 'remove-tally', studyId: study.id, tallyId: tally.id })
-            }
-          >
-            {words.removeTally}
-          </Action>
-        </li>
+        <CountedOrder
+          key={tally.id}
+          tally={tally}
+          onCorrect={(corrected) =>
+            keeper.make({ kind: 'correct-tally', studyId: study.id, tally: corrected })
+          }
+          onRemove={() =>
+            keeper.make({ kind: 'remove-tally', studyId: study.id, tallyId: tally.id })
+          }
+        />
       ))}
     </ul>
   );

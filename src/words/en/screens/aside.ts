@@ -31,6 +31,7 @@ export const asideText = {
     'replace-card': 'A changed card',
     'remove-card': 'A card removed',
     tally: 'The count of an order',
+    'correct-tally': 'Correcting a count',
     'remove-tally': 'A count removed',
     keep: 'A setting to keep',
     'describe-machine': 'What was said of a machine',

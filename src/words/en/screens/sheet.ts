@@ -29,5 +29,6 @@ export const sheetText = {
     material: 'Say what the sheet is of.',
     setting: 'Say the speed and the power setting.',
     outcome: 'Say whether it comes out, or count an order.',
+    length: 'Say how long the cut of one part is: the promise is for that part.',
   },
 };

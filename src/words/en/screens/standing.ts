@@ -18,5 +18,7 @@ export const standingText = {
     'count-order': 'Count an order',
     'nothing-to-do': 'Go on counting',
   } satisfies Record<NextAct, string>,
-  runInstead: (kept: string) => `Kept was ${kept}.`,
+  keptWas: (kept: string) => `Kept was ${kept}.`,
+  noPromise: 'No promise stands for it now.',
+  labelCare: 'Do not run the kept speed. Look in the book first.',
 } as const;

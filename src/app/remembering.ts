@@ -1,0 +1,19 @@
+import type { ReadSession } from './ports.ts';
+
+/**
+ * A session that asks the store each question once: for lists whose rows each look through the same sheets. Only for
+ * sessions that change nothing.
+ */
+export const remembering = (session: ReadSession): ReadSession => {
+  const studies = new Map<string, ReturnType<ReadSession['study']>>();
+  let summaries: ReturnType<ReadSession['summaries']> | undefined;
+  return {
+    ...session,
+    summaries: () => (summaries ??= session.summaries()),
+    study: (id) => {
+      const known = studies.get(id) ?? session.study(id);
+      studies.set(id, known);
+      return known;
+    },
+  };
+};

@@ -1,0 +1,62 @@
+import type { Setting } from '../../../core/machine/setting.ts';
+import type { Standing } from '../../../core/standing/standing.ts';
+import { answerText } from '../../../words/en/screens/answer.ts';
+import { bookText } from '../../../words/en/screens/book.ts';
+import { standingText as words } from '../../../words/en/screens/standing.ts';
+import { standingWords } from '../../../words/en/standing.ts';
+import { speedWords } from '../../../words/en/figures.ts';
+import { wordsIn } from '../../../words/inWords.ts';
+import { heldTogether } from '../../state/inWords.ts';
+import './standing.css';
+
+/** These words come with the standing itself, since they are needed before anything is tapped. */
+const inWords = wordsIn([standingWords]);
+
+export interface StandingProps {
+  readonly standing: Standing;
+}
+
+/** How it stands, in two words: the same on every screen. */
+export const StandingMark = ({ standing: { kind, isGuess } }: StandingProps) => (
+  <span className={`standing-mark standing-${kind}`}>
+    {words.kinds[kind]}
+    {isGuess ? ` · ${words.guess}` : ''}
+  </span>
+);
+
+/** The one setting to run now, with what it was kept at where that is another. */
+export const StandingRun = ({ standing: { run }, kept }: StandingProps & { kept?: Setting }) => {
+  const spot = run ?? kept;
+  if (spot === undefined) return null;
+  const isOther = kept !== undefined && spot.speedMmPerS !== kept.speedMmPerS;
+  return (
+    <>
+      {answerText.cutAt(spot)}
+      {isOther ? (
+        <span className="standing-kept">{words.keptWas(speedWords(kept.speedMmPerS))}</span>
+      ) : null}
+    </>
+  );
+};
+
+/** What is promised at the setting: only where it stands. */
+export const promiseOfStanding = ({ kind, promise }: Standing, surePct: number): string =>
+  kind === 'failed' ? words.noPromise : bookText.promise(promise.outOf100, surePct);
+
+/** Why it stands so, and what to do. */
+export const StandingWhy = ({ standing }: StandingProps) => {
+  const { message, remedy } = heldTogether(inWords(standing.why));
+  return (
+    <p className="standing-why">
+      {message} <span className="soft">{remedy}</span>
+    </p>
+  );
+};
+
+/** The standing whole: the mark, and why. */
+export const StandingSays = ({ standing }: StandingProps) => (
+  <div className="standing" role="status">
+    <StandingMark standing={standing} />
+    <StandingWhy standing={standing} />
+  </div>
+);

@@ -1,0 +1,53 @@
+import { useState } from 'react';
+import type { Tally } from '../../../core/reading/tally.ts';
+import type { RecordedTally } from '../../../core/study/study.ts';
+import { tallyText as words } from '../../../words/en/screens/tally.ts';
+import { Action } from '../action/Action.tsx';
+import { SureAction } from '../action/SureAction.tsx';
+import { TallyForm } from './TallyForm.tsx';
+
+export interface CountedOrderProps {
+  readonly tally: RecordedTally;
+  readonly onCorrect: (tally: RecordedTally) => void;
+  readonly onRemove: () => void;
+}
+
+/** An order that was counted. A slip in it is put right here, where it was typed. */
+export const CountedOrder = ({ tally, onCorrect, onRemove }: CountedOrderProps) => {
+  const [isOpen, setOpen] = useState(false);
+  const correct = (counted: Tally): void => {
+    const { id, at, setting, provenSettingId } = tally;
+    onCorrect({
+      ...counted,
+      id,
+      at,
+      setting,
+      ...(provenSettingId === undefined ? {} : { provenSettingId }),
+    });
+    setOpen(false);
+  };
+  return (
+    <li className="tally-line">
+      <span>
+        {new Date(tally.at).toLocaleDateString()} · {words.at(tally.setting)}: {words.line(tally)}
+      </span>
+      <span className="actions">
+        <Action kind="quiet" onPress={() => setOpen(!isOpen)}>
+          {isOpen ? words.leaveIt : words.correct}
+        </Action>
+        <SureAction ask={words.removeAsk} onPress={onRemove}>
+          {words.remove}
+        </SureAction>
+      </span>
+      {isOpen ? (
+        <TallyForm
+          partLengthMm={tally.partLengthMm}
+          settings={[tally.setting]}
+          before={tally}
+          {...(tally.batch === undefined ? {} : { batches: [tally.batch] })}
+          onSave={correct}
+        />
+      ) : null}
+    </li>
+  );
+};
