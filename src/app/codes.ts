@@ -14,6 +14,7 @@ export const appCodes = [
   'power-above-machine',
   'overdrive-needs-reason',
   'no-forecast-to-keep',
+  'rest-not-said',
   'import-names-unknown-setting',
   'import-names-unknown-machine',
   'machine-not-found',

@@ -5,6 +5,7 @@ import type { Setting } from '../core/machine/setting.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import { readCard } from '../core/reading/readCard.ts';
 import type { PromiseWish } from '../core/reading/promise.ts';
+import { halfReadCard } from '../core/standing/evidenceFrom.ts';
 import { stockThicknessMm } from '../core/stock/stockThickness.ts';
 import { promiseOf } from '../core/study/promiseOf.ts';
 import type { Aim, Study } from '../core/study/study.ts';
@@ -31,13 +32,15 @@ export interface KeepSetting extends EarlierSheetsWish {
   /** Needed where the setting draws more than the tube's rated current. */
   readonly personsChoice?: string;
   readonly note?: string;
+  /** Needed where a card was read in part: that nobody looked at the rest. */
+  readonly rest?: 'not-looked-at';
 }
 
 /**
  * Keeps a setting in the book with all that it holds for and where it came from. What the model says of it is computed
  * here, from the study as it stands and what earlier sheets taught: nobody can write a promise into the book. The same setting sent twice under one id
  * is kept once. Refuses: `study-not-found`, a refused material, `power-above-machine`, `overdrive-needs-reason`,
- * `no-forecast-to-keep`, `entry-id-taken`.
+ * `rest-not-said`, `no-forecast-to-keep`, `entry-id-taken`.
  */
 export const keepSetting = (
   { store, clock, ids }: Ports,
@@ -55,6 +58,8 @@ export const keepSetting = (
     const found = await findStudy(session, asked.studyId);
     if (!found.ok) return found;
     const { study } = found.value;
+    const half = asked.rest === undefined ? halfReadCard(study) : undefined;
+    if (half !== undefined) return refuse('rest-not-said', half);
     const allowed = mayKeep(study, asked);
     if (!allowed.ok) return allowed;
     const told = forecastOf(study, asked, await historyFor(session, study, asked));

@@ -18,12 +18,12 @@ export type OrderCount = Omit<TallyToRecord, 'setting' | 'provenSettingId' | 'pa
  * setting came from, where that is still there: production is the best card there is. The same tally sent twice is
  * stored once. Refuses: `entry-not-found`, `tally-id-taken`.
  */
-export const tallyEntry = (
+export const tallyEntry = async (
   { store, clock, ids }: Ports,
   idOrCode: string,
   asked: OrderCount,
-): Promise<Outcome<EntryStanding>> =>
-  store.change(async (session) => {
+): Promise<Outcome<EntryStanding>> => {
+  const counted = await store.change(async (session) => {
     const found = await findEntry(session, idOrCode);
     if (!found.ok) return found;
     const entry = found.value;
@@ -42,5 +42,10 @@ export const tallyEntry = (
     const stored = await storeTally(session, study?.study.id, tally, asked);
     if (!stored.ok) return stored;
     if (study !== undefined && stored.value.isNew) await session.touch(study.study.id, now);
-    return done(await withStanding(session, entry));
+    return done(entry);
   });
+  // Weighed when the count is safe: nobody who writes waits for a fit.
+  return counted.ok
+    ? done(await store.read((session) => withStanding(session, counted.value)))
+    : counted;
+};

@@ -31,7 +31,9 @@ afterEach(async () => {
 });
 
 const keep = (over: object = {}) =>
-  server.ask(api.keepSetting, { body: { id: 'b1', studyId: 's1', setting, ...over } });
+  server.ask(api.keepSetting, {
+    body: { id: 'b1', studyId: 's1', setting, rest: 'not-looked-at', ...over },
+  });
 const whole = async () => (await server.ask(api.getStudy, { params })).study;
 
 describe('the book', () => {
@@ -143,7 +145,10 @@ describe('the book', () => {
     };
     await server.ask(api.changeStudy, { params, body: { machine } });
     // A tube rated 19 mA that reaches it at 65 %: 70 % overdrives. Common practice, no source.
-    const hard = { id: 'hard', studyId: 's1', setting: { ...setting, powerPct: 70 } };
+    const hard = {
+      ...{ id: 'hard', studyId: 's1', rest: 'not-looked-at' },
+      setting: { ...setting, powerPct: 70 },
+    };
     expect(await server.refusal(api.keepSetting, { body: hard })).toEqual([
       422,
       'overdrive-needs-reason',
@@ -154,6 +159,14 @@ describe('the book', () => {
     expect(
       await server.refusal(api.keepSetting, { body: { ...beyond, personsChoice: 'because' } }),
     ).toEqual([422, 'power-above-machine']);
+  });
+
+  it('keeps nothing from a card that was read in part before the rest is said', async () => {
+    const body = { studyId: 's1', setting };
+    expect(await server.refusal(api.keepSetting, { body })).toEqual([422, 'rest-not-said']);
+    const events = [sampleEvent('e4', { cell: 'B2', grade: 'stays' })];
+    await server.ask(api.recordReadings, { params, body: { events } });
+    expect((await server.ask(api.keepSetting, { body })).entry.cameFrom.cellCount).toBe(4);
   });
 
   it('keeps nothing from a study that is not there', async () => {

@@ -16,6 +16,7 @@ const statuses: Readonly<Record<AppCode | HttpCode, number>> = {
   'entry-id-taken': 409,
   'power-above-machine': 422,
   'overdrive-needs-reason': 422,
+  'rest-not-said': 422,
   'no-forecast-to-keep': 422,
   'import-names-unknown-setting': 422,
   'import-names-unknown-machine': 422,

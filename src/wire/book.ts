@@ -38,6 +38,8 @@ export const keepSettingBody = z.strictObject({
   aim: aimShape.exactOptional(),
   promise: promiseShape.exactOptional(),
   ...earlierSheetsWish,
+  /** Needed where a card was read in part: that nobody looked at the rest. */
+  rest: z.literal('not-looked-at').exactOptional(),
   /** Needed for a setting that draws more than the tube's rated current. */
   personsChoice: note.exactOptional(),
   note: note.exactOptional(),

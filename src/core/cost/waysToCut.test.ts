@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { plainStudy } from '../../../test/plainStudy.ts';
 import { fitStudy } from '../cutmodel/fitStudy.ts';
+import { reachOf } from '../standing/reach.ts';
 import { waysToCut } from './waysToCut.ts';
 
 const cells = [25, 30, 35, 40].flatMap((powerPct) =>
@@ -19,7 +20,7 @@ describe('ways to cut', () => {
     machine: { maxPowerPct: 42, speedRangeMmPerS: [1, 100] },
   });
   const answer = fitStudy(study);
-  const ways = waysToCut(answer, study.machine, 120);
+  const ways = waysToCut(answer, study.machine, 120, reachOf(study));
 
   it('go from gentle and slow to hard and fast, with what is recommended between', () => {
     expect(ways.map(({ kind }) => kind)).toEqual(['gentle', 'chosen', 'hard']);
@@ -29,11 +30,22 @@ describe('ways to cut', () => {
     expect(hard?.seconds ?? 99).toBeLessThan(gentle?.seconds ?? 0);
   });
 
+  it('name no power beyond those that were cut, and say guess of what was not', () => {
+    const far = { ...study, machine: { ...study.machine, maxPowerPct: 80 } };
+    const found = waysToCut(fitStudy(far), far.machine, 120, reachOf(far));
+    for (const { powerPct } of found) expect(powerPct).toBeLessThanOrEqual(40.5);
+    const beyond = fitStudy({ ...far, ask: { powerPct: 68 } });
+    const said = waysToCut(beyond, far.machine, 120, reachOf(far));
+    expect(said.filter(({ powerPct }) => powerPct > 40.5).map(({ isGuess }) => isGuess)).toEqual([
+      true,
+    ]);
+  });
+
   it('take the time of the cut alone', () => {
     for (const way of ways) expect(way.seconds).toBeCloseTo(120 / way.speedMmPerS, 12);
   });
 
   it('are none where nothing is recommended', () => {
-    expect(waysToCut(fitStudy(plainStudy()), study.machine, 120)).toEqual([]);
+    expect(waysToCut(fitStudy(plainStudy()), study.machine, 120, reachOf(study))).toEqual([]);
   });
 });

@@ -95,7 +95,8 @@ const noPromise = (): never => {
   throw new Error('a standing was asked of neither a sheet nor a kept setting');
 };
 
-const answerSeen = (
+/** What of an answer bears on how its sheet stands. */
+export const answerSeen = (
   { recommended, line }: FitAnswer,
   kept: ProvenSetting | undefined,
   study: Study | undefined,

@@ -1,23 +1,12 @@
 import { answerSpeed, oneStepSurer } from '../cutmodel/answerSpeed.ts';
 import type { Setting } from '../machine/setting.ts';
-import type { Problem } from '../problem.ts';
-import type { StandingCode } from './codes.ts';
 import { countOrders } from './countedOrders.ts';
 import type { OrderSeen, StandingEvidence, StripSeen } from './evidence.ts';
+import { answerFindings, type Finding } from './findings.ts';
 import { isSameSpeed, ordersWith } from './ordersWith.ts';
 import { whatOrdersSay, type OrdersSay } from './ordersSay.ts';
 import { isReached } from './reach.ts';
-import { rankOf, type NextAct, type Standing, type StandingKind } from './standing.ts';
-
-/** One thing that the evidence says of the setting. */
-interface Finding {
-  readonly kind: StandingKind;
-  readonly code: StandingCode;
-  readonly params?: Problem['params'];
-  readonly next: NextAct;
-  /** Nobody should run faster than that until it is checked. */
-  readonly atMostMmPerS?: number;
-}
+import { rankOf, type NextAct, type Standing } from './standing.ts';
 
 /**
  * How a stock stands. Everything that is known is one finding each: the worst of them is the standing, and the speed is
@@ -37,7 +26,7 @@ export const standingOf = (evidence: StandingEvidence): Standing => {
     ...byOrders(evidence, setting, own),
     ...byChart(evidence),
     ...byStrips(evidence, setting),
-    ...byAnswer(evidence),
+    ...(kept === undefined || answer === undefined ? [] : answerFindings(kept, answer)),
     ...byPromise(evidence, counted.borneOut),
     ...(kept === undefined ? halfRead(evidence) : []),
   ];
@@ -248,33 +237,6 @@ const byStrips = (
 
 /** A strip has six shapes: an order of so many parts says more. */
 const partsThatOutweigh = 30;
-
-/** Where the sheet's cards and orders, as they now are, no longer carry the kept setting. */
-const byAnswer = ({ kept, answer }: StandingEvidence): readonly Finding[] => {
-  if (kept === undefined || answer === undefined) return [];
-  const { speedMmPerS } = kept.setting;
-  const holds = answer.holdsAtKeptMmPerS;
-  if (holds === null)
-    return [
-      {
-        kind: 'watch-it',
-        code: 'no-answer-any-more',
-        next: 'cut-card',
-        atMostMmPerS: oneStepSurer(speedMmPerS),
-      },
-    ];
-  if (holds >= speedMmPerS - 1e-9) return [];
-  const isFar = holds < oneStepSurer(speedMmPerS) - 1e-9;
-  return [
-    {
-      kind: isFar ? 'failed' : 'watch-it',
-      code: 'cards-say-slower',
-      params: { speedMmPerS, holdsMmPerS: answerSpeed(holds) },
-      next: isFar ? 'cut-strip' : 'count-order',
-      atMostMmPerS: holds,
-    },
-  ];
-};
 
 /** Kept by a person who was told that it is less sure than was asked for. */
 const byPromise = ({ kept }: StandingEvidence, borneOut: boolean): readonly Finding[] =>

@@ -45,6 +45,8 @@ export type StudyChange = { readonly studyId: string } & (
       readonly personsChoice?: string;
       /** As the answer was shown from which it is kept. */
       readonly earlierSheets?: 'with' | 'without';
+      /** Where a card was read in part: that the rest was not looked at. */
+      readonly rest?: 'not-looked-at';
     }
 );
 

@@ -65,7 +65,7 @@ const sending = (change: StudyChange, stop: AbortSignal): Promise<CallOutcome<un
     case 'remove-tally':
       return call(pageApi.removeTally, { stop, params: { ...params, tallyId: change.tallyId } });
     case 'keep': {
-      const { entryId, studyId, setting, keptAt, personsChoice, earlierSheets } = change;
+      const { entryId, studyId, setting, keptAt, personsChoice, earlierSheets, rest } = change;
       const body = { id: entryId, studyId, setting, keptAt };
       return call(pageApi.keepSetting, {
         stop,
@@ -73,6 +73,7 @@ const sending = (change: StudyChange, stop: AbortSignal): Promise<CallOutcome<un
           ...body,
           ...(personsChoice === undefined ? {} : { personsChoice }),
           ...(earlierSheets === undefined ? {} : { earlierSheets }),
+          ...(rest === undefined ? {} : { rest }),
         },
       });
     }

@@ -1,9 +1,12 @@
-import { useEffect, useMemo, useRef, useState } from 'react';
+import { useCallback, useEffect, useMemo, useRef, useState } from 'react';
 import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
 import type { NextCardAnswer } from '../../core/cutmodel/fitAnswer.ts';
+import type { Standing } from '../../core/standing/standing.ts';
+import type { KeptStanding } from '../../core/standing/standingOfSheet.ts';
 import type { StudyAnswer } from '../../core/study/answerWithEarlier.ts';
 import type { Study } from '../../core/study/study.ts';
 import { toCutStudy } from '../../core/study/toCutStudy.ts';
+import { fetchPart } from './fetchPart.ts';
 import type { NextCardWish } from './model.ts';
 import { useEarlier, type Earlier } from './useEarlier.ts';
 import { useWorkshop } from './workshop.tsx';
@@ -20,9 +23,23 @@ export interface Answering<T> {
 export const saysSomething = (study: CutStudy): boolean =>
   study.cells.length > 0 || study.tallies.length > 0 || study.habit !== undefined;
 
-export interface Answered extends Answering<StudyAnswer> {
+/** An answer, and how its sheet stands by it: one with the other, so that no screen shows two moments. */
+export interface AnswerStanding extends StudyAnswer {
+  readonly standing: Standing;
+}
+
+export interface Answered extends Answering<AnswerStanding> {
   readonly earlier: Earlier;
 }
+
+export interface AnswerWish {
+  readonly from?: 'this-sheet' | 'any-sheet';
+  /** What was kept of the sheet last, as the book has it. */
+  readonly kept?: KeptStanding | undefined;
+}
+
+/** What decides how a sheet stands comes with the first answer, not with the page. */
+const weighing = () => fetchPart(() => import('../../core/standing/standingOfSheet.ts'));
 
 /**
  * The study's answer with what earlier sheets taught, reckoned off the page's thread after each change. Nothing is
@@ -30,17 +47,33 @@ export interface Answered extends Answering<StudyAnswer> {
  */
 export const useAnswer = (
   study: Study,
-  { from = 'this-sheet' }: { readonly from?: 'this-sheet' | 'any-sheet' } = {},
+  { from = 'this-sheet', kept }: AnswerWish = {},
 ): Answered => {
   const { model } = useWorkshop();
   const earlier = useEarlier(study);
   const { sheets, state } = earlier;
   const question = useSame(
-    useMemo(() => ({ study: toCutStudy(study), aim: study.aim, earlier: sheets }), [study, sheets]),
+    useMemo(
+      () => ({
+        study: toCutStudy(study),
+        aim: study.aim,
+        earlier: sheets,
+        sheet: study,
+        ...(kept === undefined ? {} : { kept }),
+      }),
+      [study, sheets, kept],
+    ),
+  );
+  const ask = useCallback(
+    async ({ sheet, kept: before, ...asked }: typeof question): Promise<AnswerStanding> => {
+      const [answer, { standingOfSheet }] = await Promise.all([model.fit(asked), weighing()]);
+      return { ...answer, standing: standingOfSheet(sheet, answer, before) };
+    },
+    [model],
   );
   const worthAsking =
     saysSomething(question.study) || (from === 'any-sheet' && question.earlier.length > 0);
-  return { ...useLatest(question, worthAsking, state !== 'asking', model.fit), earlier };
+  return { ...useLatest(question, worthAsking, state !== 'asking', ask), earlier };
 };
 
 /** The card that would teach most. */

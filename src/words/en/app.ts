@@ -59,6 +59,11 @@ export const appWords = {
     remedy: () =>
       'Keep a setting at or below that power. If you choose this one all the same, say why: the book records it as your choice.',
   },
+  'rest-not-said': {
+    message: (p) => `Only ${p('read')} of ${p('cells')} shapes are read.`,
+    remedy: () =>
+      'Say of the rest that they stayed, or that they were not looked at (rest: not-looked-at).',
+  },
   'no-forecast-to-keep': {
     message: () => 'The study says too little to tell what this setting would do.',
     remedy: () => 'Read a card or tally an order first, then keep the setting.',

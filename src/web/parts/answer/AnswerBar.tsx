@@ -1,21 +1,28 @@
 import { useEffect, useRef, useState } from 'react';
-import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
+import type { Setting } from '../../../core/machine/setting.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
+import { standingText } from '../../../words/en/screens/standing.ts';
+import type { AnswerStanding } from '../../state/useAnswer.ts';
+
+export interface AnswerBarProps {
+  readonly answer: AnswerStanding | undefined;
+  /** The one at the head. */
+  readonly speed: Setting | undefined;
+}
 
 /**
  * The answer in one line at the foot of a phone's screen, while the sentence itself is below the edge: whoever taps the
  * card sees what each tap does. The sentence is the one that is read out; this is its shadow.
  */
-export const AnswerBar = ({ answer }: { readonly answer: FitAnswer | undefined }) => {
+export const AnswerBar = ({ answer, speed }: AnswerBarProps) => {
   const place = useRef<HTMLDivElement>(null);
   const below = useIsBelow(place);
-  const spot = answer?.recommended;
   return (
     <div ref={place} className="answer-bar-place">
       {answer !== undefined && below ? (
         <a className="answer-bar" href="#answer-title" tabIndex={-1} aria-hidden="true">
-          <strong>{spot ? words.cutAt(spot) : words.noneYet}</strong>
-          {spot ? <span>{words.promised(spot.outOf100, spot.surePct)}</span> : null}
+          <strong>{speed === undefined ? words.noneYet : words.cutAt(speed)}</strong>
+          {speed === undefined ? null : <span>{standingText.short(answer.standing)}</span>}
         </a>
       ) : null}
     </div>

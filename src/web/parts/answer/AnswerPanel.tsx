@@ -1,7 +1,9 @@
-import { lazy, useEffect } from 'react';
+import { lazy, useEffect, useState } from 'react';
+import { settingKey, type Setting } from '../../../core/machine/setting.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
 import { fetchPart } from '../../state/fetchPart.ts';
+import type { BookEntry } from '../../state/queries.ts';
 import { useAnswer } from '../../state/useAnswer.ts';
 import { Fetched } from '../fetched/Fetched.tsx';
 import { Notice } from '../notice/Notice.tsx';
@@ -15,21 +17,27 @@ const Answered = lazy(answered);
 
 export interface AnswerPanelProps {
   readonly study: Study;
+  /** What was kept of it last. */
+  readonly kept?: BookEntry | undefined;
 }
 
 /** The answer to a study, live: the sentence first, then what to do with it. */
-export const AnswerPanel = ({ study }: AnswerPanelProps) => {
-  const { answer, behind, broke, earlier } = useAnswer(study);
+export const AnswerPanel = ({ study, kept }: AnswerPanelProps) => {
+  const { answer, behind, broke, earlier } = useAnswer(study, { kept });
+  const [chosen, setChosen] = useState<Chosen>();
   useEffect(() => {
     if (behind) void answered().catch(() => undefined);
   }, [behind]);
+  const run = answer?.standing.run;
+  // A choice is one among the speeds that were offered: another answer offers others.
+  const speed = chosen !== undefined && chosen.beside === keyOf(run) ? chosen.setting : run;
   return (
     <section className="answer" aria-labelledby="answer-title">
       <h2 id="answer-title" className="unseen">
         {words.title}
       </h2>
-      <AnswerSentence answer={answer} behind={behind} />
-      <AnswerBar answer={answer} />
+      <AnswerSentence answer={answer} behind={behind} speed={speed} kept={kept?.entry} />
+      <AnswerBar answer={answer} speed={speed} />
       {broke === undefined ? null : (
         <Notice tone="stop">
           <p>{words.broke(broke)}</p>
@@ -38,9 +46,26 @@ export const AnswerPanel = ({ study }: AnswerPanelProps) => {
       <Questioned study={study} />
       {answer === undefined ? null : (
         <Fetched>
-          <Answered study={study} answer={answer} behind={behind} earlier={earlier} />
+          <Answered
+            study={study}
+            answer={answer}
+            behind={behind}
+            earlier={earlier}
+            speed={speed}
+            kept={kept?.entry}
+            onChoose={(setting) => setChosen({ setting, beside: keyOf(run) })}
+          />
         </Fetched>
       )}
     </section>
   );
 };
+
+interface Chosen {
+  readonly setting: Setting;
+  /** The speed that stood at the head when it was chosen. */
+  readonly beside: string;
+}
+
+const keyOf = (setting: Setting | undefined): string =>
+  setting === undefined ? '' : settingKey(setting);

@@ -1,32 +1,61 @@
+import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
 import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
+import { settingKey, type Setting } from '../../../core/machine/setting.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
 import { problemInWords } from '../../state/inWords.ts';
+import type { AnswerStanding } from '../../state/useAnswer.ts';
+import { StandingSays } from '../standing/StandingSays.tsx';
+import { sureAt } from './sureAt.ts';
 import './answer.css';
 
 export interface AnswerSentenceProps {
-  readonly answer: FitAnswer | undefined;
+  readonly answer: AnswerStanding | undefined;
   /** A newer answer is being reckoned. */
   readonly behind: boolean;
+  /** The speed at the head; absent: that of the standing. */
+  readonly speed?: Setting | undefined;
+  readonly kept?: ProvenSetting | undefined;
 }
 
 /** The answer in one sentence with its two figures, or why there is none; read out as it changes. */
-export const AnswerSentence = ({ answer, behind }: AnswerSentenceProps) => (
+export const AnswerSentence = ({
+  answer,
+  behind,
+  speed = answer?.standing.run,
+  kept,
+}: AnswerSentenceProps) => (
   <div className="answer-sentence" role="status" aria-busy={behind}>
     {answer === undefined ? (
       <p className="answer-nothing">{behind ? words.reckoning : words.nothingYet}</p>
-    ) : answer.recommended === null ? (
+    ) : speed === undefined ? (
       <NoSetting answer={answer} />
     ) : (
       <>
-        <p className="answer-cut">{words.cutAt(answer.recommended)}</p>
-        <p className="answer-promise">
-          {words.promised(answer.recommended.outOf100, answer.recommended.surePct)}
-        </p>
-        {answer.recommended.guess ? <p className="answer-guess">{words.guess}</p> : null}
+        <p className="answer-cut">{words.cutAt(speed)}</p>
+        <Promised answer={answer} speed={speed} kept={kept} />
+        <StandingSays standing={answer.standing} />
       </>
     )}
   </div>
 );
+
+interface PromisedProps {
+  readonly answer: AnswerStanding;
+  readonly speed: Setting;
+  readonly kept: ProvenSetting | undefined;
+}
+
+/** No promise is named for a speed of which nobody asked it. */
+const Promised = ({ answer, speed, kept }: PromisedProps) => {
+  const surePct =
+    sureAt(answer, speed) ??
+    (kept !== undefined && settingKey(kept.setting) === settingKey(speed)
+      ? kept.surePct
+      : undefined);
+  return surePct === undefined || answer.standing.kind === 'failed' ? null : (
+    <p className="answer-promise">{words.promised(answer.standing.promise.outOf100, surePct)}</p>
+  );
+};
 
 const NoSetting = ({ answer }: { readonly answer: FitAnswer }) => {
   const said = answer.reason === undefined ? undefined : problemInWords(answer.reason);

@@ -1,10 +1,12 @@
 import { lazy, useState } from 'react';
-import type { StudyAnswer } from '../../../core/study/answerWithEarlier.ts';
+import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
+import type { Setting } from '../../../core/machine/setting.ts';
 import { promiseOf } from '../../../core/study/promiseOf.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
 import type { HeadChange } from '../../state/change.ts';
 import { fetchPart } from '../../state/fetchPart.ts';
+import type { AnswerStanding } from '../../state/useAnswer.ts';
 import type { Earlier } from '../../state/useEarlier.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
 import { Fetched } from '../fetched/Fetched.tsx';
@@ -17,7 +19,7 @@ import { CostTable } from './CostTable.tsx';
 import { KeepInBook } from './KeepInBook.tsx';
 import { ModelDetails } from './ModelDetails.tsx';
 import { PromiseQuestion } from './PromiseQuestion.tsx';
-import { SpeedSteps, type Step } from './SpeedSteps.tsx';
+import { SpeedSteps } from './SpeedSteps.tsx';
 import { TubeLine } from './TubeLine.tsx';
 import { Untold } from './Untold.tsx';
 import { WhyPart } from './WhyPart.tsx';
@@ -27,21 +29,32 @@ const OrderPart = lazy(() => fetchPart(() => import('./OrderPart.tsx')));
 
 interface AnsweredProps {
   readonly study: Study;
-  readonly answer: StudyAnswer;
+  readonly answer: AnswerStanding;
   readonly behind: boolean;
   readonly earlier: Earlier;
+  /** The one at the head. */
+  readonly speed: Setting | undefined;
+  readonly kept: ProvenSetting | undefined;
+  readonly onChoose: (setting: Setting) => void;
 }
 
 /** What stands below the sentence once there is an answer: what to run, what it could not tell, and the rest one click below. */
-const Answered = ({ study, answer, behind, earlier }: AnsweredProps) => {
+const Answered = ({ study, answer, behind, earlier, speed, kept, onChoose }: AnsweredProps) => {
   const { keeper } = useWorkshop();
-  const [step, setStep] = useState<Step>('surer');
   const [roomy] = useState(() => matchMedia('(min-width: 62rem)').matches);
   const changeHead = (head: HeadChange): void =>
     keeper.make({ kind: 'head', studyId: study.id, head });
   return (
     <>
-      <SpeedSteps answer={answer} promise={promiseOf(study)} chosen={step} onChoose={setStep} />
+      {speed === undefined ? null : (
+        <SpeedSteps
+          answer={answer}
+          promise={promiseOf(study)}
+          chosen={speed}
+          kept={kept}
+          onChoose={onChoose}
+        />
+      )}
       {answer.recommended === null ? null : (
         <TubeLine machine={study.machine} powerPct={answer.recommended.powerPct} />
       )}
@@ -49,7 +62,7 @@ const Answered = ({ study, answer, behind, earlier }: AnsweredProps) => {
         <p className="small">{words.passes(answer.morePasses, promiseOf(study))}</p>
       )}
       <CornersLine corners={answer.corners} />
-      <KeepInBook study={study} answer={answer} behind={behind} step={step} />
+      <KeepInBook study={study} behind={behind} speed={speed} kept={kept} />
       <Untold study={study} answer={answer} />
       <div className="answer-below">
         {answer.recommended === null ? null : <WhyPart study={study} earlier={earlier.sheets} />}
@@ -76,11 +89,7 @@ const Answered = ({ study, answer, behind, earlier }: AnsweredProps) => {
               <OrderPart
                 study={study}
                 recommended={answer.recommended}
-                speedMmPerS={
-                  step === 'surer' && answer.oneStepSurer !== undefined
-                    ? answer.oneStepSurer.speedMmPerS
-                    : answer.recommended.speedMmPerS
-                }
+                speedMmPerS={speed?.speedMmPerS ?? answer.recommended.speedMmPerS}
                 earlier={earlier}
               />
             </Fetched>

@@ -3,6 +3,9 @@ import { partCost, perHourWhereEqual, type CostAssumptions } from '../../../core
 import { waysToCut, type PricedWay } from '../../../core/cost/waysToCut.ts';
 import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
 import { done, refused, type Outcome } from '../../../core/problem.ts';
+import { reachOf } from '../../../core/standing/reach.ts';
+import { toCutStudy } from '../../../core/study/toCutStudy.ts';
+import { standingText } from '../../../words/en/screens/standing.ts';
 import { promiseOf } from '../../../core/study/promiseOf.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { parseNumber } from '../../../core/units/parseNumber.ts';
@@ -31,7 +34,12 @@ const fields = [
 /** Gentle-and-slow against hard-and-fast, by figures that the user sees and sets. */
 export const CostTable = ({ study, answer }: { study: Study; answer: FitAnswer }) => {
   const [assumed, setAssumed] = useState(keptAssumptions);
-  const ways = waysToCut(answer, study.machine, promiseOf(study).partLengthMm);
+  const ways = waysToCut(
+    answer,
+    study.machine,
+    promiseOf(study).partLengthMm,
+    reachOf(toCutStudy(study)),
+  );
   const change = (part: Partial<CostAssumptions>): void => {
     const next = { ...assumed, ...part };
     setAssumed(next);
@@ -91,7 +99,10 @@ const CostRow = ({ way, assumed }: { way: PricedWay; assumed: CostAssumptions })
     <tr>
       <th scope="row">
         {words.ways[way.kind]}
-        <span className="cost-setting">{words.setting(way.speedMmPerS, way.powerPct)}</span>
+        <span className="cost-setting">
+          {words.setting(way.speedMmPerS, way.powerPct)}
+          {way.isGuess ? ` · ${standingText.guess}` : ''}
+        </span>
       </th>
       <td>{words.duration(cost.seconds)}</td>
       <td>{words.money(hundred * cost.time)}</td>

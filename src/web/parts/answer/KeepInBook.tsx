@@ -1,86 +1,102 @@
 import { useEffect, useState } from 'react';
-import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
+import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
 import { settingKey, type Setting } from '../../../core/machine/setting.ts';
+import { halfReadCard } from '../../../core/standing/evidenceFrom.ts';
+import { restStayed } from '../../../core/reading/restStayed.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
 import { newId } from '../../state/newId.ts';
 import { earlierSheetsFor } from '../../state/useEarlier.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
 import { Action, ActionLink } from '../action/Action.tsx';
-import type { Step } from './SpeedSteps.tsx';
+import { Notice } from '../notice/Notice.tsx';
 
 export interface KeepInBookProps {
   readonly study: Study;
-  readonly answer: FitAnswer;
   /** The answer is older than what is shown. */
   readonly behind: boolean;
-  readonly step: Step;
+  /** The one at the head; absent: there is none to keep. */
+  readonly speed: Setting | undefined;
+  /** What the book has of this sheet already. */
+  readonly kept: ProvenSetting | undefined;
 }
 
 /**
- * Keeps the chosen setting, with all that it holds for. Pressed while a newer answer is still being reckoned, it keeps
- * the newer one.
+ * Keeps the speed at the head, with all that it holds for. Pressed while a newer answer is still being reckoned, it keeps
+ * the newer one. A card that is read in part keeps nothing before somebody said what the rest did.
  */
-export const KeepInBook = ({ study, answer, behind, step }: KeepInBookProps) => {
+export const KeepInBook = ({ study, behind, speed, kept: before }: KeepInBookProps) => {
   const { keeper } = useWorkshop();
-  const setting = settingToKeep(study, answer, step);
   const [kept, setKept] = useState<Kept>();
-  const [wanted, setWanted] = useState(false);
-  if (wanted && !behind) {
-    setWanted(false);
-    if (setting !== undefined) setKept({ id: newId(), setting });
+  const [wanted, setWanted] = useState<'asking' | 'keep'>();
+  const [isRestUnseen, setRestUnseen] = useState(false);
+  const half = isRestUnseen ? undefined : halfReadCard(study);
+  if (wanted === 'asking' && half === undefined) setWanted('keep');
+  if (wanted === 'keep' && !behind) {
+    setWanted(undefined);
+    if (speed !== undefined) setKept({ id: newId(), setting: speed, isRestUnseen });
   }
   useEffect(() => {
     if (kept === undefined) return;
-    const { id: entryId, setting: chosen } = kept;
-    const keptAt = new Date().toISOString();
-    const earlierSheets = earlierSheetsFor(study.id);
     keeper.make({
       kind: 'keep',
       studyId: study.id,
-      entryId,
-      setting: chosen,
-      keptAt,
-      earlierSheets,
+      entryId: kept.id,
+      setting: kept.setting,
+      keptAt: new Date().toISOString(),
+      earlierSheets: earlierSheetsFor(study.id),
+      ...(kept.isRestUnseen ? { rest: 'not-looked-at' } : {}),
     });
     // Each new `kept` is kept once; the id makes a second sending harmless.
   }, [kept, keeper, study.id]);
-  if (setting === undefined && kept === undefined) return null;
+  const inBook = kept ?? before;
   const isKept =
-    kept !== undefined && settingKey(kept.setting) === (setting && settingKey(setting));
+    inBook !== undefined && speed !== undefined && settingKey(inBook.setting) === settingKey(speed);
+  if (speed === undefined && inBook === undefined) return null;
   return (
-    <div className="actions">
-      {setting === undefined || isKept ? null : (
-        <Action kind="strong" onPress={() => setWanted(true)}>
-          {words.keepThis(setting)}
-        </Action>
+    <>
+      <div className="actions">
+        {speed === undefined || isKept || wanted !== undefined ? null : (
+          <Action kind="strong" onPress={() => setWanted('asking')}>
+            {words.keepThis(speed)}
+          </Action>
+        )}
+        {inBook === undefined ? null : (
+          <span role="status" className="actions">
+            <strong>{words.kept(inBook.setting)}</strong>
+            <ActionLink href={`/book/${inBook.id}`}>{words.openEntry}</ActionLink>
+          </span>
+        )}
+        <ActionLink href={`/study/${study.id}/prove`}>{words.prove}</ActionLink>
+      </div>
+      {wanted !== 'asking' || half === undefined ? null : (
+        <Notice tone="care" title={words.rest(half.cells - half.read)}>
+          <p>{words.restMore}</p>
+          <div className="actions">
+            <Action
+              onPress={() =>
+                keeper.make({
+                  kind: 'read',
+                  studyId: study.id,
+                  events: restStayed(study, { newId, at: new Date().toISOString() }),
+                })
+              }
+            >
+              {words.restStayed}
+            </Action>
+            <Action onPress={() => setRestUnseen(true)}>{words.restUnseen}</Action>
+            <Action kind="quiet" onPress={() => setWanted(undefined)}>
+              {words.restLater}
+            </Action>
+          </div>
+        </Notice>
       )}
-      {kept === undefined ? null : (
-        <span role="status" className="actions">
-          <strong>{words.kept(kept.setting)}</strong>
-          <ActionLink href={`/book/${kept.id}`}>{words.openEntry}</ActionLink>
-        </span>
-      )}
-      <ActionLink href={`/study/${study.id}/prove`}>{words.prove}</ActionLink>
-    </div>
+    </>
   );
 };
 
 interface Kept {
   readonly id: string;
   readonly setting: Setting;
+  readonly isRestUnseen: boolean;
 }
-
-/** The chosen step as a whole setting; air and power in corners as the cards were cut. */
-export const settingToKeep = (
-  study: Study,
-  { recommended, oneStepSurer }: FitAnswer,
-  step: Step,
-): Setting | undefined => {
-  if (recommended === null) return undefined;
-  const spot = step === 'surer' ? (oneStepSurer ?? recommended) : recommended;
-  const { powerPct, speedMmPerS } = spot;
-  const air = study.cards.at(-1)?.rungs[0]?.setting.air;
-  const setting = { powerPct, speedMmPerS, passes: recommended.passes };
-  return air === undefined ? setting : { ...setting, air };
-};

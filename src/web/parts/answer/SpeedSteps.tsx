@@ -1,33 +1,37 @@
 import { Label } from 'react-aria-components/Label';
 import { RadioGroup } from 'react-aria-components/RadioGroup';
-import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
+import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
+import { settingKey, type Setting } from '../../../core/machine/setting.ts';
 import type { PromiseWish } from '../../../core/reading/promise.ts';
+import { speedsBeside, type SpeedOffered } from '../../../core/standing/speedsBeside.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
+import { standingText } from '../../../words/en/screens/standing.ts';
 import { powerWords, speedWords } from '../../../words/en/figures.ts';
+import type { AnswerStanding } from '../../state/useAnswer.ts';
 import { secondsAPart } from './secondsAPart.ts';
 import { Option } from '../choice/Option.tsx';
 import './speedSteps.css';
 
-export type Step = 'surer' | 'holds';
-
 export interface SpeedStepsProps {
-  readonly answer: FitAnswer;
+  readonly answer: AnswerStanding;
   readonly promise: PromiseWish;
-  readonly chosen: Step;
-  readonly onChoose: (step: Step) => void;
+  /** The one at the head. */
+  readonly chosen: Setting;
+  readonly kept: ProvenSetting | undefined;
+  readonly onChoose: (setting: Setting) => void;
 }
 
 /**
- * Three speeds one below the other, like marks on a rule: one faster than holds (to see what it would cost in parts), the
- * fastest that holds, and one surer, which is the default for production. Each with what comes out and its time.
+ * Speeds one below the other, like marks on a rule: one faster than holds (to see what it would cost in parts), the
+ * fastest that holds, and one surer; and what is run now, where that is another. The one at the head is the chosen one.
  */
-export const SpeedSteps = ({ answer, promise, chosen, onChoose }: SpeedStepsProps) => {
-  const { recommended, oneStepSurer: surer, oneStepFaster: faster } = answer;
-  if (recommended === null) return null;
-  const holdsS = secondsAPart(recommended, promise, recommended.passes);
+export const SpeedSteps = ({ answer, promise, chosen, kept, onChoose }: SpeedStepsProps) => {
+  const { recommended, oneStepFaster: faster, standing } = answer;
+  const beside = speedsBeside(answer, standing);
+  const fastestS = secondsAPart(recommended ?? chosen, promise, chosen.passes);
   return (
     <div className="steps">
-      {faster === undefined ? null : (
+      {faster === undefined || recommended === null ? null : (
         <div className="steps-row steps-row-beyond">
           <span className="steps-speed">{speedWords(faster.speedMmPerS)}</span>
           <span className="steps-what">
@@ -35,48 +39,71 @@ export const SpeedSteps = ({ answer, promise, chosen, onChoose }: SpeedStepsProp
             <span className="steps-more">
               {words.onAverage(faster.outOf100Mean)};{' '}
               {words.onlySureOf(faster.sureOfPromisePct, promise.outOf100)};{' '}
-              {words.saves(holdsS - secondsAPart(faster, promise, recommended.passes))}
+              {words.saves(fastestS - secondsAPart(faster, promise, recommended.passes))}
             </span>
           </span>
         </div>
       )}
       <RadioGroup
         className="steps-choice"
-        value={chosen}
-        onChange={(value) => onChoose(value === 'surer' ? 'surer' : 'holds')}
+        value={settingKey(chosen)}
+        onChange={(value) => {
+          const found = beside.find(({ setting }) => settingKey(setting) === value);
+          if (found !== undefined) onChoose(found.setting);
+        }}
       >
         <Label className="unseen">{words.steps}</Label>
-        <Option value="holds" className="steps-row">
-          <span className="steps-speed">{speedWords(recommended.speedMmPerS)}</span>
-          <span className="steps-what">
-            <span className="steps-name">{words.holds}</span>
-            <span className="steps-more">
-              {words.onAverage(recommended.outOf100Mean)};{' '}
-              {words.sureOf(recommended.sureAtSpeedPct, promise.outOf100)}
-            </span>
-          </span>
-          <span className="choice-dot" aria-hidden="true" />
-        </Option>
-        {surer === undefined ? null : (
-          <Option value="surer" className="steps-row">
-            <span className="steps-speed">{speedWords(surer.speedMmPerS)}</span>
+        {beside.map((offered) => (
+          <Option
+            key={settingKey(offered.setting)}
+            value={settingKey(offered.setting)}
+            className="steps-row"
+          >
+            <span className="steps-speed">{speedWords(offered.setting.speedMmPerS)}</span>
             <span className="steps-what">
-              <span className="steps-name">
-                {words.surer} <span className="steps-note">{words.surerMore}</span>
-              </span>
+              <span className="steps-name">{nameOf(offered, kept)}</span>
               <span className="steps-more">
-                {words.onAverage(surer.outOf100Mean)};{' '}
-                {words.sureOf(surer.sureOfPromisePct, promise.outOf100)};{' '}
-                {words.costs(secondsAPart(surer, promise, recommended.passes) - holdsS)}
+                {[
+                  ...figuresOf(offered, promise),
+                  ...(offered.kind === 'surer'
+                    ? [
+                        words.costs(
+                          secondsAPart(offered.setting, promise, chosen.passes) - fastestS,
+                        ),
+                      ]
+                    : []),
+                ].join('; ')}
               </span>
             </span>
             <span className="choice-dot" aria-hidden="true" />
           </Option>
-        )}
+        ))}
       </RadioGroup>
       <p className="small soft">
-        {powerWords(recommended.powerPct)}. {words.timeOnly(promise.partLengthMm)}
+        {powerWords(chosen.powerPct)}
+        {standing.isGuess ? ` (${standingText.guess.toLowerCase()})` : ''}.{' '}
+        {words.timeOnly(promise.partLengthMm)}
       </p>
     </div>
   );
 };
+
+const nameOf = ({ kind, setting }: SpeedOffered, kept: ProvenSetting | undefined): string => {
+  const isKept = kept !== undefined && settingKey(kept.setting) === settingKey(setting);
+  const name = {
+    run: isKept ? standingText.kept : standingText.run,
+    holds: words.holds,
+    surer: words.surer,
+  }[kind];
+  return isKept && kind !== 'run' ? `${name} · ${standingText.kept}` : name;
+};
+
+const figuresOf = (
+  { outOf100Mean, surePct, kind }: SpeedOffered,
+  { outOf100 }: PromiseWish,
+): readonly string[] =>
+  outOf100Mean === undefined || surePct === undefined
+    ? kind === 'run'
+      ? [standingText.runMore]
+      : []
+    : [words.onAverage(outOf100Mean), words.sureOf(surePct, outOf100)];

@@ -8,7 +8,6 @@ import { proofText as words } from '../../../words/en/screens/proof.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { studyText } from '../../../words/en/screens/study.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
-import { settingToKeep } from '../../parts/answer/KeepInBook.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { FilePick } from '../../parts/file/FilePick.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
@@ -85,7 +84,7 @@ const Prove = ({ study, kept, back }: ProveProps) => {
   const [leaveOut, setLeaveOut] = useState<readonly string[]>([]);
   // Counts what was said elsewhere than in the form, so that the form shows it.
   const [told, setTold] = useState(0);
-  const surer = answer === undefined ? undefined : settingToKeep(study, answer, 'surer');
+  const surer = answer?.standing.run;
   const meant = typed === undefined ? (kept ?? surer) : typed.setting;
   // The same setting is the same question, however often the answer is reckoned anew.
   const key = meant === undefined ? '' : JSON.stringify(meant);

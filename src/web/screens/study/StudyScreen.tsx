@@ -7,13 +7,14 @@ import { readingText } from '../../../words/en/screens/reading.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { tallyText } from '../../../words/en/screens/tally.ts';
 import { studyText as words } from '../../../words/en/screens/study.ts';
-import { ActionLink } from '../../parts/action/Action.tsx';
+import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { AnswerPanel } from '../../parts/answer/AnswerPanel.tsx';
 import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
 import { Page, useDocumentTitle } from '../../parts/page/Page.tsx';
 import { CardReader } from '../../parts/reader/CardReader.tsx';
 import { useReading } from '../../parts/reader/useReading.ts';
 import type { CallProblem } from '../../state/call.ts';
+import { useKeptOf } from '../../state/useKeptOf.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import { CardTabs } from './CardTabs.tsx';
 import { StripOf } from './StripOf.tsx';
@@ -48,6 +49,8 @@ const isGone = (problem: CallProblem | undefined): boolean =>
 
 const Opened = ({ study, code }: { readonly study: Study; readonly code: string | undefined }) => {
   const [chosen, setChosen] = useState(code);
+  const kept = useKeptOf(study.id);
+  const lastKept = kept?.[0];
   const card = study.cards.find((each) => each.code === chosen) ?? study.cards.at(-1);
   const stock = words.stock(
     study.stock.material,
@@ -70,14 +73,21 @@ const Opened = ({ study, code }: { readonly study: Study; readonly code: string 
         ) : (
           <div className="workbench-stay">
             <CardTabs study={study} card={card} onChoose={setChosen} />
-            <ReadOne key={card.code} study={study} card={card} />
+            <ReadOne
+              key={card.code}
+              study={study}
+              card={card}
+              isKept={
+                kept?.some(({ entry }) => entry.cameFrom.cardCodes.includes(card.code)) ?? false
+              }
+            />
           </div>
         )}
       </div>
       <div className="workbench-paper">
         {card === undefined ? null : <StripOf study={study} card={card} />}
         <OnlyIfCut stock={study.stock} studyId={study.id}>
-          <AnswerPanel study={study} />
+          <AnswerPanel study={study} kept={lastKept} />
           <NextCard study={study} />
           <WhatElse study={study} card={card} />
         </OnlyIfCut>
@@ -86,14 +96,39 @@ const Opened = ({ study, code }: { readonly study: Study; readonly code: string 
   );
 };
 
-const ReadOne = ({ study, card }: { readonly study: Study; readonly card: Card }) => {
+interface ReadOneProps {
+  readonly study: Study;
+  readonly card: Card;
+  /** A kept setting stands on it. */
+  readonly isKept: boolean;
+}
+
+/** A card behind a kept setting is locked: what brushes over it in passing changes nothing. */
+const ReadOne = ({ study, card, isKept }: ReadOneProps) => {
   const { keeper } = useWorkshop();
+  const [isOpened, setOpened] = useState(false);
+  const isLocked = isKept && !isOpened;
   const { id: studyId } = study;
   const say = useCallback(
-    (events: readonly ReadingEvent[]) => keeper.make({ kind: 'read', studyId, events }),
-    [keeper, studyId],
+    (events: readonly ReadingEvent[]) => {
+      if (!isLocked) keeper.make({ kind: 'read', studyId, events });
+    },
+    [keeper, studyId, isLocked],
   );
-  return <CardReader reading={useReading(card, study.events, say)} />;
+  const reading = useReading(card, study.events, say);
+  return (
+    <>
+      {isLocked ? (
+        <div className="locked">
+          <p>{words.locked}</p>
+          <Action onPress={() => setOpened(true)}>{words.unlock}</Action>
+        </div>
+      ) : null}
+      <div inert={isLocked}>
+        <CardReader reading={reading} />
+      </div>
+    </>
+  );
 };
 
 const EmptyBench = ({ study }: { readonly study: Study }) => (

@@ -34,8 +34,7 @@ export const answerText = {
   broke: (what: string) =>
     `The reckoning broke off (${what}). Your readings are safe; please report this.`,
   steps: 'Which of these do you run?',
-  surer: 'For production',
-  surerMore: 'one step surer',
+  surer: 'One step surer',
   holds: 'Fastest that holds',
   faster: 'One step faster',
   onlySureOf: (surePct: number, outOf100: number) =>
@@ -48,6 +47,11 @@ export const answerText = {
   timeOnly: (partLengthMm: number) =>
     `Time of the cut alone, for a part with ${lengthWords(partLengthMm)} of cut.`,
   keepThis: (spot: Spot) => `Keep ${speedWords(spot.speedMmPerS)} in the book`,
+  rest: (left: number) => `What did the other ${counted(left, 'shape')} do?`,
+  restMore: 'Nothing is kept from a card that is read in part until that is said.',
+  restStayed: 'They stayed',
+  restUnseen: 'They were not looked at',
+  restLater: 'Go on reading',
   openEntry: 'Open it',
   prove: 'Prove it on the drawing',
   kept: (spot: Spot) => `${speedWords(spot.speedMmPerS)} kept in the book.`,

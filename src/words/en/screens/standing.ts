@@ -1,4 +1,5 @@
-import type { NextAct, StandingKind } from '../../../core/standing/standing.ts';
+import type { NextAct, Standing, StandingKind } from '../../../core/standing/standing.ts';
+import { inHundred, sureWords } from '../figures.ts';
 
 /** How a sheet or a kept setting stands, in the same words wherever it is shown. */
 export const standingText = {
@@ -18,6 +19,16 @@ export const standingText = {
     'count-order': 'Count an order',
     'nothing-to-do': 'Go on counting',
   } satisfies Record<NextAct, string>,
+  /** In a line at the foot of a phone. */
+  short: ({ kind, isGuess, promise }: Standing): string =>
+    isGuess
+      ? `${standingText.guess}: outside what was cut.`
+      : kind === 'holds'
+        ? `${inHundred(promise.outOf100)} in 100 come out; ${sureWords(promise.surePct)} sure.`
+        : `${standingText.kinds[kind]}.`,
+  run: 'Run this now',
+  runMore: 'one step slower until checked',
+  kept: 'Kept in the book',
   keptWas: (kept: string) => `Kept was ${kept}.`,
   noPromise: 'No promise stands for it now.',
   labelCare: 'Do not run the kept speed. Look in the book first.',

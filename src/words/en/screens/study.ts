@@ -43,6 +43,8 @@ export const studyText = {
   tally: 'Count an order',
   orders: 'Orders counted',
   removeTally: 'Remove this count',
+  locked: 'A kept setting stands on this card, so taps change nothing.',
+  unlock: 'Correct a reading',
   gone: 'This sheet is not here.',
   goneMore: 'It was removed, or the address is mistyped.',
   away: 'The workshop computer does not answer, and this browser has no copy of the sheet.',
