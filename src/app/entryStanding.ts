@@ -42,7 +42,7 @@ export const knownOf = async (
   entry: ProvenSetting,
 ): Promise<EntryStanding & { readonly strips: readonly StripJudged[] }> => {
   const tallies = await session.talliesOfEntry(entry.id);
-  const study = (await session.study(entry.cameFrom.studyId))?.study;
+  const study = (await session.studyAsReadable(entry.cameFrom.studyId))?.study;
   const promise = promiseOf({ promise: entry.promise, tallies });
   const strips = await stripsOfEntry(session, entry, promise);
   const answer =

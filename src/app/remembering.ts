@@ -10,8 +10,8 @@ export const remembering = (session: ReadSession): ReadSession => {
   return {
     ...session,
     summaries: () => (summaries ??= session.summaries()),
-    study: (id) => {
-      const known = studies.get(id) ?? session.study(id);
+    studyAsReadable: (id) => {
+      const known = studies.get(id) ?? session.studyAsReadable(id);
       studies.set(id, known);
       return known;
     },

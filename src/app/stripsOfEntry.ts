@@ -76,7 +76,7 @@ const laterStudies = async (
   );
   const studies: Study[] = [];
   for (const { id } of fitting.slice(0, mostStudies)) {
-    const found = await session.study(id);
+    const found = await session.studyAsReadable(id);
     if (found !== undefined) studies.push(found.study);
   }
   return studies;

@@ -17,6 +17,8 @@ describe('who has no card to cut yet', () => {
     await page.getByLabel('Power setting', { exact: true }).fill('34');
     await page.getByText('Say whether it comes out, or count an order').waitFor();
     await page.getByLabel('Parts cut').fill('200');
+    await page.getByText('Say how long the cut of one part is').waitFor();
+    await page.getByLabel('Length of cut of one part').fill('180');
     await page.getByLabel('Needed a knife').fill('2');
     await page.getByText('198 of 200 parts out, 2 knife').waitFor();
     await see.click();
