@@ -1,7 +1,7 @@
 import { usualPlanCosts } from '../../src/core/plan/planWish.ts';
 import { referenceLengthMm } from '../../src/core/reading/promise.ts';
 import type { OpenedWorkshop } from '../workshop.ts';
-import type { BenchOrder } from './referee.ts';
+import type { BenchOrder } from './benchOrder.ts';
 
 const costs = usualPlanCosts;
 

@@ -1,7 +1,8 @@
 import { answerShare, inShares, type Share } from '../shares.ts';
 import type { WorkshopModule } from '../workshop.ts';
 import { orderMethods } from './orderMethods.ts';
-import { playOrder, type BenchOrder, type OrderResult } from './referee.ts';
+import type { BenchOrder } from './benchOrder.ts';
+import { playOrder, type OrderResult } from './referee.ts';
 
 export interface OrderJob {
   readonly orders: number;

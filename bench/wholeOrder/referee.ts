@@ -8,14 +8,8 @@ import {
   type VisibleWorkshop,
   type WorkshopModule,
 } from '../workshop.ts';
+import type { BenchOrder } from './benchOrder.ts';
 import { cheapestKnownS } from './cheapestKnown.ts';
-
-/** What is ordered. */
-export interface BenchOrder {
-  readonly parts: number;
-  readonly partsPerSheet: number;
-  readonly lengthMm: number;
-}
 
 /** How the parts cut at one setting ended. */
 export interface PartsCounted {

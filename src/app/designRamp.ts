@@ -1,7 +1,8 @@
 import { rampCard, type RampCard, type RampCardRequest } from '../core/card/rampCard.ts';
 import type { Machine } from '../core/machine/machine.ts';
 import { andThen, done, type Outcome } from '../core/problem.ts';
-import { acceptMaterial, type NamedMaterial } from '../core/stock/acceptMaterial.ts';
+import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
+import type { NamedMaterial } from '../core/stock/namedMaterial.ts';
 import { stripChangeover } from '../core/study/stripChangeover.ts';
 
 /** A strip to draw on: absent thickness is a usual one. */

@@ -4,7 +4,7 @@ import type { Machine } from '../core/machine/machine.ts';
 import type { Setting } from '../core/machine/setting.ts';
 import { plainDialect, type GcodeDialect } from '../core/machine/gcodeDialect.ts';
 import type { Outcome } from '../core/problem.ts';
-import type { NamedMaterial } from '../core/stock/acceptMaterial.ts';
+import type { NamedMaterial } from '../core/stock/namedMaterial.ts';
 import { parseWith } from './border.ts';
 import { label, thicknessMm } from './saved/bounds.ts';
 import { focusRampShape } from './saved/focusTest.ts';

@@ -34,7 +34,7 @@ describe('a file for the machine', () => {
     const read = readToolpath(program.join('\n'));
     expect(read.ok && read.value.unlit).toEqual([
       { beforeLine: 0, kind: 'travel', to: [10, 0] },
-      { beforeLine: 1, kind: 'travel', to: [20, 30], speedMmPerS: 20 },
+      { beforeLine: 1, kind: 'travel', to: [20, 30], speedMmPerS: 20, beam: 'off' },
       { beforeLine: 1, kind: 'wait', seconds: 1.5 },
       { beforeLine: 2, kind: 'travel', to: [0, 0] },
     ]);

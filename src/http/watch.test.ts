@@ -122,7 +122,8 @@ describe('watching a proven setting', () => {
     expect(standing).toBe('alarm');
     expect(slipping?.speedLossPct).toBeGreaterThan(3);
     expect(message).toMatch(/beyond its limit/);
-  });
+    // Six orders, two strips and three cards are worked out anew after each count.
+  }, 150_000);
 
   it('knows no entry that is not there', async () => {
     expect(await server.refusal(watchApi.watchEntry, { params: { id: 'nobody' } })).toEqual([

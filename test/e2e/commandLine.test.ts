@@ -6,7 +6,9 @@ import {
   sampleBedTest,
   sampleEntry,
   sampleFocusTest,
+  sampleMachine,
   sampleMetering,
+  savedStudy,
   sampleStudy,
   sampleTime,
 } from '../samples/studies.ts';
@@ -148,9 +150,10 @@ describe('commands that are not', () => {
 describe('carrying a workshop about', () => {
   const file = {
     kind: 'throughcut-export',
-    version: 2,
+    version: 3,
     exportedAt: sampleTime,
-    studies: [sampleStudy('s1')],
+    machines: [sampleMachine()],
+    studies: [savedStudy(sampleStudy('s1'))],
     book: [sampleEntry('b1')],
     tallies: [],
     meterings: [sampleMetering('m1')],
@@ -177,7 +180,7 @@ describe('carrying a workshop about', () => {
     await json('backup --to safe.sqlite');
     writeFileSync(
       join(folder, 'more.json'),
-      JSON.stringify({ ...file, studies: [sampleStudy('s2')] }),
+      JSON.stringify({ ...file, studies: [savedStudy(sampleStudy('s2'))] }),
     );
     await json('import --from more.json');
     await json('restore --from safe.sqlite');

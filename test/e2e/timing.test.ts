@@ -51,10 +51,13 @@ describe('the time of a card at the machine, on a phone', () => {
   it('says where it goes, and names the rung that a wrong time betrays', async () => {
     const { page, complaints, close } = await workshop.visit({ viewport: phone });
     await page.goto(workshop.base);
-    await page.evaluate(
-      (machine) => localStorage.setItem('throughcut.machine', machine),
-      JSON.stringify({ ...undescribedMachine, motion: { ...truth, timeErrorPct: 1 } }),
-    );
+    await fetch(`${workshop.base}/api/machines/default`, {
+      method: 'PUT',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify({
+        machine: { ...undescribedMachine, motion: { ...truth, timeErrorPct: 1 } },
+      }),
+    });
     const card = await takeCard(page, workshop.base);
     const told = page.getByLabel(/^It should take .*: what did the machine say\?$/);
     await page.getByText(/give or take: between .* Of that: .* cutting/).waitFor();

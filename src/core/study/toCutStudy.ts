@@ -3,7 +3,7 @@ import { sheetOfCard } from '../card/sheetOfCard.ts';
 import type { CutStudy, StudyCell } from '../cutmodel/cutStudy.ts';
 import { readCard } from '../reading/readCard.ts';
 import type { CellAsRead } from '../reading/readingEvent.ts';
-import { namedMaterial } from '../stock/acceptMaterial.ts';
+import { namedMaterial } from '../stock/namedMaterial.ts';
 import { stockThicknessMm } from '../stock/stockThickness.ts';
 import { promiseOf } from './promiseOf.ts';
 import { batchOf, cutAt, sinceChange } from './sinceChange.ts';

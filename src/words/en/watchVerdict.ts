@@ -197,10 +197,10 @@ const cautionsOf: Readonly<Record<LookAt, readonly (readonly [CautionAct, string
     ['current', 'isolate-and-discharge'],
   ],
   thickness: [['focus', 'measure-stopped']],
-  moisture: [['card', 'flame-stays']],
+  moisture: [['fire', 'flame-stays']],
   batch: [
     ['unattended', 'never-leave'],
-    ['card', 'extinguisher'],
+    ['fire', 'extinguisher'],
   ],
   'count-on': [['unattended', 'never-leave']],
 };
@@ -221,11 +221,12 @@ export const watchVerdictText = {
     return {
       name,
       how,
-      cautions: cautionsOf[what].flatMap(([act, code]) =>
-        cautionsFor(act)
-          .filter((caution) => caution.code === code)
-          .map(({ sentence }) => sentence),
-      ),
+      cautions: cautionsOf[what].map(([act, code]) => {
+        const caution = cautionsFor(act).find((one) => one.code === code);
+        // A caution that has moved must not be lost in silence.
+        if (caution === undefined) throw new Error(`no caution ${code} for ${act}`);
+        return caution.sentence;
+      }),
     };
   },
 };

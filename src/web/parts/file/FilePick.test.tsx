@@ -9,10 +9,10 @@ const fileOf = (bytes: number) => {
   let reads = 0;
   const file = new File(['G21'], 'cut.nc');
   Object.defineProperty(file, 'size', { value: bytes });
-  Object.defineProperty(file, 'text', {
+  Object.defineProperty(file, 'arrayBuffer', {
     value: () => {
       reads += 1;
-      return Promise.resolve('G21');
+      return Promise.resolve(new TextEncoder().encode('G21').buffer);
     },
   });
   return { file, reads: () => reads };

@@ -1,5 +1,6 @@
 import { useMemo } from 'react';
-import { acceptMaterial, type NamedMaterial } from '../../../core/stock/acceptMaterial.ts';
+import { acceptMaterial } from '../../../core/stock/acceptMaterial.ts';
+import type { NamedMaterial } from '../../../core/stock/namedMaterial.ts';
 import { judgeMaterial, type MaterialJudgement } from '../../../core/stock/judgeMaterial.ts';
 import { materialClasses } from '../../../core/stock/materials.ts';
 import { materialText as words } from '../../../words/en/screens/material.ts';

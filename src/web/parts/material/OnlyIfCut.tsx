@@ -1,5 +1,6 @@
 import { useMemo, type ReactNode } from 'react';
-import { acceptMaterial, type NamedMaterial } from '../../../core/stock/acceptMaterial.ts';
+import { acceptMaterial } from '../../../core/stock/acceptMaterial.ts';
+import type { NamedMaterial } from '../../../core/stock/namedMaterial.ts';
 import { materialText as words } from '../../../words/en/screens/material.ts';
 import { ActionLink } from '../action/Action.tsx';
 import { ProblemNotice } from '../notice/Notice.tsx';

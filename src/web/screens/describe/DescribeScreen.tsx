@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { Card } from '../../../core/card/card.ts';
 import { sheetsCut } from '../../../core/study/sheetsCut.ts';
-import { namedMaterial, type NamedMaterial } from '../../../core/stock/acceptMaterial.ts';
+import { namedMaterial, type NamedMaterial } from '../../../core/stock/namedMaterial.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { lengthWords } from '../../../words/en/figures.ts';
 import { describeText as words } from '../../../words/en/screens/describe.ts';

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import type { RampCard } from '../../../core/card/rampCard.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { Outcome } from '../../../core/problem.ts';
-import { namedMaterial, type NamedMaterial } from '../../../core/stock/acceptMaterial.ts';
+import { namedMaterial, type NamedMaterial } from '../../../core/stock/namedMaterial.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
 import { addressOf } from '../../../wire/route.ts';

@@ -69,7 +69,7 @@ describe('what was read off a ramp', () => {
     expect(focusTestFrom(draft({}), undefined, 'left')).toBeUndefined();
     const readings = { kind: 'widths', widths: [] } as const;
     expect(focusTestFrom(draft({ gaugeMm: 7 }), readings, 'left')).toEqual({
-      machine: 'left',
+      machineId: 'left',
       ramp: emptyFocusDraft.ramp,
       readings,
       gaugeMm: 7,

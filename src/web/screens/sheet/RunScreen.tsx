@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import type { NamedMaterial } from '../../../core/stock/acceptMaterial.ts';
+import type { NamedMaterial } from '../../../core/stock/namedMaterial.ts';
 import type { Habit, Tally } from '../../../core/reading/tally.ts';
 import { lengthWords } from '../../../words/en/figures.ts';
 import { habitText } from '../../../words/en/screens/habit.ts';
