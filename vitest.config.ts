@@ -29,7 +29,7 @@ export default defineConfig({
           environment: 'node',
           include: ['test/e2e/**/*.test.ts'],
           fileParallelism: false,
-          testTimeout: 120_000,
+          testTimeout: 300_000,
           hookTimeout: 120_000,
         },
       },

@@ -1,4 +1,5 @@
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
+import { rememberNewest } from '../core/cutmodel/rememberNewest.ts';
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import type { FitAnswer } from '../core/cutmodel/fitAnswer.ts';
 import { done, type Outcome } from '../core/problem.ts';
@@ -14,7 +15,6 @@ import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { historyIn } from './gatherHistory.ts';
 import type { ReadSession } from './ports.ts';
 import { refuse } from './refuse.ts';
-import { workedOutOnce } from './workedOut.ts';
 import { stripsOfEntry, type StripJudged } from './stripsOfEntry.ts';
 
 /** A proven setting with the orders cut by it, and how it stands. */
@@ -75,7 +75,7 @@ interface AnswerQuestion {
   readonly earlier: readonly EarlierSheet[];
 }
 
-const answerOf = workedOutOnce(({ cut, aim, earlier }: AnswerQuestion): FitAnswer =>
+const answerOf = rememberNewest(({ cut, aim, earlier }: AnswerQuestion): FitAnswer =>
   answerWithEarlier(cut, aim, earlier),
 );
 

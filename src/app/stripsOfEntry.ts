@@ -1,4 +1,5 @@
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
+import { rememberNewest } from '../core/cutmodel/rememberNewest.ts';
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import type { Setting } from '../core/machine/setting.ts';
 import type { PromiseWish } from '../core/reading/promise.ts';
@@ -12,7 +13,6 @@ import { stripsIn, type CheckStrip } from '../core/watch/findStrips.ts';
 import { stripVerdict, type StripVerdict } from '../core/watch/stripVerdict.ts';
 import { historyIn } from './gatherHistory.ts';
 import type { ReadSession } from './ports.ts';
-import { workedOutOnce } from './workedOut.ts';
 
 export interface StripJudged {
   readonly strip: CheckStrip;
@@ -107,7 +107,7 @@ const questionOf = (
   offerFaster: strip.of === 'new-batch',
 });
 
-const verdictOf = workedOutOnce(
+const verdictOf = rememberNewest(
   ({ cut, earlier, setting, offerFaster }: StripQuestion): StripVerdict =>
     stripVerdict(fitWithEarlier(cut, earlier), setting, offerFaster),
 );

@@ -63,6 +63,7 @@ describe('the pictures of the README', () => {
     await page.getByLabel('Parts cut').fill('200');
     await page.getByLabel('Needed a knife').fill('2');
     await page.getByLabel('Lost to a pocket or knot').fill('1');
+    await page.getByLabel('Length of cut of one part').fill('60');
     await page.getByRole('button', { name: 'Save the count' }).click();
     await page.getByText('197 of 200 parts out').first().waitFor();
     await page.getByRole('link', { name: 'Bed' }).click();

@@ -99,6 +99,7 @@ describe.each([
     await page.getByLabel('Parts cut').fill('200');
     await page.getByLabel('Needed a knife').fill('2');
     await page.getByLabel('Lost to a pocket or knot').fill('1');
+    await page.getByLabel('Length of cut of one part').fill('60');
     await page.getByText('197 of 200 parts out').waitFor();
     await press('button', 'Save the count');
     await page.getByText(/2 of 199 sound parts did not come out/).waitFor();
@@ -146,7 +147,7 @@ describe.each([
     expect(await page.getByRole('button', { name: 'Make a card for it' }).isDisabled()).toBe(true);
     await page.getByText('Who says so').click();
     await page
-      .getByText(/Univ\./)
+      .getByText(/University/)
       .first()
       .waitFor();
     await picture(page, `${where} refused`);

@@ -5,6 +5,7 @@ import { decisionOn, type Decision } from './decision.ts';
 import { evidenceIn, type Evidence } from './evidence.ts';
 import type { Posterior } from './posterior.ts';
 import { orderStages, type OrderStage } from './orderByOrder.ts';
+import { rememberNewest } from './rememberNewest.ts';
 import { settledPosterior } from './settledPosterior.ts';
 
 /** A fit with what it was computed from, for those who go on computing (the next card, explanations). */
@@ -34,7 +35,7 @@ export const fit = (study: CutStudy): Fit => {
   const fitOf = (one: CutStudy): Fit => {
     const before = known.get(one.tallies.at(-1));
     if (before) return before;
-    const found = fitAlone(one);
+    const found = one.tallies.length > 0 ? fitOfOrders(one) : fitAlone(one);
     known.set(one.tallies.at(-1), found);
     return found;
   };
@@ -59,3 +60,6 @@ const fitAlone = (study: CutStudy): Fit => {
     evidence: evidenceIn(study),
   };
 };
+
+/** The same for a study with orders, remembered: the next order is fitted beside what stood before it. */
+const fitOfOrders = rememberNewest(fitAlone);

@@ -13,7 +13,7 @@ import { integratedTarget, type IntegratedTarget } from './sheetIntegral.ts';
  * How many points a link's posterior is drawn with, a round; and how long it goes on. Of thousands of settings each point
  * takes milliseconds, and the posterior is all but normal.
  */
-const effort = { points: 500, mostRounds: 24, enough: 800 } as const;
+const effort = { points: 400, mostRounds: 24, enough: 700 } as const;
 const effortOfThousands = { points: 150, mostRounds: 12, enough: 160 } as const;
 const thousands = 800;
 

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { workedOutOnce } from './workedOut.ts';
+import { rememberNewest } from './rememberNewest.ts';
 
 describe('what was worked out', () => {
-  it('is worked out once for a question, and again when sixty-four others were asked since', () => {
+  it('is worked out once for a question, and again when more than two dozen others were asked since', () => {
     const asked: number[] = [];
-    const double = workedOutOnce(({ n }: { readonly n: number }) => {
+    const double = rememberNewest(({ n }: { readonly n: number }) => {
       asked.push(n);
       return { twice: 2 * n };
     });
