@@ -11,7 +11,7 @@ export default defineConfig({
           include: ['src/**/*.test.ts', 'bench/**/*.test.ts', 'test/**/*.test.ts'],
           exclude: ['test/e2e/**', 'src/web/**'],
           setupFiles: ['test/fixedSeed.ts'],
-          testTimeout: 30_000,
+          testTimeout: 60_000,
         },
       },
       {
@@ -20,7 +20,7 @@ export default defineConfig({
           environment: 'jsdom',
           include: ['src/web/**/*.test.{ts,tsx}'],
           setupFiles: ['test/fixedSeed.ts'],
-          testTimeout: 30_000,
+          testTimeout: 60_000,
         },
       },
       {
