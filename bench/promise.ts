@@ -2,6 +2,7 @@ import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { pathToFileURL } from 'node:url';
 import { allMethods, methodNames } from './methods/all.ts';
+import { refuse, wholeNumber } from './options.ts';
 import { runInThreads } from './threads.ts';
 import { summarise, type MethodSummary } from './summary.ts';
 import { ownWorkshops } from './workshops/own.ts';
@@ -17,19 +18,6 @@ const { values } = parseArgs({
     methods: { type: 'string' },
   },
 });
-
-const refuse = (message: string, remedy: string): never => {
-  process.stdout.write(`${JSON.stringify({ error: { code: 'bad-option', message, remedy } })}\n`);
-  process.exit(2);
-};
-
-const wholeNumber = (text: string, name: string): number => {
-  const value = Number(text);
-  if (!Number.isInteger(value) || value < 1) {
-    refuse(`--${name} is ${text}.`, 'Give a whole number, 1 or more.');
-  }
-  return value;
-};
 
 const job = {
   runs: wholeNumber(values.runs, 'runs'),

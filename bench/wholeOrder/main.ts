@@ -2,6 +2,7 @@ import { resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { pathToFileURL } from 'node:url';
 import { ownWorkshops } from '../workshops/own.ts';
+import { refuse, wholeNumber } from '../options.ts';
 import { orderMethods } from './orderMethods.ts';
 import { summariseOrders, type OrderSummary } from './summariseOrders.ts';
 import { ordersInThreads } from './orderThreads.ts';
@@ -19,19 +20,6 @@ const { values } = parseArgs({
     json: { type: 'boolean', default: false },
   },
 });
-
-const refuse = (message: string, remedy: string): never => {
-  process.stdout.write(`${JSON.stringify({ error: { code: 'bad-option', message, remedy } })}\n`);
-  process.exit(2);
-};
-
-const wholeNumber = (text: string, name: string): number => {
-  const value = Number(text);
-  if (!Number.isInteger(value) || value < 1) {
-    refuse(`--${name} is ${text}.`, 'Give a whole number, 1 or more.');
-  }
-  return value;
-};
 
 const names = orderMethods.map(({ name }) => name);
 

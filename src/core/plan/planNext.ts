@@ -69,7 +69,8 @@ const aboveBelieved = 2;
 /**
  * The next act of an order by what has been cut and counted so far: a small card, a sheet at one setting or several, or
  * nothing more. It is chosen for what it costs and for what it teaches, by playing the order out ({@link playOut}). It has
- * always an act. Refused only where nothing is known of the power. Deterministic. ~0.1 s.
+ * always an act. Refused only where nothing is known of the power. Deterministic. ~0.5 s where nothing is
+ * known and cards are weighed, ~0.1 s once a sheet is counted, beside the fit.
  */
 export const planNext = (found: Fit, wish: PlanWish): Outcome<Plan> => {
   if (wish.done >= wish.parts) return done(nothingLeft);
