@@ -1,5 +1,6 @@
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import { designCard, type DesignedCard } from '../core/card/designCard.ts';
+import { stripSheets } from '../core/card/stripSheets.ts';
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import type { WorkshopMachine } from '../core/machine/workshopMachine.ts';
 import { done, refused, type Outcome } from '../core/problem.ts';
@@ -23,7 +24,7 @@ import type { Ports, Session } from './ports.ts';
 export interface StripWish {
   /** Made by whoever asks, so that it may be sent twice: the study that the strip becomes. */
   readonly id?: string;
-  /** The sheet kept back from the batch that the setting was proven on, or a new batch. */
+  /** The reference sheet, of the batch that the setting was proven on, or a new batch. */
   readonly of: 'reference' | 'new-batch';
   /** Name of the new batch. */
   readonly batch?: string;
@@ -86,7 +87,7 @@ export const cutStrip = (
         code: await freeCode(session, ids),
         rungs,
         cellsEach: 1,
-        sheet: sheetNames[wish.of],
+        sheet: stripSheets[wish.of],
         ...(batch.value === undefined ? {} : { batch: batch.value }),
         ...(wish.sheetMm === undefined ? {} : { sheetMm: wish.sheetMm }),
       },
@@ -101,8 +102,6 @@ export const cutStrip = (
 
 /** With fewer there is nothing to compare. */
 const leastSettings = 3;
-
-const sheetNames = { reference: 'kept back', 'new-batch': 'first sheet' } as const;
 
 const refuseStrip = (code: WatchCode, params: Readonly<Record<string, string | number>>) =>
   refused(code, params);
@@ -144,7 +143,7 @@ const studyFor = (
     thicknessReadingsMm:
       thicknessReadingsMm ?? (measuredThicknessMm === undefined ? [] : [measuredThicknessMm]),
     ...(given.batch === undefined ? {} : { batch: given.batch }),
-    sheet: sheetNames[of],
+    sheet: stripSheets[of],
   };
   return {
     version: 1,
@@ -158,6 +157,7 @@ const studyFor = (
     promise: entry.promise,
     aim: entry.aim,
     ask: { powerPct: entry.setting.powerPct },
+    stripOf: entry.id,
     tallies: [],
     cards: [],
     events: [],

@@ -1,6 +1,7 @@
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import type { Problem } from '../core/problem.ts';
 import type { Standing } from '../core/standing/standing.ts';
+import type { Stock } from '../core/stock/stock.ts';
 import type { RecordedTally } from '../core/study/study.ts';
 import { withStanding } from './entryStanding.ts';
 import type { Ports, ReadSession } from './ports.ts';
@@ -11,7 +12,7 @@ export interface Home {
   /** Whether anything of the workshop's own is stored. */
   readonly hasWork: boolean;
   readonly exampleOpen: boolean;
-  /** The sheet on the bed: the study last touched, the workshop's own before the example's. */
+  /** The sheet on the bed: the one last put there, the workshop's own before the example's. */
   readonly latest?: {
     readonly study: StudySummary;
     readonly lastTally?: RecordedTally;
@@ -20,6 +21,12 @@ export interface Home {
     /** How that stands. */
     readonly standing?: Standing;
   };
+  /** Sheets that were removed and can come back, the last removed first. */
+  readonly removed?: readonly {
+    readonly id: string;
+    readonly stock: Stock;
+    readonly removedAt: string;
+  }[];
   /** What is stored but cannot be read, where anything of what stands here is. */
   readonly unreadable?: readonly Problem[];
 }
@@ -30,13 +37,19 @@ export const home = ({ store }: Pick<Ports, 'store'>): Promise<Home> => store.re
 /** The same inside a session. */
 export const homeIn = async (session: ReadSession): Promise<Home> => {
   const { own, example } = await session.holds();
-  const study = await session.latest();
+  const study = await session.onBed();
   const latest = study === undefined ? {} : { latest: await latestOf(session, study) };
+  const removed = (await session.removedStudies()).map(({ study: { id, stock }, removedAt }) => ({
+    id,
+    stock,
+    removedAt,
+  }));
   const unreadable = session.passedOver();
   return {
     hasWork: own,
     exampleOpen: example,
     ...latest,
+    ...(removed.length === 0 ? {} : { removed }),
     ...(unreadable.length === 0 ? {} : { unreadable }),
   };
 };

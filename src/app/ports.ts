@@ -48,8 +48,10 @@ export interface ReadSession {
   readonly passedOver: () => readonly Problem[];
   /** The last touched first. */
   readonly summaries: () => Promise<readonly StudySummary[]>;
-  /** The one last touched, the workshop's own before the example's. */
-  readonly latest: () => Promise<StudySummary | undefined>;
+  /** The one last put on the bed, the workshop's own before the example's. */
+  readonly onBed: () => Promise<StudySummary | undefined>;
+  /** Those that were removed and can come back, the last removed first. */
+  readonly removedStudies: () => Promise<readonly RemovedStudy[]>;
   /** Whether there is anything of the workshop's own, and of the example. */
   readonly holds: () => Promise<{ readonly own: boolean; readonly example: boolean }>;
   readonly study: (id: string) => Promise<StoredStudy | undefined>;
@@ -88,6 +90,12 @@ export interface ReadSession {
   readonly bedTest: (id: string) => Promise<BedTest | undefined>;
 }
 
+export interface RemovedStudy {
+  readonly study: SavedStudy;
+  /** ISO 8601, UTC. */
+  readonly removedAt: string;
+}
+
 export interface StudyCards {
   readonly cards: readonly Card[];
   readonly revision: number;
@@ -111,13 +119,22 @@ export interface Session extends ReadSession {
   readonly replaceMachine: (machine: WorkshopMachine) => Promise<readonly StudyRevised[]>;
   /** None but one that nothing is of. */
   readonly deleteMachine: (id: string) => Promise<void>;
-  /** With all its cards, events and tallies; its machine must be there. Tallies whose id is known are passed over. */
+  /**
+   * With all its cards, events and tallies; its machine must be there. Tallies whose id is known are passed over. It lies on
+   * the bed, unless it is there for a strip.
+   */
   readonly insertStudy: (study: SavedStudy, touchedAt: string) => Promise<void>;
   readonly replaceHead: (studyId: string, head: StudyHead) => Promise<void>;
   /** Its cards, events and tallies go too, but for tallies of a proven setting. */
   readonly deleteStudy: (studyId: string) => Promise<void>;
   /** Marks a study as changed now and gives its new revision. */
   readonly touch: (studyId: string, at: string) => Promise<number>;
+  readonly putOnBed: (studyId: string, at: string) => Promise<void>;
+  /** Keeps a removed study beside, in the place of the oldest where there are many. */
+  readonly keepRemoved: (removed: RemovedStudy) => Promise<void>;
+  readonly forgetRemoved: (studyId: string) => Promise<void>;
+  /** Gives tallies that stayed without their study to it again. */
+  readonly takeBackTallies: (studyId: string, ids: readonly string[]) => Promise<void>;
   readonly insertCard: (studyId: string, card: Card) => Promise<void>;
   readonly replaceCard: (studyId: string, card: Card) => Promise<void>;
   /** Its events go too. */

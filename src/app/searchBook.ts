@@ -10,7 +10,7 @@ export const searchBook = (
 ): Promise<readonly EntryStanding[]> =>
   store.read(async (stored) => {
     const session = remembering(stored);
-    const onBed = (await session.latest())?.stock;
+    const onBed = (await session.onBed())?.stock;
     const found: EntryStanding[] = [];
     for (const entry of search(await session.entries(), text, onBed))
       found.push(await withStanding(session, entry));

@@ -21,6 +21,8 @@ export interface StudySummary {
   readonly machineId: string;
   /** The machine's name, where it has one. */
   readonly machine?: string;
+  /** The proven setting that its strip checks. */
+  readonly stripOf?: string;
   readonly cardCodes: readonly string[];
   readonly tallyCount: number;
 }

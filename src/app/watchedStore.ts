@@ -50,6 +50,10 @@ const noting = (session: Session, changes: Map<string | undefined, StoredChange>
       await session.deleteStudy(studyId);
       note({ studyId });
     },
+    putOnBed: async (studyId, at) => {
+      await session.putOnBed(studyId, at);
+      note({});
+    },
     insertEntry: async (entry) => {
       await session.insertEntry(entry);
       note({});

@@ -64,11 +64,48 @@ describe('a study', () => {
     expect(await whole()).toEqual(without.study);
   });
 
+  it('lies on the bed from its beginning, and again when it is put there; touching another moves nothing', async () => {
+    const onBed = async () => (await server.ask(api.home)).latest?.study.id;
+    await start('s1');
+    await start('s2');
+    await server.ask(api.addCard, { params, body: { card: sampleCard() } });
+    expect(await onBed()).toBe('s2');
+    await server.ask(api.putOnBed, { params });
+    expect(await onBed()).toBe('s1');
+    expect(await server.refusal(api.putOnBed, { params: { id: 'none' } })).toEqual([
+      404,
+      'study-not-found',
+    ]);
+  });
+
+  it('comes back as it was after it was removed, with all that was read and counted', async () => {
+    await start();
+    await server.ask(api.addCard, { params, body: { card: sampleCard() } });
+    await server.ask(api.recordReadings, { params, body: { events: [sampleEvent('e1')] } });
+    const body = { id: 't1', ...{ out: 9, hangs: 1, stays: 0, spoilt: 0 }, setting: sampleSetting };
+    await server.ask(api.recordTally, { params, body: { ...body, partLengthMm: 60 } });
+    const before = await whole();
+    await server.ask(api.removeStudy, { params });
+    expect(await server.ask(api.removeStudy, { params })).toEqual({ removed: true });
+    expect(await server.ask(api.home)).toMatchObject({ hasWork: false, removed: [{ id: 's1' }] });
+    const back = await server.ask(api.putBackStudy, { params });
+    expect(back.study).toEqual(before);
+    expect((await server.ask(api.putBackStudy, { params })).study).toEqual(before);
+    expect((await server.ask(api.home)).removed).toBeUndefined();
+    expect(await server.refusal(api.putBackStudy, { params: { id: 'none' } })).toEqual([
+      404,
+      'study-not-found',
+    ]);
+  });
+
   it('goes when it is removed', async () => {
     await start();
     expect(await server.ask(api.removeStudy, { params })).toEqual({ removed: true });
     expect(await server.refusal(api.getStudy, { params })).toEqual([404, 'study-not-found']);
-    expect(await server.refusal(api.removeStudy, { params })).toEqual([404, 'study-not-found']);
+    expect(await server.refusal(api.removeStudy, { params: { id: 'none' } })).toEqual([
+      404,
+      'study-not-found',
+    ]);
   });
 
   it('is not begun on a refused material, nor changed to one', async () => {

@@ -99,6 +99,8 @@ describe('watching a proven setting', () => {
     expect(Math.min(...rungs.map((rung) => rung.setting.speedMmPerS))).toBe(14.5);
     const { strips } = await watch();
     expect(strips[0]).toMatchObject({ of: 'new-batch', verdict: 'unread', readCount: 0 });
+    // A strip is cut in passing: the sheet that lies on the bed stays there.
+    expect((await server.ask(api.home)).latest?.study.id).toBe('s1');
     await server.ask(api.removeStudy, { params: { id: first.studyId } });
   });
 

@@ -18,7 +18,8 @@ import {
   tallyOf,
   type ReadEach,
 } from './rows.ts';
-import { readLatest, readSummaries } from './summaries.ts';
+import { removedStudies } from './removedStudies.ts';
+import { readOnBed, readSummaries } from './summaries.ts';
 import type { Tables } from './tables.ts';
 
 /** The questions that a session answers, asked inside its transaction. */
@@ -34,7 +35,8 @@ export const readSession = (db: Kysely<Tables>): ReadSession => {
 
 type StudyQuestion =
   | 'summaries'
-  | 'latest'
+  | 'onBed'
+  | 'removedStudies'
   | 'holds'
   | 'study'
   | 'studyAsReadable'
@@ -47,7 +49,8 @@ const studyQuestions = (
   readEach: ReadEach,
 ): Pick<ReadSession, StudyQuestion> => ({
   summaries: () => readSummaries(db, readEach),
-  latest: () => readLatest(db, readEach),
+  onBed: () => readOnBed(db, readEach),
+  removedStudies: () => removedStudies(db, readEach),
   holds: async () => {
     const isThere = async (table: 'study' | 'proven_setting', example: 0 | 1): Promise<boolean> => {
       const found = await db

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { RemovedStudy } from '../app/ports.ts';
 import type { StoredStudy, StudyHead } from '../app/stored.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import type { Card } from '../core/card/card.ts';
@@ -19,10 +20,17 @@ import { meteringShape } from '../formats/saved/metering.ts';
 import { provenSettingShape } from '../formats/saved/provenSetting.ts';
 import { readingEventShape } from '../formats/saved/readingEvent.ts';
 import { stockShape } from '../formats/saved/stock.ts';
-import { aimShape, askShape, promiseShape } from '../formats/saved/study.ts';
+import { aimShape, askShape, promiseShape, savedStudyShape } from '../formats/saved/study.ts';
 import { habitShape, recordedTallyShape } from '../formats/saved/tally.ts';
 import { StoreError } from './storeError.ts';
-import type { EntryRow, MachineRow, MachineTestRow, StudyRow, TallyRow } from './tables.ts';
+import type {
+  EntryRow,
+  MachineRow,
+  MachineTestRow,
+  RemovedStudyRow,
+  StudyRow,
+  TallyRow,
+} from './tables.ts';
 
 /** Keeps what can be read of a list, and notes what cannot. */
 export type ReadEach = <R, T>(rows: readonly R[], read: (row: R) => T) => readonly T[];
@@ -106,10 +114,16 @@ export const studyOf = (
     aim: parsed(aimShape, JSON.stringify(row.aim), 'study', row.id),
     ask: parsed(askShape, row.ask, 'study', row.id),
     ...(row.habit === null ? {} : { habit: parsed(habitShape, row.habit, 'study', row.id) }),
+    ...(row.strip_of === null ? {} : { stripOf: row.strip_of }),
     ...parts,
   },
   revision: row.revision,
   touchedAt: row.touched_at,
+});
+
+export const removedStudyOf = ({ id, body, removed_at }: RemovedStudyRow): RemovedStudy => ({
+  study: parsed(savedStudyShape, body, 'removed_study', id),
+  removedAt: removed_at,
 });
 
 export const cardOf = ({ body, code }: { body: string; code: string }): Card =>

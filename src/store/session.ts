@@ -4,6 +4,7 @@ import { appendEvents, arrangeEvents, insertCards, insertTallies } from './inser
 import { deleteMachineTest, insertMachineTest } from './machineTests.ts';
 import { replaceMachine } from './machines.ts';
 import { readSession } from './readSession.ts';
+import { forgetRemoved, keepRemoved } from './removedStudies.ts';
 import { headColumns, machineColumns, tallyColumns } from './rows.ts';
 import { StoreError } from './storeError.ts';
 import type { Tables } from './tables.ts';
@@ -36,6 +37,8 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
         created_at: study.createdAt,
         touched_at: touchedAt,
         revision: 1,
+        on_bed_at: study.stripOf === undefined ? touchedAt : null,
+        strip_of: study.stripOf ?? null,
         ...headColumns(study),
       })
       .execute();
@@ -64,6 +67,21 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
     if (row === undefined)
       throw new StoreError('store-row-unreadable', { table: 'study', id: studyId });
     return row.revision;
+  },
+
+  putOnBed: async (studyId, at) => {
+    await db.updateTable('study').set({ on_bed_at: at }).where('id', '=', studyId).execute();
+  },
+  keepRemoved: (removed) => keepRemoved(db, removed),
+  forgetRemoved: (studyId) => forgetRemoved(db, studyId),
+  takeBackTallies: async (studyId, ids) => {
+    if (ids.length === 0) return;
+    await db
+      .updateTable('tally')
+      .set({ study_id: studyId })
+      .where('study_id', 'is', null)
+      .where('id', 'in', ids)
+      .execute();
   },
 
   insertCard: (studyId, card) => insertCards(db, studyId, [card]),
@@ -126,6 +144,7 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
     await db.deleteFrom('tally').where('proven_setting_id', 'in', entries).execute();
     await db.deleteFrom('proven_setting').where('is_example', '=', 1).execute();
     await db.deleteFrom('study').where('is_example', '=', 1).execute();
+    await db.deleteFrom('removed_study').where('is_example', '=', 1).execute();
     await db.deleteFrom('machine_test').where('is_example', '=', 1).execute();
     await db.deleteFrom('machine').where('is_example', '=', 1).execute();
   },

@@ -107,6 +107,7 @@ describe('the SQLite store', () => {
       { number: 2, name: 'machine-tests', applied_at: sampleTime },
       { number: 3, name: 'example-tests', applied_at: sampleTime },
       { number: 4, name: 'machines', applied_at: sampleTime },
+      { number: 5, name: 'on-the-bed', applied_at: sampleTime },
     ]);
     db.close();
   });
@@ -130,6 +131,7 @@ describe('the SQLite store', () => {
       { number: 2, applied_at: '2032-01-01T00:00:00.000Z' },
       { number: 3, applied_at: '2032-01-01T00:00:00.000Z' },
       { number: 4, applied_at: '2032-01-01T00:00:00.000Z' },
+      { number: 5, applied_at: '2032-01-01T00:00:00.000Z' },
     ]);
     db.close();
   });
@@ -256,7 +258,7 @@ describe('the SQLite store', () => {
     await store.read(async (session) => {
       expect((await session.summaries()).map(({ id }) => id)).toEqual(['s2']);
       expect(await session.entries()).toEqual([]);
-      expect((await session.latest())?.id).toBe('s2');
+      expect((await session.onBed())?.id).toBe('s2');
       const events = (await session.studyAsReadable('s2'))?.study.events ?? [];
       expect(events.map(({ id }) => id)).toEqual(['e2']);
       const named = session.passedOver().map(({ params: { table, id } }) => [table, id]);

@@ -5,7 +5,14 @@ import type { StudyRow, Tables } from './tables.ts';
 
 type HeadRow = Pick<
   StudyRow,
-  'id' | 'is_example' | 'created_at' | 'touched_at' | 'revision' | 'stock' | 'machine_id'
+  | 'id'
+  | 'is_example'
+  | 'created_at'
+  | 'touched_at'
+  | 'revision'
+  | 'stock'
+  | 'machine_id'
+  | 'strip_of'
 > & { readonly machine: string | null };
 
 const heads = (db: Kysely<Tables>) =>
@@ -20,6 +27,7 @@ const heads = (db: Kysely<Tables>) =>
       'study.revision',
       'study.stock',
       'study.machine_id',
+      'study.strip_of',
       'machine.body as machine',
     ]);
 
@@ -45,15 +53,16 @@ export const readSummaries = async (
   );
 };
 
-/** The study last touched that can be read, the workshop's own before the example's. */
-export const readLatest = async (
+/** The study last put on the bed that can be read, the workshop's own before the example's. */
+export const readOnBed = async (
   db: Kysely<Tables>,
   readEach: ReadEach,
 ): Promise<StudySummary | undefined> => {
   for (let skip = 0; ; skip += 1) {
     const row = await heads(db)
+      .where('study.on_bed_at', 'is not', null)
       .orderBy('study.is_example')
-      .orderBy('study.touched_at', 'desc')
+      .orderBy('study.on_bed_at', 'desc')
       .orderBy('study.id')
       .limit(1)
       .offset(skip)
@@ -70,10 +79,10 @@ export const readLatest = async (
       .select(({ fn }) => fn.countAll<number>().as('count'))
       .where('study_id', '=', row.id)
       .executeTakeFirstOrThrow();
-    const [latest] = readEach([row], () =>
+    const [onBed] = readEach([row], () =>
       summaryOf(row, readEach, { cards, tallyCount: tallies.count }),
     );
-    if (latest !== undefined) return latest;
+    if (onBed !== undefined) return onBed;
   }
 };
 
@@ -89,6 +98,7 @@ const summaryOf = (
   const [name] = readEach([row], machineNameIn);
   return {
     ...(name === undefined ? {} : { machine: name }),
+    ...(row.strip_of === null ? {} : { stripOf: row.strip_of }),
     machineId: row.machine_id,
     id: row.id,
     isExample: row.is_example === 1,

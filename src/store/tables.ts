@@ -11,6 +11,7 @@ export interface Tables {
   readonly tally: TallyRow;
   readonly proven_setting: EntryRow;
   readonly machine_test: MachineTestRow;
+  readonly removed_study: RemovedStudyRow;
 }
 
 /** One migration that has run. */
@@ -42,6 +43,9 @@ export interface StudyRow {
   readonly aim: string;
   readonly ask: string;
   readonly habit: string | null;
+  /** When it was last put on the bed; null: never. */
+  readonly on_bed_at: string | null;
+  readonly strip_of: string | null;
 }
 
 export interface CardRow {
@@ -87,5 +91,13 @@ export interface MachineTestRow {
   readonly at: string;
   readonly is_example: number;
   readonly machine_id: string | null;
+  readonly body: string;
+}
+
+/** A study that was removed, whole, until newer ones take its place. */
+export interface RemovedStudyRow {
+  readonly id: string;
+  readonly is_example: number;
+  readonly removed_at: string;
   readonly body: string;
 }

@@ -10,6 +10,8 @@ export const addresses = {
   getStudy: { method: 'GET', path: '/api/studies/:id' },
   changeStudy: { method: 'PATCH', path: '/api/studies/:id' },
   removeStudy: { method: 'DELETE', path: '/api/studies/:id' },
+  putBackStudy: { method: 'POST', path: '/api/studies/:id/put-back' },
+  putOnBed: { method: 'POST', path: '/api/studies/:id/on-bed' },
   listMachines: { method: 'GET', path: '/api/machines' },
   describeMachine: { method: 'PUT', path: '/api/machines/:id' },
   removeMachine: { method: 'DELETE', path: '/api/machines/:id' },

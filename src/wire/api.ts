@@ -116,9 +116,21 @@ export const api = {
   }),
   removeStudy: route({
     ...addresses.removeStudy,
-    summary: 'Remove a study with its cards and readings; what was kept in the book stays',
+    summary: 'Remove a sheet with its cards and readings; what was kept in the book stays',
     params: byStudy,
     reply: gone,
+  }),
+  putBackStudy: route({
+    ...addresses.putBackStudy,
+    summary: 'Bring a removed sheet back as it was',
+    params: byStudy,
+    reply: storedStudy,
+  }),
+  putOnBed: route({
+    ...addresses.putOnBed,
+    summary: 'Say that a sheet lies on the bed now',
+    params: byStudy,
+    reply: z.strictObject({ onBed: z.boolean() }),
   }),
 
   listMachines: route({

@@ -1,4 +1,6 @@
 import { z } from 'zod';
+import { id, isoTime } from '../formats/saved/bounds.ts';
+import { stockShape } from '../formats/saved/stock.ts';
 import { provenSettingShape } from '../formats/saved/provenSetting.ts';
 import { recordedTallyShape } from '../formats/saved/tally.ts';
 import { saidInFull } from './problem.ts';
@@ -12,7 +14,7 @@ export const homeReply = z.strictObject({
   /** Whether anything of the workshop's own is stored. */
   hasWork: z.boolean(),
   exampleOpen: z.boolean(),
-  /** The sheet on the bed: the study last touched, the workshop's own before the example's. */
+  /** The sheet on the bed: the one last put there, the workshop's own before the example's. */
   latest: z
     .strictObject({
       study: studySummary,
@@ -21,6 +23,8 @@ export const homeReply = z.strictObject({
       standing: standingReply.exactOptional(),
     })
     .exactOptional(),
+  /** Sheets that were removed and can come back, the last removed first. */
+  removed: z.array(z.strictObject({ id, stock: stockShape, removedAt: isoTime })).exactOptional(),
   /** What is stored but cannot be read. */
   unreadable: z.array(saidInFull).exactOptional(),
 });

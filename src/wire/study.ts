@@ -28,6 +28,8 @@ export const studySummary = z.strictObject({
   machineId: id,
   /** The machine's name, where it has one. */
   machine: machineShape.shape.name,
+  /** The kept setting that its strip checks. */
+  stripOf: id.exactOptional(),
   cardCodes: z.array(z.string()),
   tallyCount: z.number().int(),
 });

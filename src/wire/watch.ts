@@ -117,7 +117,7 @@ export const watchApi = {
   }),
   cutStrip: route({
     ...watchAddresses.cutStrip,
-    summary: 'Design a check strip for a new batch, or for the sheet kept back',
+    summary: 'Design a check strip for a new batch, or for the reference sheet',
     params: byEntry,
     body: cutStripBody,
     reply: z.strictObject({

@@ -178,6 +178,35 @@ export const storeConformance = (engine: string, make: () => Promise<EngineUnder
       ]);
     });
 
+    it('has on the bed what was last put there, whatever was touched since; no strip by itself', async () => {
+      const onBed = () => store.read((session) => session.onBed());
+      expect(await onBed()).toBeUndefined();
+      await insert('s1');
+      await keep((session) => session.putOnBed('s1', '2032-01-01T00:00:00.000Z'));
+      await insert('s2');
+      await keep((session) =>
+        session.insertStudy(sampleStudy('s3', { stripOf: 'b1' }), '2033-01-01T00:00:00.000Z'),
+      );
+      await keep((session) => session.touch('s2', '2034-01-01T00:00:00.000Z'));
+      expect((await onBed())?.id).toBe('s1');
+      expect((await study('s3'))?.study.stripOf).toBe('b1');
+      await keep((session) => session.putOnBed('s3', '2035-01-01T00:00:00.000Z'));
+      expect(await onBed()).toMatchObject({ id: 's3', stripOf: 'b1' });
+    });
+
+    it('keeps the last twenty that were removed', async () => {
+      const removedAt = (n: number) => `2032-01-01T00:00:${String(n).padStart(2, '0')}.000Z`;
+      for (let n = 1; n <= 22; n += 1)
+        await keep((session) =>
+          session.keepRemoved({ study: sampleStudy(`s${String(n)}`), removedAt: removedAt(n) }),
+        );
+      await keep((session) => session.forgetRemoved('s22'));
+      const removed = await store.read((session) => session.removedStudies());
+      expect(removed.map(({ study: { id } }) => id)).toEqual(
+        Array.from({ length: 19 }, (_, i) => `s${String(21 - i)}`),
+      );
+    });
+
     it('replaces the head of a study and nothing else', async () => {
       await insert('s1');
       const { study: before } = (await study('s1')) ?? { study: sampleStudy('none') };

@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { cellsOn, desk, phone } from './page.ts';
+import { cellsOn, desk, ownSample, phone } from './page.ts';
 import { openWorkshop } from './workshop.ts';
 
 const workshop = openWorkshop();
@@ -36,6 +36,12 @@ describe('nothing that was tapped is lost', () => {
     await page.goto(workshop.base);
     const [first, second, third] = await cellsOn(page);
     for (const cell of [first, second, third]) await page.click(`[data-cell="${cell?.id ?? ''}"]`);
+    await page.reload(); // nobody has said yet whose card it is: it is still there to be asked
+    await page.getByRole('button', { name: 'I was only trying' }).waitFor();
+    expect(await (await fetch(`${workshop.base}/api/home`)).json()).toMatchObject({
+      hasWork: false,
+    });
+    await ownSample(page);
     await page.reload(); // at once: whether the last tap had reached the server does not matter
     await page.getByText('3 of 12 cells read').waitFor();
     await page.getByRole('link', { name: 'Go on reading' }).click();

@@ -73,7 +73,14 @@ export const tapCard = async (page: Page, { out = 0.5, through = 0.7 } = {}): Pr
     for (let n = 0; n < needed; n += 1) await page.click(`[data-cell="${id}"]`);
     taps += needed;
   }
+  await ownSample(page);
   return taps;
+};
+
+/** Where the sample card of the first screen was tapped: it is the visitor's own. */
+export const ownSample = async (page: Page): Promise<void> => {
+  const own = page.getByRole('button', { name: 'Yes, keep it as my sheet' });
+  if (await own.isVisible()) await own.click();
 };
 
 export const answerText = (page: Page): Promise<string> =>

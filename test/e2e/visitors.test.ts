@@ -1,6 +1,6 @@
 import { networkInterfaces } from 'node:os';
 import { describe, expect, it } from 'vitest';
-import { axeFindings, cellsOn, desk, phone, picture } from './page.ts';
+import { axeFindings, cellsOn, desk, ownSample, phone, picture } from './page.ts';
 import { openWorkshop } from './workshop.ts';
 
 describe('the example workshop', () => {
@@ -57,6 +57,7 @@ describe.skipIf(ownAddress === undefined)('a phone in the same network', () => {
     const [first] = await cellsOn(page);
     await page.click(`[data-cell="${first?.id ?? ''}"]`);
     await page.getByText('1 of 12 cells read').waitFor();
+    await ownSample(page);
     await deskVisit.page.goto(workshop.base);
     await deskVisit.page.getByText('1 of 12 cells read').waitFor();
     await close();

@@ -91,7 +91,7 @@ describe.each([
     );
 
     for (const [of, batch, v50] of [
-      ['the sheet kept back', '', 18.4],
+      ['the reference sheet', '', 18.4],
       ['the new batch', 'autumn', 14.6],
     ] as const) {
       await page.getByRole('radio', { name: of }).check({ force: true });

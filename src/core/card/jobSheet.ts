@@ -5,12 +5,14 @@ import type { Card } from './card.ts';
 import { actsOfCard, type CardAct } from './cardActs.ts';
 import { cardDrawing, type CardDrawing } from './cardDrawing.ts';
 import { cardTime, type TimeEstimate } from './cardTime.ts';
+import { isOfReferenceSheet } from './stripSheets.ts';
 import { overdriveRemarks } from './overdriveRemarks.ts';
 import { typeInList, type TypeInList } from './typeInList.ts';
 
 /** What a person does at the machine, in this order; each has its sentence in the words layer. */
 export const jobSteps = [
   'offcut-of-this-batch',
+  'piece-of-reference-sheet',
   'type-in',
   'keep-the-order',
   'zero-here',
@@ -51,6 +53,10 @@ export interface JobSheet {
   readonly hottest?: { readonly rung: string; readonly setting: Setting };
 }
 
+/** The first step names the sheet that the card is cut in, and only that. */
+const otherSheet = (card: Card): JobStep =>
+  isOfReferenceSheet(card) ? 'offcut-of-this-batch' : 'piece-of-reference-sheet';
+
 interface Around {
   /** The card cut before it on the same machine. */
   readonly before?: Card;
@@ -70,7 +76,7 @@ export const jobSheet = (
     card,
     drawing: cardDrawing(card),
     typeIn: typeInList(card, before),
-    steps: jobSteps,
+    steps: jobSteps.filter((step) => step !== otherSheet(card)),
     time: cardTime(card, machine?.motion),
     usedMm: [card.widthMm, card.heightMm],
     noteFields,

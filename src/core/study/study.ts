@@ -36,6 +36,8 @@ export interface SavedStudy {
   readonly aim: Aim;
   readonly ask: Ask;
   readonly habit?: Habit;
+  /** The proven setting that a strip of this sheet checks: the sheet was cut for that, and is not on the bed by itself. */
+  readonly stripOf?: string;
   readonly tallies: readonly RecordedTally[];
   readonly cards: readonly Card[];
   /** In the order in which they were stored; copies that were put together, in the order in which things were said. */

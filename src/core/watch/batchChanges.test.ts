@@ -16,7 +16,7 @@ describe('where the batch changed', () => {
     ]);
   });
 
-  it('is not at a strip in the sheet kept back, but at one in a new batch', () => {
+  it('is not at a strip in the reference sheet, but at one in a new batch', () => {
     const points = [order(), strip('autumn'), strip('spring'), order('autumn')];
     expect(batchChanges(points, 'spring')).toEqual([{ atPoint: 1, from: 'spring', to: 'autumn' }]);
   });

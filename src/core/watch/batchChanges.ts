@@ -11,7 +11,7 @@ export interface BatchChange {
 
 /**
  * Where the batch changed among counts, oldest first. `kept`: the batch that the setting was proven on. A count that names no
- * batch is taken for one of the batch before; a strip in a batch of before is the sheet kept back, and changes nothing. O(n).
+ * batch is taken for one of the batch before; a strip in a batch of before is the reference sheet, and changes nothing. O(n).
  */
 export const batchChanges = (
   points: readonly Pick<WatchPoint, 'kind' | 'batch'>[],

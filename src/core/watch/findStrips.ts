@@ -11,7 +11,7 @@ import type { Watched } from './watched.ts';
 export interface CheckStrip {
   readonly studyId: string;
   readonly code: string;
-  /** In the sheet kept back, or in a batch that the setting was not proven on. */
+  /** In the reference sheet, or in a batch that the setting was not proven on. */
   readonly of: 'reference' | 'new-batch';
   readonly batch?: string;
   /** ISO 8601, UTC: when it was last read, else when its study was begun. */
@@ -28,10 +28,11 @@ const mostCells = 10;
 /**
  * The check strips of a proven setting among the cards of another study. A strip is known by what it is: few cells, one
  * of them at the proven setting, the others faster and alike in everything else. Nobody has to say so, and a strip that
- * was cut by hand and described counts as well.
+ * was cut by hand and described counts as well; one that was made for another setting is that one's.
  */
 export const stripsIn = (study: Study, entry: ProvenSetting): readonly CheckStrip[] => {
   if (study.id === entry.cameFrom.studyId || study.isExample !== entry.isExample) return [];
+  if (study.stripOf !== undefined && study.stripOf !== entry.id) return [];
   const cut = toCutStudy(study);
   const origins = cellOrigins(study);
   return study.cards

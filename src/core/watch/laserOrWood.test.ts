@@ -122,7 +122,7 @@ describe('laser or wood', () => {
     );
   });
 
-  it('holds the wood for no likelier by the sheet kept back alone', () => {
+  it('holds the wood for no likelier by the reference sheet alone', () => {
     fc.assert(
       fc.property(someStrip, (grades) => {
         const { share } = laserOrWood(found, { reference: strip(grades), newBatch: [] });
@@ -135,7 +135,7 @@ describe('laser or wood', () => {
     );
   });
 
-  it('holds the laser for no faster where one shape more stayed in the sheet kept back', () => {
+  it('holds the laser for no faster where one shape more stayed in the reference sheet', () => {
     fc.assert(
       fc.property(someStrip, fc.nat(11), (grades, which) => {
         const out = grades.map((grade, i): Grade => (i === which ? 'out' : grade));

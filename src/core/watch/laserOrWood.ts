@@ -22,7 +22,7 @@ export interface LaserOrWood {
   readonly wood: { readonly mean: number; readonly sd: number };
 }
 
-/** The strips that were cut in one go: one in the sheet kept back, one in the new batch. Either may be empty. */
+/** The strips that were cut in one go: one in the reference sheet, one in the new batch. Either may be empty. */
 export interface TwoStrips {
   readonly reference: readonly StudyCell[];
   readonly newBatch: readonly StudyCell[];
@@ -54,7 +54,7 @@ const pointCount = 300;
 const sheetNodes = [-2.1, -1.4, -0.7, 0, 0.7, 1.4, 2.1];
 
 /**
- * A small Bayesian model of two strips cut the same day. The level of the sheet kept back has moved by ℓ, what the laser
+ * A small Bayesian model of two strips cut the same day. The level of the reference sheet has moved by ℓ, what the laser
  * gives; that of the new batch by ℓ + w, w what the wood gives:
  *
  *     ln v50(kept back) = its own history + ℓ + sheet        ln v50(new batch) = the same history + ℓ + w + sheet

@@ -48,7 +48,7 @@ export const stripRule = {
 } as const;
 
 /**
- * `found` is a fit of the strip's cells with the earlier ones as history, asked at the proven power. Of the sheet kept back
+ * `found` is a fit of the strip's cells with the earlier ones as history, asked at the proven power. Of the reference sheet
  * nobody asks whether it could be cut faster: `offerFaster` false.
  */
 export const stripVerdict = (found: Fit, proven: Setting, offerFaster = true): StripVerdict => {

@@ -41,6 +41,7 @@ export const savedStudyShape = z.strictObject({
   isExample: z.boolean(),
   createdAt: isoTime,
   ...studyHead,
+  stripOf: id.exactOptional(),
   tallies: z.array(recordedTallyShape),
   cards: z.array(cardShape),
   events: z.array(readingEventShape),

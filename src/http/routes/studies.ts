@@ -2,6 +2,8 @@ import type { FastifyInstance } from 'fastify';
 import { changeStudy } from '../../app/changeStudy.ts';
 import { listStudies } from '../../app/listStudies.ts';
 import type { Ports } from '../../app/ports.ts';
+import { putBackStudy } from '../../app/putBackStudy.ts';
+import { putOnBed } from '../../app/putOnBed.ts';
 import { readStudy } from '../../app/readStudy.ts';
 import { removeStudy } from '../../app/removeStudy.ts';
 import { startStudy } from '../../app/startStudy.ts';
@@ -17,5 +19,10 @@ export const studyRoutes = (app: FastifyInstance, ports: Ports): void => {
   on(app, api.removeStudy, async ({ params }) => {
     const removed = await removeStudy(ports, params.id);
     return removed.ok ? done({ removed: true }) : removed;
+  });
+  on(app, api.putBackStudy, ({ params }) => putBackStudy(ports, params.id));
+  on(app, api.putOnBed, async ({ params }) => {
+    const put = await putOnBed(ports, params.id);
+    return put.ok ? done({ onBed: true }) : put;
   });
 };

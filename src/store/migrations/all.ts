@@ -2,7 +2,14 @@ import { first } from './0001-first.ts';
 import { machineTests } from './0002-machine-tests.ts';
 import { exampleTests } from './0003-example-tests.ts';
 import { machines } from './0004-machines.ts';
+import { onTheBed } from './0005-on-the-bed.ts';
 import type { Migration } from './migration.ts';
 
 /** Every step, in order. A new one is one file and one line here. */
-export const migrations: readonly Migration[] = [first, machineTests, exampleTests, machines];
+export const migrations: readonly Migration[] = [
+  first,
+  machineTests,
+  exampleTests,
+  machines,
+  onTheBed,
+];

@@ -28,6 +28,10 @@ export type Change = StudyChange | MachineSaid;
 
 export type StudyChange = { readonly studyId: string } & (
   | { readonly kind: 'start'; readonly study: Study }
+  | { readonly kind: 'put-on-bed' }
+  | { readonly kind: 'remove-study' }
+  /** A removed sheet back; one that the server has not heard of as removed just stays. */
+  | { readonly kind: 'put-back-study' }
   | { readonly kind: 'head'; readonly head: HeadChange }
   | { readonly kind: 'add-card'; readonly card: Card }
   | { readonly kind: 'replace-card'; readonly card: Card }
@@ -76,7 +80,7 @@ export const applied = (study: Study | undefined, change: Change): Study | undef
   return study === undefined ? undefined : appliedTo(study, change);
 };
 
-const appliedTo = (study: Study, change: Exclude<Change, { kind: 'start' }>): Study => {
+const appliedTo = (study: Study, change: Exclude<Change, { kind: 'start' }>): Study | undefined => {
   switch (change.kind) {
     case 'head':
       return withHead(study, change.head);
@@ -109,13 +113,23 @@ const appliedTo = (study: Study, change: Exclude<Change, { kind: 'start' }>): St
     case 'remove-tally':
       return { ...study, tallies: study.tallies.filter(({ id }) => id !== change.tallyId) };
     case 'keep':
+    case 'put-on-bed':
+    case 'put-back-study':
       return study;
+    case 'remove-study':
+      return undefined;
     case 'describe-machine':
       return change.machine === undefined ? study : { ...study, machine: change.machine };
     case 'note-machine-change':
     case 'remove-machine-change':
       return { ...study, machineChanges: changesAfter(study.machineChanges, change) };
   }
+};
+
+/** The same without removals that were taken back. */
+export const withoutTakenBack = (changes: readonly Change[]): readonly Change[] => {
+  const lastBack = changes.findLastIndex(({ kind }) => kind === 'put-back-study');
+  return changes.filter(({ kind }, place) => kind !== 'remove-study' || place > lastBack);
 };
 
 const unknownTo = (study: Study, events: readonly ReadingEvent[]): readonly ReadingEvent[] => {

@@ -1,7 +1,7 @@
 import { defaultMachineId, type WorkshopMachine } from '../../core/machine/workshopMachine.ts';
 import type { Study } from '../../core/study/study.ts';
 import { isNotLetIn, type CallOutcome, type CallProblem } from './call.ts';
-import { applied, concerns, type Change } from './change.ts';
+import { applied, concerns, withoutTakenBack, type Change } from './change.ts';
 import type { MachineSaid } from './machineChanges.ts';
 import { openOutbox, type PutAside, type Waiting } from './outbox.ts';
 import { openSender, type Sending, type Sent } from './sender.ts';
@@ -180,6 +180,10 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
         changed(change);
         continue;
       }
+      if (change.kind === 'remove-study') {
+        dropBase(change.studyId);
+        continue;
+      }
       const held = baseOf(change.studyId);
       const known = held?.revision ?? 0;
       const now = Math.max(known, revision ?? 0);
@@ -273,7 +277,7 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
     state: () => state,
     study: (id) => {
       if (!shown.has(id)) {
-        const now = ownWaiting(id).reduce(applied, baseOf(id)?.study);
+        const now = withoutTakenBack(ownWaiting(id)).reduce(applied, baseOf(id)?.study);
         // A confirmation changes nothing that is seen: then the very same study is given, and nothing is reckoned anew.
         const last = before.get(id);
         shown.set(id, isSame(last, now) ? last : now);

@@ -39,6 +39,12 @@ const sending = (change: StudyChange, stop: AbortSignal): Promise<CallOutcome<un
       const body = { ...head, ...(of === undefined ? {} : { machineId: of.id }) };
       return call(pageApi.changeStudy, { stop, params, body });
     }
+    case 'put-on-bed':
+      return call(pageApi.putOnBed, { stop, params });
+    case 'remove-study':
+      return call(pageApi.removeStudy, { stop, params });
+    case 'put-back-study':
+      return call(pageApi.putBackStudy, { stop, params });
     case 'add-card':
       return call(pageApi.addCard, { stop, params, body: { card: change.card } });
     case 'replace-card':

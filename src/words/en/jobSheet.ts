@@ -33,6 +33,8 @@ const figureNames: Readonly<Record<TypedFigure, string>> = {
 const steps: Readonly<Record<JobStep, string>> = {
   'offcut-of-this-batch':
     'Lay an offcut of this very batch flat on the bed, held down, clips clear of the path.',
+  'piece-of-reference-sheet':
+    'Lay a piece of the reference sheet on the bed, not of the new batch: flat, held down, clips clear of the path.',
   'type-in': 'Type in the list: one letter, one colour, one entry. Tick each.',
   'keep-the-order':
     'Keep the order of the list: marks first, outline last. Turn off re-ordering and path optimising.',
@@ -91,5 +93,5 @@ export const jobSheetText = {
   hottest: (rung: string) => `Rung ${rung} burns most. Watch it.`,
   thickness: (thicknessMm: number) => `${String(Number(thicknessMm.toFixed(2)))}${gap}mm thick`,
   batch: (batch: string) => `batch ${batch}`,
-  sheet: (sheet: string) => `sheet ${sheet}`,
+  sheet: (sheet: string) => (sheet.endsWith('sheet') ? sheet : `sheet ${sheet}`),
 };

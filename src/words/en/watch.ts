@@ -9,7 +9,7 @@ export const watchWords = {
         ? 'A strip in a new batch needs that batch’s name.'
         : `The proven setting is of the batch “${p('kept')}”; a new batch needs another name.`,
     remedy: () =>
-      'Type what stands on the delivery note, or the day it came. For the sheet kept back choose that instead.',
+      'Type what stands on the delivery note, or the day it came. For the reference sheet choose that instead.',
   },
   'strip-too-narrow': {
     message: (p) =>

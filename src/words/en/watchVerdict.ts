@@ -82,9 +82,9 @@ const verdictMore = (found: StripVerdict): string => {
 const sure = (value: number): string => `${pct(Math.min(99, value))} sure`;
 
 const pointed: Readonly<Record<Cause | 'unclear', string>> = {
-  laser: 'It points at the laser: the sheet kept back cuts worse too.',
-  wood: 'It points at the wood: the sheet kept back cuts as it did, the new batch does not.',
-  both: 'It points at both: the sheet kept back cuts worse, and the new batch worse still.',
+  laser: 'It points at the laser: the reference sheet cuts worse too.',
+  wood: 'It points at the wood: the reference sheet cuts as it did, the new batch does not.',
+  both: 'It points at both: the reference sheet cuts worse, and the new batch worse still.',
   neither: 'It points at neither: both strips came out as chance would have it.',
   unclear:
     'The two strips do not tell laser from wood clearly. Look at what costs least on both sides.',
@@ -212,7 +212,7 @@ export const watchVerdictText = {
   verdictMore,
   cause: ({ pointsAt }: LaserOrWood): string => pointed[pointsAt],
   causeMore: ({ laser, wood }: LaserOrWood): string =>
-    `By the sheet kept back the laser cuts ${change(laser)}; beside that the new batch cuts ${change(wood)}.`,
+    `By the reference sheet the laser cuts ${change(laser)}; beside that the new batch cuts ${change(wood)}.`,
   /** How a strip is judged, for whoever wants to know. */
   rule: `A strip stays “as before” while the proven setting holds with ${String(stripRule.stayPct)}\u202f% certainty and nothing failed at it. Else the new setting is the fastest that holds with ${String(stripRule.retuneSurePct)}\u202f% certainty, worth typing from ${String(stripRule.fasterByPct)}\u202f% faster on. Played on invented workshops with six cells, 96 in 100 of the settings that it ends with keep their promise on the new batch after 60 earlier cells, 98 after 24, and 87 where single shapes scatter with heavy tails.`,
   alarms: `An alarm without cause comes about once in ${String(alarmLimits.ordersPerFalseAlarm)} orders.`,

@@ -19,10 +19,12 @@ export interface AnswerPanelProps {
   readonly study: Study;
   /** What was kept of it last. */
   readonly kept?: BookEntry | undefined;
+  /** Nobody has said yet that the card is theirs: nothing of it can be kept. */
+  readonly isSample?: boolean;
 }
 
 /** The answer to a study, live: the sentence first, then what to do with it. */
-export const AnswerPanel = ({ study, kept }: AnswerPanelProps) => {
+export const AnswerPanel = ({ study, kept, isSample = false }: AnswerPanelProps) => {
   const { answer, behind, broke, earlier } = useAnswer(study, { kept });
   const [chosen, setChosen] = useState<Chosen>();
   useEffect(() => {
@@ -48,6 +50,7 @@ export const AnswerPanel = ({ study, kept }: AnswerPanelProps) => {
         <Fetched>
           <Answered
             study={study}
+            isSample={isSample}
             answer={answer}
             behind={behind}
             earlier={earlier}

@@ -29,6 +29,7 @@ const OrderPart = lazy(() => fetchPart(() => import('./OrderPart.tsx')));
 
 interface AnsweredProps {
   readonly study: Study;
+  readonly isSample: boolean;
   readonly answer: AnswerStanding;
   readonly behind: boolean;
   readonly earlier: Earlier;
@@ -39,7 +40,8 @@ interface AnsweredProps {
 }
 
 /** What stands below the sentence once there is an answer: what to run, what it could not tell, and the rest one click below. */
-const Answered = ({ study, answer, behind, earlier, speed, kept, onChoose }: AnsweredProps) => {
+const Answered = (props: AnsweredProps) => {
+  const { study, isSample, answer, behind, earlier, speed, kept, onChoose } = props;
   const { keeper } = useWorkshop();
   const [roomy] = useState(() => matchMedia('(min-width: 62rem)').matches);
   const changeHead = (head: HeadChange): void =>
@@ -62,7 +64,7 @@ const Answered = ({ study, answer, behind, earlier, speed, kept, onChoose }: Ans
         <p className="small">{words.passes(answer.morePasses, promiseOf(study))}</p>
       )}
       <CornersLine corners={answer.corners} />
-      <KeepInBook study={study} behind={behind} speed={speed} kept={kept} />
+      {isSample ? null : <KeepInBook study={study} behind={behind} speed={speed} kept={kept} />}
       <Untold study={study} answer={answer} />
       <div className="answer-below">
         {answer.recommended === null ? null : <WhyPart study={study} earlier={earlier.sheets} />}

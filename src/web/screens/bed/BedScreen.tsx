@@ -1,3 +1,4 @@
+import { useSearch } from 'wouter';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import { bedText as words, studyText } from '../../../words/en/screens/study.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
@@ -11,16 +12,20 @@ import { Doors } from '../first/Doors.tsx';
 import { ExampleDoor } from '../first/ExampleDoor.tsx';
 import { KeptSetting } from './KeptSetting.tsx';
 import { OtherSheets } from './OtherSheets.tsx';
+import { RemovedSheets } from './RemovedSheets.tsx';
 import { OpenReading } from './OpenReading.tsx';
 
 /** The sheet on the bed: its setting, its promise and its last order; the same sheet again, or a new one. */
 export const BedScreen = () => {
   const { data: home, isPending } = useHome();
   const latest = home?.latest;
+  const justRemoved = new URLSearchParams(useSearch()).get('removed') ?? undefined;
+  const removed = <RemovedSheets removed={home?.removed ?? []} justNow={justRemoved} />;
   if (isPending) return <p className="page-wait">{shellText.loading}</p>;
   if (latest === undefined) {
     return (
       <Page title={words.nothing} lead={words.nothingMore}>
+        {removed}
         <Doors />
         <ExampleDoor />
       </Page>
@@ -59,6 +64,7 @@ export const BedScreen = () => {
         <Doors />
       </Section>
       <OtherSheets except={study.id} />
+      {removed}
       {home?.exampleOpen === true ? null : <ExampleDoor />}
     </Page>
   );

@@ -12,7 +12,7 @@ export const OtherSheets = ({ except }: { readonly except: string }) => {
   return (
     <Section title={words.others}>
       <ul className="sheets">
-        {others.map(({ id, stock, cardCodes, touchedAt, isExample }) => (
+        {others.map(({ id, stock, cardCodes, touchedAt, isExample, stripOf }) => (
           <li key={id}>
             <Link href={`/study/${id}`}>
               <strong>
@@ -24,6 +24,7 @@ export const OtherSheets = ({ except }: { readonly except: string }) => {
               </strong>
               <span className="small soft">
                 {isExample ? `${words.example} · ` : ''}
+                {stripOf === undefined ? '' : `${words.strip} · `}
                 {words.cardsOf(cardCodes)} · {new Date(touchedAt).toLocaleDateString()}
               </span>
             </Link>

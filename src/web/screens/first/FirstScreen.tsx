@@ -1,73 +1,61 @@
-import { useCallback, useState } from 'react';
+import { useCallback } from 'react';
 import { Link } from 'wouter';
 import type { ReadingEvent } from '../../../core/reading/readingEvent.ts';
-import type { Study } from '../../../core/study/study.ts';
 import { lengthWords, powerWords } from '../../../words/en/figures.ts';
 import { firstText as words } from '../../../words/en/screens/first.ts';
 import { AnswerPanel } from '../../parts/answer/AnswerPanel.tsx';
 import { useDocumentTitle } from '../../parts/page/Page.tsx';
 import { CardReader } from '../../parts/reader/CardReader.tsx';
 import { useReading } from '../../parts/reader/useReading.ts';
-import { firstDraft } from '../../state/firstDraft.ts';
-import { useKeptStudy, useWorkshop } from '../../state/workshop.tsx';
+import { useSampleCard, type SampleCard } from '../../state/sampleCard.ts';
+import { WorkshopProvider } from '../../state/workshop.tsx';
 import { Doors } from './Doors.tsx';
 import { ExampleDoor } from './ExampleDoor.tsx';
+import { SampleQuestion } from './SampleQuestion.tsx';
 import '../study/workbench.css';
 
 /**
  * An answer, not a form: a card is already drawn, and whoever has one like it may tap at once. Nothing is saved until
- * the first tap.
+ * the person says that it is their own.
  */
 export const FirstScreen = () => {
   useDocumentTitle(words.title);
-  const [draft] = useState(firstDraft);
-  const { keeper } = useWorkshop();
-  const study = useKeptStudy(draft.study.id) ?? draft.study;
-  const say = useCallback(
-    (events: readonly ReadingEvent[]) => {
-      const studyId = draft.study.id;
-      const { cards, ...head } = draft.study;
-      if (keeper.study(studyId) === undefined) {
-        keeper.make(
-          { kind: 'start', studyId, study: { ...head, cards: [] } },
-          ...cards.map((card) => ({ kind: 'add-card', studyId, card }) as const),
-        );
-      }
-      keeper.make({ kind: 'read', studyId, events });
-    },
-    [keeper, draft],
-  );
+  const sample = useSampleCard();
+  const { study, draft } = sample;
   return (
-    <div className="workbench">
-      <div className="workbench-head">
-        <h1>{words.title}</h1>
-        <p className="page-lead">
-          {words.lead(
-            study.stock.material,
-            lengthWords(study.stock.nominalThicknessMm),
-            powerWords(draft.powerPct),
-          )}{' '}
-          <Link href="/cards/describe">{words.notYours}</Link>
-        </p>
+    <WorkshopProvider value={sample.workshop}>
+      <div className="workbench">
+        <div className="workbench-head">
+          <h1>{words.title}</h1>
+          <p className="page-lead">
+            {words.lead(
+              study.stock.material,
+              lengthWords(study.stock.nominalThicknessMm),
+              powerWords(draft.powerPct),
+            )}{' '}
+            <Link href="/cards/describe">{words.notYours}</Link>
+          </p>
+        </div>
+        <DraftCard key={draft.card.code} sample={sample} />
+        <div className="workbench-paper">
+          <AnswerPanel study={study} isSample={sample.isOpen} />
+          <SampleQuestion sample={sample} />
+          <Doors />
+          <ExampleDoor />
+        </div>
       </div>
-      <DraftCard study={study} say={say} card={draft.card} />
-      <div className="workbench-paper">
-        <AnswerPanel study={study} />
-        <Doors />
-        <ExampleDoor />
-      </div>
-    </div>
+    </WorkshopProvider>
   );
 };
 
-interface DraftCardProps {
-  readonly study: Study;
-  readonly card: Study['cards'][number];
-  readonly say: (events: readonly ReadingEvent[]) => void;
-}
-
-const DraftCard = ({ study, card, say }: DraftCardProps) => {
-  const reading = useReading(card, study.events, say);
+const DraftCard = ({ sample: { draft, study, workshop } }: { readonly sample: SampleCard }) => {
+  const { keeper } = workshop;
+  const studyId = draft.study.id;
+  const say = useCallback(
+    (events: readonly ReadingEvent[]) => keeper.make({ kind: 'read', studyId, events }),
+    [keeper, studyId],
+  );
+  const reading = useReading(draft.card, study.events, say);
   return (
     <div className="workbench-bench bench">
       <div className="workbench-stay">

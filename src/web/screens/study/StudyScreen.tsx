@@ -17,6 +17,7 @@ import type { CallProblem } from '../../state/call.ts';
 import { useKeptOf } from '../../state/useKeptOf.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import { CardTabs } from './CardTabs.tsx';
+import { OnTheBed } from './OnTheBed.tsx';
 import { StripOf } from './StripOf.tsx';
 import { NextCard } from './NextCard.tsx';
 import { WhatElse } from './WhatElse.tsx';
@@ -66,6 +67,7 @@ const Opened = ({ study, code }: { readonly study: Study; readonly code: string 
           {stock}
           {study.stock.batch === undefined ? '' : words.batch(study.stock.batch)}
         </p>
+        <OnTheBed study={study} />
       </div>
       <div className="workbench-bench bench">
         {card === undefined ? (

@@ -76,6 +76,15 @@ export const WhatElse = ({ study, card }: WhatElseProps) => {
               </SureAction>
             </div>
           )}
+          <SureAction
+            ask={words.removeSheetAsk}
+            onPress={() => {
+              keeper.make({ kind: 'remove-study', studyId });
+              goTo(`/bed?removed=${studyId}`);
+            }}
+          >
+            {words.removeSheet}
+          </SureAction>
         </More>
       </div>
     </Section>

@@ -1,6 +1,7 @@
 import { Link } from 'wouter';
 import { jobSheet } from '../../../core/card/jobSheet.ts';
 import type { Card } from '../../../core/card/card.ts';
+import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { takeText as words } from '../../../words/en/screens/machine.ts';
 import { jobSheetText as job } from '../../../words/en/jobSheet.ts';
@@ -68,6 +69,9 @@ const AtMachine = ({ study, card }: { readonly study: Study; readonly card: Card
   const { time, hottest } = sheet;
   return (
     <Page title={words.title(card.code)} lead={words.lead}>
+      <p className="take-stock">
+        <strong>{words.putIn}</strong> {putInWords(study, card)}
+      </p>
       <div className="take-screen-only">
         <CardFiles studyId={study.id} card={card} />
       </div>
@@ -108,3 +112,10 @@ const AtMachine = ({ study, card }: { readonly study: Study; readonly card: Card
     </Page>
   );
 };
+
+const putInWords = ({ stock }: Study, { batch, sheet }: Card): string =>
+  [
+    studyText.stock(stock.material, stockThicknessMm(stock), stock.thicknessReadingsMm.length > 0),
+    ...(batch === undefined ? [] : [job.batch(batch)]),
+    ...(sheet === undefined ? [] : [job.sheet(sheet)]),
+  ].join(' · ');

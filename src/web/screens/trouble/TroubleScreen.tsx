@@ -3,6 +3,7 @@ import { ActionLink } from '../../parts/action/Action.tsx';
 import { Looks } from '../../parts/looks/Looks.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
+import { StripsToCut } from './StripsToCut.tsx';
 
 /** Parts stopped coming out: the laser or the wood, cheapest look first. */
 export const TroubleScreen = () => (
@@ -17,12 +18,11 @@ export const TroubleScreen = () => (
     <Section title={words.wood}>
       <Looks looks={words.woodMore} />
     </Section>
+    <StripsToCut />
     <Section title={words.tell}>
       <p>{words.tellMore}</p>
       <div className="actions">
-        <ActionLink kind="strong" href="/sheets/new">
-          {words.newCard}
-        </ActionLink>
+        <ActionLink href="/sheets/new">{words.newCard}</ActionLink>
         <ActionLink href="/book">{words.count}</ActionLink>
       </div>
     </Section>

@@ -26,6 +26,9 @@ export const asideText = {
   },
   did: {
     start: 'A new sheet',
+    'put-on-bed': 'Putting a sheet on the bed',
+    'remove-study': 'Removing a sheet',
+    'put-back-study': 'Putting a sheet back',
     head: 'A change of the sheet',
     'add-card': 'A new card',
     'replace-card': 'A changed card',

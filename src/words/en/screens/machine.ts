@@ -2,6 +2,7 @@
 export const takeText = {
   title: (code: string) => `Card ${code} at the machine`,
   lead: 'Download the drawing, type what the list says, keep the order.',
+  putIn: 'Put in:',
   files: 'The drawing',
   fileKinds: {
     svg: 'SVG',

@@ -44,12 +44,12 @@ export const watchText = {
   stripOf: 'Cut it in',
   stripIn: {
     'new-batch': 'the new batch',
-    reference: 'the sheet kept back',
+    reference: 'the reference sheet',
   },
   stripInMore: {
     'new-batch': 'Does the setting hold for it?',
     reference:
-      'The same strip in a piece of the old batch, the same day: it tells laser from wood.',
+      'A sheet of the batch that the setting was proven on, kept for comparison. The same strip, the same day: it tells laser from wood.',
   },
   batch: 'Name of the new batch',
   batchHint: 'As on the delivery note, or the day it came.',
@@ -59,7 +59,7 @@ export const watchText = {
   strips: 'Check strips',
   rule: 'How a strip is judged, and how often that is right',
   stripLine: (of: 'reference' | 'new-batch', batch: string | undefined) =>
-    of === 'reference' ? 'The sheet kept back' : `Batch ${batch ?? 'not named'}`,
+    of === 'reference' ? 'The reference sheet' : `Batch ${batch ?? 'not named'}`,
   read: 'Read it',
   open: 'Open it',
   toMachine: 'Take it to the machine',
@@ -67,7 +67,7 @@ export const watchText = {
   causes: { laser: 'laser', wood: 'wood', both: 'both', neither: 'neither: chance' },
   share: (share: number) => `${String(Math.round(100 * share))}\u202f%`,
   causeWants:
-    'For an answer, read a strip in the new batch and one in the sheet kept back, cut the same day.',
+    'For an answer, read a strip in the new batch and one in the reference sheet, cut the same day.',
   causeHow: 'What this rests on',
   causeHowMore:
     'Before the strips: laser 25, wood 30, both 10, neither 35 in 100 (judgement). A laser that changed loses speed more often than it gains, by some 12 %; batches differ by some 10 %. Two strips of six cells seldom settle it: shares are what they say, and cutting both strips twice helps.',

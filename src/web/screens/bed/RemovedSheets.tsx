@@ -1,0 +1,64 @@
+import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
+import type { Stock } from '../../../core/stock/stock.ts';
+import { bedText as words, studyText } from '../../../words/en/screens/study.ts';
+import { Action } from '../../parts/action/Action.tsx';
+import { More } from '../../parts/more/More.tsx';
+import { Notice } from '../../parts/notice/Notice.tsx';
+import { useWorkshop } from '../../state/workshop.tsx';
+
+interface Removed {
+  readonly id: string;
+  readonly stock: Stock;
+  readonly removedAt: string;
+}
+
+/** Sheets that were removed and can come back; the one that was removed just now stands open. */
+export const RemovedSheets = ({
+  removed,
+  justNow,
+}: {
+  readonly removed: readonly Removed[];
+  readonly justNow: string | undefined;
+}) => {
+  const last = removed.find(({ id }) => id === justNow);
+  const others = removed.filter((one) => one !== last);
+  return (
+    <>
+      {last === undefined ? null : (
+        <div role="status">
+          <Notice tone="say" title={words.removed(nameOf(last.stock))}>
+            <PutBack one={last} label={words.undoRemove} />
+          </Notice>
+        </div>
+      )}
+      {others.length === 0 ? null : (
+        <More title={words.removedBefore}>
+          <ul className="sheets">
+            {others.map((one) => (
+              <li key={one.id}>
+                <span>
+                  {nameOf(one.stock)} · {new Date(one.removedAt).toLocaleDateString()}
+                </span>
+                <PutBack one={one} label={words.putBack} />
+              </li>
+            ))}
+          </ul>
+        </More>
+      )}
+    </>
+  );
+};
+
+const PutBack = ({ one, label }: { readonly one: Removed; readonly label: string }) => {
+  const { keeper } = useWorkshop();
+  return (
+    <div className="actions">
+      <Action onPress={() => keeper.make({ kind: 'put-back-study', studyId: one.id })}>
+        {label}
+      </Action>
+    </div>
+  );
+};
+
+const nameOf = (stock: Stock): string =>
+  studyText.stock(stock.material, stockThicknessMm(stock), stock.thicknessReadingsMm.length > 0);

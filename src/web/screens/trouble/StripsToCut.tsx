@@ -1,0 +1,48 @@
+import { bookText } from '../../../words/en/screens/book.ts';
+import { troubleText as words } from '../../../words/en/screens/trouble.ts';
+import { ActionLink } from '../../parts/action/Action.tsx';
+import { Section } from '../../parts/page/Page.tsx';
+import { StandingRun } from '../../parts/standing/StandingSays.tsx';
+import { useBook, useHome } from '../../state/queries.ts';
+
+/** More than that are found in the book. */
+const mostNamed = 5;
+
+/** The kept settings, that of the sheet on the bed first: each leads to its own strip. */
+export const StripsToCut = () => {
+  const { data: home } = useHome();
+  const { data } = useBook('');
+  const onBed = home?.latest?.kept?.id;
+  const entries = [...(data?.entries ?? [])].sort(
+    (a, b) => Number(b.entry.id === onBed) - Number(a.entry.id === onBed),
+  );
+  if (entries.length === 0) return null;
+  return (
+    <Section title={words.which}>
+      <p>{words.whichMore}</p>
+      <ul className="sheets">
+        {entries.slice(0, mostNamed).map(({ entry, standing }) => (
+          <li key={entry.id}>
+            <span>
+              {bookText.stock(
+                entry.holdsFor.material,
+                entry.holdsFor.nominalThicknessMm,
+                entry.holdsFor.measuredThicknessMm,
+              )}
+              : <StandingRun standing={standing} kept={entry.setting} />
+            </span>
+            <span className="actions">
+              <ActionLink
+                kind={entry.id === onBed ? 'strong' : 'plain'}
+                href={`/book/${entry.id}#strip`}
+              >
+                {words.strip}
+              </ActionLink>
+              <ActionLink href={`/book/${entry.id}#count`}>{words.countIt}</ActionLink>
+            </span>
+          </li>
+        ))}
+      </ul>
+    </Section>
+  );
+};
