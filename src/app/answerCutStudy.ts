@@ -4,7 +4,9 @@ import { fitStudy } from '../core/cutmodel/fitStudy.ts';
 import { done, type Outcome, type Problem } from '../core/problem.ts';
 import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import type { StockCode } from '../core/stock/codes.ts';
+import { answerWithEarlier, type StudyAnswer } from '../core/study/answerWithEarlier.ts';
 import { questionStudy } from '../core/study/questionStudy.ts';
+import type { AnswerQuestion } from './standingAsKnown.ts';
 
 /**
  * The answer to a study. Before all other warnings stand what is to be said of its material and a question about each
@@ -15,8 +17,16 @@ export const answerCutStudy = (study: CutStudy): Outcome<FitAnswer> => {
   return accepted.ok ? done(withQuestions(study, fitStudy(study), accepted.value)) : accepted;
 };
 
+/** The same by an aim, with what earlier sheets taught. */
+export const answerWithHistory = ({ cut, aim, earlier }: AnswerQuestion): Outcome<StudyAnswer> => {
+  const accepted = acceptMaterial(cut.stock);
+  return accepted.ok
+    ? done(withQuestions(cut, answerWithEarlier(cut, aim, earlier), accepted.value))
+    : accepted;
+};
+
 /** The same for an answer that is there; `ofMaterial` as the gate gave it. */
-export const withQuestions = <A extends FitAnswer>(
+const withQuestions = <A extends FitAnswer>(
   study: CutStudy,
   answer: A,
   ofMaterial: readonly Problem[],

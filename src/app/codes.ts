@@ -28,6 +28,10 @@ export const appCodes = [
   'focus-test-id-taken',
   'bed-test-not-found',
   'bed-test-id-taken',
+  'sum-took-too-long',
+  'sum-too-big',
+  'sums-waiting',
+  'sum-not-wanted',
 ] as const;
 
 export type AppCode = (typeof appCodes)[number];

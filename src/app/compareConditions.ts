@@ -1,10 +1,9 @@
-import { compareConditions, type Comparison } from '../core/compare/compareConditions.ts';
+import type { Comparison } from '../core/compare/compareConditions.ts';
 import { conditionsOf, type ComparisonWish } from '../core/compare/pieces.ts';
-import { usualTellPct, usualWorthPct, type TwoConditions } from '../core/compare/twoConditions.ts';
+import { usualTellPct, usualWorthPct } from '../core/compare/twoConditions.ts';
 import { done, type Outcome } from '../core/problem.ts';
-import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import type { Study } from '../core/study/study.ts';
-import type { Ports } from './ports.ts';
+import type { AskingPorts } from './ports.ts';
 import { findStudy } from './readStudy.ts';
 
 /** Absent: the figures that are usual. */
@@ -12,11 +11,11 @@ export type CompareWish = Omit<ComparisonWish, 'worthPct' | 'tellPct'> &
   Partial<Pick<ComparisonWish, 'worthPct' | 'tellPct'>>;
 
 /**
- * Sets cards of stored studies beside each other as two conditions. Refuses: `study-not-found`, and what `conditionsOf` and
- * {@link compareTwo} refuse.
+ * Sets cards of stored studies beside each other as two conditions. Refuses: `study-not-found`, and what `conditionsOf`,
+ * `compareTwo` and `Model` refuse.
  */
 export const compareStored = async (
-  { store }: Pick<Ports, 'store'>,
+  { store, model }: Pick<AskingPorts, 'store' | 'model'>,
   wish: CompareWish,
 ): Promise<Outcome<Comparison>> => {
   const ids = [...new Set([...wish.one, ...wish.other].map(({ studyId }) => studyId))];
@@ -35,18 +34,5 @@ export const compareStored = async (
     tellPct: usualTellPct,
     ...wish,
   });
-  return two.ok ? compareTwo(two.value) : two;
-};
-
-/**
- * Two conditions beside each other; nothing is stored. What is to be said of the material stands before all other remarks.
- * Refuses: what `acceptMaterial` and `compareConditions` refuse.
- */
-export const compareTwo = (two: TwoConditions): Outcome<Comparison> => {
-  const accepted = acceptMaterial(two.stock);
-  if (!accepted.ok) return accepted;
-  const compared = compareConditions(two);
-  return compared.ok
-    ? done({ ...compared.value, remarks: [...accepted.value, ...compared.value.remarks] })
-    : compared;
+  return two.ok ? model.ask('compareTwo', two.value, ids[0]) : two;
 };

@@ -5,13 +5,11 @@ import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import type { WorkshopMachine } from '../core/machine/workshopMachine.ts';
 import { done, refused, type Outcome } from '../core/problem.ts';
 import type { Stock } from '../core/stock/stock.ts';
-import { answerForAim } from '../core/cutmodel/answerForAim.ts';
-import { fitWithEarlier } from '../core/study/answerWithEarlier.ts';
-import { cardRequestFor } from '../core/study/cardRequestFor.ts';
+import { cardRequestKnowing } from '../core/study/cardRequestFor.ts';
+import type { EarlierSheet } from '../core/study/earlierSheet.ts';
 import { historyWishOf } from '../core/study/historyWish.ts';
 import type { Study } from '../core/study/study.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
-import { stripSettings } from '../core/watch/stripSettings.ts';
 import type { WatchCode } from '../core/watch/codes.ts';
 import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import { namedMaterial } from '../core/stock/namedMaterial.ts';
@@ -19,7 +17,8 @@ import { findEntry } from './entryStanding.ts';
 import { freeCode } from './freeCode.ts';
 import { historyIn } from './gatherHistory.ts';
 import { defaultMachine } from './machineOf.ts';
-import type { Ports, Session } from './ports.ts';
+import type { AskingPorts, Ports, Session } from './ports.ts';
+import type { StoredStudy } from './stored.ts';
 
 export interface StripWish {
   /** Made by whoever asks, so that it may be sent twice: the study that the strip becomes. */
@@ -43,62 +42,99 @@ export interface StripCut extends DesignedCard {
 /**
  * Designs a check strip for an entry of the book and lays it down as a small study of its own, so that it is taken to the
  * machine and read like any card. Refuses: `entry-not-found`, a refused material, `strip-needs-batch`,
- * `strip-too-narrow`, what no card can be made of. ~0.4 s.
+ * `strip-too-narrow`, what no card can be made of, what `Model` refuses. ~0.4 s.
  */
-export const cutStrip = (
-  ports: Ports,
+export const cutStrip = async (
+  ports: AskingPorts,
   idOrCode: string,
   wish: StripWish,
-): Promise<Outcome<StripCut>> =>
-  ports.store.change(async (session) => {
-    const { clock, ids } = ports;
-    const found = await findEntry(session, idOrCode);
-    if (!found.ok) return found;
-    const entry = found.value;
-    const accepted = acceptMaterial(entry.holdsFor);
-    if (!accepted.ok) return accepted;
-    const batch = batchOf(entry, wish);
-    if (!batch.ok) return batch;
-    const id = wish.id ?? ids.newId();
+): Promise<Outcome<StripCut>> => {
+  const { store, ids, model } = ports;
+  const id = wish.id ?? ids.newId();
+  const begun = await store.change((session) => beginning(session, ports, { idOrCode, wish, id }));
+  if (!begun.ok) return begun;
+  if ('cut' in begun.value) return done(begun.value.cut);
+  const { entry, study, earlier } = begun.value;
+  const cut: CutStudy = {
+    ...toCutStudy(study),
+    promise: { ...study.promise, for: 'batch' },
+  };
+  const { cells } = wish;
+  const wanted = {
+    cut,
+    earlier,
+    setting: entry.setting,
+    ...(cells === undefined ? {} : { cells }),
+  };
+  const found = await model.ask('stripToCut', wanted, entry.cameFrom.studyId);
+  if (!found.ok) return found;
+  const { rungs, answer } = found.value;
+  if (rungs.length < leastSettings) {
+    const [leastMmPerS, mostMmPerS] = study.machine.speedRangeMmPerS;
+    return refuseStrip('strip-too-narrow', { leastMmPerS, mostMmPerS });
+  }
+  return store.change(async (session) => {
     const known = await session.study(id);
-    const [before] = known?.study.cards ?? [];
-    if (before !== undefined) return done({ studyId: id, card: before, remarks: [] });
-    const machine = await machineOfEntry(session, ports, entry);
-    const now = clock.now();
-    const study = studyFor(entry, wish, {
-      id,
-      now,
-      batch: batch.value,
-      machine,
-    });
-    const cut: CutStudy = {
-      ...toCutStudy(study),
-      promise: { ...study.promise, for: 'batch' },
-    };
-    const earlier = fitWithEarlier(cut, await historyIn(session, historyWishOf(study)));
-    const rungs = stripSettings(earlier, entry.setting, wish.cells);
-    if (rungs.length < leastSettings) {
-      const [leastMmPerS, mostMmPerS] = study.machine.speedRangeMmPerS;
-      return refuseStrip('strip-too-narrow', { leastMmPerS, mostMmPerS });
-    }
-    const request = cardRequestFor(
+    const before = cutBefore(id, known);
+    if (before !== undefined) return done(before);
+    const { batch } = study.stock;
+    const request = cardRequestKnowing(
       cut,
       {
         code: await freeCode(session, ids),
         rungs,
         cellsEach: 1,
         sheet: stripSheets[wish.of],
-        ...(batch.value === undefined ? {} : { batch: batch.value }),
+        ...(batch === undefined ? {} : { batch }),
         ...(wish.sheetMm === undefined ? {} : { sheetMm: wish.sheetMm }),
       },
-      answerForAim(earlier, 'fastest'),
+      answer,
     );
     const designed = designCard(request);
     if (!designed.ok) return designed;
-    if (known === undefined) await session.insertStudy(study, now);
+    if (known === undefined) await session.insertStudy(study, study.createdAt);
     await session.insertCard(id, designed.value.card);
     return done({ ...designed.value, studyId: id });
   });
+};
+
+interface Asked {
+  readonly idOrCode: string;
+  readonly wish: StripWish;
+  readonly id: string;
+}
+
+interface ToCut {
+  readonly entry: ProvenSetting;
+  /** The study that the strip will be. */
+  readonly study: Study;
+  readonly earlier: readonly EarlierSheet[];
+}
+
+const beginning = async (
+  session: Session,
+  ports: Ports,
+  { idOrCode, wish, id }: Asked,
+): Promise<Outcome<ToCut | { readonly cut: StripCut }>> => {
+  const found = await findEntry(session, idOrCode);
+  if (!found.ok) return found;
+  const entry = found.value;
+  const accepted = acceptMaterial(entry.holdsFor);
+  if (!accepted.ok) return accepted;
+  const batch = batchOf(entry, wish);
+  if (!batch.ok) return batch;
+  const before = cutBefore(id, await session.study(id));
+  if (before !== undefined) return done({ cut: before });
+  const machine = await machineOfEntry(session, ports, entry);
+  const now = ports.clock.now();
+  const study = studyFor(entry, wish, { id, now, batch: batch.value, machine });
+  return done({ entry, study, earlier: await historyIn(session, historyWishOf(study)) });
+};
+
+const cutBefore = (id: string, known: StoredStudy | undefined): StripCut | undefined => {
+  const [card] = known?.study.cards ?? [];
+  return card === undefined ? undefined : { studyId: id, card, remarks: [] };
+};
 
 /** With fewer there is nothing to compare. */
 const leastSettings = 3;

@@ -1,13 +1,12 @@
 import { sheetOfCard } from '../core/card/sheetOfCard.ts';
 import { designCard, type DesignedCard } from '../core/card/designCard.ts';
 import { done, type Outcome } from '../core/problem.ts';
-import { answerToDesignBy, cardRequestFor, type CardWish } from '../core/study/cardRequestFor.ts';
+import { cardRequestKnowing, type CardWish } from '../core/study/cardRequestFor.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import { freeCode } from './freeCode.ts';
-import { historyFor } from './gatherHistory.ts';
-import type { Ports } from './ports.ts';
-import { findStudy } from './readStudy.ts';
+import { readWithHistory } from './gatherHistory.ts';
+import type { AskingPorts } from './ports.ts';
 import { refuse } from './refuse.ts';
 
 export interface CardDesigned extends DesignedCard {
@@ -21,37 +20,42 @@ interface NewCardWish extends Omit<CardWish, 'code'> {
 
 /**
  * Designs a card for a study and adds it, under a code that nothing else has. What earlier sheets taught says where to look.
- * Refuses: `study-not-found`, `card-not-found`, a refused material, a wish that no card can fulfil.
+ * Refuses: `study-not-found`, `card-not-found`, a refused material, a wish that no card can fulfil, what `Model` refuses.
  */
-export const designNewCard = (
-  { store, clock, ids }: Ports,
+export const designNewCard = async (
+  { store, clock, ids, model }: AskingPorts,
   studyId: string,
   { sameSheetAs, ...wish }: NewCardWish,
-): Promise<Outcome<CardDesigned>> =>
-  store.change(async (session) => {
-    const found = await findStudy(session, studyId);
-    if (!found.ok) return found;
-    const { study } = found.value;
-    const { stock } = study;
-    const accepted = acceptMaterial(stock);
-    if (!accepted.ok) return accepted;
-    const cut = toCutStudy(study);
-    const before = study.cards.find(({ code }) => code === sameSheetAs);
-    if (sameSheetAs !== undefined && before === undefined)
-      return refuse('card-not-found', { card: sameSheetAs });
-    const whole: CardWish = {
-      ...(before === undefined ? boardOf(stock) : {}),
-      ...wish,
-      ...(before === undefined ? {} : boardOf({ ...before, sheet: sheetOfCard(before) })),
-      code: await freeCode(session, ids),
-    };
-    const known = answerToDesignBy(cut, await historyFor(session, study));
-    const designed = designCard(cardRequestFor(cut, whole, known));
+): Promise<Outcome<CardDesigned>> => {
+  const read = await readWithHistory({ store }, studyId, {});
+  if (!read.ok) return read;
+  const { study, earlier } = read.value;
+  const { stock } = study;
+  const accepted = acceptMaterial(stock);
+  if (!accepted.ok) return accepted;
+  const cut = toCutStudy(study);
+  const before = study.cards.find(({ code }) => code === sameSheetAs);
+  if (sameSheetAs !== undefined && before === undefined)
+    return refuse('card-not-found', { card: sameSheetAs });
+  const board = {
+    ...(before === undefined ? boardOf(stock) : {}),
+    ...wish,
+    ...(before === undefined ? {} : boardOf({ ...before, sheet: sheetOfCard(before) })),
+  };
+  const known = await model.ask('answerToDesignBy', { cut, earlier }, studyId);
+  if (!known.ok) return known;
+  return store.change(async (session) => {
+    if ((await session.cardsOf(studyId)) === undefined)
+      return refuse('study-not-found', { id: studyId });
+    const whole: CardWish = { ...board, code: await freeCode(session, ids) };
+    // Given even where nothing is known: else it would be worked out here.
+    const designed = designCard(cardRequestKnowing(cut, whole, known.value));
     if (!designed.ok) return designed;
     await session.insertCard(studyId, designed.value.card);
     const revision = await session.touch(studyId, clock.now());
     return done({ ...designed.value, revision });
   });
+};
 
 const boardOf = ({ batch, sheet }: Pick<CardWish, 'batch' | 'sheet'>) => ({
   ...(batch === undefined ? {} : { batch }),

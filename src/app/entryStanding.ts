@@ -1,21 +1,22 @@
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
-import { rememberNewest } from '../core/cutmodel/rememberNewest.ts';
-import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
-import type { FitAnswer } from '../core/cutmodel/fitAnswer.ts';
 import { done, type Outcome } from '../core/problem.ts';
-import { evidenceFrom, needsAnswer } from '../core/standing/evidenceFrom.ts';
+import { needsAnswer } from '../core/standing/evidenceFrom.ts';
 import type { Standing } from '../core/standing/standing.ts';
-import { standingOf } from '../core/standing/standingOf.ts';
-import { answerWithEarlier } from '../core/study/answerWithEarlier.ts';
-import type { EarlierSheet } from '../core/study/earlierSheet.ts';
 import { historyWishOf } from '../core/study/historyWish.ts';
 import { promiseOf } from '../core/study/promiseOf.ts';
-import type { Aim, RecordedTally, Study } from '../core/study/study.ts';
+import type { RecordedTally } from '../core/study/study.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { historyIn } from './gatherHistory.ts';
+import type { Model } from './model.ts';
 import type { ReadSession } from './ports.ts';
 import { refuse } from './refuse.ts';
-import { stripsOfEntry, type StripJudged } from './stripsOfEntry.ts';
+import {
+  needsSums,
+  standingAsKnown,
+  type KeptJudged,
+  type KeptQuestion,
+} from './standingAsKnown.ts';
+import { stripsOfEntry } from './stripsOfEntry.ts';
 
 /** A proven setting with the orders cut by it, and how it stands. */
 export interface EntryStanding {
@@ -24,60 +25,42 @@ export interface EntryStanding {
   readonly standing: Standing;
 }
 
-/**
- * How a kept setting stands, from all that is stored of it: the one verb by which book, label, bed, table and program say
- * it. Milliseconds where nothing was said since it was kept, else an answer and a fit for each of its newest strips.
- */
-export const withStanding = async (
+/** All that is stored of a kept setting, with the sums that its standing needs: for {@link judged}, when the session is over. */
+export const readKept = async (
   session: ReadSession,
   entry: ProvenSetting,
-): Promise<EntryStanding> => {
-  const { tallies, standing } = await knownOf(session, entry);
-  return { entry, tallies, standing };
-};
-
-/** The same with the strips that were looked at. */
-export const knownOf = async (
-  session: ReadSession,
-  entry: ProvenSetting,
-): Promise<EntryStanding & { readonly strips: readonly StripJudged[] }> => {
+): Promise<KeptQuestion> => {
   const tallies = await session.talliesOfEntry(entry.id);
   const study = (await session.studyAsReadable(entry.cameFrom.studyId))?.study;
   const promise = promiseOf({ promise: entry.promise, tallies });
   const strips = await stripsOfEntry(session, entry, promise);
-  const answer =
-    study !== undefined && needsAnswer(study, entry)
-      ? await answerAt(session, study, entry.setting.powerPct)
-      : undefined;
-  const known = {
-    kept: entry,
-    tallies,
-    strips,
-    ...(study === undefined ? {} : { study }),
-    ...(answer === undefined ? {} : { answer }),
-  };
-  return { entry, tallies, strips, standing: standingOf(evidenceFrom(known)) };
-};
-
-/** What the sheet's cards and orders say now, at one power. */
-const answerAt = async (
-  session: ReadSession,
-  study: Study,
-  powerPct: number,
-): Promise<FitAnswer> => {
+  const known = { kept: entry, tallies, strips };
+  if (study === undefined) return known;
+  if (!needsAnswer(study, entry)) return { ...known, study };
   const earlier = await historyIn(session, historyWishOf(study));
-  return answerOf({ cut: { ...toCutStudy(study), ask: { powerPct } }, aim: study.aim, earlier });
+  const cut = { ...toCutStudy(study), ask: { powerPct: entry.setting.powerPct } };
+  return { ...known, study, answer: { cut, aim: study.aim, earlier } };
 };
 
-interface AnswerQuestion {
-  readonly cut: CutStudy;
-  readonly aim: Aim;
-  readonly earlier: readonly EarlierSheet[];
-}
+/**
+ * How a kept setting stands: the one verb by which book, label, bed, table and program say it. Milliseconds where nothing
+ * was said since it was kept. Where its sums cannot be made in time it stands as not known, and says so: whoever asks gets
+ * an answer, and a count that was stored is never refused for it.
+ */
+export const judged = async (model: Model, question: KeptQuestion): Promise<KeptJudged> => {
+  if (!needsSums(question)) return standingAsKnown(question);
+  const found = await model.ask('judgeKept', question, question.kept.cameFrom.studyId);
+  return found.ok ? found.value : standingAsKnown(question);
+};
 
-const answerOf = rememberNewest(({ cut, aim, earlier }: AnswerQuestion): FitAnswer =>
-  answerWithEarlier(cut, aim, earlier),
-);
+/** The same as an entry of the book. */
+export const withStanding = async (
+  model: Model,
+  question: KeptQuestion,
+): Promise<EntryStanding> => {
+  const { standing } = await judged(model, question);
+  return { entry: question.kept, tallies: question.tallies, standing };
+};
 
 /** By id or by label code. Refuses: `entry-not-found`. */
 export const findEntry = async (

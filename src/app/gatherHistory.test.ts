@@ -10,6 +10,7 @@ import type { Study } from '../core/study/study.ts';
 import { openSqliteStore } from '../store/sqliteStore.ts';
 import { answerStudy } from './answerStudy.ts';
 import { gatherHistory, readWithHistory } from './gatherHistory.ts';
+import { modelHere } from './modelHere.ts';
 import { openExample } from './openExample.ts';
 import type { Store } from './ports.ts';
 
@@ -133,7 +134,8 @@ describe('what the workshop’s other sheets taught', () => {
 
   it('does not mix with the example, either way', async () => {
     const clock = { now: () => '2031-06-02T00:00:00.000Z' };
-    await openExample({ store, clock, ids: { newId: () => 'x', newCode: () => 'XXXX' } });
+    const ids = { newId: () => 'x', newCode: () => 'XXXX' };
+    await openExample({ store, clock, ids, model: modelHere });
     await insert(present(), readStudy('a', 'AAA1'));
     expect(await batchesFor()).toEqual(['a/spring']);
     expect(await batchesFor('example-plywood')).toEqual([]);
@@ -147,7 +149,7 @@ describe('what the workshop’s other sheets taught', () => {
   it('is in the stored study’s answer, and out of it when it is wished so', async () => {
     await insert(present(), readStudy('a', 'AAA1'), readStudy('b', 'BBB1'));
     const leansOn = async (wish: Parameters<typeof answerStudy>[2]) => {
-      const answer = await answerStudy({ store }, 'now', wish);
+      const answer = await answerStudy({ store, model: modelHere }, 'now', wish);
       return answer.ok ? answer.value.leansOn : undefined;
     };
     expect(await leansOn({})).toEqual({ cells: 24, sheets: 2, parts: 0, orders: 0 });

@@ -3,8 +3,9 @@ import type { Problem } from '../core/problem.ts';
 import type { Standing } from '../core/standing/standing.ts';
 import type { Stock } from '../core/stock/stock.ts';
 import type { RecordedTally } from '../core/study/study.ts';
-import { withStanding } from './entryStanding.ts';
-import type { Ports, ReadSession } from './ports.ts';
+import { readKept, withStanding } from './entryStanding.ts';
+import type { AskingPorts, ReadSession } from './ports.ts';
+import type { KeptQuestion } from './standingAsKnown.ts';
 import type { StudySummary } from './stored.ts';
 
 /** What the first screen needs. */
@@ -32,10 +33,25 @@ export interface Home {
 }
 
 /** What is on the bed, its setting and its last tally. The cost does not grow with the workshop. */
-export const home = ({ store }: Pick<Ports, 'store'>): Promise<Home> => store.read(homeIn);
+export const home = async ({
+  store,
+  model,
+}: Pick<AskingPorts, 'store' | 'model'>): Promise<Home> => {
+  const { latest, ...rest } = await store.read(stored);
+  if (latest === undefined) return rest;
+  const { kept, ...others } = latest;
+  if (kept === undefined) return { ...rest, latest: others };
+  const { entry, standing } = await withStanding(model, kept);
+  return { ...rest, latest: { ...others, kept: entry, standing } };
+};
 
-/** The same inside a session. */
-export const homeIn = async (session: ReadSession): Promise<Home> => {
+interface HomeStored extends Omit<Home, 'latest'> {
+  readonly latest?: Omit<NonNullable<Home['latest']>, 'kept' | 'standing'> & {
+    readonly kept?: KeptQuestion;
+  };
+}
+
+const stored = async (session: ReadSession): Promise<HomeStored> => {
   const { own, example } = await session.holds();
   const study = await session.onBed();
   const latest = study === undefined ? {} : { latest: await latestOf(session, study) };
@@ -57,12 +73,12 @@ export const homeIn = async (session: ReadSession): Promise<Home> => {
 const latestOf = async (
   session: ReadSession,
   study: StudySummary,
-): Promise<NonNullable<Home['latest']>> => {
+): Promise<NonNullable<HomeStored['latest']>> => {
   const lastTally = await session.lastTallyOf(study.id);
   const kept = await session.keptFrom(study.id);
   return {
     study,
     ...(lastTally === undefined ? {} : { lastTally }),
-    ...(kept === undefined ? {} : { kept, standing: (await withStanding(session, kept)).standing }),
+    ...(kept === undefined ? {} : { kept: await readKept(session, kept) }),
   };
 };

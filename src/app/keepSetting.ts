@@ -9,15 +9,15 @@ import { halfReadCard } from '../core/standing/evidenceFrom.ts';
 import { stockThicknessMm } from '../core/stock/stockThickness.ts';
 import { promiseOf } from '../core/study/promiseOf.ts';
 import type { Aim, Study } from '../core/study/study.ts';
-import { answerWithEarlier } from '../core/study/answerWithEarlier.ts';
 import type { EarlierSheet } from '../core/study/earlierSheet.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import { namedMaterial } from '../core/stock/namedMaterial.ts';
-import { withStanding, type EntryStanding } from './entryStanding.ts';
+import { readKept, withStanding, type EntryStanding } from './entryStanding.ts';
 import { freeCode } from './freeCode.ts';
 import { historyFor, type EarlierSheetsWish } from './gatherHistory.ts';
-import type { Ports } from './ports.ts';
+import type { Model } from './model.ts';
+import type { AskingPorts, ReadSession } from './ports.ts';
 import { findStudy } from './readStudy.ts';
 import { refuse } from './refuse.ts';
 import { sameValue } from './sameValue.ts';
@@ -41,36 +41,74 @@ export interface KeepSetting extends EarlierSheetsWish {
  * Keeps a setting in the book with all that it holds for and where it came from. What the model says of it is computed
  * here, from the study as it stands and what earlier sheets taught: nobody can write a promise into the book. The same setting sent twice under one id
  * is kept once. Refuses: `study-not-found`, a refused material, `power-above-machine`, `overdrive-needs-reason`,
- * `rest-not-said`, `no-forecast-to-keep`, `entry-id-taken`.
+ * `rest-not-said`, `no-forecast-to-keep`, `entry-id-taken`, what `Model` refuses.
  */
-export const keepSetting = (
-  { store, clock, ids }: Ports,
+export const keepSetting = async (
+  ports: AskingPorts,
   asked: KeepSetting,
-): Promise<Outcome<EntryStanding>> =>
-  store.change(async (session) => {
-    const known = asked.id === undefined ? undefined : await session.entry(asked.id);
-    if (known !== undefined && known.id === asked.id) {
-      const same =
-        known.cameFrom.studyId === asked.studyId && sameValue(known.setting, asked.setting);
-      return same
-        ? done(await withStanding(session, known))
-        : refuse('entry-id-taken', { id: known.id });
-    }
-    const found = await findStudy(session, asked.studyId);
-    if (!found.ok) return found;
-    const { study } = found.value;
-    const half = asked.rest === undefined ? halfReadCard(study) : undefined;
-    if (half !== undefined) return refuse('rest-not-said', half);
-    const allowed = mayKeep(study, asked);
-    if (!allowed.ok) return allowed;
-    const told = forecastOf(study, asked, await historyFor(session, study, asked));
-    if (!told.ok) return told;
+): Promise<Outcome<EntryStanding>> => {
+  const { store, model } = ports;
+  const begun = await store.read((session) => beginning(session, asked));
+  if (!begun.ok) return begun;
+  const entry =
+    'known' in begun.value ? done(begun.value.known) : await keep(ports, asked, begun.value);
+  if (!entry.ok) return entry;
+  const kept = await store.read((session) => readKept(session, entry.value));
+  return done(await withStanding(model, kept));
+};
+
+interface ToKeep {
+  readonly study: Study;
+  readonly earlier: readonly EarlierSheet[];
+}
+
+/** The entry of this id where it is there, else what it is worked out from: the study as it stands now. */
+const beginning = async (
+  session: ReadSession,
+  asked: KeepSetting,
+): Promise<Outcome<ToKeep | { readonly known: ProvenSetting }>> => {
+  const known = await knownAs(session, asked);
+  if (known !== undefined) return known.ok ? done({ known: known.value }) : known;
+  const found = await findStudy(session, asked.studyId);
+  if (!found.ok) return found;
+  const { study } = found.value;
+  const half = asked.rest === undefined ? halfReadCard(study) : undefined;
+  if (half !== undefined) return refuse('rest-not-said', half);
+  const allowed = mayKeep(study, asked);
+  return allowed.ok ? done({ study, earlier: await historyFor(session, study, asked) }) : allowed;
+};
+
+const knownAs = async (
+  session: ReadSession,
+  asked: KeepSetting,
+): Promise<Outcome<ProvenSetting> | undefined> => {
+  const known = asked.id === undefined ? undefined : await session.entry(asked.id);
+  if (known?.id !== asked.id || known === undefined) return undefined;
+  const isSame =
+    known.cameFrom.studyId === asked.studyId && sameValue(known.setting, asked.setting);
+  return isSame ? done(known) : refuse('entry-id-taken', { id: known.id });
+};
+
+/** What was said of the study while the forecast was made counts as said since. */
+const keep = async (
+  { store, clock, ids, model }: AskingPorts,
+  asked: KeepSetting,
+  { study, earlier }: ToKeep,
+): Promise<Outcome<ProvenSetting>> => {
+  const now = clock.now();
+  const told = await forecastOf(model, study, asked, earlier);
+  if (!told.ok) return told;
+  return store.change(async (session) => {
+    const known = await knownAs(session, asked);
+    if (known !== undefined) return known;
+    if ((await session.cardsOf(study.id)) === undefined)
+      return refuse('study-not-found', { id: study.id });
     const entry: ProvenSetting = {
       version: 1,
       id: asked.id ?? ids.newId(),
       code: await freeCode(session, ids),
       isExample: study.isExample,
-      keptAt: asked.keptAt ?? clock.now(),
+      keptAt: asked.keptAt ?? now,
       setting: asked.setting,
       aim: asked.aim ?? study.aim,
       promise: asked.promise ?? promiseOf(study),
@@ -82,8 +120,9 @@ export const keepSetting = (
     };
     await session.insertEntry(entry);
     await session.touch(study.id, clock.now());
-    return done(await withStanding(session, entry));
+    return done(entry);
   });
+};
 
 const mayKeep = (study: Study, { setting, personsChoice }: KeepSetting): Outcome<undefined> => {
   const accepted = acceptMaterial(study.stock);
@@ -104,18 +143,22 @@ const ratedLimitPct = (machine: Machine): number | undefined => {
   return limit.because === 'rated-current' ? limit.powerPct : undefined;
 };
 
-const forecastOf = (
+const forecastOf = async (
+  model: Model,
   study: Study,
   { setting, promise }: KeepSetting,
   earlier: readonly EarlierSheet[],
-): Outcome<Pick<ProvenSetting, 'outOf100Mean' | 'surePct'>> => {
+): Promise<Outcome<Pick<ProvenSetting, 'outOf100Mean' | 'surePct'>>> => {
   const { powerPct, speedMmPerS } = setting;
   const cut = {
     ...toCutStudy(study),
     promise: promise ?? promiseOf(study),
     ask: { powerPct, speedMmPerS },
   };
-  const { asked } = answerWithEarlier(cut, study.aim, earlier);
+  const { aim } = study;
+  const answer = await model.ask('answerWithEarlier', { cut, aim, earlier }, study.id);
+  if (!answer.ok) return answer;
+  const { asked } = answer.value;
   if (asked === undefined || !Number.isFinite(asked.outOf100Mean))
     return refuse('no-forecast-to-keep');
   return done({ outOf100Mean: asked.outOf100Mean, surePct: asked.sureOfPromisePct });

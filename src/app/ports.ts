@@ -7,6 +7,7 @@ import type { Outcome, Problem } from '../core/problem.ts';
 import type { ReadingEvent } from '../core/reading/readingEvent.ts';
 import type { WorkshopMachine } from '../core/machine/workshopMachine.ts';
 import type { RecordedTally, SavedStudy } from '../core/study/study.ts';
+import type { Model } from './model.ts';
 import type { StoredStudy, StudyHead, StudySummary } from './stored.ts';
 
 /** Tells the time. */
@@ -27,6 +28,11 @@ export interface Ports {
   readonly store: Store;
   readonly clock: Clock;
   readonly ids: Ids;
+}
+
+/** The same for a use-case that asks for sums. */
+export interface AskingPorts extends Ports {
+  readonly model: Model;
 }
 
 /**

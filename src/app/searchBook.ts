@@ -1,18 +1,21 @@
 import { searchBook as search } from '../core/book/searchBook.ts';
-import { withStanding, type EntryStanding } from './entryStanding.ts';
-import type { Ports } from './ports.ts';
+import { readKept, withStanding, type EntryStanding } from './entryStanding.ts';
+import type { AskingPorts } from './ports.ts';
 import { remembering } from './remembering.ts';
+import type { KeptQuestion } from './standingAsKnown.ts';
 
 /** The proven settings that fit all the words, those for the sheet on the bed first. No words: the whole book. */
-export const searchBook = (
-  { store }: Pick<Ports, 'store'>,
+export const searchBook = async (
+  { store, model }: Pick<AskingPorts, 'store' | 'model'>,
   text: string,
-): Promise<readonly EntryStanding[]> =>
-  store.read(async (stored) => {
+): Promise<readonly EntryStanding[]> => {
+  const kept = await store.read(async (stored) => {
     const session = remembering(stored);
     const onBed = (await session.onBed())?.stock;
-    const found: EntryStanding[] = [];
+    const questions: KeptQuestion[] = [];
     for (const entry of search(await session.entries(), text, onBed))
-      found.push(await withStanding(session, entry));
-    return found;
+      questions.push(await readKept(session, entry));
+    return questions;
   });
+  return Promise.all(kept.map((question) => withStanding(model, question)));
+};

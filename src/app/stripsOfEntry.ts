@@ -1,23 +1,14 @@
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
-import { rememberNewest } from '../core/cutmodel/rememberNewest.ts';
-import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
-import type { Setting } from '../core/machine/setting.ts';
 import type { PromiseWish } from '../core/reading/promise.ts';
 import { sameMaterialAs } from '../core/stock/sameMaterial.ts';
-import { fitWithEarlier } from '../core/study/answerWithEarlier.ts';
 import type { EarlierSheet } from '../core/study/earlierSheet.ts';
 import { historyWishOf } from '../core/study/historyWish.ts';
 import type { Study } from '../core/study/study.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { stripsIn, type CheckStrip } from '../core/watch/findStrips.ts';
-import { stripVerdict, type StripVerdict } from '../core/watch/stripVerdict.ts';
 import { historyIn } from './gatherHistory.ts';
 import type { ReadSession } from './ports.ts';
-
-export interface StripJudged {
-  readonly strip: CheckStrip;
-  readonly verdict: StripVerdict;
-}
+import type { StripQuestion, StripToJudge } from './standingAsKnown.ts';
 
 /** Studies that are opened to look for strips, the last touched first. */
 const mostStudies = 30;
@@ -25,37 +16,28 @@ const mostStudies = 30;
 const mostJudged = 4;
 
 /**
- * The check strips of a kept setting, the last read first, the newest with what they say of `promise`; the older ones count
- * as unread.
- * ~0.3 s for each that is judged.
+ * The check strips of a kept setting, the last read first, the newest with the question what they say of `promise`; the
+ * older ones count as unread.
  */
 export const stripsOfEntry = async (
   session: ReadSession,
   entry: ProvenSetting,
   promise: PromiseWish = entry.promise,
-): Promise<readonly StripJudged[]> => {
+): Promise<readonly StripToJudge[]> => {
   const strips = (await laterStudies(session, entry))
     .flatMap((study) => stripsIn(study, entry).map((strip) => ({ study, strip })))
     .sort((a, b) => later(b.strip.at, a.strip.at));
-  const judged: StripJudged[] = [];
+  const asked: StripToJudge[] = [];
   for (const [place, { study, strip }] of strips.entries()) {
     const isRead = strip.cells.some(({ grade }) => grade !== undefined);
-    judged.push({
-      strip,
-      verdict:
-        place < mostJudged && isRead
-          ? verdictOf(
-              questionOf(
-                study,
-                strip,
-                { setting: entry.setting, promise },
-                await historyIn(session, historyWishOf(study)),
-              ),
-            )
-          : { kind: 'unread' },
-    });
+    if (place >= mostJudged || !isRead) asked.push({ strip });
+    else {
+      const earlier = await historyIn(session, historyWishOf(study));
+      const kept = { setting: entry.setting, promise };
+      asked.push({ strip, question: questionOf(study, strip, kept, earlier) });
+    }
   }
-  return judged;
+  return asked;
 };
 
 const later = (one: string, other: string): number => (one < other ? -1 : one > other ? 1 : 0);
@@ -82,13 +64,6 @@ const laterStudies = async (
   return studies;
 };
 
-interface StripQuestion {
-  readonly cut: CutStudy;
-  readonly earlier: readonly EarlierSheet[];
-  readonly setting: Setting;
-  readonly offerFaster: boolean;
-}
-
 /** The study as the strip's own cells alone: what else it holds is evidence of it too, but not of the strip. */
 const questionOf = (
   study: Study,
@@ -106,8 +81,3 @@ const questionOf = (
   setting,
   offerFaster: strip.of === 'new-batch',
 });
-
-const verdictOf = rememberNewest(
-  ({ cut, earlier, setting, offerFaster }: StripQuestion): StripVerdict =>
-    stripVerdict(fitWithEarlier(cut, earlier), setting, offerFaster),
-);

@@ -1,8 +1,8 @@
 import { done, type Outcome } from '../core/problem.ts';
 import type { Setting } from '../core/machine/setting.ts';
 import { promiseOf } from '../core/study/promiseOf.ts';
-import { findEntry, withStanding, type EntryStanding } from './entryStanding.ts';
-import type { Ports } from './ports.ts';
+import { findEntry, readKept, withStanding, type EntryStanding } from './entryStanding.ts';
+import type { AskingPorts } from './ports.ts';
 import { storeTally, type TallyToRecord } from './recordTally.ts';
 
 /** The count of an order cut with a proven setting; the setting says the rest. */
@@ -19,7 +19,7 @@ export type OrderCount = Omit<TallyToRecord, 'setting' | 'provenSettingId' | 'pa
  * stored once. Refuses: `entry-not-found`, `tally-id-taken`.
  */
 export const tallyEntry = async (
-  { store, clock, ids }: Ports,
+  { store, clock, ids, model }: AskingPorts,
   idOrCode: string,
   asked: OrderCount,
 ): Promise<Outcome<EntryStanding>> => {
@@ -44,8 +44,8 @@ export const tallyEntry = async (
     if (study !== undefined && stored.value.isNew) await session.touch(study.study.id, now);
     return done(entry);
   });
+  if (!counted.ok) return counted;
   // Weighed when the count is safe: nobody who writes waits for a fit.
-  return counted.ok
-    ? done(await store.read((session) => withStanding(session, counted.value)))
-    : counted;
+  const kept = await store.read((session) => readKept(session, counted.value));
+  return done(await withStanding(model, kept));
 };

@@ -1,9 +1,5 @@
-import { answerCutStudy } from '../app/answerCutStudy.ts';
-import { answerOrder } from '../app/answerOrder.ts';
-import { compareTwo } from '../app/compareConditions.ts';
-import { planOrder } from '../app/planOrder.ts';
-import { nextCardFor } from '../app/proposeNextCard.ts';
-import { andThen, type Outcome } from '../core/problem.ts';
+import type { QuestionOf, SumName, SumOutcome } from '../app/model.ts';
+import type { Outcome } from '../core/problem.ts';
 import { fitAnswerFile, nextCardFile } from '../formats/answerFile.ts';
 import { parseJsonText } from '../formats/border.ts';
 import { parseCompareFile } from '../formats/compareFile.ts';
@@ -14,18 +10,19 @@ import { parseCutStudy, type StudyFile } from '../formats/studyFile.ts';
 import { readStdin } from '../host/files.ts';
 import { comparisonSaid } from '../words/en/compareVerdict.ts';
 import { problemInWords } from '../words/words.ts';
+import { askModel } from './askModel.ts';
 import { printOutcome, printRefusal, type ExitCode } from './output.ts';
 
 /** `calc fit`: a study file on standard input, its answer on standard output. */
 export const runFit = async (): Promise<ExitCode> =>
-  printOutcome(andThen(await studyPipedIn(), answerCutStudy), (answer) =>
+  printOutcome(await answered('answerCutStudy', (study) => study), (answer) =>
     fitAnswerFile(answer, problemInWords),
   );
 
 /** `calc nextcard`: the same study with `cellsWanted` and `settingsAtMost`, and the card that would teach most. */
 export const runNextCard = async (): Promise<ExitCode> =>
   printOutcome(
-    andThen(await studyPipedIn(), (study) => nextCardFor(study, study)),
+    await answered('nextCard', (study) => ({ study, wish: study, earlier: [] })),
     (next) => nextCardFile(next, problemInWords),
   );
 
@@ -35,7 +32,8 @@ export const runOrder = async (): Promise<ExitCode> => {
   if (!study.ok) return printRefusal(study.problem);
   const { order } = study.value;
   if (order === undefined) return printRefusal({ code: 'order-not-said', params: {} });
-  return printOutcome(answerOrder(study.value, order), ({ answer, ofMaterial }) =>
+  const asked = await askModel('answerOrder', { study: study.value, wish: order });
+  return printOutcome(asked, ({ answer, ofMaterial }) =>
     orderFile(answer, ofMaterial, problemInWords),
   );
 };
@@ -46,9 +44,8 @@ export const runPlan = async (): Promise<ExitCode> => {
   if (!study.ok) return printRefusal(study.problem);
   const { plan: wish } = study.value;
   if (wish === undefined) return printRefusal({ code: 'plan-not-said', params: {} });
-  return printOutcome(planOrder(study.value, wish), ({ plan, ofMaterial }) =>
-    planFile(plan, ofMaterial, problemInWords),
-  );
+  const asked = await askModel('planOrder', { study: study.value, wish });
+  return printOutcome(asked, ({ plan, ofMaterial }) => planFile(plan, ofMaterial, problemInWords));
 };
 
 /** `calc compare`: a file of two conditions on standard input; how much faster the other cuts, and how surely. */
@@ -57,9 +54,17 @@ export const runCompare = async (): Promise<ExitCode> => {
   const file = json.ok ? parseCompareFile(json.value) : json;
   if (!file.ok) return printRefusal(file.problem);
   const { two, names } = file.value;
-  return printOutcome(compareTwo(two), (comparison) =>
+  return printOutcome(await askModel('compareTwo', two), (comparison) =>
     comparisonFile(comparison, comparisonSaid(comparison, names), problemInWords),
   );
+};
+
+const answered = async <K extends SumName>(
+  name: K,
+  questionOf: (study: StudyFile) => QuestionOf<K>,
+): Promise<SumOutcome<K> | (Outcome<never> & { readonly ok: false })> => {
+  const study = await studyPipedIn();
+  return study.ok ? askModel(name, questionOf(study.value)) : study;
 };
 
 const studyPipedIn = async (): Promise<Outcome<StudyFile>> => {

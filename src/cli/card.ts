@@ -5,14 +5,15 @@ import { designCard, type DesignedCard } from '../core/card/designCard.ts';
 import { jobSheet, type JobSheet } from '../core/card/jobSheet.ts';
 import { done, type Outcome, type Problem } from '../core/problem.ts';
 import { believedForCard } from '../core/study/believedForCard.ts';
-import { cardRequestFor } from '../core/study/cardRequestFor.ts';
+import { cardRequestKnowing } from '../core/study/cardRequestFor.ts';
 import { parseJsonText } from '../formats/border.ts';
 import { parseCardRequest, type CardRequestFile } from '../formats/cardRequestFile.ts';
 import { gcodeRefusal } from '../formats/gcode/gcodeRefusal.ts';
 import { readTextFile, writeFiles, type NamedFile } from '../host/files.ts';
 import { problemInWords } from '../words/words.ts';
+import { askModel } from './askModel.ts';
 import { cardCautions } from './cardCautions.ts';
-import { makeCardFile } from './cardFile.ts';
+import { answerForCard, makeCardFile } from './cardFile.ts';
 import { printOutcome, type ExitCode } from './output.ts';
 
 interface CardMade {
@@ -42,10 +43,11 @@ const makeCard = async (requestFile: string, folder: string): Promise<Outcome<Ca
   const accepted = acceptMaterial(request.value.study.stock);
   if (!accepted.ok) return accepted;
 
-  const wish = cardRequestFor(request.value.study, {
-    ...request.value.wish,
-    code: request.value.wish.code ?? cardCodeFor(JSON.stringify(request.value)),
-  });
+  const { study } = request.value;
+  const known = await askModel('answerToDesignBy', { cut: study, earlier: [] });
+  if (!known.ok) return known;
+  const code = request.value.wish.code ?? cardCodeFor(JSON.stringify(request.value));
+  const wish = cardRequestKnowing(study, { ...request.value.wish, code }, known.value);
   const designed = designCard(wish);
   if (!designed.ok) return designed;
   const sheet = jobSheet(designed.value.card, {
@@ -80,7 +82,9 @@ const cardFiles = async (
   sheet: JobSheet,
   { study, gcode: dialect }: CardRequestFile,
 ): Promise<Outcome<CardFiles>> => {
-  const believed = believedForCard(study, card);
+  const known = await answerForCard({ ask: askModel }, study, card);
+  if (!known.ok) return known;
+  const believed = believedForCard(study, card, known.value);
   const { machine, stock } = study;
   const noGcode = gcodeRefusal(cardDrawing(card));
   const write: NamedFile[] = [];

@@ -1,7 +1,10 @@
+import type { Model } from '../app/model.ts';
 import type { Card } from '../core/card/card.ts';
 import type { BelievedChangeover } from '../core/card/cardRequest.ts';
 import type { JobSheet } from '../core/card/jobSheet.ts';
 import { overdriveRemarks } from '../core/card/overdriveRemarks.ts';
+import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
+import type { FitAnswer } from '../core/cutmodel/fitAnswer.ts';
 import type { GcodeDialect } from '../core/machine/gcodeDialect.ts';
 import type { Machine } from '../core/machine/machine.ts';
 import { done, type Outcome } from '../core/problem.ts';
@@ -81,15 +84,19 @@ export const cardFile = async (
   study: Study,
   card: Card,
   kind: CardFileKind,
+  model: Model,
 ): Promise<Outcome<CardFile>> => {
   const { jobSheet } = await import('../core/card/jobSheet.ts');
   const { machine, stock, cards } = study;
+  const cut = toCutStudy(study);
+  const known = await answerForCard(model, cut, card);
+  if (!known.ok) return known;
   const before = cards[cards.findIndex(({ code }) => code === card.code) - 1];
   return makeCardFile(
     {
       card,
       machine,
-      believed: believedForCard(toCutStudy(study), card),
+      believed: believedForCard(cut, card, known.value),
       stock: `${String(stock.nominalThicknessMm)} mm ${stock.material}`,
       sheet: jobSheet(card, {
         ...(before === undefined ? {} : { before }),
@@ -100,3 +107,11 @@ export const cardFile = async (
     kind,
   );
 };
+
+/** What is known of a sheet whose card was only described; a designed one says itself what it was designed for. */
+export const answerForCard = async (
+  model: Model,
+  cut: CutStudy,
+  { believed }: Card,
+): Promise<Outcome<FitAnswer | undefined>> =>
+  believed === undefined ? model.ask('answerToDesignBy', { cut, earlier: [] }) : done(undefined);

@@ -1,7 +1,6 @@
 import { basename, dirname } from 'node:path';
-import { explainCutStudy } from '../app/explainCutStudy.ts';
 import type { Explanation } from '../core/explain/explanation.ts';
-import { done, andThen, type Outcome } from '../core/problem.ts';
+import { done, type Outcome } from '../core/problem.ts';
 import { explanationFile } from '../formats/explanationFile.ts';
 import { parseJsonText } from '../formats/border.ts';
 import { parseCutStudy, type StudyFile } from '../formats/studyFile.ts';
@@ -10,12 +9,13 @@ import { readStdin, readTextFile, writeFiles } from '../host/files.ts';
 import { reasoningPdf } from '../print/reasoningPdf.ts';
 import { whySentences } from '../words/en/screens/why.ts';
 import { problemInWords } from '../words/words.ts';
+import { askModel } from './askModel.ts';
 import { printOutcome, type ExitCode } from './output.ts';
 import { version } from './version.ts';
 
 /** `calc explain`: a study file on standard input; what carries its answer, what would change it, on standard output. */
 export const runCalcExplain = async (): Promise<ExitCode> =>
-  printOutcome(explained(parsed(await readStdin())), ({ study, explanation }) =>
+  printOutcome(await explained(parsed(await readStdin())), ({ study, explanation }) =>
     shown(study, explanation),
   );
 
@@ -36,7 +36,7 @@ interface Explained {
 }
 
 const explainedTo = async (studyFile: string, out: string): Promise<Outcome<Explained>> => {
-  const why = explained(parsed(await readTextFile(studyFile)));
+  const why = await explained(parsed(await readTextFile(studyFile)));
   if (!why.ok) return why;
   const { study, explanation } = why.value;
   const { thicknessMm, material } = study.stock;
@@ -50,10 +50,11 @@ const explainedTo = async (studyFile: string, out: string): Promise<Outcome<Expl
   return done({ study, explanation, file: written.value[0] ?? out });
 };
 
-const explained = (study: Outcome<StudyFile>): Outcome<Omit<Explained, 'file'>> =>
-  andThen(study, (value) =>
-    andThen(explainCutStudy(value), (explanation) => done({ study: value, explanation })),
-  );
+const explained = async (study: Outcome<StudyFile>): Promise<Outcome<Omit<Explained, 'file'>>> => {
+  if (!study.ok) return study;
+  const why = await askModel('explainCutStudy', study.value);
+  return why.ok ? done({ study: study.value, explanation: why.value }) : why;
+};
 
 const parsed = (text: Outcome<string>): Outcome<StudyFile> => {
   if (!text.ok) return text;

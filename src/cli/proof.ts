@@ -1,4 +1,4 @@
-import { proveOnDrawing, type ProofOnDrawing } from '../app/proveOnDrawing.ts';
+import type { ProofOnDrawing } from '../app/proveOnDrawing.ts';
 import type { Setting } from '../core/machine/setting.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import { parseJsonText } from '../formats/border.ts';
@@ -12,6 +12,7 @@ import {
   promiseSentences,
 } from '../words/en/screens/proof.ts';
 import { problemInWords } from '../words/words.ts';
+import { askModel } from './askModel.ts';
 import { printOutcome, type ExitCode } from './output.ts';
 import { refuse } from './refuse.ts';
 
@@ -41,7 +42,7 @@ const prove = async (file: string, options: ProofOptions): Promise<Outcome<Proof
   if (!study.ok) return study;
   const drawing = await readTextFile(file);
   if (!drawing.ok) return drawing;
-  return proveOnDrawing({
+  return askModel('proveOnDrawing', {
     text: drawing.value,
     study: study.value,
     ...(setting.value === undefined ? {} : { setting: setting.value }),

@@ -3,6 +3,7 @@ import { done, type Outcome } from '../core/problem.ts';
 import { systemClock } from '../host/clock.ts';
 import { dataFile, dataFolder } from '../host/dataFolder.ts';
 import { randomIds } from '../host/ids.ts';
+import { serverModel } from '../host/systemModel.ts';
 import { isOwnName, ownAddresses } from '../host/network.ts';
 import { pairingKey } from '../host/pairingKey.ts';
 import { codeMinutes, openPairing } from '../http/pairing.ts';
@@ -39,8 +40,10 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
   if (!opened.ok) return complain(opened);
   const store = opened.value;
   const lan = options.lan === true ? openLan(folder, port.value) : undefined;
+  const sums = serverModel();
   const app = await buildServer({
     ports: { store, clock: systemClock, ids: randomIds },
+    modelFor: sums.modelFor,
     version: version(),
     pageFolder: join(projectFolder(), 'build', 'web'),
     cardFile,
@@ -59,6 +62,8 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
     await stop;
     return 0;
   } finally {
+    // First: what is being worked out is not waited for.
+    await sums.close();
     await app.close();
     await store.close();
   }

@@ -1,6 +1,6 @@
 import { exportAll } from '../app/exportAll.ts';
 import { importAll } from '../app/importAll.ts';
-import type { Ports } from '../app/ports.ts';
+import type { AskingPorts, Ports } from '../app/ports.ts';
 import { searchBook } from '../app/searchBook.ts';
 import { bookCsv } from '../formats/bookCsv.ts';
 import { parseExportFile } from '../formats/exportFile.ts';
@@ -36,7 +36,7 @@ interface Content {
   readonly leftOut: readonly ReturnType<typeof problemInWords>[];
 }
 
-const bookContent = async (ports: Ports): Promise<Content> => ({
+const bookContent = async (ports: AskingPorts): Promise<Content> => ({
   content: bookCsv(await searchBook(ports, '')),
   leftOut: [],
 });

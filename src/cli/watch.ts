@@ -1,10 +1,11 @@
-import { watchByFile, type WatchedByFile } from '../app/watchByFile.ts';
+import type { WatchedByFile } from '../app/watchByFile.ts';
 import type { Outcome } from '../core/problem.ts';
 import { parseJsonText } from '../formats/border.ts';
 import { parseWatchFile } from '../formats/watchFile.ts';
 import { readTextFile } from '../host/files.ts';
 import { watchVerdictText as said } from '../words/en/watchVerdict.ts';
 import { problemInWords } from '../words/words.ts';
+import { askModel } from './askModel.ts';
 import { printOutcome, type ExitCode } from './output.ts';
 
 /** `watch FILE`: whether a kept setting still holds by its orders and strips, and where to look if not. */
@@ -17,7 +18,7 @@ const watch = async (file: string): Promise<Outcome<WatchedByFile>> => {
   const json = parseJsonText(text.value);
   if (!json.ok) return json;
   const parsed = parseWatchFile(json.value);
-  return parsed.ok ? watchByFile(parsed.value) : parsed;
+  return parsed.ok ? askModel('watchByFile', parsed.value) : parsed;
 };
 
 const shown = ({

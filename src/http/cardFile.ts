@@ -1,3 +1,4 @@
+import type { Model } from '../app/model.ts';
 import type { Card } from '../core/card/card.ts';
 import type { RampCard } from '../core/card/rampCard.ts';
 import type { GcodeDialect } from '../core/machine/gcodeDialect.ts';
@@ -18,6 +19,7 @@ export type DrawCardFile = (
   study: Study,
   card: Card,
   kind: CardFileKind,
+  model: Model,
 ) => Promise<Outcome<CardFile>>;
 
 export type RampFileKind = Exclude<CardFileKind, 'json'>;

@@ -13,6 +13,8 @@ export interface Asked<R extends Route> {
   readonly query: Read<R['query']>;
   readonly body: Read<R['body']>;
   readonly request: FastifyRequest;
+  /** Says when whoever asked has gone without waiting for the answer. */
+  readonly gone: AbortSignal;
   readonly reply: FastifyReply;
 }
 
@@ -62,7 +64,15 @@ const read = <R extends Route>(
   if (!body.ok) return body;
   // The three were parsed by the very shapes that the type is made of.
   const parts = { params: params.value, query: query.value, body: body.value };
-  return done({ ...parts, request, reply } as Asked<R>);
+  return done({ ...parts, request, reply, gone: goneOf(reply) } as Asked<R>);
+};
+
+const goneOf = ({ raw }: FastifyReply): AbortSignal => {
+  const gone = new AbortController();
+  raw.once('close', () => {
+    if (!raw.writableFinished) gone.abort();
+  });
+  return gone.signal;
 };
 
 const part = (shape: z.ZodType | undefined, value: unknown): Outcome<unknown> =>

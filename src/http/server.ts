@@ -25,9 +25,11 @@ import { machineRoutes } from './routes/machines.ts';
 import { studyRoutes } from './routes/studies.ts';
 import { transferRoutes } from './routes/transfer.ts';
 import { watchRoutes } from './routes/watch.ts';
+import type { ModelFor, ServedPorts } from './servedPorts.ts';
 
 export interface ServerOptions {
   readonly ports: Ports;
+  readonly modelFor: ModelFor;
   readonly version: string;
   /** Folder of the built page. Absent: only the API is served. */
   readonly pageFolder?: string;
@@ -50,7 +52,11 @@ const mebibyte = 1024 * 1024;
 export const buildServer = async (options: ServerOptions): Promise<FastifyInstance> => {
   const { version, pageFolder, report } = options;
   const changes = openChanges();
-  const ports = { ...options.ports, store: watchedStore(options.ports.store, changes.tell) };
+  const stored = { ...options.ports, store: watchedStore(options.ports.store, changes.tell) };
+  const ports: ServedPorts = {
+    ...stored,
+    until: (gone) => ({ ...stored, model: options.modelFor(gone) }),
+  };
   const app = fastify({
     logger: false,
     bodyLimit: 2 * mebibyte,

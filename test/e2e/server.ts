@@ -10,6 +10,8 @@ export interface RunningServer {
   readonly data: string;
   /** Ends the process without warning, as a power cut would. */
   readonly kill: () => Promise<void>;
+  /** Asks it to end, as Ctrl-C does, and waits until it has. */
+  readonly stop: () => Promise<void>;
   /** Starts it again on the same port and data. */
   readonly start: () => Promise<void>;
   readonly remove: () => Promise<void>;
@@ -23,16 +25,17 @@ export const runServer = async (args: readonly string[] = []): Promise<RunningSe
   const data = mkdtempSync(join(tmpdir(), 'throughcut-e2e-'));
   const base = `http://127.0.0.1:${String(port)}`;
   let running: ChildProcess | undefined;
-  const kill = (): Promise<void> =>
+  const end = (signal: 'SIGKILL' | 'SIGTERM'): Promise<void> =>
     new Promise((resolve) => {
       if (running === undefined) {
         resolve();
         return;
       }
       running.once('exit', () => resolve());
-      running.kill('SIGKILL');
+      running.kill(signal);
       running = undefined;
     });
+  const kill = (): Promise<void> => end('SIGKILL');
   const start = async (): Promise<void> => {
     running = spawn(process.execPath, [program, 'serve', ...args], {
       env: { ...process.env, THROUGHCUT_PORT: String(port), THROUGHCUT_DATA: data },
@@ -45,6 +48,7 @@ export const runServer = async (args: readonly string[] = []): Promise<RunningSe
     base,
     data,
     kill,
+    stop: () => end('SIGTERM'),
     start,
     remove: async () => {
       await kill();

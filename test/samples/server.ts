@@ -3,7 +3,8 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { FastifyInstance, LightMyRequestResponse } from 'fastify';
 import type { z } from 'zod';
-import type { Ids, Ports } from '../../src/app/ports.ts';
+import { modelHere } from '../../src/app/modelHere.ts';
+import type { AskingPorts, Ids } from '../../src/app/ports.ts';
 import { done } from '../../src/core/problem.ts';
 import { buildServer, type ServerOptions } from '../../src/http/server.ts';
 import { openSqliteStore } from '../../src/store/sqliteStore.ts';
@@ -14,7 +15,7 @@ import { sampleTime } from './studies.ts';
 /** A server on a store of its own, asked without a network. */
 export interface TestServer {
   readonly app: FastifyInstance;
-  readonly ports: Ports;
+  readonly ports: AskingPorts;
   /** What was reported as unexpected. */
   readonly reported: readonly unknown[];
   /** Asks a route and checks what comes back against its shape. Fails unless the status is 200. */
@@ -37,10 +38,11 @@ interface Asked {
 export const testServer = async (over: Partial<ServerOptions> = {}): Promise<TestServer> => {
   const folder = mkdtempSync(join(tmpdir(), 'throughcut-http-'));
   const store = await openSqliteStore({ file: join(folder, 'w.sqlite'), openedAt: sampleTime });
-  const ports = { store, clock: countingClock(), ids: countingIds() };
+  const ports = { store, clock: countingClock(), ids: countingIds(), model: modelHere };
   const reported: unknown[] = [];
   const app = await buildServer({
     ports,
+    modelFor: () => modelHere,
     version: '9.9.9',
     cardFile: (_study, card, kind) =>
       Promise.resolve(done({ contentType: 'text/plain', body: `${card.code} as ${kind}` })),

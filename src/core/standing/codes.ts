@@ -15,6 +15,7 @@ export const standingCodes = [
   'card-half-read',
   'outside-what-was-cut',
   'nothing-known',
+  'not-worked-out',
   'borne-out',
   'as-promised',
   'strip-held',

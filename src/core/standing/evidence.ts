@@ -53,4 +53,6 @@ export interface StandingEvidence {
   readonly reach?: Reach;
   /** The chart over orders and strips is beyond its limit: worse than was foreseen, if not than was promised. */
   readonly isChartAlarmed: boolean;
+  /** An answer or a strip has a say, and could not be worked out. Absent: nothing is missing. */
+  readonly isSumMissing?: boolean;
 }

@@ -31,11 +31,13 @@ export interface StockKnown {
   readonly strips?: readonly StripKnown[];
   /** The answer to the study at the power of the kept setting; needed where {@link needsAnswer}. */
   readonly answer?: FitAnswer;
+  /** Sums that have a say could not be made. */
+  readonly isSumMissing?: boolean;
 }
 
 /** What decides how a stock stands, from what is stored of it and what was worked out. */
 export const evidenceFrom = (known: StockKnown): StandingEvidence => {
-  const { study, kept, answer, strips = [] } = known;
+  const { study, kept, answer, strips = [], isSumMissing = false } = known;
   const orders = ordersOf(known);
   const promise = promiseOf({
     promise: kept?.promise ?? study?.promise ?? noPromise(),
@@ -53,6 +55,7 @@ export const evidenceFrom = (known: StockKnown): StandingEvidence => {
     strips: stripsSeen(strips),
     ...(halfRead === undefined ? {} : { halfRead }),
     ...(reach === undefined ? {} : { reach }),
+    isSumMissing,
     isChartAlarmed: kept !== undefined && isAlarmed(kept, known),
   };
 };

@@ -27,6 +27,7 @@ export const standingOf = (evidence: StandingEvidence): Standing => {
     ...byChart(evidence),
     ...byStrips(evidence, setting),
     ...(kept === undefined || answer === undefined ? [] : answerFindings(kept, answer)),
+    ...byMissingSum(evidence, setting),
     ...byPromise(evidence, counted.borneOut),
     ...(kept === undefined ? halfRead(evidence) : []),
   ];
@@ -237,6 +238,22 @@ const byStrips = (
 
 /** A strip has six shapes: an order of so many parts says more. */
 const partsThatOutweigh = 30;
+
+/** Something was said since that nobody could weigh in time: it is not known, and no speed is to be trusted to the full. */
+const byMissingSum = (
+  { isSumMissing }: StandingEvidence,
+  { speedMmPerS }: Setting,
+): readonly Finding[] =>
+  isSumMissing === true
+    ? [
+        {
+          kind: 'not-known',
+          code: 'not-worked-out',
+          next: 'count-order',
+          atMostMmPerS: oneStepSurer(speedMmPerS),
+        },
+      ]
+    : [];
 
 /** Kept by a person who was told that it is less sure than was asked for. */
 const byPromise = ({ kept }: StandingEvidence, borneOut: boolean): readonly Finding[] =>

@@ -21,6 +21,13 @@ export const cardRequestFor = (
   study: CutStudy,
   wish: CardWish,
   answer: FitAnswer | undefined = answerToDesignBy(study),
+): CardRequest => cardRequestKnowing(study, wish, answer);
+
+/** The same with what is known so far, or nothing. */
+export const cardRequestKnowing = (
+  study: CutStudy,
+  wish: CardWish,
+  answer: FitAnswer | undefined,
 ): CardRequest => {
   const limit = powerLimit(study.machine);
   return {

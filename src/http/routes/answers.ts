@@ -1,17 +1,17 @@
 import type { FastifyInstance } from 'fastify';
-import type { Ports } from '../../app/ports.ts';
 import { done, andThen } from '../../core/problem.ts';
 import { fitAnswerFile, nextCardFile } from '../../formats/answerFile.ts';
 import { parseCutStudy } from '../../formats/studyFile.ts';
 import { problemInWords } from '../../words/words.ts';
 import { api } from '../../wire/api.ts';
 import { on } from '../on.ts';
+import type { ServedPorts } from '../servedPorts.ts';
 
-/** What a study says, stored or sent along. The cut model is loaded when it is first asked: the server starts without. */
-export const answerRoutes = (app: FastifyInstance, ports: Ports): void => {
-  on(app, api.answerStudy, async ({ params, query }) => {
+/** What a study says, stored or sent along. */
+export const answerRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
+  on(app, api.answerStudy, async ({ params, query, gone }) => {
     const { answerStudy } = await import('../../app/answerStudy.ts');
-    const answer = await answerStudy(ports, params.id, query);
+    const answer = await answerStudy(ports.until(gone), params.id, query);
     if (!answer.ok) return answer;
     const { leansOn, ...said } = answer.value;
     return done({ ...fitAnswerFile(said, problemInWords), leansOn });
@@ -20,25 +20,23 @@ export const answerRoutes = (app: FastifyInstance, ports: Ports): void => {
     const { gatherHistory } = await import('../../app/gatherHistory.ts');
     return done({ sheets: await gatherHistory(ports, { ...wish, isExample: of === 'example' }) });
   });
-  on(app, api.proposeNextCard, async ({ params, query }) => {
+  on(app, api.proposeNextCard, async ({ params, query, gone }) => {
     const { proposeNextCard } = await import('../../app/proposeNextCard.ts');
-    const next = await proposeNextCard(ports, params.id, query);
+    const next = await proposeNextCard(ports.until(gone), params.id, query);
     return andThen(next, (card) => done(nextCardFile(card, problemInWords)));
   });
-  on(app, api.calcFit, async ({ body }) => {
+  on(app, api.calcFit, async ({ body, gone }) => {
     const study = parseCutStudy(body);
     if (!study.ok) return study;
-    const { answerCutStudy } = await import('../../app/answerCutStudy.ts');
-    return andThen(answerCutStudy(study.value), (answer) =>
-      done(fitAnswerFile(answer, problemInWords)),
-    );
+    const answered = await ports.until(gone).model.ask('answerCutStudy', study.value);
+    return andThen(answered, (answer) => done(fitAnswerFile(answer, problemInWords)));
   });
-  on(app, api.calcNextCard, async ({ body }) => {
+  on(app, api.calcNextCard, async ({ body, gone }) => {
     const study = parseCutStudy(body);
     if (!study.ok) return study;
-    const { nextCardFor } = await import('../../app/proposeNextCard.ts');
-    return andThen(nextCardFor(study.value, study.value), (card) =>
-      done(nextCardFile(card, problemInWords)),
-    );
+    const { value } = study;
+    const question = { study: value, wish: value, earlier: [] };
+    const next = await ports.until(gone).model.ask('nextCard', question);
+    return andThen(next, (card) => done(nextCardFile(card, problemInWords)));
   });
 };

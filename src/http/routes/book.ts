@@ -1,33 +1,34 @@
 import type { FastifyInstance } from 'fastify';
-import type { Ports } from '../../app/ports.ts';
 import type { EntryStanding } from '../../app/entryStanding.ts';
 import { done, type Outcome } from '../../core/problem.ts';
 import { standingInWords } from '../../words/standingInWords.ts';
 import { api, type ReplyOf } from '../../wire/api.ts';
 import { on } from '../on.ts';
+import type { ServedPorts } from '../servedPorts.ts';
 
 /** The verbs here load the distributions, or the cut model, when they are first asked: the server starts without. */
-export const bookRoutes = (app: FastifyInstance, ports: Ports): void => {
-  on(app, api.searchBook, async ({ query }) => {
+export const bookRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
+  on(app, api.searchBook, async ({ query, gone }) => {
     const { searchBook } = await import('../../app/searchBook.ts');
-    return done({ entries: (await searchBook(ports, query.text ?? '')).map(spoken) });
+    const entries = await searchBook(ports.until(gone), query.text ?? '');
+    return done({ entries: entries.map(spoken) });
   });
-  on(app, api.getEntry, async ({ params }) => {
+  on(app, api.getEntry, async ({ params, gone }) => {
     const { readEntry } = await import('../../app/readEntry.ts');
-    return saidOf(await readEntry(ports, params.id));
+    return saidOf(await readEntry(ports.until(gone), params.id));
   });
-  on(app, api.keepSetting, async ({ body }) => {
+  on(app, api.keepSetting, async ({ body, gone }) => {
     const { keepSetting } = await import('../../app/keepSetting.ts');
-    return saidOf(await keepSetting(ports, body));
+    return saidOf(await keepSetting(ports.until(gone), body));
   });
   on(app, api.removeEntry, async ({ params }) => {
     const { removeEntry } = await import('../../app/removeEntry.ts');
     const removed = await removeEntry(ports, params.id);
     return removed.ok ? done({ removed: true }) : removed;
   });
-  on(app, api.tallyEntry, async ({ params, body }) => {
+  on(app, api.tallyEntry, async ({ params, body, gone }) => {
     const { tallyEntry } = await import('../../app/tallyEntry.ts');
-    return saidOf(await tallyEntry(ports, params.id, body));
+    return saidOf(await tallyEntry(ports.until(gone), params.id, body));
   });
 };
 

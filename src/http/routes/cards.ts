@@ -1,6 +1,5 @@
 import type { FastifyInstance } from 'fastify';
 import { describeCard } from '../../app/describeCard.ts';
-import type { Ports } from '../../app/ports.ts';
 import { readCardForExport } from '../../app/readCardForExport.ts';
 import { removeCard } from '../../app/removeCard.ts';
 import { replaceCard } from '../../app/replaceCard.ts';
@@ -9,12 +8,17 @@ import { problemInWords } from '../../words/words.ts';
 import { api } from '../../wire/api.ts';
 import type { DrawCardFile } from '../cardFile.ts';
 import { on } from '../on.ts';
+import type { ServedPorts } from '../servedPorts.ts';
 
-export const cardRoutes = (app: FastifyInstance, ports: Ports, cardFile: DrawCardFile): void => {
-  on(app, api.addCard, async ({ params, body }) => {
+export const cardRoutes = (
+  app: FastifyInstance,
+  ports: ServedPorts,
+  cardFile: DrawCardFile,
+): void => {
+  on(app, api.addCard, async ({ params, body, gone }) => {
     if ('card' in body) return describeCard(ports, params.id, body.card);
     const { designNewCard } = await import('../../app/designNewCard.ts');
-    const designed = await designNewCard(ports, params.id, body.request);
+    const designed = await designNewCard(ports.until(gone), params.id, body.request);
     if (!designed.ok) return designed;
     const remarks = designed.value.remarks.map((remark) => {
       const { code, message } = problemInWords(remark);
@@ -29,10 +33,11 @@ export const cardRoutes = (app: FastifyInstance, ports: Ports, cardFile: DrawCar
     const removed = await removeCard(ports, params.id, params.code);
     return removed.ok ? done({ removed: true }) : removed;
   });
-  on(app, api.cardFile, async ({ params: { id, code, kind }, reply }) => {
+  on(app, api.cardFile, async ({ params: { id, code, kind }, reply, gone }) => {
     const found = await readCardForExport(ports, id, code);
     if (!found.ok) return found;
-    const file = await cardFile(found.value.study, found.value.card, kind);
+    const { study, card } = found.value;
+    const file = await cardFile(study, card, kind, ports.until(gone).model);
     if (!file.ok) return file;
     reply
       .type(file.value.contentType)

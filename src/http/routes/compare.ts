@@ -1,5 +1,4 @@
 import type { FastifyInstance } from 'fastify';
-import type { Ports } from '../../app/ports.ts';
 import type { Comparison } from '../../core/compare/compareConditions.ts';
 import { done } from '../../core/problem.ts';
 import { parseCompareFile } from '../../formats/compareFile.ts';
@@ -8,19 +7,19 @@ import { comparisonSaid, type SideNames } from '../../words/en/compareVerdict.ts
 import { problemInWords } from '../../words/words.ts';
 import { compareApi as api } from '../../wire/compareApi.ts';
 import { on } from '../on.ts';
+import type { ServedPorts } from '../servedPorts.ts';
 
 /** Two conditions beside each other, stored or sent along. The model is loaded when it is first asked. */
-export const compareRoutes = (app: FastifyInstance, ports: Ports): void => {
-  on(app, api.compareConditions, async ({ body }) => {
+export const compareRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
+  on(app, api.compareConditions, async ({ body, gone }) => {
     const { compareStored } = await import('../../app/compareConditions.ts');
-    const compared = await compareStored(ports, body);
+    const compared = await compareStored(ports.until(gone), body);
     return compared.ok ? done(inWords(compared.value)) : compared;
   });
-  on(app, api.calcCompare, async ({ body }) => {
+  on(app, api.calcCompare, async ({ body, gone }) => {
     const file = parseCompareFile(body);
     if (!file.ok) return file;
-    const { compareTwo } = await import('../../app/compareConditions.ts');
-    const compared = compareTwo(file.value.two);
+    const compared = await ports.until(gone).model.ask('compareTwo', file.value.two);
     return compared.ok ? done(inWords(compared.value, file.value.names)) : compared;
   });
 };

@@ -1,27 +1,27 @@
 import type { FastifyInstance } from 'fastify';
 import type { Home } from '../../app/home.ts';
-import type { Ports } from '../../app/ports.ts';
 import { done, type Outcome } from '../../core/problem.ts';
 import { judgeMaterial } from '../../core/stock/judgeMaterial.ts';
 import { problemInWords } from '../../words/words.ts';
 import { standingInWords } from '../../words/standingInWords.ts';
 import { api, type ReplyOf } from '../../wire/api.ts';
 import { on } from '../on.ts';
+import type { ServedPorts } from '../servedPorts.ts';
 
 /** What the first screen and its doors need. */
-export const homeRoutes = (app: FastifyInstance, ports: Ports, version: string): void => {
+export const homeRoutes = (app: FastifyInstance, ports: ServedPorts, version: string): void => {
   on(app, api.health, () => Promise.resolve(done({ status: 'ok', version })));
-  on(app, api.home, async () => {
+  on(app, api.home, async ({ gone }) => {
     const { home } = await import('../../app/home.ts');
-    return done(spoken(await home(ports)));
+    return done(spoken(await home(ports.until(gone))));
   });
-  on(app, api.openExample, async () => {
+  on(app, api.openExample, async ({ gone }) => {
     const { openExample } = await import('../../app/openExample.ts');
-    return saidOf(await openExample(ports));
+    return saidOf(await openExample(ports.until(gone)));
   });
-  on(app, api.removeExample, async () => {
+  on(app, api.removeExample, async ({ gone }) => {
     const { removeExample } = await import('../../app/removeExample.ts');
-    return saidOf(await removeExample(ports));
+    return saidOf(await removeExample(ports.until(gone)));
   });
   on(app, api.judgeMaterial, ({ query }) => {
     const judged = judgeMaterial(query.text);

@@ -1,8 +1,8 @@
 import type { FastifyInstance } from 'fastify';
+import type { Ports } from '../../app/ports.ts';
 import { describeMachine } from '../../app/describeMachine.ts';
 import { listMachines } from '../../app/listMachines.ts';
 import { noteMachineChange } from '../../app/noteMachineChange.ts';
-import type { Ports } from '../../app/ports.ts';
 import { removeMachine } from '../../app/removeMachine.ts';
 import { removeMachineChange } from '../../app/removeMachineChange.ts';
 import { done } from '../../core/problem.ts';

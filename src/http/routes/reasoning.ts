@@ -1,15 +1,19 @@
 import type { FastifyInstance } from 'fastify';
-import type { Ports } from '../../app/ports.ts';
 import { done } from '../../core/problem.ts';
 import { apiOfFiles } from '../../wire/apiOfFiles.ts';
 import { on } from '../on.ts';
+import type { ServedPorts } from '../servedPorts.ts';
 import type { DrawReasoning } from '../reasoningFile.ts';
 
 /** Why a stored study's answer is what it is, for the printer. */
-export const reasoningRoutes = (app: FastifyInstance, ports: Ports, draw: DrawReasoning): void => {
-  on(app, apiOfFiles.reasoningFile, async ({ params, query, reply }) => {
+export const reasoningRoutes = (
+  app: FastifyInstance,
+  ports: ServedPorts,
+  draw: DrawReasoning,
+): void => {
+  on(app, apiOfFiles.reasoningFile, async ({ params, query, reply, gone }) => {
     const { explainAnswer } = await import('../../app/explainAnswer.ts');
-    const explained = await explainAnswer(ports, params.id, query);
+    const explained = await explainAnswer(ports.until(gone), params.id, query);
     if (!explained.ok) return explained;
     reply
       .type('application/pdf')

@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify';
+import type { Ports } from '../../app/ports.ts';
 import { changeStudy } from '../../app/changeStudy.ts';
 import { listStudies } from '../../app/listStudies.ts';
-import type { Ports } from '../../app/ports.ts';
 import { putBackStudy } from '../../app/putBackStudy.ts';
 import { putOnBed } from '../../app/putOnBed.ts';
 import { readStudy } from '../../app/readStudy.ts';

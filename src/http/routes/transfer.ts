@@ -1,21 +1,25 @@
 import type { FastifyInstance } from 'fastify';
 import { exportAll } from '../../app/exportAll.ts';
 import { importAll } from '../../app/importAll.ts';
-import type { Ports } from '../../app/ports.ts';
 import { done } from '../../core/problem.ts';
 import { bookCsv } from '../../formats/bookCsv.ts';
 import { api } from '../../wire/api.ts';
 import { on } from '../on.ts';
+import type { ServedPorts } from '../servedPorts.ts';
 
 /** Everything out, and in again. */
-export const transferRoutes = (app: FastifyInstance, ports: Ports, bodyLimit: number): void => {
+export const transferRoutes = (
+  app: FastifyInstance,
+  ports: ServedPorts,
+  bodyLimit: number,
+): void => {
   on(app, api.exportAll, async ({ reply }) => {
     reply.header('content-disposition', 'attachment; filename="throughcut-export.json"');
     return done(await exportAll(ports));
   });
-  on(app, api.exportBookTable, async ({ reply }) => {
+  on(app, api.exportBookTable, async ({ reply, gone }) => {
     const { searchBook } = await import('../../app/searchBook.ts');
-    const entries = await searchBook(ports, '');
+    const entries = await searchBook(ports.until(gone), '');
     reply
       .type('text/csv; charset=utf-8')
       .header('content-disposition', 'attachment; filename="throughcut-book.csv"')

@@ -1,5 +1,4 @@
 import type { FastifyInstance } from 'fastify';
-import type { Ports } from '../../app/ports.ts';
 import type { EntryWatched } from '../../app/watchEntry.ts';
 import { done } from '../../core/problem.ts';
 import { alarmLimits } from '../../core/watch/alarmLimits.ts';
@@ -8,17 +7,18 @@ import { problemInWords } from '../../words/words.ts';
 import type { ReplyOf } from '../../wire/api.ts';
 import { watchApi } from '../../wire/watch.ts';
 import { on } from '../on.ts';
+import type { ServedPorts } from '../servedPorts.ts';
 
 /** Whether proven settings still hold. The cut model is loaded when it is first asked for. */
-export const watchRoutes = (app: FastifyInstance, ports: Ports): void => {
-  on(app, watchApi.watchEntry, async ({ params }) => {
+export const watchRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
+  on(app, watchApi.watchEntry, async ({ params, gone }) => {
     const { watchEntry } = await import('../../app/watchEntry.ts');
-    const found = await watchEntry(ports, params.id);
+    const found = await watchEntry(ports.until(gone), params.id);
     return found.ok ? done(inReply(found.value)) : found;
   });
-  on(app, watchApi.cutStrip, async ({ params, body }) => {
+  on(app, watchApi.cutStrip, async ({ params, body, gone }) => {
     const { cutStrip } = await import('../../app/cutStrip.ts');
-    const cut = await cutStrip(ports, params.id, body);
+    const cut = await cutStrip(ports.until(gone), params.id, body);
     if (!cut.ok) return cut;
     const { remarks, ...rest } = cut.value;
     const shown = remarks.map((remark) => {

@@ -121,4 +121,23 @@ export const appWords = {
     message: (p) => `Another reading of the four corners already has the id “${p('id')}”.`,
     remedy: () => 'Send the reading with an id of its own, or with none.',
   },
+  'sum-took-too-long': {
+    message: (p) => `This takes longer than ${p('seconds')} seconds to work out, and was stopped.`,
+    remedy: () =>
+      'Nothing was changed. Ask with fewer cells, counts or earlier sheets: leave out those that tell least, such as many at one setting.',
+  },
+  'sum-too-big': {
+    message: (p) =>
+      `This takes more than ${p('megabytes')} MB of memory to work out, and was stopped.`,
+    remedy: () =>
+      'Nothing was changed. Ask with fewer cells, counts or earlier sheets; a drawing, in parts.',
+  },
+  'sums-waiting': {
+    message: (p) => `So many sums are waiting (${p('waiting')}) that this one could not be begun.`,
+    remedy: () => 'Nothing was changed. Ask again in a minute.',
+  },
+  'sum-not-wanted': {
+    message: () => 'Whoever asked has gone, and the sum was stopped.',
+    remedy: () => 'Nothing was changed. Ask again.',
+  },
 } satisfies AreaWords;

@@ -75,6 +75,12 @@ export const standingWords = {
     message: () => 'No speed can be promised yet.',
     remedy: () => 'Cut a card of this sheet, or count an order.',
   },
+  'not-worked-out': {
+    message: () =>
+      'What was read and counted since it was kept could not be worked out in time: how it stands is not known.',
+    remedy: () =>
+      'Run one step slower and count the order. Load the page again; if it stays so, begin a new sheet and keep the setting from there.',
+  },
   'borne-out': {
     message: (p) =>
       `${p('notOut')} of ${p('parts')} sound parts did not come out: the count alone shows that the promise holds.`,
