@@ -52,10 +52,14 @@ export const provingStages: readonly ProvingStage[] = [
   'time',
 ];
 
+/** What is planned at most, so that it takes seconds and some hundred MB whatever is brought. */
+const mostLines = 40_000;
+const mostSegments = 800_000;
+
 /**
  * Carries a setting of a study to a drawing: the same on the command line and on the page. Refuses what
  * `acceptMaterial` and the readers refuse,
- * `proof-nothing-to-cut`, `proof-no-setting`.
+ * `proof-nothing-to-cut`, `proof-no-setting`, `proof-too-much-to-plan`.
  */
 export const proveOnDrawing = (
   { text, study, earlier = [], setting, leaveOut = [] }: DrawingToProve,
@@ -74,6 +78,14 @@ export const proveOnDrawing = (
     leaveOut.includes(groupOf(line)) || (line.layer !== undefined && leaveOut.includes(line.layer));
   const cut = lines.filter((line) => !isLeftOut(line) && line.points.length > 1);
   if (cut.length === 0) return refused('proof-nothing-to-cut');
+  const segments = cut.reduce((sum, { points }) => sum + points.length - 1, 0);
+  if (cut.length > mostLines || segments > mostSegments)
+    return refused('proof-too-much-to-plan', {
+      lines: cut.length,
+      segments,
+      mostLines,
+      mostSegments,
+    });
   told('study');
   const asked = setting === undefined ? study : { ...study, ask: { powerPct: setting.powerPct } };
   const found = fitWithEarlier(asked, earlier);

@@ -85,6 +85,8 @@ const partnersOf = (lines: readonly Polyline[]): readonly (number | undefined)[]
         for (const j of cells.get(key) ?? []) {
           const other = ends[j];
           if (j !== i && other !== undefined && distanceMm(end, other) <= sameEndMm) found.push(j);
+          // With two it is known already that nobody can tell: of thousands at one place none is looked at twice.
+          if (found.length > 1) return found;
         }
       }
     }

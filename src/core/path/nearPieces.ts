@@ -43,13 +43,13 @@ const boxOf = (ends: Float64Array, from: number, to: number): Box => {
 
 /**
  * Calls once for every pair of pieces (p, q), q < p, that have segments in cells within `reachMm` of one another. Near
- * linear in the number of segments, unless very many pieces crowd in one cell.
+ * linear in the number of segments, unless very many pieces crowd in one cell. Ends where `look` says `false`.
  */
 export const eachNearPiece = (
   grid: SegmentCells,
   { count, first }: Pieces,
   reachMm: number,
-  look: (p: number, q: number) => void,
+  look: (p: number, q: number) => boolean,
 ): void => {
   /** The pieces already met in each cell, as chains: by cell the last one, and behind it the one before. */
   const lastIn = new Int32Array(grid.cells).fill(-1);
@@ -57,17 +57,20 @@ export const eachNearPiece = (
   const before: number[] = [];
   const lookedAt = new Int32Array(grid.cells).fill(-1);
   const met = new Int32Array(count).fill(-1);
-  for (let p = 0; p < count; p += 1) {
+  let end = count;
+  for (let p = 0; p < end; p += 1) {
     const [from, to] = [first[p] ?? 0, first[p + 1] ?? 0];
     for (let i = from; i < to; i += 1) {
       grid.eachCell(i, reachMm, (cell) => {
-        if (lookedAt[cell] === p) return;
+        if (lookedAt[cell] === p || end === 0) return;
         lookedAt[cell] = p;
         for (let at = lastIn[cell] ?? -1; at >= 0; at = before[at] ?? -1) {
           const q = pieceAt[at] ?? 0;
           if (met[q] === p) continue;
           met[q] = p;
-          look(p, q);
+          if (look(p, q)) continue;
+          end = 0;
+          return;
         }
       });
     }

@@ -1,4 +1,5 @@
 import { boxAround, type Box } from './box.ts';
+import { drawnOnce } from './drawnOnce.ts';
 import { insideTest } from './insideTest.ts';
 import type { Point } from './point.ts';
 import { signedAreaMm2, type Polyline } from './polyline.ts';
@@ -22,20 +23,22 @@ const sameMm = 0.02;
  */
 export const nestingOf = (lines: readonly Polyline[]): readonly Nested[] => {
   const outlines = lines.map(measured);
-  const order = outlines
-    .map((_, i) => i)
-    .sort((i, j) => left(outlines[i]) - left(outlines[j]) || area(outlines[j]) - area(outlines[i]));
+  const { first, sameAs } = drawnOnce(lines);
+  const order = [...first].sort(
+    (i, j) => left(outlines[i]) - left(outlines[j]) || area(outlines[j]) - area(outlines[i]),
+  );
   const found: Nested[] = lines.map(() => ({ within: undefined, depth: 0, copyOf: undefined }));
   let active: number[] = [];
   for (const i of order) {
     const own = outlines[i];
     if (own === undefined) continue;
     let [within, copyOf]: (number | undefined)[] = [];
-    const still: number[] = [];
-    for (const j of active) {
+    active = active.filter((j) => (outlines[j]?.box.rightMm ?? 0) >= own.box.leftMm - sameMm);
+    // The last begun first: in a nest of many that is the smallest, and none of the others need be asked.
+    for (let at = active.length - 1; at >= 0; at -= 1) {
+      const j = active[at] ?? 0;
       const other = outlines[j];
-      if (other === undefined || other.box.rightMm < own.box.leftMm - sameMm) continue;
-      still.push(j);
+      if (other === undefined) continue;
       if (
         other.box.topMm < own.box.topMm - sameMm ||
         other.box.bottomMm > own.box.bottomMm + sameMm
@@ -51,12 +54,15 @@ export const nestingOf = (lines: readonly Polyline[]): readonly Nested[] => {
         within = j;
       }
     }
-    active = still;
-    active.push(i);
+    if (copyOf === undefined) active.push(i);
     const around = within === undefined ? undefined : (found[within]?.copyOf ?? within);
     const depth = around === undefined ? 0 : (found[around]?.depth ?? 0) + 1;
     found[i] = { within: around, depth, copyOf };
   }
+  sameAs.forEach((same, i) => {
+    const of = found[same];
+    if (same !== i && of !== undefined) found[i] = { ...of, copyOf: of.copyOf ?? same };
+  });
   return found;
 };
 

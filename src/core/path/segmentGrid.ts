@@ -7,9 +7,17 @@ export interface SegmentGrid {
   readonly ends: Float64Array;
   /** Which line each segment belongs to. */
   readonly owner: Int32Array;
-  /** Calls once or more for every pair (i, j), j < i, whose boxes come within `reachMm` of one another. */
-  readonly eachPair: (reachMm: number, look: (i: number, j: number) => void) => void;
+  /**
+   * Calls once or more for every pair (i, j), j < i, whose boxes come within `reachMm` of one another, all of one i after
+   * another. Gives up, and says `false`, where that many crowd in the same cells that it would not end.
+   */
+  readonly eachPair: (reachMm: number, look: (i: number, j: number) => void) => boolean;
 }
+
+/** Segments met in cells at most, some seconds: beyond that a drawing is a heap of lines. */
+const mostMet = 100_000_000;
+/** One that is looked at costs about so many that are only met. */
+const lookCost = 8;
 
 /**
  * Sorts segments into cells of about `cellMm`. A long segment stands in all the cells that it passes. Near linear in the
@@ -34,23 +42,28 @@ export const segmentGrid = (lines: readonly Polyline[], cellMm: number): Segment
     ends,
     owner,
     eachPair: (reachMm, look) => {
+      let met = 0;
       for (let i = 0; i < count; i += 1) {
+        if (met > mostMet) return false;
         const [x0, y0] = [ends[4 * i] ?? 0, ends[4 * i + 1] ?? 0];
         const [x1, y1] = [ends[4 * i + 2] ?? 0, ends[4 * i + 3] ?? 0];
         const [left, right] = [Math.min(x0, x1) - reachMm, Math.max(x0, x1) + reachMm];
         const [low, high] = [Math.min(y0, y1) - reachMm, Math.max(y0, y1) + reachMm];
         eachCell(i, reachMm, (at) => {
           for (let k = starts[at] ?? 0; k < (starts[at + 1] ?? 0); k += 1) {
+            met += 1;
             const j = members[k] ?? 0;
             if (j >= i) break;
             const [a, b] = [ends[4 * j] ?? 0, ends[4 * j + 2] ?? 0];
             if ((a < left && b < left) || (a > right && b > right)) continue;
             const [c, d] = [ends[4 * j + 1] ?? 0, ends[4 * j + 3] ?? 0];
             if ((c < low && d < low) || (c > high && d > high)) continue;
+            met += lookCost;
             look(i, j);
           }
         });
       }
+      return true;
     },
   };
 };

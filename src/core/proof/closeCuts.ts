@@ -1,3 +1,4 @@
+import { drawnOnce } from '../path/drawnOnce.ts';
 import { eachNearPiece, piecesOf, type Pieces } from '../path/nearPieces.ts';
 import type { Point } from '../path/point.ts';
 import type { Polyline } from '../path/polyline.ts';
@@ -12,7 +13,13 @@ export interface CloseCuts {
   readonly leastMm: number;
   /** In the middle of the narrowest bridge. */
   readonly at: Point;
+  /** Too many lie near one another to look at them all: there may be more. */
+  readonly isPart: boolean;
 }
+
+/** Pairs of segments that are compared, and pairs of lines that touch, at most: some seconds, some tens of MB. */
+const mostCompared = 15_000_000;
+const mostPairs = 500_000;
 
 /** Lines that touch have no bridge between them. */
 const touchMm = 0.05;
@@ -21,45 +28,53 @@ const touchMm = 0.05;
  * Pairs of lines with a bridge between them narrower than `widthMm`; undefined: none. Lines that touch or cross are left
  * out. Near linear: of a pair no more is reckoned than whether it is near enough, unless it may be the narrowest.
  */
-export const closeCuts = (lines: readonly Polyline[], widthMm: number): CloseCuts | undefined => {
+export const closeCuts = (drawn: readonly Polyline[], widthMm: number): CloseCuts | undefined => {
+  const lines = drawnOnce(drawn).first.map((i) => drawn[i] ?? []);
   const grid = segmentCells(lines, Math.max(1, widthMm));
   const { ends, owner } = grid;
   const pieces = piecesOf(grid);
   const keyOf = (a: number, b: number): number => Math.max(a, b) * lines.length + Math.min(a, b);
-  const touching = touchingPairs(lines, keyOf);
+  const { touching, isWhole } = touchingPairs(lines, keyOf);
+  let left = mostCompared;
   const near = new Set<number>();
   let leastMm = widthMm;
   let narrowest: readonly [i: number, j: number] | undefined;
   eachNearPiece(grid, pieces, widthMm, (p, q) => {
+    if (left < 0 || near.size >= mostPairs) return false;
     const [a, b] = [owner[pieces.first[p] ?? 0] ?? 0, owner[pieces.first[q] ?? 0] ?? 0];
-    if (a === b) return;
+    if (a === b) return true;
     const key = keyOf(a, b);
     const known = near.has(key);
     const apartMm = boxesApartMm(pieces.boxes, p, q);
-    if (apartMm >= (known ? leastMm : widthMm) || touching.has(key)) return;
+    if (apartMm >= (known ? leastMm : widthMm) || touching.has(key)) return true;
     // One that cannot be the narrowest is only asked whether it is near enough.
     const enoughMm = apartMm >= leastMm ? widthMm : 0;
     const found = leastGap(ends, pieces, [p, q], known ? leastMm : widthMm, enoughMm);
-    if (found === undefined) return;
+    left -= found.compared;
+    if (found.gap === undefined || found.gap.gapMm <= touchMm) return true;
     near.add(key);
-    if (found.gapMm < leastMm) [leastMm, narrowest] = [found.gapMm, [found.i, found.j]];
+    const { gapMm, i, j } = found.gap;
+    if (gapMm < leastMm) [leastMm, narrowest] = [gapMm, [i, j]];
+    return true;
   });
   if (narrowest === undefined) return undefined;
-  return { pairs: near.size, leastMm, at: shortestBridge(ends, ...narrowest).at };
+  const isPart = left < 0 || near.size >= mostPairs || !isWhole;
+  return { pairs: near.size, leastMm, at: shortestBridge(ends, ...narrowest).at, isPart };
 };
 
 /** Pairs of lines that touch or cross. */
 const touchingPairs = (
   lines: readonly Polyline[],
   keyOf: (a: number, b: number) => number,
-): ReadonlySet<number> => {
+): { readonly touching: ReadonlySet<number>; readonly isWhole: boolean } => {
   const { ends, owner, eachPair } = segmentGrid(lines, 1);
   const touching = new Set<number>();
-  eachPair(touchMm, (i, j) => {
+  const isWhole = eachPair(touchMm, (i, j) => {
     const [a, b] = [owner[i] ?? 0, owner[j] ?? 0];
-    if (a !== b && segmentGapMm(ends, i, j) <= touchMm) touching.add(keyOf(a, b));
+    if (a !== b && touching.size < mostPairs && segmentGapMm(ends, i, j) <= touchMm)
+      touching.add(keyOf(a, b));
   });
-  return touching;
+  return { touching, isWhole: isWhole && touching.size < mostPairs };
 };
 
 const boxesApartMm = (boxes: Float64Array, p: number, q: number): number => {
@@ -82,21 +97,23 @@ const leastGap = (
   [p, q]: readonly [number, number],
   mostMm: number,
   enoughMm: number,
-): Gap | undefined => {
+): { readonly gap: Gap | undefined; readonly compared: number } => {
   const ours = segmentsNear(ends, pieces, p, q, mostMm);
   const theirs = segmentsNear(ends, pieces, q, p, mostMm);
   let least: Gap | undefined;
   let leastMm = mostMm;
+  let compared = ours.length + theirs.length + 1;
   for (const i of ours) {
     for (const j of theirs) {
+      compared += 1;
       const gapMm = segmentGapMm(ends, i, j);
       if (gapMm >= leastMm) continue;
       least = { gapMm, i, j };
-      if (gapMm < enoughMm) return least;
+      if (gapMm < enoughMm) return { gap: least, compared };
       leastMm = gapMm;
     }
   }
-  return least;
+  return { gap: least, compared };
 };
 
 /** Segments of one piece whose boxes come so near to the box of the other. */

@@ -16,6 +16,7 @@ export const proofCodes = [
   'proof-faster-than-any-out',
   'proof-below-start-speed',
   'proof-too-many-to-compare',
+  'proof-too-much-to-plan',
 ] as const;
 
 export type ProofCode = (typeof proofCodes)[number];

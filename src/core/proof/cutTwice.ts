@@ -1,5 +1,7 @@
 import type { Point } from '../path/point.ts';
 import type { Polyline } from '../path/polyline.ts';
+import { drawnOnce } from '../path/drawnOnce.ts';
+import { lengthMm as lengthOf } from '../path/polyline.ts';
 import { segmentGrid } from '../path/segmentGrid.ts';
 
 /** Cuts that go over one another, whole or in part, in either direction. */
@@ -7,6 +9,8 @@ export interface CutTwice {
   /** How much is gone over again: a stretch cut three times counts twice. */
   readonly lengthMm: number;
   readonly at: Point;
+  /** Too many lines lie on one heap to look at them all: there may be more. */
+  readonly isPart: boolean;
 }
 
 /** Lines this near to one another are one cut: a fraction of any kerf. */
@@ -15,33 +19,50 @@ export const sameCutMm = 0.02;
 /** Shorter overlaps are where lines meet, not cuts made twice. */
 const leastOverlapMm = 0.1;
 
-/** Finds what is cut twice; undefined: nothing. Near linear, by a grid of segments. */
+/** Finds what is cut twice; undefined: nothing. Near linear, by a grid of segments; exact copies are counted beforehand. */
 export const cutTwice = (lines: readonly Polyline[]): CutTwice | undefined => {
-  const grid = segmentGrid(lines, 1);
+  const { first, sameAs } = drawnOnce(lines);
+  const once = first.map((i) => lines[i] ?? []);
+  const grid = segmentGrid(once, 1);
   const { ends } = grid;
-  /** By segment the stretches that an earlier one covers. */
-  const covered = new Map<number, [number, number][]>();
-  grid.eachPair(sameCutMm, (i, j) => {
-    const shared = overlapOf(ends, i, j);
-    if (shared === undefined) return;
-    const there = covered.get(i);
-    if (there === undefined) covered.set(i, [shared]);
-    else there.push(shared);
-  });
   let [lengthMm, longest, at]: [number, number, Point] = [0, 0, [0, 0]];
-  for (const [i, stretches] of covered) {
-    const length = unionOf(stretches);
+  const found = (length: number, where: () => Point): void => {
     lengthMm += length;
-    if (length > longest) {
-      longest = length;
-      at = [
-        ((ends[4 * i] ?? 0) + (ends[4 * i + 2] ?? 0)) / 2,
-        ((ends[4 * i + 1] ?? 0) + (ends[4 * i + 3] ?? 0)) / 2,
-      ];
+    if (length > longest) [longest, at] = [length, where()];
+  };
+  sameAs.forEach((same, i) => {
+    const line = lines[i] ?? [];
+    if (same !== i) found(lengthOf(line), () => middleOf(line[0], line[1]));
+  });
+  /** The stretches of one segment that earlier ones cover. */
+  let stretches: [number, number][] = [];
+  let current = -1;
+  const count = (): void => {
+    if (stretches.length === 0) return;
+    const k = 4 * current;
+    const [from, to]: [Point, Point] = [
+      [ends[k] ?? 0, ends[k + 1] ?? 0],
+      [ends[k + 2] ?? 0, ends[k + 3] ?? 0],
+    ];
+    found(unionOf(stretches), () => middleOf(from, to));
+    stretches = [];
+  };
+  const isWhole = grid.eachPair(sameCutMm, (i, j) => {
+    if (i !== current) {
+      count();
+      current = i;
     }
-  }
-  return lengthMm >= leastOverlapMm ? { lengthMm, at } : undefined;
+    const shared = overlapOf(ends, i, j);
+    if (shared !== undefined) stretches.push(shared);
+  });
+  count();
+  return lengthMm >= leastOverlapMm || !isWhole ? { lengthMm, at, isPart: !isWhole } : undefined;
 };
+
+const middleOf = ([x0, y0]: Point = [0, 0], [x1, y1]: Point = [x0, y0]): Point => [
+  (x0 + x1) / 2,
+  (y0 + y1) / 2,
+];
 
 /** The stretch of segment i, in mm from its start, along which segment j runs within {@link sameCutMm} of it. */
 const overlapOf = (ends: Float64Array, i: number, j: number): [number, number] | undefined => {

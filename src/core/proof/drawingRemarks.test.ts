@@ -64,6 +64,7 @@ describe('what is cut twice', () => {
 describe('cuts close together', () => {
   it('tells the narrowest bridge and where it is', () => {
     expect(closeCuts([box(0, 0, 20), box(22, 5, 20), box(60, 0, 20)], 3)).toEqual({
+      isPart: false,
       pairs: 1,
       leastMm: 2,
       at: [21, 5],

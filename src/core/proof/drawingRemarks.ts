@@ -35,8 +35,13 @@ export const drawingRemarks = (
   const twice = cutTwice(lines);
   const runs = [...drawn.outlines, ...drawn.open].map(({ points }) => points);
   const close = closeCuts(runs, thicknessMm);
+  const isPart = twice?.isPart === true || close?.isPart === true;
+  const partly: readonly DrawingRemark[] = isPart
+    ? [{ code: 'proof-too-many-to-compare', params: { segments } }]
+    : [];
   return [
-    ...(twice === undefined
+    ...partly,
+    ...(twice === undefined || twice.lengthMm === 0
       ? []
       : [
           {

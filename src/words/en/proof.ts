@@ -65,4 +65,10 @@ export const proofWords = {
       `The drawing has ${p('segments')} pieces of line: too many to look for lines cut twice or too close.`,
     remedy: () => 'Prove a part of it by itself, or draw its curves more simply.',
   },
+  'proof-too-much-to-plan': {
+    message: (p) =>
+      `The drawing has ${p('lines')} lines of ${p('segments')} pieces: more than ${p('mostLines')} lines or ${p('mostSegments')} pieces are not worked through.`,
+    remedy: () =>
+      'Prove a part of it by itself, leave out layers that are not cut through, or draw its curves more simply.',
+  },
 } satisfies Record<ProofCode, Sentence>;
