@@ -1,4 +1,5 @@
 import type { QuestionOf, SumName, SumOutcome } from '../app/model.ts';
+import { standingOfCut } from '../core/standing/standingOfCut.ts';
 import type { Outcome } from '../core/problem.ts';
 import { fitAnswerFile, nextCardFile } from '../formats/answerFile.ts';
 import { parseJsonText } from '../formats/border.ts';
@@ -9,15 +10,20 @@ import { planFile } from '../formats/planFile.ts';
 import { parseCutStudy, type StudyFile } from '../formats/studyFile.ts';
 import { readStdin } from '../host/files.ts';
 import { comparisonSaid } from '../words/en/compareVerdict.ts';
+import { standingInWords } from '../words/standingInWords.ts';
 import { problemInWords } from '../words/words.ts';
 import { askModel } from './askModel.ts';
 import { printOutcome, printRefusal, type ExitCode } from './output.ts';
 
 /** `calc fit`: a study file on standard input, its answer on standard output. */
-export const runFit = async (): Promise<ExitCode> =>
-  printOutcome(await answered('answerCutStudy', (study) => study), (answer) =>
-    fitAnswerFile(answer, problemInWords),
+export const runFit = async (): Promise<ExitCode> => {
+  const study = await studyPipedIn();
+  if (!study.ok) return printRefusal(study.problem);
+  const asked = await askModel('answerCutStudy', study.value);
+  return printOutcome(asked, (answer) =>
+    fitAnswerFile(answer, problemInWords, standingInWords(standingOfCut(study.value, answer))),
   );
+};
 
 /** `calc nextcard`: the same study with `cellsWanted` and `settingsAtMost`, and the card that would teach most. */
 export const runNextCard = async (): Promise<ExitCode> =>

@@ -1,5 +1,6 @@
 import type { FitAnswer, NextCardAnswer } from '../core/cutmodel/fitAnswer.ts';
 import type { Problem } from '../core/problem.ts';
+import type { Standing } from '../core/standing/standing.ts';
 
 /** Something worth saying, in a program's words and a person's. */
 export interface Said {
@@ -11,6 +12,13 @@ export interface Said {
 export type FitAnswerFile = Omit<FitAnswer, 'reason' | 'warnings'> & {
   readonly reason?: Said;
   readonly warnings: readonly Said[];
+  /** How the sheet stands by its cards and orders. */
+  readonly standing?: StandingSaid;
+};
+
+/** A standing whose reason is put into words. */
+export type StandingSaid = Omit<Standing, 'why'> & {
+  readonly why: Standing['why'] & { readonly message: string; readonly remedy: string };
 };
 
 export type NextCardFile = Omit<NextCardAnswer, 'reason'> & {
@@ -25,10 +33,12 @@ export type Say = (problem: Problem) => Said;
 export const fitAnswerFile = (
   { reason, warnings, ...answer }: FitAnswer,
   say: Say,
+  standing?: StandingSaid,
 ): FitAnswerFile => ({
   ...answer,
   ...(reason === undefined ? {} : { reason: spoken(say, reason) }),
   warnings: warnings.map((warning) => spoken(say, warning)),
+  ...(standing === undefined ? {} : { standing }),
 });
 
 export const nextCardFile = (

@@ -1,6 +1,8 @@
 import type { Explanation, Learnt, SpeedExplained } from '../core/explain/explanation.ts';
 import { whyPicture } from '../core/explain/whyPicture.ts';
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
+import { standingOfCut } from '../core/standing/standingOfCut.ts';
+import { standingText } from '../words/en/screens/standing.ts';
 import { reasoningText as words } from '../words/en/reasoning.ts';
 import { whySentences, whyText, type WhySaid } from '../words/en/screens/why.ts';
 import { problemInWords } from '../words/words.ts';
@@ -32,6 +34,15 @@ export const reasoningPdf = (
   return newPdf({ title, madeAt }, (pdf) => {
     let y = write(pdf, title, page.margin, page.margin - 10, { font: 'strong', size: 22 });
     y = write(pdf, words.question(study.promise, stock), page.margin, y + 1, { size: 9.5 });
+    const { kind, why, isGuess } = standingOfCut(study, answer);
+    if (kind !== 'holds') {
+      const mark = isGuess ? standingText.guess : standingText.kinds[kind];
+      const { message, remedy } = problemInWords(why);
+      y = write(pdf, `${mark}. ${message} ${remedy}`, page.margin, y + 2, {
+        font: 'strong',
+        size: 9.5,
+      });
+    }
     const said = whySentences(explanation, study.cells);
     if (speed === undefined || said === null) {
       const { reason } = answer;

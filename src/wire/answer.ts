@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { earlierCount, earlierSheetsWish } from './history.ts';
+import { standingReply } from './standing.ts';
 import { saidProblem } from './problem.ts';
 
 const meanSd = z.object({ mean: z.number(), sd: z.number() });
@@ -72,6 +73,8 @@ export const fitReply = z.object({
     }),
   ),
   warnings: z.array(saidProblem),
+  /** How the sheet stands by its cards and orders. */
+  standing: standingReply.exactOptional(),
   convergence: z.object({
     ok: z.boolean(),
     points: z.number(),

@@ -30,6 +30,22 @@ export const reachOf = (lnSd: number): number =>
  */
 const surerSide = 4 / 3;
 
+/**
+ * How far in ln speed the slowest rung lies below the believed changeover at least. What will be promised lies well below
+ * it, the deeper the fewer cells there are: with a dozen, 0.35 to 0.65. A card that ends above it ends in a guess.
+ */
+const deepEnd = 0.72;
+/** Fewer rungs than these are needed where the changeover is. */
+const fewestWithDeepEnd = 4;
+
+/** The slowest rung alone goes down there: the others stay about the changeover, where they teach. */
+const withDeepEnd = (ladder: readonly number[]): readonly number[] => {
+  const [slowest = 1, ...others] = ladder;
+  return ladder.length < fewestWithDeepEnd
+    ? ladder
+    : [Math.min(slowest, Math.exp(-deepEnd)), ...others];
+};
+
 /** The usual gain of a second pass in speed, 2^0.8 (the middle of the cut model's prior on passes). */
 const passExponent = 0.8;
 
@@ -93,7 +109,7 @@ const speedLadder = (
   const most = stepNotFaster(mostMmPerS);
   const reach = reachOf(lnSd);
   const speeds: number[] = [];
-  for (const factor of factors(count, surerSide * reach, reach)) {
+  for (const factor of withDeepEnd(factors(count, surerSide * reach, reach))) {
     const wanted = nearestStep(Math.min(most, Math.max(least, centre * factor)));
     const last = speeds.at(-1);
     const speed = last !== undefined && wanted <= last ? nextStep(last) : wanted;

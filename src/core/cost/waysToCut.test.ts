@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { plainStudy } from '../../../test/plainStudy.ts';
 import { fitStudy } from '../cutmodel/fitStudy.ts';
-import { reachOf } from '../standing/reach.ts';
+import { reachOf } from '../cutmodel/reach.ts';
 import { waysToCut } from './waysToCut.ts';
 
 const cells = [25, 30, 35, 40].flatMap((powerPct) =>

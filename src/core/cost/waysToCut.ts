@@ -1,7 +1,7 @@
 import { pointForAim } from '../cutmodel/aims.ts';
 import type { FitAnswer, LinePoint } from '../cutmodel/fitAnswer.ts';
 import type { Machine } from '../machine/machine.ts';
-import { isPowerReached, isReached, type Reach } from '../standing/reach.ts';
+import { isPowerReached, isReached, type Reach } from '../cutmodel/reach.ts';
 import type { WayToCut } from './partCost.ts';
 
 /** A way to cut with the setting that it is. */

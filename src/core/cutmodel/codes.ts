@@ -41,6 +41,7 @@ export const warningCodes = [
 export const nextCardCodes = [
   'cut-this-card',
   'not-worth-another-sheet',
+  'reaches-the-answer',
   'first-card',
   'double-the-range-faster',
   'double-the-range-slower',

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { plainStudy } from '../../../test/plainStudy.ts';
 import type { Grade } from '../reading/grade.ts';
+import { fitStudy } from './fitStudy.ts';
 import { proposeNextCard } from './nextCard.ts';
 
 const cellsAt = (speeds: readonly number[], grade: Grade) =>
@@ -74,5 +75,27 @@ describe('the next card', () => {
       ),
       { numRuns: 25 },
     );
+  });
+});
+
+describe('the next card after a guess', () => {
+  const reaches = (study: ReturnType<typeof plainStudy>): void => {
+    const { recommended } = fitStudy(study);
+    const next = proposeNextCard(study, wish);
+    expect(recommended?.guess).toBe(true);
+    expect(next.reason.code).toBe('reaches-the-answer');
+    expect(next.worthCutting).toBe(true);
+    const speeds = next.cells.map((cell) => cell.speedMmPerS);
+    expect(Math.min(...speeds)).toBeLessThanOrEqual(recommended?.speedMmPerS ?? 0);
+  };
+
+  it('goes down to the answer, and is never called enough', () => {
+    const cells = [...cellsAt([15, 15, 16, 16], 'out'), ...cellsAt([18, 18, 19, 19], 'stays')];
+    reaches(plainStudy({ cells, ask: { powerPct: 30 } }));
+  });
+
+  it('is one where nothing but a habit is known: what one remembers is hearsay', () => {
+    const habit = { powerPct: 30, speedMmPerS: 14, comesOut: 'always' } as const;
+    reaches(plainStudy({ habit, ask: { powerPct: 30 } }));
   });
 });

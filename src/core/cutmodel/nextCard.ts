@@ -9,7 +9,9 @@ import type { NextCardAnswer } from './fitAnswer.ts';
 import { foresightOf, type Foresight, type TrialRung } from './foresight.ts';
 import { meanSdOf } from './posterior.ts';
 import { presentLnV50 } from './presentLevel.ts';
-import { nearestStep } from '../machine/speedSteps.ts';
+import { isReached, reachOf } from './reach.ts';
+import { speedAt } from './recommend.ts';
+import { nearestStep, stepNotFaster } from '../machine/speedSteps.ts';
 
 export interface NextCardWish {
   readonly cellsWanted: number;
@@ -33,10 +35,11 @@ export const proposeNextCard = (study: CutStudy, wish: NextCardWish): NextCardAn
 export const nextCardFrom = (found: Fit, wish: NextCardWish): NextCardAnswer => {
   const powers = powersOfInterest(found);
   const foresight = foresightOf(found, powers);
-  const best = bestCard(found, foresight, powers, wish);
+  const guesses = guessesAt(found, powers);
+  const best = bestCard({ found, foresight, powers, guesses }, wish);
   const gain = Math.expm1(best.lnFastest - foresight.lnFastestNow);
   const expectedGainPct = Math.max(0, Math.round(1000 * gain) / 10);
-  const reason = reasonFor(found, expectedGainPct);
+  const reason = reasonFor(found, expectedGainPct, guesses);
   return {
     cells: best.card.flatMap((rung, r) =>
       Array.from({ length: rung.cells }, () => ({
@@ -61,6 +64,7 @@ const hasBothSides = ({ evidence }: Fit): boolean =>
 const reasonFor = (
   { evidence }: Fit,
   gainPct: number,
+  guesses: readonly Guess[],
 ): Problem & { readonly code: NextCardCode } => {
   if (evidence.graded === 0 && !evidence.hasTally && !evidence.hasHabit) {
     return { code: 'first-card', params: {} };
@@ -76,6 +80,11 @@ const reasonFor = (
       code: 'double-the-range-slower',
       params: { slowestMmPerS: evidence.slowestMmPerS ?? 0 },
     };
+  }
+  const [guess] = guesses;
+  if (guess !== undefined) {
+    const { powerPct, speedMmPerS } = guess;
+    return { code: 'reaches-the-answer', params: { powerPct, speedMmPerS } };
   }
   return gainPct >= worthFromPct
     ? { code: 'cut-this-card', params: { gainPct } }
@@ -99,18 +108,53 @@ const powersOfInterest = (found: Fit): readonly number[] => {
   return [...new Set(span.map((power) => Math.min(power, limit)))];
 };
 
+interface Guess {
+  readonly powerPct: number;
+  readonly speedMmPerS: number;
+}
+
+/** Where the answer lies outside what was cut: the next card must reach it, or it stays a guess. */
+const guessesAt = (found: Fit, powers: readonly number[]): readonly Guess[] => {
+  if (!hasBothSides(found) || found.evidence.out.length === 0) return [];
+  const reach = reachOf(found.study);
+  return powers.flatMap((powerPct) => {
+    const speedMmPerS = speedAt(found, powerPct);
+    return speedMmPerS === null || isReached(reach, { powerPct, speedMmPerS, passes: 1 })
+      ? []
+      : [{ powerPct, speedMmPerS }];
+  });
+};
+
+/** The slowest rung at the power of a guess goes down to it, where none is there yet. */
+const reaching = (card: readonly TrialRung[], guesses: readonly Guess[]): readonly TrialRung[] =>
+  guesses.reduce((now, { powerPct, speedMmPerS }) => {
+    const slowest = now
+      .filter((rung) => rung.powerPct === powerPct)
+      .reduce<TrialRung | undefined>(
+        (a, b) => (a === undefined || b.speedMmPerS < a.speedMmPerS ? b : a),
+        undefined,
+      );
+    return slowest === undefined || slowest.speedMmPerS <= speedMmPerS
+      ? now
+      : now.map((rung) =>
+          rung === slowest ? { ...rung, speedMmPerS: stepNotFaster(speedMmPerS) } : rung,
+        );
+  }, card);
+
 interface Judged {
   readonly card: readonly TrialRung[];
   readonly lnFastest: number;
 }
 
-const bestCard = (
-  found: Fit,
-  foresight: Foresight,
-  powers: readonly number[],
-  wish: NextCardWish,
-): Judged => {
-  const candidates = candidateCards(found, powers, wish);
+interface Choosing {
+  readonly found: Fit;
+  readonly foresight: Foresight;
+  readonly powers: readonly number[];
+  readonly guesses: readonly Guess[];
+}
+
+const bestCard = ({ found, foresight, powers, guesses }: Choosing, wish: NextCardWish): Judged => {
+  const candidates = candidateCards(found, powers, wish).map((card) => reaching(card, guesses));
   const judge =
     (trials: number) =>
     (card: readonly TrialRung[]): Judged => ({

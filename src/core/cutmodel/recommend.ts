@@ -5,6 +5,7 @@ import { answerSpeed } from './answerSpeed.ts';
 import { ceilingOfOrders } from './countedOrders.ts';
 import type { ReasonCode } from './codes.ts';
 import { fastestOutAt } from './evidence.ts';
+import { isReached, reachOf } from './reach.ts';
 import type { Fit, FitToAsk } from './fit.ts';
 import type { LinePoint, Recommendation } from './fitAnswer.ts';
 
@@ -150,7 +151,7 @@ export const recommend = (
     surePct: promise.surePct,
     outOf100Mean: 100 * decision.shareAt(powerPct, speedMmPerS),
     sureAtSpeedPct: 100 * decision.sureAt(powerPct, speedMmPerS),
-    guess: evidence.slowestMmPerS !== null && speedMmPerS < evidence.slowestMmPerS - 1e-9,
+    guess: !isReached(reachOf(study), { powerPct, speedMmPerS, passes: 1 }),
   };
 };
 

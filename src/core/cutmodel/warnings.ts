@@ -131,11 +131,11 @@ const aboutRecommendation = (
     powers.length > 0 &&
     (powerPct > Math.max(...powers) + 0.5 || powerPct < Math.min(...powers) - 0.5);
   return [
-    ...(recommended.guess
+    ...(evidence.slowestMmPerS !== null && speedMmPerS < evidence.slowestMmPerS - 1e-9
       ? [
           say('guess-below-slowest-cell', {
             speedMmPerS,
-            slowestMmPerS: evidence.slowestMmPerS ?? 0,
+            slowestMmPerS: evidence.slowestMmPerS,
           }),
         ]
       : []),

@@ -2,7 +2,7 @@ import type { Setting } from '../machine/setting.ts';
 import type { PromiseWish } from '../reading/promise.ts';
 import type { Tally } from '../reading/tally.ts';
 import type { StripVerdict } from '../watch/stripVerdict.ts';
-import type { Reach } from './reach.ts';
+import type { Reach } from '../cutmodel/reach.ts';
 
 /** A setting that was kept, as the book has it. */
 export interface KeptSeen {

@@ -12,7 +12,7 @@ import { watchChart } from '../watch/watchChart.ts';
 import { watchedOrder } from '../watch/watched.ts';
 import type { AnswerSeen, StandingEvidence, StripSeen } from './evidence.ts';
 import { ordersWith } from './ordersWith.ts';
-import { reachOf, type Reach } from './reach.ts';
+import { reachOf, type Reach } from '../cutmodel/reach.ts';
 
 /** A strip with what it says, as the watch has it. */
 export interface StripKnown {

@@ -5,7 +5,7 @@ import type { OrderSeen, StandingEvidence, StripSeen } from './evidence.ts';
 import { answerFindings, type Finding } from './findings.ts';
 import { isSameSpeed, ordersWith } from './ordersWith.ts';
 import { whatOrdersSay, type OrdersSay } from './ordersSay.ts';
-import { isReached } from './reach.ts';
+import { isReached } from '../cutmodel/reach.ts';
 import { rankOf, type NextAct, type Standing } from './standing.ts';
 
 /**

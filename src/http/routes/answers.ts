@@ -2,6 +2,8 @@ import type { FastifyInstance } from 'fastify';
 import { done, andThen } from '../../core/problem.ts';
 import { fitAnswerFile, nextCardFile } from '../../formats/answerFile.ts';
 import { parseCutStudy } from '../../formats/studyFile.ts';
+import { standingOfCut } from '../../core/standing/standingOfCut.ts';
+import { standingInWords } from '../../words/standingInWords.ts';
 import { problemInWords } from '../../words/words.ts';
 import { api } from '../../wire/api.ts';
 import { on } from '../on.ts';
@@ -29,7 +31,11 @@ export const answerRoutes = (app: FastifyInstance, ports: ServedPorts): void => 
     const study = parseCutStudy(body);
     if (!study.ok) return study;
     const answered = await ports.until(gone).model.ask('answerCutStudy', study.value);
-    return andThen(answered, (answer) => done(fitAnswerFile(answer, problemInWords)));
+    return andThen(answered, (answer) =>
+      done(
+        fitAnswerFile(answer, problemInWords, standingInWords(standingOfCut(study.value, answer))),
+      ),
+    );
   });
   on(app, api.calcNextCard, async ({ body, gone }) => {
     const study = parseCutStudy(body);

@@ -156,6 +156,11 @@ export const cutmodelWords: AreaWords = {
     message: (p) => `Enough: another card would gain about ${p('gainPct')} %.`,
     remedy: () => 'Keep the setting, and tally the order.',
   },
+  'reaches-the-answer': {
+    message: (p) =>
+      `The answer, ${p('speedMmPerS')} mm/s at ${p('powerPct')} %, is a guess: it lies outside what was cut. This card reaches it.`,
+    remedy: () => 'Cut it from the same sheet or batch before relying on the answer.',
+  },
   'first-card': {
     message: () => 'Nothing has been cut yet: this card spans what such sheets usually need.',
     remedy: () => 'Cut it on an offcut of this batch.',

@@ -3,7 +3,7 @@ import { partCost, perHourWhereEqual, type CostAssumptions } from '../../../core
 import { waysToCut, type PricedWay } from '../../../core/cost/waysToCut.ts';
 import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
 import { done, refused, type Outcome } from '../../../core/problem.ts';
-import { reachOf } from '../../../core/standing/reach.ts';
+import { reachOf } from '../../../core/cutmodel/reach.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
 import { standingText } from '../../../words/en/screens/standing.ts';
 import { promiseOf } from '../../../core/study/promiseOf.ts';

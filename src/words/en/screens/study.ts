@@ -36,7 +36,6 @@ export const studyText = {
     `${counted(cells, 'cell')} at ${counted(settings, 'setting')}.`,
   nextAsk: 'What would another card tell?',
   nextMake: 'Make this card',
-  nextEnough: 'Enough: not worth another sheet.',
   nextAnyway: 'Make one all the same',
   also: 'What else do you know?',
   habit: 'What you run now',

@@ -1,4 +1,4 @@
-import type { CutStudy } from '../cutmodel/cutStudy.ts';
+import type { CutStudy } from './cutStudy.ts';
 
 /** Two powers that a person would call the same. */
 const samePowerPct = 0.5;
