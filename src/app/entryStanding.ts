@@ -3,7 +3,7 @@ import { done, type Outcome } from '../core/problem.ts';
 import { needsAnswer } from '../core/standing/evidenceFrom.ts';
 import type { Standing } from '../core/standing/standing.ts';
 import { historyWishOf } from '../core/study/historyWish.ts';
-import { promiseOf } from '../core/study/promiseOf.ts';
+import { promiseKept, promiseOf } from '../core/study/promiseOf.ts';
 import type { RecordedTally } from '../core/study/study.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { historyIn } from './gatherHistory.ts';
@@ -32,7 +32,7 @@ export const readKept = async (
 ): Promise<KeptQuestion> => {
   const tallies = await session.talliesOfEntry(entry.id);
   const study = (await session.studyAsReadable(entry.cameFrom.studyId))?.study;
-  const promise = promiseOf({ promise: entry.promise, tallies });
+  const promise = promiseOf({ promise: promiseKept(entry.promise, study?.promise), tallies });
   const strips = await stripsOfEntry(session, entry, promise);
   const known = { kept: entry, tallies, strips };
   if (study === undefined) return known;

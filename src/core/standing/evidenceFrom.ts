@@ -2,7 +2,7 @@ import type { ProvenSetting } from '../book/provenSetting.ts';
 import type { FitAnswer } from '../cutmodel/fitAnswer.ts';
 import { progress } from '../reading/progress.ts';
 import { readCard } from '../reading/readCard.ts';
-import { promiseOf } from '../study/promiseOf.ts';
+import { promiseKept, promiseOf } from '../study/promiseOf.ts';
 import type { RecordedTally, Study } from '../study/study.ts';
 import { toCutStudy } from '../study/toCutStudy.ts';
 import type { CheckStrip } from '../watch/findStrips.ts';
@@ -40,7 +40,10 @@ export const evidenceFrom = (known: StockKnown): StandingEvidence => {
   const { study, kept, answer, strips = [], isSumMissing = false } = known;
   const orders = ordersOf(known);
   const promise = promiseOf({
-    promise: kept?.promise ?? study?.promise ?? noPromise(),
+    promise:
+      kept === undefined
+        ? (study?.promise ?? noPromise())
+        : promiseKept(kept.promise, study?.promise),
     tallies: orders,
   });
   const halfRead = study === undefined ? undefined : halfReadCard(study);

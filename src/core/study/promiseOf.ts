@@ -19,3 +19,9 @@ export const promiseOf = (known: PromiseWithOrders): PromiseWish => ({
   ...known.promise,
   partLengthMm: partLengthOf(known) ?? known.promise.partLengthMm,
 });
+
+/** What a kept setting is promised for: the length of its part may have become known on its sheet since it was kept. */
+export const promiseKept = (kept: PromiseWish, ofSheet: PromiseWish | undefined): PromiseWish =>
+  kept.partLengthMm === referenceLengthMm && ofSheet !== undefined
+    ? { ...kept, partLengthMm: ofSheet.partLengthMm }
+    : kept;

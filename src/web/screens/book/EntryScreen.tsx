@@ -140,7 +140,7 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
       <Section title={tallyText.title} id="count">
         <p className="soft">{tallyText.lead}</p>
         <TallyForm
-          partLengthMm={partLengthOf({ promise: entry.promise, tallies })}
+          partLengthMm={partLengthOf({ promise: standing.promise, tallies })}
           settings={settings}
           batches={batchesOf(found)}
           {...lastBatchOf(found)}

@@ -23,6 +23,9 @@ export interface ProofResultProps {
   /** The proof is older than what is asked now. */
   readonly isBehind: boolean;
   readonly leaveOut: readonly string[];
+  /** The length of cut that the sheet's promise is for, where anybody said; a drawing may tell it. */
+  readonly promisedMm: number | undefined;
+  readonly onLength: (partLengthMm: number) => void;
   readonly onCut: (leaveOut: readonly string[]) => void;
   readonly onCorners: (minPowerPct: number) => void;
   /** Where a card is made that tries powers in corners. */
@@ -45,7 +48,7 @@ export const ProofResult = (props: ProofResultProps) => {
       </div>
       <div className="proof-right">
         <Places proof={proof} />
-        <Promised proof={proof} />
+        <Promised proof={proof} promisedMm={props.promisedMm} onLength={props.onLength} />
         <Corners proof={proof} onCorners={onCorners} cornersCardHref={cornersCardHref} />
         <Section title={words.time}>
           <p className="figure-text">{timeSentence(proof)}</p>
@@ -84,7 +87,11 @@ const Places = ({ proof }: { readonly proof: PaintedProof }) => {
   );
 };
 
-const Promised = ({ proof: { promise, noPromise } }: { readonly proof: PaintedProof }) => {
+const Promised = ({
+  proof: { promise, noPromise },
+  promisedMm,
+  onLength,
+}: Pick<ProofResultProps, 'proof' | 'promisedMm' | 'onLength'>) => {
   if (promise === undefined) {
     return (
       <Section title={words.noPromise}>
@@ -106,6 +113,17 @@ const Promised = ({ proof: { promise, noPromise } }: { readonly proof: PaintedPr
         ))}
       </ul>
       <p className="soft">{flaws}</p>
+      {promisedMm === undefined ? null : <p>{words.promisedFor(promisedMm)}</p>}
+      {promise.kinds
+        .map(({ cutMm }) => Math.round(cutMm))
+        .filter((mm) => mm !== promisedMm)
+        .map((mm) => (
+          <div key={mm} className="actions">
+            <Action kind="quiet" onPress={() => onLength(mm)}>
+              {words.promiseFor(mm)}
+            </Action>
+          </div>
+        ))}
     </Section>
   );
 };

@@ -1,6 +1,7 @@
-import { useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo, useState } from 'react';
 import type { Setting } from '../../../core/machine/setting.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
+import { partLengthOf } from '../../../core/study/promiseOf.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
 import { refuseBySize } from '../../../formats/drawingSize.ts';
@@ -76,6 +77,9 @@ interface ProveProps {
   readonly back: string;
 }
 
+const longestOf = (kinds: readonly { readonly cutMm: number }[] | undefined): readonly number[] =>
+  (kinds ?? []).map(({ cutMm }) => Math.round(cutMm));
+
 const Prove = ({ study, kept, back }: ProveProps) => {
   const { keeper } = useWorkshop();
   const { answer, earlier } = useAnswer(study, { from: 'any-sheet' });
@@ -111,6 +115,21 @@ const Prove = ({ study, kept, back }: ProveProps) => {
       machine: withOptional(study.machine, 'powerRampStartMmPerS', startMmPerS),
     });
   };
+  const tellLength = useCallback(
+    (partLengthMm: number): void =>
+      keeper.make({
+        kind: 'head',
+        studyId: study.id,
+        head: { promise: { ...study.promise, partLengthMm } },
+      }),
+    [keeper, study.id, study.promise],
+  );
+  const longest = proof?.ok === true ? Math.max(0, ...longestOf(proof.value.promise?.kinds)) : 0;
+  const isLengthKnown = partLengthOf(study) !== undefined;
+  // Nobody said how long the part is, and the drawing does: the longest of its parts is the hardest to promise.
+  useEffect(() => {
+    if (longest > 0 && !isLengthKnown) tellLength(longest);
+  }, [longest, isLengthKnown, tellLength]);
   const { material } = study.stock;
   const stock = studyText.stock(
     material,
@@ -157,6 +176,8 @@ const Prove = ({ study, kept, back }: ProveProps) => {
           isBehind={stage !== undefined}
           leaveOut={leaveOut}
           onCut={setLeaveOut}
+          promisedMm={partLengthOf(study)}
+          onLength={tellLength}
           cornersCardHref={`/study/${study.id}/card`}
           onCorners={(minPowerPct) => {
             setTyped({ setting: { ...proof.value.setting, minPowerPct } });

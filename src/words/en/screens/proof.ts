@@ -124,6 +124,9 @@ export const noPlaces = (slowed: number): string =>
 
 /** The screen that carries a setting to a drawing. */
 export const proofText = {
+  promisedFor: (mm: number) =>
+    `The promise of this sheet is for parts with ${lengthWords(mm)} of cut.`,
+  promiseFor: (mm: number) => `Promise parts with ${lengthWords(mm)} of cut instead`,
   title: 'Prove it on the drawing',
   lead: (stock: string) =>
     `Where the head will slow, and what that does to the promise on ${stock}. The drawing stays on this page.`,
