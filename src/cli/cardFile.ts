@@ -15,6 +15,7 @@ import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { fileForMachine, type MachineFileKind } from '../formats/fileForMachine.ts';
 import { systemClock } from '../host/clock.ts';
 import type { CardFile, CardFileKind } from '../http/cardFile.ts';
+import { inventedText } from '../words/en/invented.ts';
 import { problemInWords } from '../words/words.ts';
 import { cardCautions } from './cardCautions.ts';
 
@@ -25,6 +26,8 @@ export interface CardToFile {
   readonly believed: BelievedChangeover;
   /** What is cut, as the user calls it. */
   readonly stock: string;
+  /** Of the example workshop: every file of it says so. */
+  readonly isExample?: boolean;
   readonly dialect?: GcodeDialect;
   /** The page beside the machine. */
   readonly sheet: JobSheet;
@@ -56,7 +59,10 @@ export const makeCardFile = async (
   switch (kind) {
     case 'json': {
       const { writeCardFile } = await import('../formats/cardFile.ts');
-      return done({ contentType: 'application/json', body: writeCardFile(card) });
+      return done({
+        contentType: 'application/json',
+        body: writeCardFile({ ...card, ...(given.isExample === true ? { isExample: true } : {}) }),
+      });
     }
     case 'pdf':
       return done({ contentType: 'application/pdf', body: await jobSheetFor(given) });
@@ -66,7 +72,8 @@ export const makeCardFile = async (
 };
 
 /** Overdrive first, in words, then the cautions. */
-const notesOf = ({ card, machine, sheet }: CardToFile): readonly string[] => [
+const notesOf = ({ card, machine, sheet, isExample }: CardToFile): readonly string[] => [
+  ...(isExample === true ? [inventedText.note] : []),
   ...overdriveRemarks(
     card.rungs.map(({ setting }) => setting),
     machine,
@@ -74,9 +81,16 @@ const notesOf = ({ card, machine, sheet }: CardToFile): readonly string[] => [
   ...cardCautions(card, sheet.ofMaterial),
 ];
 
-const jobSheetFor = async ({ stock, sheet }: CardToFile): Promise<Uint8Array> => {
+const jobSheetFor = async ({
+  stock,
+  sheet,
+  isExample = false,
+}: CardToFile): Promise<Uint8Array> => {
   const { jobSheetPdf } = await import('../print/jobSheetPdf.ts');
-  return jobSheetPdf(sheet, { stock, madeAt: systemClock.now() });
+  return jobSheetPdf(sheet, {
+    stock: inventedText.stock(stock, isExample),
+    madeAt: systemClock.now(),
+  });
 };
 
 /** The same for a card of a study that is kept; what changed is told against the card before it. */
@@ -96,6 +110,7 @@ export const cardFile = async (
     {
       card,
       machine,
+      isExample: study.isExample,
       believed: believedForCard(cut, card, known.value),
       stock: `${String(stock.nominalThicknessMm)} mm ${stock.material}`,
       sheet: jobSheet(card, {

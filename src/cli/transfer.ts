@@ -64,7 +64,11 @@ export const runImport = async ({ from }: { readonly from: string }): Promise<Ex
 /** `book list`: the proven settings that fit all the words. */
 export const runBookList = async (words: readonly string[]): Promise<ExitCode> => {
   const found = await withStoreToRead((ports) => searchBook(ports, words.join(' ')));
-  const entries = found.map((one) => ({ ...one, standing: standingInWords(one.standing) }));
+  const entries = found.map((one) => ({
+    ...(one.entry.isExample ? { invented: true } : {}),
+    ...one,
+    standing: standingInWords(one.standing),
+  }));
   printJson({ version: 1, entries });
   return 0;
 };

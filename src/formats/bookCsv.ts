@@ -39,6 +39,7 @@ const columns: Columns<Row> = {
   guess: ({ standing }) => (standing.isGuess ? 'guess' : ''),
   persons_choice: ({ entry }) => entry.personsChoice,
   note: ({ entry }) => entry.note,
+  invented: ({ entry }) => (entry.isExample ? 'invented' : ''),
 };
 
 /** The book as a flat table, one line a setting. */

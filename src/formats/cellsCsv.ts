@@ -35,6 +35,7 @@ const columns: Columns<Row> = {
   grade: ({ cell }) => (cell.reading.kind === 'graded' ? cell.reading.grade : undefined),
   how: ({ cell }) => (cell.reading.kind === 'graded' ? cell.reading.how : undefined),
   spoilt: ({ cell }) => (cell.reading.kind === 'spoilt' ? cell.reading.reason : undefined),
+  invented: ({ study }) => (study.isExample ? 'invented' : ''),
 };
 
 /** Every cell of every card as it was cut and read, one line each, for a spreadsheet. Unread cells stand with no grade. */

@@ -30,7 +30,9 @@ export const reasoningPdf = (
 ): Promise<Uint8Array> => {
   const { speed, answer } = explanation;
   const title =
-    speed === undefined ? words.titleOfNone : words.title(speed.speedMmPerS, speed.powerPct);
+    speed === undefined
+      ? words.titleOfNone
+      : words.title(speed.speedMmPerS, speed.powerPct, answer.recommended?.air);
   return newPdf({ title, madeAt }, (pdf) => {
     let y = write(pdf, title, page.margin, page.margin - 10, { font: 'strong', size: 22 });
     y = write(pdf, words.question(study.promise, stock), page.margin, y + 1, { size: 9.5 });

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { settingShape } from '../formats/saved/setting.ts';
 import { earlierCount, earlierSheetsWish } from './history.ts';
 import { standingReply } from './standing.ts';
 import { saidProblem } from './problem.ts';
@@ -28,6 +29,7 @@ export const fitReply = z.object({
       powerPct: z.number(),
       speedMmPerS: z.number(),
       passes: z.number(),
+      air: settingShape.shape.air,
       outOf100: z.number(),
       surePct: z.number(),
       outOf100Mean: z.number(),

@@ -60,6 +60,8 @@ export interface Card {
   };
   /** A person chose settings above the tube's rated current. */
   readonly overdrive?: true;
+  /** From the invented example: nobody cut it. */
+  readonly isExample?: true;
   /** `free`: the cells of the rungs are cut mixed, which only G-code can carry. Absent: rung by rung. */
   readonly order?: 'free';
   readonly batch?: string;

@@ -1,3 +1,4 @@
+import type { Air } from '../machine/air.ts';
 import type { Problem } from '../problem.ts';
 
 export interface MeanSd {
@@ -10,6 +11,8 @@ export interface Recommendation {
   readonly powerPct: number;
   readonly speedMmPerS: number;
   readonly passes: number;
+  /** What air it is for: that of the last cell. Absent: nobody noted it. */
+  readonly air?: Air;
   /** The promise asked for, echoed. */
   readonly outOf100: number;
   readonly surePct: number;

@@ -143,10 +143,12 @@ export const recommend = (
     if (!chosen) return { reason: tooSlow(found) };
   }
   const { powerPct, speedMmPerS } = chosen;
+  const air = study.cells.at(-1)?.air ?? study.tallies.at(-1)?.setting.air;
   return {
     powerPct,
     speedMmPerS,
     passes: 1,
+    ...(air === undefined ? {} : { air }),
     outOf100: promise.outOf100,
     surePct: promise.surePct,
     outOf100Mean: 100 * decision.shareAt(powerPct, speedMmPerS),

@@ -107,8 +107,8 @@ export const answerSeen = (
   kept: ProvenSetting | undefined,
   study: Study | undefined,
 ): AnswerSeen => {
-  const air = study?.cards.at(-1)?.rungs[0]?.setting.air;
   const { powerPct, speedMmPerS, passes } = recommended ?? {};
+  const air = study?.cards.at(-1)?.rungs[0]?.setting.air ?? recommended?.air;
   return {
     recommended:
       powerPct === undefined || speedMmPerS === undefined || passes === undefined

@@ -54,6 +54,7 @@ export const cardShape = z
       })
       .exactOptional(),
     overdrive: z.literal(true).exactOptional(),
+    isExample: z.literal(true).exactOptional(),
     order: z.literal('free').exactOptional(),
     batch: label.exactOptional(),
     sheet: label.exactOptional(),

@@ -1,3 +1,4 @@
+import type { Air } from '../../core/machine/air.ts';
 import { showAcceleration } from '../../core/units/acceleration.ts';
 import { showWatts } from '../../core/units/watts.ts';
 import { showCurrent } from '../../core/units/current.ts';
@@ -92,6 +93,37 @@ export const counted = (count: number, one: string, many = `${one}s`): string =>
 /** What stands behind a setting that is gone over several times: `, 2 passes`; nothing behind one of one pass. */
 export const passesWords = (passes = 1): string =>
   passes === 1 ? '' : `, ${counted(passes, 'pass', 'passes')}`;
+
+/** What air a setting is for, where somebody said: `, air at 100 kPa`. It belongs to the setting wherever that stands. */
+export const airWords = (air: Air | undefined): string => {
+  if (air === undefined) return '';
+  if (air === 'off') return ', air off';
+  return air === 'pump' ? ', air by pump' : `, air at ${pressureWords(air.kPa)}`;
+};
+
+/** A setting as far as it is said. */
+export interface Spoken {
+  readonly speedMmPerS: number;
+  readonly powerPct: number;
+  readonly minPowerPct?: number | undefined;
+  readonly passes?: number | undefined;
+  readonly air?: Air | undefined;
+}
+
+/** All of a setting in one phrase: `14 mm/s, 34 %, 2 passes, air off`. */
+export const settingWords = ({
+  speedMmPerS,
+  powerPct,
+  minPowerPct = powerPct,
+  passes,
+  air,
+}: Spoken): string =>
+  [
+    `${speedWords(speedMmPerS)}, ${powerWords(powerPct)}`,
+    minPowerPct === powerPct ? '' : `, corner power ${powerWords(minPowerPct)}`,
+    passesWords(passes),
+    airWords(air),
+  ].join('');
 
 /** `A, B and C`. */
 export const listed = (items: readonly string[]): string =>

@@ -1,5 +1,7 @@
+import type { Air } from '../../core/machine/air.ts';
 import type { PromiseWish } from '../../core/reading/promise.ts';
 import {
+  airWords,
   inHundred,
   lengthWords,
   onAverageInHundred,
@@ -16,8 +18,8 @@ const holdsFor: Readonly<Record<PromiseWish['for'], string>> = {
 
 /** Words of the printed page that gives the whole reasoning. */
 export const reasoningText = {
-  title: (speedMmPerS: number, powerPct: number) =>
-    `Why ${speedWords(speedMmPerS)} at ${powerWords(powerPct)}`,
+  title: (speedMmPerS: number, powerPct: number, air?: Air) =>
+    `Why ${speedWords(speedMmPerS)} at ${powerWords(powerPct)}${airWords(air)}`,
   titleOfNone: 'Why there is no answer yet',
   question: ({ outOf100, surePct, partLengthMm, for: what }: PromiseWish, stock: string) =>
     `Question: how fast can ${stock} be cut so that ${inHundred(outOf100)} in 100 sound parts with ${lengthWords(partLengthMm)} of cut come out, ${holdsFor[what]}, and we are ${sureWords(surePct)} sure?`,

@@ -1,4 +1,3 @@
-import type { Setting } from '../../core/machine/setting.ts';
 import { alarmLimits } from '../../core/watch/alarmLimits.ts';
 import type { Cause, LaserOrWood } from '../../core/watch/laserOrWood.ts';
 import { stripRule, type StripVerdict } from '../../core/watch/stripVerdict.ts';
@@ -6,11 +5,9 @@ import type { WatchChart } from '../../core/watch/watchChart.ts';
 import type { LookAt } from '../../core/watch/whatToLookAt.ts';
 import type { CautionAct } from '../caution.ts';
 import { cautionsFor } from '../cautions.ts';
-import { powerWords, speedWords } from './figures.ts';
+import { settingWords } from './figures.ts';
 
 const pct = (value: number): string => `${String(Math.round(value))}\u202f%`;
-const settingWords = ({ speedMmPerS, powerPct, passes }: Setting): string =>
-  `${speedWords(speedMmPerS)}, ${powerWords(powerPct)}${passes > 1 ? `, ${String(passes)} passes` : ''}`;
 
 const standing = (chart: WatchChart): string => {
   const { points, slipping } = chart;

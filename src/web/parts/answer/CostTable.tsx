@@ -1,16 +1,17 @@
 import { useState } from 'react';
 import { partCost, perHourWhereEqual, type CostAssumptions } from '../../../core/cost/partCost.ts';
 import { waysToCut, type PricedWay } from '../../../core/cost/waysToCut.ts';
-import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
 import { done, refused, type Outcome } from '../../../core/problem.ts';
 import { reachOf } from '../../../core/cutmodel/reach.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
 import { standingText } from '../../../words/en/screens/standing.ts';
 import { promiseOf } from '../../../core/study/promiseOf.ts';
+import type { Setting } from '../../../core/machine/setting.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { parseNumber } from '../../../core/units/parseNumber.ts';
 import { costText as words } from '../../../words/en/screens/cost.ts';
 import { keepAssumptions, keptAssumptions } from '../../state/costAssumptions.ts';
+import type { AnswerStanding } from '../../state/useAnswer.ts';
 import { QuantityField } from '../quantity/QuantityField.tsx';
 import './cost.css';
 
@@ -32,7 +33,7 @@ const fields = [
 ] as const satisfies readonly (readonly [keyof CostAssumptions, string])[];
 
 /** Gentle-and-slow against hard-and-fast, by figures that the user sees and sets. */
-export const CostTable = ({ study, answer }: { study: Study; answer: FitAnswer }) => {
+export const CostTable = ({ study, answer }: { study: Study; answer: AnswerStanding }) => {
   const [assumed, setAssumed] = useState(keptAssumptions);
   const ways = waysToCut(
     answer,
@@ -61,7 +62,7 @@ export const CostTable = ({ study, answer }: { study: Study; answer: FitAnswer }
         </thead>
         <tbody>
           {ways.map((way) => (
-            <CostRow key={way.kind} way={way} assumed={assumed} />
+            <CostRow key={way.kind} way={way} run={answer.standing.run} assumed={assumed} />
           ))}
         </tbody>
       </table>
@@ -93,14 +94,21 @@ export const CostTable = ({ study, answer }: { study: Study; answer: FitAnswer }
 /** Parts that the money is for: of one alone it is too little to read. */
 const hundred = 100;
 
-const CostRow = ({ way, assumed }: { way: PricedWay; assumed: CostAssumptions }) => {
+interface CostRowProps {
+  readonly way: PricedWay;
+  /** Passes and air as the setting to run has them. */
+  readonly run: Setting | undefined;
+  readonly assumed: CostAssumptions;
+}
+
+const CostRow = ({ way, run, assumed }: CostRowProps) => {
   const cost = partCost(way, assumed);
   return (
     <tr>
       <th scope="row">
         {words.ways[way.kind]}
         <span className="cost-setting">
-          {words.setting(way.speedMmPerS, way.powerPct)}
+          {words.setting({ ...way, passes: run?.passes, air: run?.air })}
           {way.isGuess ? ` · ${standingText.guess}` : ''}
         </span>
       </th>

@@ -1,4 +1,7 @@
 import { useMemo, useState } from 'react';
+import type { Air } from '../../../core/machine/air.ts';
+import { isReached, reachOf, type Reach } from '../../../core/cutmodel/reach.ts';
+import { standingText } from '../../../words/en/screens/standing.ts';
 import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
 import { mostOrderParts } from '../../../core/order/order.ts';
 import type { OrderAnswer, PricedOrder } from '../../../core/order/orderAnswer.ts';
@@ -78,7 +81,12 @@ const OrderPart = ({ study, recommended, speedMmPerS, earlier }: OrderPartProps)
       ) : reply.kind === 'broke' ? (
         <p>{words.broke(reply.message)}</p>
       ) : reply.answer.ok ? (
-        <OrderSays answer={reply.answer.value} />
+        <OrderSays
+          answer={reply.answer.value}
+          study={study}
+          air={recommended.air}
+          passes={passes}
+        />
       ) : (
         <p>{problemInWords(reply.answer.problem).message}</p>
       )}
@@ -86,7 +94,15 @@ const OrderPart = ({ study, recommended, speedMmPerS, earlier }: OrderPartProps)
   );
 };
 
-const OrderSays = ({ answer }: { readonly answer: OrderAnswer }) => {
+interface OrderSaysProps {
+  readonly answer: OrderAnswer;
+  readonly study: Study;
+  readonly air: Air | undefined;
+  readonly passes: number;
+}
+
+const OrderSays = ({ answer, study, air, passes }: OrderSaysProps) => {
+  const as = { air, passes, reach: reachOf(toCutStudy(study)) };
   const { chosen, cheapest, none, order, whyNotNone } = answer;
   const { forecast } = chosen;
   const { plan, planWithKnife, meetFlaw } = forecast;
@@ -113,9 +129,9 @@ const OrderSays = ({ answer }: { readonly answer: OrderAnswer }) => {
           </tr>
         </thead>
         <tbody>
-          <OrderRow name={words.ways.chosen} at={chosen} />
-          {cheapest === null ? null : <OrderRow name={words.ways.cheapest} at={cheapest} />}
-          {none === null ? null : <OrderRow name={words.ways.none} at={none} />}
+          <OrderRow name={words.ways.chosen} at={chosen} {...as} />
+          {cheapest === null ? null : <OrderRow name={words.ways.cheapest} at={cheapest} {...as} />}
+          {none === null ? null : <OrderRow name={words.ways.none} at={none} {...as} />}
         </tbody>
       </table>
       <p className="small soft">
@@ -129,11 +145,22 @@ const OrderSays = ({ answer }: { readonly answer: OrderAnswer }) => {
   );
 };
 
-const OrderRow = ({ name, at }: { readonly name: string; readonly at: PricedOrder }) => (
+interface OrderRowProps {
+  readonly name: string;
+  readonly at: PricedOrder;
+  readonly air: Air | undefined;
+  readonly reach: Reach;
+  readonly passes: number;
+}
+
+const OrderRow = ({ name, at, air, reach, passes }: OrderRowProps) => (
   <tr>
     <th scope="row">
       {name}
-      <span className="cost-setting">{words.setting(at.speedMmPerS, at.powerPct)}</span>
+      <span className="cost-setting">
+        {words.setting({ ...at, passes, air })}
+        {isReached(reach, { ...at, passes }) ? '' : ` · ${standingText.guess}`}
+      </span>
     </th>
     <td>{words.count(at.forecast.hang.mean)}</td>
     <td>{words.count(at.forecast.stay.mean)}</td>

@@ -4,6 +4,7 @@ import { bedText as words, studyText } from '../../../words/en/screens/study.ts'
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { ExampleBanner } from '../../parts/example/ExampleBanner.tsx';
+import { Invented } from '../../parts/invented/Invented.tsx';
 import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
@@ -39,6 +40,7 @@ export const BedScreen = () => {
       lead={studyText.stock(study.stock.material, stockThicknessMm(study.stock), measured)}
     >
       <ExampleBanner />
+      <Invented is={study.isExample} />
       {home?.unreadable?.map(({ message, remedy }) => (
         <Notice key={message} tone="care">
           <p>

@@ -1,5 +1,6 @@
 import { Link } from 'wouter';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
+import { inventedText } from '../../../words/en/invented.ts';
 import { bedText as words, studyText } from '../../../words/en/screens/study.ts';
 import { Section } from '../../parts/page/Page.tsx';
 import { useStudies } from '../../state/queries.ts';
@@ -23,7 +24,7 @@ export const OtherSheets = ({ except }: { readonly except: string }) => {
                 )}
               </strong>
               <span className="small soft">
-                {isExample ? `${words.example} · ` : ''}
+                {isExample ? `${inventedText.mark} · ` : ''}
                 {stripOf === undefined ? '' : `${words.strip} · `}
                 {words.cardsOf(cardCodes)} · {new Date(touchedAt).toLocaleDateString()}
               </span>

@@ -1,5 +1,6 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
+import { inventedText } from '../../../words/en/invented.ts';
 import { bookText as words } from '../../../words/en/screens/book.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
@@ -13,6 +14,7 @@ import {
   StandingRun,
 } from '../../parts/standing/StandingSays.tsx';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
+import { OnlyByAir } from './OnlyByAir.tsx';
 import { useBook, type BookEntry } from '../../state/queries.ts';
 import { Transfer } from './Transfer.tsx';
 import './book.css';
@@ -40,7 +42,7 @@ export const BookScreen = () => {
       ) : (
         <ul className="book">
           {entries.map((found) => (
-            <EntryLine key={found.entry.id} found={found} />
+            <EntryLine key={found.entry.id} found={found} all={entries} />
           ))}
         </ul>
       )}
@@ -64,7 +66,12 @@ const EmptyBook = () => (
   </div>
 );
 
-const EntryLine = ({ found }: { readonly found: BookEntry }) => {
+interface EntryLineProps {
+  readonly found: BookEntry;
+  readonly all: readonly BookEntry[];
+}
+
+const EntryLine = ({ found, all }: EntryLineProps) => {
   const { entry, standing } = found;
   const { material, nominalThicknessMm, measuredThicknessMm, batch } = entry.holdsFor;
   return (
@@ -73,7 +80,7 @@ const EntryLine = ({ found }: { readonly found: BookEntry }) => {
         <span className="book-stock">
           {words.stock(material, nominalThicknessMm, measuredThicknessMm)}
           {batch === undefined ? '' : `, ${words.batch(batch)}`}
-          {entry.isExample ? ` · ${words.from_example}` : ''}
+          {entry.isExample ? ` · ${inventedText.mark}` : ''}
         </span>
         <span className="book-setting">
           <StandingRun standing={standing} kept={entry.setting} />
@@ -81,6 +88,7 @@ const EntryLine = ({ found }: { readonly found: BookEntry }) => {
         <span className="book-promise">
           <StandingMark standing={standing} /> {promiseOfStanding(standing, entry.surePct)}
         </span>
+        <OnlyByAir entry={entry} all={all} />
         <span className="book-code figure-text">{entry.code}</span>
       </Link>
     </li>

@@ -17,16 +17,18 @@ import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Fetched } from '../../parts/fetched/Fetched.tsx';
 import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
+import { Invented } from '../../parts/invented/Invented.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { promiseOfStanding, StandingSays } from '../../parts/standing/StandingSays.tsx';
 import { CountedOrder } from '../../parts/tally/CountedOrder.tsx';
 import { TallyForm } from '../../parts/tally/TallyForm.tsx';
 import { callOrThrow } from '../../state/call.ts';
 import { newId } from '../../state/newId.ts';
-import { queryKeys, useBookEntry, type BookEntry } from '../../state/queries.ts';
+import { queryKeys, useBook, useBookEntry, type BookEntry } from '../../state/queries.ts';
 import { fetchPart } from '../../state/fetchPart.ts';
 import { useKeeperState } from '../../state/workshop.tsx';
 import { EntryFacts } from './EntryFacts.tsx';
+import { OnlyByAir } from './OnlyByAir.tsx';
 import './book.css';
 
 /** Fetched beside the entry, which is there before. */
@@ -56,6 +58,7 @@ export const EntryScreen = ({ id }: { readonly id: string }) => {
 
 const Entry = ({ found }: { readonly found: BookEntry }) => {
   const { entry, standing, tallies } = found;
+  const { data: book } = useBook('');
   const [, goTo] = useLocation();
   const cache = useQueryClient();
   const forget = (): void => {
@@ -108,6 +111,7 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
         promiseOfStanding(standing, entry.surePct),
       ].join(' ')}
     >
+      <Invented is={entry.isExample} />
       <StandingSays standing={standing} />
       {standing.next === 'cut-strip' ? (
         <div className="actions">
@@ -122,6 +126,7 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
           </ActionLink>
         </div>
       ) : null}
+      <OnlyByAir entry={entry} all={book?.entries ?? []} />
       <EntryFacts entry={entry} promise={standing.promise} />
       {tallies.length === 0 ? null : (
         <Section title={words.checked}>

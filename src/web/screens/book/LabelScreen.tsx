@@ -3,18 +3,21 @@ import { bookText as words } from '../../../words/en/screens/book.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { CodePicture } from '../../parts/code/CodePicture.tsx';
+import { Invented } from '../../parts/invented/Invented.tsx';
 import { Page } from '../../parts/page/Page.tsx';
 import {
   promiseOfStanding,
   StandingMark,
   StandingRun,
 } from '../../parts/standing/StandingSays.tsx';
-import { useBookEntry, usePairing } from '../../state/queries.ts';
+import { useBook, useBookEntry, usePairing } from '../../state/queries.ts';
+import { OnlyByAir } from './OnlyByAir.tsx';
 import './label.css';
 
 /** A label for the shelf: the setting, what it holds for, and a code that opens the entry. */
 export const LabelScreen = ({ id }: { readonly id: string }) => {
   const { data } = useBookEntry(id);
+  const { data: book } = useBook('');
   const { data: pairing } = usePairing();
   if (data === undefined) return <p className="page-wait">{shellText.loading}</p>;
   const { entry, standing } = data;
@@ -27,6 +30,7 @@ export const LabelScreen = ({ id }: { readonly id: string }) => {
           label={words.labelCode(entry.code)}
         />
         <div className="label-words">
+          <Invented is={entry.isExample} />
           <p className="label-stock">
             {words.stock(material, nominalThicknessMm, measuredThicknessMm)}
             {batch === undefined ? '' : `, ${words.batch(batch)}`}
@@ -34,6 +38,7 @@ export const LabelScreen = ({ id }: { readonly id: string }) => {
           <p className="label-setting">
             <StandingRun standing={standing} kept={entry.setting} />
           </p>
+          <OnlyByAir entry={entry} all={book?.entries ?? []} />
           <p>
             <StandingMark standing={standing} />
           </p>

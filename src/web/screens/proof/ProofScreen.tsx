@@ -12,6 +12,7 @@ import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { FilePick } from '../../parts/file/FilePick.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
+import { Invented } from '../../parts/invented/Invented.tsx';
 import { Page } from '../../parts/page/Page.tsx';
 import { useBookEntry } from '../../state/queries.ts';
 import { useAnswer } from '../../state/useAnswer.ts';
@@ -138,6 +139,7 @@ const Prove = ({ study, kept, back }: ProveProps) => {
   );
   return (
     <Page title={words.title} lead={words.lead(stock)} width="wide">
+      <Invented is={study.isExample} />
       <div className="proof-ask">
         <FilePick
           label={drawing === undefined ? words.pick : words.pickMore}

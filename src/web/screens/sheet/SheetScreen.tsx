@@ -9,6 +9,7 @@ import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { HabitForm } from '../../parts/habit/HabitForm.tsx';
 import { MachineChoice, usePickedMachine } from '../../parts/machine/MachineChoice.tsx';
 import { useWorkable } from '../../parts/material/MaterialField.tsx';
+import { Invented } from '../../parts/invented/Invented.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { newStudy } from '../../state/newStudy.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
@@ -81,6 +82,7 @@ const ChangeStock = ({ study }: { readonly study: Study }) => {
   };
   return (
     <Page title={words.title}>
+      <Invented is={study.isExample} />
       <StockForm stock={stock} onChange={setStock} />
       {study.isExample ? null : <MachineChoice picked={picked} />}
       <div className="actions">

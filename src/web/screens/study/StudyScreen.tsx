@@ -10,6 +10,7 @@ import { studyText as words } from '../../../words/en/screens/study.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { AnswerPanel } from '../../parts/answer/AnswerPanel.tsx';
 import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
+import { Invented } from '../../parts/invented/Invented.tsx';
 import { Page, useDocumentTitle } from '../../parts/page/Page.tsx';
 import { CardReader } from '../../parts/reader/CardReader.tsx';
 import { useReading } from '../../parts/reader/useReading.ts';
@@ -67,6 +68,7 @@ const Opened = ({ study, code }: { readonly study: Study; readonly code: string 
           {stock}
           {study.stock.batch === undefined ? '' : words.batch(study.stock.batch)}
         </p>
+        <Invented is={study.isExample} />
         <OnTheBed study={study} />
       </div>
       <div className="workbench-bench bench">

@@ -11,6 +11,7 @@ import { timeText } from '../../../words/en/screens/time.ts';
 import { studyText } from '../../../words/en/screens/study.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
+import { Invented } from '../../parts/invented/Invented.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { ToldTime } from '../../parts/told/ToldTime.tsx';
 import { usePairing } from '../../state/queries.ts';
@@ -69,6 +70,7 @@ const AtMachine = ({ study, card }: { readonly study: Study; readonly card: Card
   const { time, hottest } = sheet;
   return (
     <Page title={words.title(card.code)} lead={words.lead}>
+      <Invented is={study.isExample} />
       <p className="take-stock">
         <strong>{words.putIn}</strong> {putInWords(study, card)}
       </p>

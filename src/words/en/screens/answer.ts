@@ -1,3 +1,4 @@
+import type { Air } from '../../../core/machine/air.ts';
 import type { MorePasses } from '../../../core/cutmodel/fitAnswer.ts';
 import type { PromiseWish } from '../../../core/reading/promise.ts';
 import type { Aim } from '../../../core/study/study.ts';
@@ -8,8 +9,8 @@ import {
   inHundred,
   lengthWords,
   onAverageInHundred,
-  passesWords,
   powerWords,
+  settingWords,
   speedWords,
   sureWords,
 } from '../figures.ts';
@@ -17,14 +18,15 @@ import {
 interface Spot {
   readonly powerPct: number;
   readonly speedMmPerS: number;
+  readonly minPowerPct?: number;
   readonly passes?: number;
+  readonly air?: Air;
 }
 
 /** What the answer says. */
 export const answerText = {
   title: 'The answer',
-  cutAt: (spot: Spot) =>
-    `Cut at ${speedWords(spot.speedMmPerS)}, ${powerWords(spot.powerPct)}${passesWords(spot.passes)}.`,
+  cutAt: (spot: Spot) => `Cut at ${settingWords(spot)}.`,
   promised: (outOf100: number, surePct: number) =>
     `${inHundred(outOf100)} in 100 come out; we are ${sureWords(surePct)} sure.`,
   nothingYet: 'Tap each shape that you have looked at. The answer stands here as you go.',

@@ -1,4 +1,4 @@
-import { counted, inHundred, lengthWords, sureWords } from '../figures.ts';
+import { counted, inHundred, lengthWords, listed, sureWords } from '../figures.ts';
 
 /** The book of proven settings. */
 export const bookText = {
@@ -10,6 +10,7 @@ export const bookText = {
   noneFound: 'Nothing in the book fits these words.',
   promise: (outOf100: number, surePct: number) =>
     `${inHundred(outOf100)} in 100 come out; ${sureWords(surePct)} sure`,
+  onlyByAir: (codes: readonly string[]) => `Differs from ${listed(codes)} only by air.`,
   holdsFor: 'Holds for',
   stock: (material: string, nominalMm: number, measuredMm: number | undefined) =>
     `${lengthWords(nominalMm)} ${material}${measuredMm === undefined ? '' : `, measured ${lengthWords(measuredMm)}`}`,
@@ -69,5 +70,4 @@ export const bookText = {
   exportTable: 'The book as a table (CSV)',
   out: 'Save everything elsewhere, or bring it in',
   saving: 'This entry is still on its way to the workshop computer.',
-  from_example: 'from the example workshop',
 };

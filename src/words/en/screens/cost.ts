@@ -1,5 +1,5 @@
 import type { PricedWay } from '../../../core/cost/waysToCut.ts';
-import { durationWords, powerWords, speedWords } from '../figures.ts';
+import { durationWords, settingWords } from '../figures.ts';
 
 const money = (value: number): string => {
   if (value >= 99.5) return value.toFixed(0);
@@ -15,8 +15,7 @@ export const costText = {
     chosen: 'As recommended',
     hard: 'Hard and fast',
   } satisfies Record<PricedWay['kind'], string>,
-  setting: (speedMmPerS: number, powerPct: number) =>
-    `${speedWords(speedMmPerS)}, ${powerWords(powerPct)}`,
+  setting: settingWords,
   caption: 'Time of one part, and what 100 parts cost, sheet included in all.',
   way: 'Way to cut',
   seconds: 'A part',

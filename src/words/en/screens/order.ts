@@ -1,5 +1,5 @@
 import type { CountBand } from '../../../core/order/order.ts';
-import { powerWords, speedWords } from '../figures.ts';
+import { settingWords } from '../figures.ts';
 import { costText } from './cost.ts';
 
 const range = ({ low, high }: CountBand): string =>
@@ -37,8 +37,7 @@ export const orderText = {
     cheapest: 'Costs least',
     none: 'Promises none',
   },
-  setting: (speedMmPerS: number, powerPct: number) =>
-    `${speedWords(speedMmPerS)}, ${powerWords(powerPct)}`,
+  setting: settingWords,
   count: (mean: number) => (mean < 0.05 ? '0' : mean.toFixed(mean < 9.95 ? 1 : 0)),
   noPlan: '–',
   money: costText.money,

@@ -9,8 +9,8 @@ import {
   inHundred,
   lengthWords,
   onAverageInHundred,
-  passesWords,
   powerWords,
+  settingWords,
   speedWords,
   sureWords,
 } from '../figures.ts';
@@ -188,6 +188,5 @@ export const proofText = {
     'All of this is reckoned, not seen. Cut one part and look at its back before you cut the sheet.',
   entryGone:
     'The sheet that this setting came from is no longer here: there is nothing to prove it by.',
-  used: ({ speedMmPerS, powerPct, minPowerPct, passes }: Setting) =>
-    `${speedWords(speedMmPerS)}, ${powerWords(powerPct)}${minPowerPct === undefined || minPowerPct === powerPct ? '' : `, ${powerWords(minPowerPct)} in corners`}${passesWords(passes)}`,
+  used: (setting: Setting) => settingWords(setting),
 };

@@ -1,4 +1,5 @@
-import { counted, lengthWords, listed, powerWords, speedWords } from '../figures.ts';
+import type { Setting } from '../../../core/machine/setting.ts';
+import { counted, lengthWords, listed, powerWords, settingWords, speedWords } from '../figures.ts';
 
 /** The screens of one sheet: the bench with its cards, and the sheet on the bed. */
 export const studyText = {
@@ -17,8 +18,7 @@ export const studyText = {
   runsAt: (comesOut: string, spot: { readonly powerPct: number; readonly speedMmPerS: number }) =>
     `${comesOut} ${speedWords(spot.speedMmPerS)}, ${powerWords(spot.powerPct)}.`,
   batch: (batch: string) => ` · batch ${batch}`,
-  stripOf: (spot: { readonly powerPct: number; readonly speedMmPerS: number }) =>
-    `A check strip of ${speedWords(spot.speedMmPerS)}, ${powerWords(spot.powerPct)}.`,
+  stripOf: (spot: Setting) => `A check strip of ${settingWords(spot)}.`,
   stripOfMore: 'Read it here. Whether that setting holds in this batch stands in the book.',
   stripSays: 'What it says of that setting',
   addDescribed: 'Describe a card that is cut',
@@ -81,7 +81,6 @@ export const bedText = {
   removedBefore: 'Removed sheets',
   putBack: 'Put it back',
   strip: 'check strip',
-  example: 'example',
   elsewhere: 'Something else?',
   read: (read: number, cells: number) => `${String(read)} of ${counted(cells, 'cell')} read`,
 };

@@ -1,5 +1,6 @@
 import type { Tally } from '../../../core/reading/tally.ts';
-import { counted, powerWords, speedWords } from '../figures.ts';
+import type { Setting } from '../../../core/machine/setting.ts';
+import { counted, settingWords } from '../figures.ts';
 
 type Counts = Pick<Tally, 'out' | 'hangs' | 'stays' | 'spoilt'>;
 
@@ -7,8 +8,7 @@ type Counts = Pick<Tally, 'out' | 'hangs' | 'stays' | 'spoilt'>;
 export const tallyText = {
   title: 'Count an order',
   lead: 'The order is the best card there is.',
-  at: (spot: { readonly powerPct: number; readonly speedMmPerS: number }) =>
-    `Cut at ${speedWords(spot.speedMmPerS)}, ${powerWords(spot.powerPct)}`,
+  at: (spot: Setting) => `Cut at ${settingWords(spot)}`,
   cut: 'Parts cut',
   knife: 'Needed a knife',
   stays: 'Not through',
