@@ -15,6 +15,8 @@ import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { fitAnswerFile, nextCardFile } from '../formats/answerFile.ts';
 import { answerQuestion } from '../web/worker/answerQuestion.ts';
 import { api } from '../wire/api.ts';
+import { standingOfSheet } from '../core/standing/standingOfSheet.ts';
+import { standingInWords } from '../words/standingInWords.ts';
 import { problemInWords } from '../words/words.ts';
 
 let server: TestServer;
@@ -111,8 +113,9 @@ describe('the page and the server', () => {
     const onServer = await server.ask(api.answerStudy, { params });
     expect(leansOn).toEqual({ cells: 24, sheets: 2, parts: 200, orders: 1 });
     const warnings = [...materialRemarks(present.stock), ...answer.warnings];
+    const standing = standingInWords(standingOfSheet(present, answer, undefined));
     expect(onServer).toEqual({
-      ...fitAnswerFile({ ...answer, warnings }, problemInWords),
+      ...fitAnswerFile({ ...answer, warnings }, problemInWords, standing),
       leansOn,
     });
     const alone = await server.ask(api.answerStudy, {

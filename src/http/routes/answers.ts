@@ -15,8 +15,9 @@ export const answerRoutes = (app: FastifyInstance, ports: ServedPorts): void => 
     const { answerStudy } = await import('../../app/answerStudy.ts');
     const answer = await answerStudy(ports.until(gone), params.id, query);
     if (!answer.ok) return answer;
-    const { leansOn, ...said } = answer.value;
-    return done({ ...fitAnswerFile(said, problemInWords), leansOn });
+    const { leansOn, standing, ...said } = answer.value;
+    const file = fitAnswerFile(said, problemInWords, standingInWords(standing));
+    return done({ ...file, leansOn });
   });
   on(app, api.gatherHistory, async ({ query: { of, ...wish } }) => {
     const { gatherHistory } = await import('../../app/gatherHistory.ts');
