@@ -32,17 +32,21 @@ export interface Sample {
   readonly effective: number;
 }
 
-/** One normal of a round's mixture, with its share of the round's points. */
+/** One normal of a round's mixture, with its share of the round's points and what its densities are multiplied by. */
 interface Part extends NormalShape {
   readonly share: number;
-  readonly logConstant: number;
+  readonly height: number;
 }
 
-/** Each normal is drawn at three widths, so that tails heavier than its own are met. */
+/**
+ * Each normal is drawn at three widths, so that tails heavier than its own are met. Narrower ones (3.5 for a tenth) left the
+ * slow tail of answers after orders short by a tenth of the posterior's sd at the 5 % quantile, and its sd by 3 %, however
+ * many points were drawn.
+ */
 const widths = [
-  { times: 1.05, share: 0.6 },
-  { times: 1.8, share: 0.3 },
-  { times: 3.5, share: 0.1 },
+  { times: 1.1, share: 0.5 },
+  { times: 2, share: 0.35 },
+  { times: 4, share: 0.15 },
 ] as const;
 
 /**
@@ -56,40 +60,48 @@ export const sampleAdaptively = (wish: SamplingWish): Sample => {
   const most = points * mostRounds;
   const z = new Float64Array(most * size);
   const log = new Float64Array(most);
-  const logProposals = new Float64Array(most).fill(-Infinity);
+  /** Sum over the rounds of their mixtures' densities, and ln of it: over `unit`, so that none of them overflows. */
+  const proposed = new Float64Array(most);
+  const logProposed = new Float64Array(most);
   const cube = evenCube(size + 1);
   const weights = new Float64Array(most);
   const at = new Float64Array(size);
   const work = new Float64Array(size);
   const rounds: (readonly Part[])[] = [];
-  let parts = shared(wish.starts.map((shape) => ({ ...shape, share: 1 / wish.starts.length })));
+  const unit = Math.max(...wish.starts.map(logConstantOf));
+  let parts = shared(
+    wish.starts.map((shape) => ({ ...shape, share: 1 / wish.starts.length })),
+    unit,
+  );
   let count = 0;
   let effective = 0;
   for (let round = 0; round < mostRounds; round += 1) {
     rounds.push(parts);
-    for (let i = 0; i < count; i += 1) {
-      at.set(z.subarray(i * size, (i + 1) * size));
-      logProposals[i] = logSum(logProposals[i] ?? -Infinity, logMixture(parts, at, work));
-    }
-    for (let i = count; i < count + points; i += 1) {
-      drawInto(parts, cube.at(i, size), (d) => normalQuantile(cube.at(i, d)), at);
-      z.set(at, i * size);
-      log[i] = wish.logDensity(at);
-      for (const earlier of rounds)
-        logProposals[i] = logSum(logProposals[i] ?? -Infinity, logMixture(earlier, at, work));
+    for (let i = 0; i < count + points; i += 1) {
+      if (i < count) {
+        for (let d = 0; d < size; d += 1) at[d] = z[i * size + d] ?? 0;
+        proposed[i] = (proposed[i] ?? 0) + mixtureAt(parts, at, work);
+      } else {
+        for (let d = 0; d < size; d += 1) work[d] = normalQuantile(cube.at(i, d));
+        drawInto(parts, cube.at(i, size), work, at);
+        z.set(at, i * size);
+        log[i] = wish.logDensity(at);
+        for (const one of rounds) proposed[i] = (proposed[i] ?? 0) + mixtureAt(one, at, work);
+      }
+      logProposed[i] = Math.log(proposed[i] ?? 0);
     }
     count += points;
-    effective = weighInto(weights, log, logProposals, count);
+    effective = weighInto(weights, log, logProposed, count);
     if (effective >= wish.enough) break;
     if (round + 1 < mostRounds) {
-      parts = nextParts(wish, { z, weights, count, effective });
+      parts = nextParts(wish, { z, weights, count, effective }, unit);
     }
   }
-  const perRound = Math.log(rounds.length);
+  const perRound = Math.log(rounds.length) - unit;
   return {
     count,
     z: z.subarray(0, count * size),
-    logWeight: log.subarray(0, count).map((value, i) => value - (logProposals[i] ?? 0) + perRound),
+    logWeight: log.subarray(0, count).map((value, i) => value - (logProposed[i] ?? 0) + perRound),
     effective,
   };
 };
@@ -98,16 +110,16 @@ export const sampleAdaptively = (wish: SamplingWish): Sample => {
 const weighInto = (
   weights: Float64Array,
   log: Float64Array,
-  logProposals: Float64Array,
+  logProposed: Float64Array,
   count: number,
 ): number => {
   let most = -Infinity;
-  for (let i = 0; i < count; i += 1) most = Math.max(most, (log[i] ?? 0) - (logProposals[i] ?? 0));
+  for (let i = 0; i < count; i += 1) most = Math.max(most, (log[i] ?? 0) - (logProposed[i] ?? 0));
   if (most === -Infinity) return 0;
   let sum = 0;
   let squares = 0;
   for (let i = 0; i < count; i += 1) {
-    const weight = Math.exp((log[i] ?? 0) - (logProposals[i] ?? 0) - most);
+    const weight = Math.exp((log[i] ?? 0) - (logProposed[i] ?? 0) - most);
     weights[i] = weight;
     sum += weight;
     squares += weight * weight;
@@ -128,7 +140,7 @@ const thirdsFrom = 12;
 const ofStarts = 0.1;
 
 /** The weighted points' own normal, or three of them along the bend; a tenth from where it began. */
-const nextParts = (wish: SamplingWish, seen: Weighed): readonly Part[] => {
+const nextParts = (wish: SamplingWish, seen: Weighed, unit: number): readonly Part[] => {
   const { starts, size, bendsAlong } = wish;
   const inThirds = seen.effective >= 3 * thirdsFrom * size;
   const edges = inThirds ? thirdsOf(seen, size, bendsAlong) : [];
@@ -142,10 +154,10 @@ const nextParts = (wish: SamplingWish, seen: Weighed): readonly Part[] => {
     const shape = shapeOf(seen, size, (i) => groups === 1 || groupOf(i) === group, starts);
     if (shape) shapes.push({ ...shape, share: (1 - ofStarts) / groups });
   }
-  return shared([
-    ...shapes,
-    ...starts.map((start) => ({ ...start, share: ofStarts / starts.length })),
-  ]);
+  return shared(
+    [...shapes, ...starts.map((start) => ({ ...start, share: ofStarts / starts.length }))],
+    unit,
+  );
 };
 
 const thirdsOf = (
@@ -215,21 +227,32 @@ const shapeOf = (
 
 const logRootTwoPi = 0.5 * Math.log(2 * Math.PI);
 
-const shared = (shapes: readonly (NormalShape & { readonly share: number })[]): readonly Part[] => {
-  const whole = shapes.reduce((sum, { share }) => sum + share, 0);
-  return shapes.map(({ mean, factor, share }) => {
-    const size = mean.length;
-    let logConstant = -size * logRootTwoPi;
-    for (let d = 0; d < size; d += 1) logConstant -= Math.log(factor[d * size + d] ?? 1);
-    return { mean, factor, share: share / whole, logConstant };
-  });
+/** ln of a normal's height at its mean. */
+const logConstantOf = ({ mean, factor }: NormalShape): number => {
+  const size = mean.length;
+  let log = -size * logRootTwoPi;
+  for (let d = 0; d < size; d += 1) log -= Math.log(factor[d * size + d] ?? 1);
+  return log;
 };
 
-/** Takes a part and a width by one number of the cube, and then a point of it. */
+const shared = (
+  shapes: readonly (NormalShape & { readonly share: number })[],
+  unit: number,
+): readonly Part[] => {
+  const whole = shapes.reduce((sum, { share }) => sum + share, 0);
+  return shapes.map(({ mean, factor, share }) => ({
+    mean,
+    factor,
+    share: share / whole,
+    height: (share / whole) * Math.exp(logConstantOf({ mean, factor }) - unit),
+  }));
+};
+
+/** Takes a part and a width by one number of the cube, and then a point of it by these standard normals. */
 const drawInto = (
   parts: readonly Part[],
   u: number,
-  normalOf: (d: number) => number,
+  normals: Float64Array,
   into: Float64Array,
 ): void => {
   let left = u;
@@ -249,19 +272,22 @@ const drawInto = (
   }
   const { mean, factor } = chosen;
   const size = mean.length;
-  const normals = Float64Array.from({ length: size }, (_, d) => times * normalOf(d));
   for (let a = 0; a < size; a += 1) {
-    let sum = mean[a] ?? 0;
+    let sum = 0;
     for (let b = 0; b <= a; b += 1) sum += (factor[a * size + b] ?? 0) * (normals[b] ?? 0);
-    into[a] = sum;
+    into[a] = (mean[a] ?? 0) + times * sum;
   }
 };
 
-/** ln of a round's density at a point. */
-const logMixture = (parts: readonly Part[], z: Float64Array, work: Float64Array): number => {
+/** A round's density at a point. Where one underflows no point of that round was drawn. */
+const mixtureAt = (parts: readonly Part[], z: Float64Array, work: Float64Array): number => {
   const size = z.length;
-  let total = -Infinity;
-  for (const { mean, factor, share, logConstant } of parts) {
+  const [own, wider, widest] = widths;
+  const ofOwn = own.share / own.times ** size;
+  const ofWider = wider.share / wider.times ** size;
+  const ofWidest = widest.share / widest.times ** size;
+  let total = 0;
+  for (const { mean, factor, height } of parts) {
     let squares = 0;
     for (let a = 0; a < size; a += 1) {
       let sum = (z[a] ?? 0) - (mean[a] ?? 0);
@@ -270,22 +296,14 @@ const logMixture = (parts: readonly Part[], z: Float64Array, work: Float64Array)
       work[a] = step;
       squares += step * step;
     }
-    let density = 0;
-    for (const width of widths)
-      density +=
-        (width.share / width.times ** size) *
-        Math.exp(-0.5 * squares * (1 / (width.times * width.times) - smallestSquare));
-    total = logSum(total, Math.log(share * density) + logConstant - 0.5 * squares * smallestSquare);
+    const half = -0.5 * squares;
+    total +=
+      height *
+      (ofOwn * Math.exp(half / (own.times * own.times)) +
+        ofWider * Math.exp(half / (wider.times * wider.times)) +
+        ofWidest * Math.exp(half / (widest.times * widest.times)));
   }
   return total;
-};
-
-/** Taken out of the exponents, so that the widest never underflows. */
-const smallestSquare = 1 / widths[2].times ** 2;
-
-const logSum = (a: number, b: number): number => {
-  const most = Math.max(a, b);
-  return most === -Infinity ? most : most + Math.log1p(Math.exp(-Math.abs(a - b)));
 };
 
 /** The normal about a summit whose minus second derivatives have this lower Cholesky factor. */

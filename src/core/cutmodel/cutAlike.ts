@@ -31,38 +31,62 @@ export const gatherAlike = ({ observations, priors }: Model): readonly CutAlike[
   return [...groups.values()];
 };
 
-const logOf = (count: number, probability: number): number =>
-  count === 0 ? 0 : count * Math.log(Math.max(leastProbability, probability));
+/** A sum of logarithms, the last of which are still a product: one logarithm for many. */
+export interface LogProduct {
+  log: number;
+  product: number;
+}
+
+/** So many alike are multiplied; of more the logarithm is quicker. */
+const fewAlike = 3;
+/** A product below `leastProduct` is made a logarithm before its digits go, and so is a chance that is next to none. */
+const leastProduct = 1e-100;
+const leastFactor = 1e-60;
+
+const multiply = (into: LogProduct, count: number, probability: number): void => {
+  if (count === 0) return;
+  if (count > fewAlike || !(probability > leastFactor)) {
+    into.log += count * Math.log(Math.max(leastProbability, probability));
+    return;
+  }
+  for (let i = 0; i < count; i += 1) into.product *= probability;
+  if (into.product < leastProduct) {
+    into.log += Math.log(into.product);
+    into.product = 1;
+  }
+};
 
 /**
- * ln of the chance that all ended as they did, where the setting's margin is `margin` and a share `flaw` of them met a
+ * Multiplies by the chance that all ended as they did, where the setting's margin is `margin` and a share `flaw` of them met a
  * flaw. Two values of the distribution function whatever their number: right to its table's 1e-10, so only where grades
  * may be misread.
  */
-export const logOfAlike = (
+export const multiplyAlike = (
+  into: LogProduct,
   { cut, care, out, hangs, stays, notOut, flaw: seen }: CutAlike,
   margin: number,
   p: Parameters,
   flaw: number,
   cdf: Sigmoid,
-): number => {
+): void => {
   const { lengths } = cut;
   const { misread, overlooked } = care;
   const sound = 1 - flaw;
   const asFell = overlooked * flaw;
   let ofOut = cdf(margin / p.sigma);
-  let ofThrough = cdf((margin + p.cornersExponent * cut.lnCorners + p.hangBand) / p.sigma);
+  let ofThrough =
+    hangs === 0 && stays === 0
+      ? 1
+      : cdf((margin + p.cornersExponent * cut.lnCorners + p.hangBand) / p.sigma);
   if (lengths !== 1) {
     ofOut **= lengths;
-    ofThrough **= lengths;
+    if (ofThrough !== 1) ofThrough **= lengths;
   }
-  return (
-    logOf(out, asRead(misread, sound * ofOut)) +
-    logOf(hangs, asRead(misread, 0.5 * asFell + sound * Math.max(0, ofThrough - ofOut))) +
-    logOf(stays, asRead(misread, 0.5 * asFell + sound * (1 - ofThrough))) +
-    logOf(notOut, asRead(misread, asFell + sound * (1 - ofOut))) +
-    logOf(seen, flaw)
-  );
+  multiply(into, out, asRead(misread, sound * ofOut));
+  multiply(into, hangs, asRead(misread, 0.5 * asFell + sound * Math.max(0, ofThrough - ofOut)));
+  multiply(into, stays, asRead(misread, 0.5 * asFell + sound * (1 - ofThrough)));
+  multiply(into, notOut, asRead(misread, asFell + sound * (1 - ofOut)));
+  multiply(into, seen, flaw);
 };
 
 /** The same with its slopes. */

@@ -1,7 +1,7 @@
 import { normalAtSummit, sampleAdaptively, type Sample } from '../../num/adaptiveSampling.ts';
 import { kronecker } from '../../num/kronecker.ts';
 import { positiveFactor, type Summit } from '../../num/newton.ts';
-import { systematicResample } from '../../num/systematicResample.ts';
+import { thinWeights } from '../../num/thinWeights.ts';
 import { leastCurvature } from './conditionalShape.ts';
 import { links as allLinks, type Link } from './links.ts';
 import { layOut, type Layout, type Model } from './model.ts';
@@ -10,11 +10,12 @@ import { summitsOf } from './proposal.ts';
 import { integratedTarget, type IntegratedTarget } from './sheetIntegral.ts';
 
 /**
- * How many points a link's posterior is drawn with, a round; and how long it goes on. Of thousands of settings each point
- * takes milliseconds, and the posterior is all but normal.
+ * How many points a link's posterior is drawn with, a round, and how long it goes on: to so many effective points for a link
+ * that bears all, by the root of its share for one that bears less. Of thousands of settings each point takes milliseconds,
+ * and the posterior is all but normal.
  */
-const effort = { points: 400, mostRounds: 24, enough: 700 } as const;
-const effortOfThousands = { points: 150, mostRounds: 12, enough: 160 } as const;
+const effort = { points: 400, mostRounds: 24, enough: 500, least: 120 } as const;
+const effortOfThousands = { points: 150, mostRounds: 12, enough: 160, least: 160 } as const;
 const thousands = 800;
 
 /** Of thousands of observations about so many are shown to those that look for a start. */
@@ -28,16 +29,25 @@ const leastEffective = 150;
 
 /**
  * Effects of sheets are drawn for the last so many, cards being the last of all; what was cut from one before them is taken
- * to be of a mean sheet where it is asked about by itself. Times points: 4 MB.
+ * to be of a mean sheet where it is asked about by itself.
  */
 const mostSheetsDrawn = 300;
-const mostKept = 5e5;
 
-/** Points that weigh less than this move nothing. */
-const negligibleWeight = 1e-7;
+/** Points that are kept: about as many as are effective. Fewer with many sheets, since each has an effect at every point. */
+const mostKept = 1500;
+const mostEffectsKept = 5e5;
 
 /** A summit lower than the highest by more than this (ln) is none. */
 const lowerBy = 12;
+
+interface KnownLink {
+  readonly link: Link;
+  readonly share: number;
+  readonly goal: IntegratedTarget;
+  readonly starts: readonly Summit[];
+  /** ln of its share of the posterior, by its summits. */
+  readonly evidence: number;
+}
 
 interface OfLink {
   readonly link: Link;
@@ -56,31 +66,37 @@ interface OfLink {
 export const posteriorOfMany = (model: Model, linkWeights: LinkWeights): Posterior => {
   const layout = layOut({ ...model, sheets: 0 });
   const { size } = layout;
-  const known = linksWith(linkWeights).map(({ link, share }) => {
+  const known: KnownLink[] = [];
+  for (const { link, share } of linksWith(linkWeights)) {
     const goal = integratedTarget(model, layout, link);
-    const summits = climbed(model, layout, link, goal);
+    // The links' hills stand close to each other: only for the first one are they looked for from afar.
+    const near = known[0]?.starts.map(({ point }) => point);
+    const summits = near ? summitsOf(goal, near) : climbed(model, layout, link, goal);
     const highest = Math.max(...summits.map(({ value }) => value));
-    const starts = summits.filter(({ value }) => value >= highest - lowerBy);
+    const starts = distinctOf(summits.filter(({ value }) => value >= highest - lowerBy));
     const evidence = Math.log(share) + Math.max(...starts.map(evidenceAt));
-    return { link, share, goal, starts, evidence };
-  });
+    known.push({ link, share, goal, starts, evidence });
+  }
   const best = Math.max(...known.map(({ evidence }) => evidence));
-  const ofThousands = model.observations.length > thousands;
-  const each = known
-    .filter(({ evidence }) => evidence >= best - idleBelow)
-    .map(({ link, share, goal, starts }): OfLink => {
-      const sample = sampleAdaptively({
-        size,
-        logDensity: goal.value,
-        starts: starts.map(({ point, curvature }) =>
-          normalAtSummit(point, positiveFactor(Float64Array.from(curvature), size, leastCurvature)),
-        ),
-        bendsAlong: layout.lnSigma,
-        ...(ofThousands ? effortOfThousands : effort),
-      });
-      const factor = Math.log(share / sample.count) - 0.5 * size * Math.log(2 * Math.PI);
-      return { link, index: allLinks.indexOf(link), goal, sample, factor };
+  const bearing = known.filter(({ evidence }) => evidence >= best - idleBelow);
+  const whole = bearing.reduce((sum, { evidence }) => sum + Math.exp(evidence - best), 0);
+  const { points, mostRounds, enough, least } =
+    model.observations.length > thousands ? effortOfThousands : effort;
+  const each = bearing.map(({ link, share, goal, starts, evidence }): OfLink => {
+    const sample = sampleAdaptively({
+      size,
+      logDensity: goal.value,
+      starts: starts.map(({ point, curvature }) =>
+        normalAtSummit(point, positiveFactor(Float64Array.from(curvature), size, leastCurvature)),
+      ),
+      bendsAlong: layout.lnSigma,
+      points,
+      mostRounds,
+      enough: Math.max(least, enough * Math.sqrt(Math.exp(evidence - best) / whole)),
     });
+    const factor = Math.log(share / sample.count) - 0.5 * size * Math.log(2 * Math.PI);
+    return { link, index: allLinks.indexOf(link), goal, sample, factor };
+  });
   const { z, link, weight, logEvidence, effective } = gathered(each, size, model.sheets);
   return {
     ...decoded(model, layout, { count: weight.length, z }),
@@ -125,6 +141,18 @@ const climbed = (
   return summitsOf(goal, [highest.point]);
 };
 
+/** Climbs from different places that ended on one hill, once. */
+const distinctOf = (summits: readonly Summit[]): readonly Summit[] =>
+  summits.filter(
+    ({ point }, i) =>
+      !summits
+        .slice(0, i)
+        .some((before) => before.point.every((z, d) => Math.abs(z - (point[d] ?? 0)) < sameHill)),
+  );
+
+/** In prior standard deviations, coordinate by coordinate. */
+const sameHill = 0.05;
+
 /** ln of the evidence by Laplace's approximation. */
 const evidenceAt = ({ value, factor, point }: Summit): number => {
   let log = value;
@@ -132,36 +160,37 @@ const evidenceAt = ({ value, factor, point }: Summit): number => {
   return log;
 };
 
-/** The links' points together, with weights that sum to 1; fewer of equal weight where there are many sheets to each. */
+/** The links' points together, with weights that sum to 1, thinned to what bears the answer. */
 const gathered = (each: readonly OfLink[], size: number, sheets: number) => {
-  const all = each.flatMap(({ index, sample, factor }) =>
-    Array.from({ length: sample.count }, (_, i) => ({
-      index,
-      z: sample.z.subarray(i * size, (i + 1) * size),
-      log: (sample.logWeight[i] ?? -Infinity) + factor,
-    })),
-  );
-  const most = all.reduce((highest, { log }) => Math.max(highest, log), -Infinity);
-  const raw = Float64Array.from(all, ({ log }) => Math.exp(log - most));
+  const count = each.reduce((sum, { sample }) => sum + sample.count, 0);
+  const all = { z: new Float64Array(count * size), link: new Uint8Array(count) };
+  const logs = new Float64Array(count);
+  let first = 0;
+  for (const { index, sample, factor } of each) {
+    all.z.set(sample.z, first * size);
+    all.link.fill(index, first, first + sample.count);
+    logs.set(
+      sample.logWeight.map((log) => log + factor),
+      first,
+    );
+    first += sample.count;
+  }
+  const most = logs.reduce((highest, log) => Math.max(highest, log), -Infinity);
+  const raw = logs.map((log) => Math.exp(log - most));
   const sum = raw.reduce((total, share) => total + share, 0);
   const squares = raw.reduce((total, share) => total + share * share, 0);
-  const few = Math.floor(mostKept / Math.max(1, Math.min(mostSheetsDrawn, sheets)));
-  const bearing = [...all.keys()].filter((i) => (raw[i] ?? 0) > negligibleWeight * sum);
-  const isMany = bearing.length > few;
-  const chosen = isMany
-    ? systematicResample(
-        raw.map((share) => share / sum),
-        Float64Array.from(all, (point) => point.z[0] ?? 0),
-        few,
-      )
-    : Uint32Array.from(bearing);
-  const kept = bearing.reduce((total, i) => total + (raw[i] ?? 0), 0);
+  const { chosen, weight } = thinWeights(
+    raw.map((share) => share / sum),
+    Float64Array.from({ length: count }, (_, i) => all.z[i * size + 1] ?? 0),
+    Math.min(mostKept, Math.floor(mostEffectsKept / Math.max(1, Math.min(mostSheetsDrawn, sheets)))),
+  );
   const z = new Float64Array(chosen.length * size);
-  chosen.forEach((from, to) => z.set(all[from]?.z ?? [], to * size));
+  chosen.forEach((from, to) => z.set(all.z.subarray(from * size, (from + 1) * size), to * size));
+  const kept = weight.reduce((total, share) => total + share, 0);
   return {
     z,
-    link: Uint8Array.from(chosen, (i) => all[i]?.index ?? 0),
-    weight: Float64Array.from(chosen, (i) => (isMany ? 1 / few : (raw[i] ?? 0) / kept)),
+    link: Uint8Array.from(chosen, (i) => all.link[i] ?? 0),
+    weight: weight.map((share) => share / kept),
     logEvidence: most + Math.log(sum),
     effective: (sum * sum) / squares,
   };

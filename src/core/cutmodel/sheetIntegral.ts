@@ -1,4 +1,4 @@
-import { logOfAlike, slopesOfAlike } from './cutAlike.ts';
+import { multiplyAlike, slopesOfAlike, type LogProduct } from './cutAlike.ts';
 import type { Target } from './likelihood.ts';
 import type { Link } from './links.ts';
 import { addBounds, addSlopes, furtherMargin, type AddSlope } from './margins.ts';
@@ -80,19 +80,23 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
     }
   };
 
-  const logOf = (i: number, shift: number, p: Parameters): number => {
-    const setting = settings[i];
-    return setting === undefined
-      ? 0
-      : logOfAlike(setting, (base[i] ?? 0) + shift, p, flaw[i] ?? 0, cdf);
+  const chance: LogProduct = { log: 0, product: 1 };
+
+  /** ln of the chance of these settings' shapes, each shifted by so much. */
+  const logOf = (some: readonly number[], shift: number, p: Parameters): number => {
+    chance.log = 0;
+    chance.product = 1;
+    for (const i of some) {
+      const setting = settings[i];
+      if (setting !== undefined)
+        multiplyAlike(chance, setting, (base[i] ?? 0) + shift, p, flaw[i] ?? 0, cdf);
+    }
+    return chance.log + Math.log(chance.product);
   };
 
   /** ln of a sheet's integrand, without the normal's constant. */
-  const logAt = (sheet: Sheet, w: number, p: Parameters): number => {
-    let sum = -0.5 * (w / p.sheetSd) ** 2;
-    for (const i of sheet) sum += logOf(i, w, p);
-    return sum;
-  };
+  const logAt = (sheet: Sheet, w: number, p: Parameters): number =>
+    -0.5 * (w / p.sheetSd) ** 2 + logOf(sheet, w, p);
 
   /** Writes a sheet's nodes and their shares of its integral; gives ln of the integral. */
   const integrate = (sheet: Sheet, p: Parameters): number => {
@@ -162,7 +166,7 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
       sum -= 0.5 * (off / habit.sd) ** 2;
     }
     prepare(z, p);
-    for (const i of alone) sum += logOf(i, 0, p);
+    sum += logOf(alone, 0, p);
     for (const { sheet, times } of kinds) sum += times * integrate(sheet, p);
     return Number.isNaN(sum) ? -Infinity : sum;
   };
@@ -189,10 +193,8 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
       slopesOfAlike(setting, margin, p, { flaw: flaw[i] ?? 0, cdf, pdf: link.pdf }, slopes);
       addSlopes(setting.cut, z, here, share, add);
     };
-    for (const i of alone) {
-      sum += logOf(i, 0, p);
-      addOf(i, 0, 1);
-    }
+    sum += logOf(alone, 0, p);
+    for (const i of alone) addOf(i, 0, 1);
     for (const { sheet, times } of kinds) {
       sum += times * integrate(sheet, p);
       for (let q = 0; q < nodeCount; q += 1) {
