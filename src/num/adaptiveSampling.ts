@@ -14,6 +14,11 @@ export interface SamplingWish {
   readonly logDensity: (z: Float64Array) => number;
   /** Where to begin: about every summit that is known. */
   readonly starts: readonly NormalShape[];
+  /**
+   * A wide normal, the prior's for one, from which a tenth of every round is drawn: a shoulder far from all summits would
+   * else be met by no point, and nothing would tell. A defensive mixture: Hesterberg (1995), Technometrics 37:185.
+   */
+  readonly guard: NormalShape;
   /** The coordinate along which the density may bend: later rounds take it in three parts. */
   readonly bendsAlong: number;
   /** Points of each round. */
@@ -69,10 +74,7 @@ export const sampleAdaptively = (wish: SamplingWish): Sample => {
   const work = new Float64Array(size);
   const rounds: (readonly Part[])[] = [];
   const unit = Math.max(...wish.starts.map(logConstantOf));
-  let parts = shared(
-    wish.starts.map((shape) => ({ ...shape, share: 1 / wish.starts.length })),
-    unit,
-  );
+  let parts = shared(standing(wish, 1 - ofGuard), unit);
   let count = 0;
   let effective = 0;
   for (let round = 0; round < mostRounds; round += 1) {
@@ -138,8 +140,9 @@ interface Weighed {
 /** Fewer effective points than so many a dimension in each third do not bear a shape of their own. */
 const thirdsFrom = 12;
 const ofStarts = 0.1;
+const ofGuard = 0.1;
 
-/** The weighted points' own normal, or three of them along the bend; a tenth from where it began. */
+/** The weighted points' own normal, or three of them along the bend; a tenth from where it began, and the guard. */
 const nextParts = (wish: SamplingWish, seen: Weighed, unit: number): readonly Part[] => {
   const { starts, size, bendsAlong } = wish;
   const inThirds = seen.effective >= 3 * thirdsFrom * size;
@@ -152,13 +155,16 @@ const nextParts = (wish: SamplingWish, seen: Weighed, unit: number): readonly Pa
   const shapes: { mean: Float64Array; factor: Float64Array; share: number }[] = [];
   for (let group = 0; group < groups; group += 1) {
     const shape = shapeOf(seen, size, (i) => groups === 1 || groupOf(i) === group, starts);
-    if (shape) shapes.push({ ...shape, share: (1 - ofStarts) / groups });
+    if (shape) shapes.push({ ...shape, share: (1 - ofStarts - ofGuard) / groups });
   }
-  return shared(
-    [...shapes, ...starts.map((start) => ({ ...start, share: ofStarts / starts.length }))],
-    unit,
-  );
+  return shared([...shapes, ...standing(wish, ofStarts)], unit);
 };
+
+/** What every round holds: the starts with this share, and the guard. */
+const standing = ({ starts, guard }: SamplingWish, ofAllStarts: number) => [
+  ...starts.map((start) => ({ ...start, share: ofAllStarts / starts.length })),
+  { ...guard, share: ofGuard },
+];
 
 const thirdsOf = (
   { z, weights, count }: Weighed,

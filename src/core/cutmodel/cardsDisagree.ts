@@ -2,7 +2,7 @@ import { beliefsOf } from './beliefs.ts';
 import type { Fit } from './fit.ts';
 import type { Model } from './model.ts';
 import { meanSdOf, posteriorOf, type Posterior } from './posterior.ts';
-import { posteriorOfMany } from './posteriorOfMany.ts';
+import { effortOfEvidence, posteriorOfMany } from './posteriorOfMany.ts';
 import { isGreat } from './settledPosterior.ts';
 
 /** One card that cuts otherwise than the other cards of its batch, by more than sheets of a batch differ. */
@@ -64,7 +64,9 @@ export const mostApart = (found: Fit): CardsDisagreement | null => {
   if (!suspect) return null;
   const other = withLevelOfItsOwn(compiled.model, suspect.sheet);
   const { links } = beliefsOf(found.study);
-  const apart = isGreat(other) ? posteriorOfMany(other, links) : posteriorOf(other, links, lines);
+  const apart = isGreat(other)
+    ? posteriorOfMany(other, links, effortOfEvidence)
+    : posteriorOf(other, links, lines);
   if (!apart.converged) return null;
   // Of two either may be called the odd one: that is one question, not two.
   const mayBeOdd = suspect.others.length > 1 ? suspect.others.length + 1 : 1;
@@ -116,8 +118,10 @@ const suspectsIn = ({ study, compiled }: Fit): readonly Suspect[] => {
 
 /** How far its sheet's effect lies above the others', in ln speed. */
 const distanceOf = ({ sheet, others }: Suspect, posterior: Posterior): number => {
-  const effect = (index: number): number =>
-    meanSdOf(posterior, (i) => posterior.sheet[index]?.[i] ?? 0).mean;
+  const effect = (index: number): number => {
+    const column = posterior.sheetEffect(index);
+    return meanSdOf(posterior, (i) => column?.[i] ?? 0).mean;
+  };
   const mean = others.reduce((sum, other) => sum + effect(other.sheet), 0) / others.length;
   return effect(sheet) - mean;
 };

@@ -108,7 +108,7 @@ export const levelOf = (
   const { air, batch, sheet } = compiled.current;
   const airEffect = posterior.air[air];
   const batchEffect = promise.for === 'newBatch' ? undefined : posterior.batch[batch];
-  const sheetEffect = promise.for === 'sheet' ? posterior.sheet[sheet] : undefined;
+  const sheetEffect = promise.for === 'sheet' ? posterior.sheetEffect(sheet) : undefined;
   const lnPasses = Math.log(passes);
   return posterior.lnV50.map(
     (lnV50, i) =>

@@ -28,10 +28,11 @@ export interface Posterior {
   readonly thicknessExponent: Float64Array;
   readonly passesExponent: Float64Array;
   readonly cornersExponent: Float64Array;
-  /** Effects in ln speed by air level, batch and sheet: `[level][point]`. */
+  /** Effects in ln speed by air level and batch: `[level][point]`. */
   readonly air: readonly Float64Array[];
   readonly batch: readonly Float64Array[];
-  readonly sheet: readonly Float64Array[];
+  /** The effect of a sheet in ln speed, by point; of none for what was cut from no sheet. Reckoned when it is first asked for. */
+  readonly sheetEffect: (sheet: number) => Float64Array | undefined;
   readonly links: readonly { readonly link: Link; readonly probability: number }[];
   /** ln of the evidence, links averaged by their prior weights. */
   readonly logEvidence: number;
@@ -211,7 +212,7 @@ export const decoded = (
     batch.forEach((column, k) => (column[i] = p.batchSd * (z[layout.batch + k] ?? 0)));
     sheet.forEach((column, k) => (column[i] = p.sheetSd * (z[layout.sheet + k] ?? 0)));
   }
-  return { ...columns, air, batch, sheet };
+  return { ...columns, air, batch, sheetEffect: (index: number) => sheet[index] };
 };
 
 /** The margin of one observation at one point: how far below the changeover of its own sheet it was cut, in ln speed. */
@@ -223,8 +224,14 @@ export const marginAt = (posterior: Posterior, point: number, cut: Observation):
   cornerLossAt(posterior, point, cut) +
   (posterior.air[cut.air]?.[point] ?? 0) +
   (posterior.batch[cut.batch]?.[point] ?? 0) +
-  (posterior.sheet[cut.sheet]?.[point] ?? 0) -
+  (posterior.sheetEffect(cut.sheet)?.[point] ?? 0) -
   cut.lnSpeed;
+
+/** Reckons each sheet's effect when it is first asked for. */
+export const onceASheet = (reckon: Posterior['sheetEffect']): Posterior['sheetEffect'] => {
+  const known: (Float64Array | undefined)[] = [];
+  return (sheet) => (known[sheet] ??= reckon(sheet));
+};
 
 /** The posterior carried by fewer points of equal weight, σ kept best: for probabilities of which two digits are shown. */
 export const thinned = (posterior: Posterior, count: number): Posterior => {
@@ -248,7 +255,10 @@ export const thinned = (posterior: Posterior, count: number): Posterior => {
     cornersExponent: kept(posterior.cornersExponent),
     air: posterior.air.map(kept),
     batch: posterior.batch.map(kept),
-    sheet: posterior.sheet.map(kept),
+    sheetEffect: onceASheet((sheet) => {
+      const all = posterior.sheetEffect(sheet);
+      return all && kept(all);
+    }),
   };
 };
 

@@ -20,14 +20,18 @@ const setting = { powerPct: 30, speedMmPerS: 12, passes: 1 };
 
 const summaryOf = (posterior: Posterior) => {
   const of = (column: (i: number) => number) => meanSdOf(posterior, column);
+  const ofSheet = (sheet: number) => {
+    const effect = posterior.sheetEffect(sheet);
+    return of((i) => effect?.[i] ?? NaN);
+  };
   return {
     lnV50: of((i) => posterior.lnV50[i] ?? 0),
     lnSigma: of((i) => Math.log(posterior.sigma[i] ?? 1)),
     lnHangBand: of((i) => Math.log(posterior.hangBand[i] ?? 1)),
     sheetSd: of((i) => posterior.sheetSd[i] ?? 0),
     flaws: of((i) => posterior.flawsPerMetre[i] ?? 0),
-    firstSheet: of((i) => posterior.sheet[0]?.[i] ?? 0),
-    lastSheet: of((i) => posterior.sheet.at(-1)?.[i] ?? 0),
+    firstSheet: ofSheet(0),
+    lastSheet: ofSheet(posterior.model.sheets - 1),
   };
 };
 
@@ -68,6 +72,7 @@ describe('the posterior with the effects of sheets integrated', () => {
     const { model } = compileStudy(plainStudy({ cells: many }));
     const posterior = posteriorOfMany(model, priors.links);
     expect(posterior.converged).toBe(true);
-    expect(posterior.sheet).toHaveLength(40);
+    expect(posterior.sheetEffect(39)).toHaveLength(posterior.count);
+    expect(posterior.sheetEffect(40)).toBeUndefined();
   });
 });

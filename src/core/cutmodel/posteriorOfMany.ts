@@ -1,11 +1,16 @@
-import { normalAtSummit, sampleAdaptively, type Sample } from '../../num/adaptiveSampling.ts';
+import {
+  normalAtSummit,
+  sampleAdaptively,
+  type NormalShape,
+  type Sample,
+} from '../../num/adaptiveSampling.ts';
 import { kronecker } from '../../num/kronecker.ts';
 import { positiveFactor, type Summit } from '../../num/newton.ts';
 import { thinWeights } from '../../num/thinWeights.ts';
 import { leastCurvature } from './conditionalShape.ts';
 import { links as allLinks, type Link } from './links.ts';
 import { layOut, type Layout, type Model } from './model.ts';
-import { decoded, linksWith, type LinkWeights, type Posterior } from './posterior.ts';
+import { decoded, linksWith, onceASheet, type LinkWeights, type Posterior } from './posterior.ts';
 import { summitsOf } from './proposal.ts';
 import { integratedTarget, type IntegratedTarget } from './sheetIntegral.ts';
 
@@ -14,8 +19,10 @@ import { integratedTarget, type IntegratedTarget } from './sheetIntegral.ts';
  * that bears all, by the root of its share for one that bears less. Of thousands of settings each point takes milliseconds,
  * and the posterior is all but normal.
  */
-const effort = { points: 400, mostRounds: 24, enough: 500, least: 120 } as const;
-const effortOfThousands = { points: 150, mostRounds: 12, enough: 160, least: 160 } as const;
+const effort = { points: 400, mostRounds: 24, enough: 500, least: 120 };
+const effortOfThousands = { points: 150, mostRounds: 12, enough: 160, least: 160 };
+/** For the evidence alone, to a tenth. */
+export const effortOfEvidence = { points: 200, mostRounds: 12, enough: 120, least: 60 };
 const thousands = 800;
 
 /** Of thousands of observations about so many are shown to those that look for a start. */
@@ -27,15 +34,8 @@ const idleBelow = 9;
 /** An answer by fewer effective points says so. */
 const leastEffective = 150;
 
-/**
- * Effects of sheets are drawn for the last so many, cards being the last of all; what was cut from one before them is taken
- * to be of a mean sheet where it is asked about by itself.
- */
-const mostSheetsDrawn = 300;
-
-/** Points that are kept: about as many as are effective. Fewer with many sheets, since each has an effect at every point. */
+/** Points that are kept: about as many as are effective. */
 const mostKept = 1500;
-const mostEffectsKept = 5e5;
 
 /** A summit lower than the highest by more than this (ln) is none. */
 const lowerBy = 12;
@@ -60,10 +60,16 @@ interface OfLink {
 
 /**
  * The posterior of a model with many sheets, or with orders whose counts are great: effects of sheets are integrated, and
- * drawn for the points that are kept. Each link is sampled by itself, since a long part's tail is where links differ, for as
+ * drawn where one of them is asked about. Each link is sampled by itself, since a long part's tail is where links differ, for as
  * long as it takes. O(points · observations).
  */
-export const posteriorOfMany = (model: Model, linkWeights: LinkWeights): Posterior => {
+export const posteriorOfMany = (
+  model: Model,
+  linkWeights: LinkWeights,
+  { points, mostRounds, enough, least } = model.observations.length > thousands
+    ? effortOfThousands
+    : effort,
+): Posterior => {
   const layout = layOut({ ...model, sheets: 0 });
   const { size } = layout;
   const known: KnownLink[] = [];
@@ -80,8 +86,6 @@ export const posteriorOfMany = (model: Model, linkWeights: LinkWeights): Posteri
   const best = Math.max(...known.map(({ evidence }) => evidence));
   const bearing = known.filter(({ evidence }) => evidence >= best - idleBelow);
   const whole = bearing.reduce((sum, { evidence }) => sum + Math.exp(evidence - best), 0);
-  const { points, mostRounds, enough, least } =
-    model.observations.length > thousands ? effortOfThousands : effort;
   const each = bearing.map(({ link, share, goal, starts, evidence }): OfLink => {
     const sample = sampleAdaptively({
       size,
@@ -89,6 +93,7 @@ export const posteriorOfMany = (model: Model, linkWeights: LinkWeights): Posteri
       starts: starts.map(({ point, curvature }) =>
         normalAtSummit(point, positiveFactor(Float64Array.from(curvature), size, leastCurvature)),
       ),
+      guard: standardNormal(size),
       bendsAlong: layout.lnSigma,
       points,
       mostRounds,
@@ -97,7 +102,7 @@ export const posteriorOfMany = (model: Model, linkWeights: LinkWeights): Posteri
     const factor = Math.log(share / sample.count) - 0.5 * size * Math.log(2 * Math.PI);
     return { link, index: allLinks.indexOf(link), goal, sample, factor };
   });
-  const { z, link, weight, logEvidence, effective } = gathered(each, size, model.sheets);
+  const { z, link, weight, logEvidence, effective } = gathered(each, size);
   return {
     ...decoded(model, layout, { count: weight.length, z }),
     model,
@@ -113,8 +118,8 @@ export const posteriorOfMany = (model: Model, linkWeights: LinkWeights): Posteri
     }),
     logEvidence,
     effectivePoints: effective,
-    converged: Number.isFinite(logEvidence) && effective >= leastEffective,
-    sheet: drawnSheets(model, { z, size, link }, each),
+    converged: Number.isFinite(logEvidence) && effective >= Math.min(leastEffective, enough),
+    sheetEffect: sheetEffects(model, { z, size, link }, each),
   };
 };
 
@@ -153,6 +158,13 @@ const distinctOf = (summits: readonly Summit[]): readonly Summit[] =>
 /** In prior standard deviations, coordinate by coordinate. */
 const sameHill = 0.05;
 
+/** What the parameters are before anything is known: N(0, I) in z. */
+const standardNormal = (size: number): NormalShape => {
+  const factor = new Float64Array(size * size);
+  for (let d = 0; d < size; d += 1) factor[d * size + d] = 1;
+  return { mean: new Float64Array(size), factor };
+};
+
 /** ln of the evidence by Laplace's approximation. */
 const evidenceAt = ({ value, factor, point }: Summit): number => {
   let log = value;
@@ -161,7 +173,7 @@ const evidenceAt = ({ value, factor, point }: Summit): number => {
 };
 
 /** The links' points together, with weights that sum to 1, thinned to what bears the answer. */
-const gathered = (each: readonly OfLink[], size: number, sheets: number) => {
+const gathered = (each: readonly OfLink[], size: number) => {
   const count = each.reduce((sum, { sample }) => sum + sample.count, 0);
   const all = { z: new Float64Array(count * size), link: new Uint8Array(count) };
   const logs = new Float64Array(count);
@@ -182,7 +194,7 @@ const gathered = (each: readonly OfLink[], size: number, sheets: number) => {
   const { chosen, weight } = thinWeights(
     raw.map((share) => share / sum),
     Float64Array.from({ length: count }, (_, i) => all.z[i * size + 1] ?? 0),
-    Math.min(mostKept, Math.floor(mostEffectsKept / Math.max(1, Math.min(mostSheetsDrawn, sheets)))),
+    mostKept,
   );
   const z = new Float64Array(chosen.length * size);
   chosen.forEach((from, to) => z.set(all.z.subarray(from * size, (from + 1) * size), to * size));
@@ -196,23 +208,20 @@ const gathered = (each: readonly OfLink[], size: number, sheets: number) => {
   };
 };
 
-/** The effect of each sheet at each point, drawn from what the readings leave of it there. */
-const drawnSheets = (
+/** The effect of a sheet at each point, drawn from what the readings leave of it there. */
+const sheetEffects = (
   { sheets }: Model,
   points: { readonly z: Float64Array; readonly size: number; readonly link: Uint8Array },
   each: readonly OfLink[],
-): readonly Float64Array[] => {
-  const count = points.link.length;
-  const columns = Array.from({ length: sheets }, () => new Float64Array(count));
+): Posterior['sheetEffect'] => {
   const goals = new Map(each.map(({ index, goal }) => [index, goal]));
   const places = kronecker(2);
-  const effects = new Float64Array(sheets);
-  for (let i = 0; i < count; i += 1) {
-    const z = points.z.subarray(i * points.size, (i + 1) * points.size);
-    goals
-      .get(points.link[i] ?? 0)
-      ?.drawSheets(z, (k) => (places.at(i, 0) + places.at(k, 1)) % 1, effects, mostSheetsDrawn);
-    columns.forEach((column, k) => (column[i] = effects[k] ?? 0));
-  }
-  return columns;
+  return onceASheet((sheet) => {
+    if (sheet < 0 || sheet >= sheets) return undefined;
+    return Float64Array.from(points.link, (link, i) => {
+      const z = points.z.subarray(i * points.size, (i + 1) * points.size);
+      const place = (places.at(i, 0) + places.at(sheet, 1)) % 1;
+      return goals.get(link)?.effectAt(z, sheet, place) ?? 0;
+    });
+  });
 };

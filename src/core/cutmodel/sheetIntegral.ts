@@ -17,13 +17,8 @@ import { sheetsOf } from './sheetStarts.ts';
  * by the trapezoid rule about each integrand's own summit, which converges exponentially there. O(observations · nodes).
  */
 export interface IntegratedTarget extends Target {
-  /** Draws the effect of each of the last `most` sheets, given all else, at these places of its distribution (0–1). */
-  readonly drawSheets: (
-    z: Float64Array,
-    places: (sheet: number) => number,
-    into: Float64Array,
-    most: number,
-  ) => void;
+  /** The effect of a sheet, given all else, at this place of its distribution (0–1); 0 for one of which nothing was read. */
+  readonly effectAt: (z: Float64Array, sheet: number, place: number) => number;
 }
 
 /**
@@ -61,10 +56,12 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
   const at = new Float64Array(nodeCount);
   const weight = new Float64Array(nodeCount);
 
-  const prepare = (z: Float64Array, p: Parameters): void => {
+  const everything = settings.map((_, i) => i);
+
+  const prepare = (some: readonly number[], z: Float64Array, p: Parameters): void => {
     let lengthM = -1;
     let met = 0;
-    for (let i = 0; i < settings.length; i += 1) {
+    for (const i of some) {
       const cut = settings[i]?.cut;
       if (cut === undefined) continue;
       if (cut.lengthM !== lengthM) {
@@ -165,7 +162,7 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
       const off = p.lnV50 + p.powerExponent * habit.lnPower - habit.mean;
       sum -= 0.5 * (off / habit.sd) ** 2;
     }
-    prepare(z, p);
+    prepare(everything, z, p);
     sum += logOf(alone, 0, p);
     for (const { sheet, times } of kinds) sum += times * integrate(sheet, p);
     return Number.isNaN(sum) ? -Infinity : sum;
@@ -185,7 +182,7 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
       if (index >= 0) gradient[index] = (gradient[index] ?? 0) + amount;
     };
     sum += addBounds(model, layout, p, add);
-    prepare(z, p);
+    prepare(everything, z, p);
     const addOf = (i: number, shift: number, share: number): void => {
       const setting = settings[i];
       if (setting === undefined) return;
@@ -209,22 +206,17 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
     return sum;
   };
 
-  const drawSheets: IntegratedTarget['drawSheets'] = (z, places, into, most) => {
+  const effectAt: IntegratedTarget['effectAt'] = (z, index, place) => {
+    const sheet = sheets[index];
+    if (sheet === undefined || sheet.length === 0) return 0;
     const p = parameters;
     readParameters(z, layout, priors, p);
-    prepare(z, p);
-    sheets.slice(-most).forEach((sheet, i) => {
-      const k = Math.max(0, sheets.length - most) + i;
-      if (sheet.length === 0) {
-        into[k] = 0;
-        return;
-      }
-      integrate(sheet, p);
-      into[k] = placed(places(k), at, weight);
-    });
+    prepare(sheet, z, p);
+    integrate(sheet, p);
+    return placed(place, at, weight);
   };
 
-  return { layout, priors, value, climb, drawSheets };
+  return { layout, priors, value, climb, effectAt };
 };
 
 /** The place of a sheet's distribution, read off its nodes; between two of them straight. */

@@ -60,7 +60,7 @@ describe('the probability of a reading at each point', () => {
         sigma: Float64Array.of(Math.exp(model.priors.lnSigma.mean)),
         hangBand: Float64Array.of(Math.exp((model.priors.lnHangBand as { mean: number }).mean)),
         flawsPerMetre: Float64Array.of((model.priors.flawsPerMetre?.mean ?? 0) * Math.LN2),
-        sheet: posterior.sheet.map(() => new Float64Array(1)),
+        sheetEffect: () => new Float64Array(1),
       };
       expect(Math.log(readingProbability(middle, cut)[0] ?? 0)).toBeCloseTo(added, 8);
       expect(logs.every((log) => log <= 0)).toBe(true);

@@ -170,7 +170,7 @@ const knownToTheLast = (sigma: number): Fit => {
       flawsPerMetre: all(0),
       air: posterior.air.map(() => all(0)),
       batch: posterior.batch.map(() => all(0)),
-      sheet: posterior.sheet.map(() => all(0)),
+      sheetEffect: () => all(0),
     },
   };
 };
