@@ -1,6 +1,5 @@
 import type { FastifyInstance } from 'fastify';
-import { api } from '../wire/api.ts';
-import { watchApi } from '../wire/watch.ts';
+import { allRoutes } from '../wire/allRoutes.ts';
 
 /** What there is: for programs at /api/openapi.json, for people in one plain table at /api/docs. */
 export const serveDocs = (app: FastifyInstance, version: string): void => {
@@ -10,6 +9,12 @@ export const serveDocs = (app: FastifyInstance, version: string): void => {
   });
   app.get('/api/docs', (_request, reply) => reply.type('text/html; charset=utf-8').send(page()));
 };
+
+/** The two of this file. */
+const ownRoutes = [
+  { method: 'GET', path: '/api/openapi.json', summary: 'The routes as an OpenAPI document' },
+  { method: 'GET', path: '/api/docs', summary: 'This page' },
+] as const;
 
 const page = (): string => `<!doctype html>
 <html lang="en">
@@ -27,7 +32,7 @@ Every refusal is <code>{"error": {"code", "message", "remedy"}}</code> with a st
 <table>
 <thead><tr><th>Method<th>Address<th>What it does</thead>
 <tbody>
-${Object.values({ ...api, ...watchApi })
+${[...Object.values(allRoutes), ...ownRoutes]
   .map(({ method, path, summary }) => `<tr><td>${method}<td><code>${path}</code><td>${summary}`)
   .join('\n')}
 </tbody>

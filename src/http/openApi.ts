@@ -1,8 +1,5 @@
 import { z } from 'zod';
-import { api } from '../wire/api.ts';
-import { compareApi } from '../wire/compareApi.ts';
-import { apiOfFiles } from '../wire/apiOfFiles.ts';
-import { watchApi } from '../wire/watch.ts';
+import { allRoutes } from '../wire/allRoutes.ts';
 import { errorReply } from '../wire/problem.ts';
 import type { Route } from '../wire/route.ts';
 
@@ -20,7 +17,7 @@ export const openApi = (version: string): Json => ({
     description:
       'The server of one workshop. Every refusal is {"error": {"code", "message", "remedy"}} with a status of 4xx, and changes nothing.',
   },
-  paths: pathsOf(Object.entries({ ...api, ...apiOfFiles, ...compareApi, ...watchApi })),
+  paths: pathsOf(Object.entries(allRoutes)),
   components: { schemas: { Error: schemaOf(errorReply, 'output') } },
 });
 

@@ -8,6 +8,7 @@ import type { DrawReasoning } from './reasoningFile.ts';
 import { serveDocs } from './docsPage.ts';
 import { refuseThrown } from './errors.ts';
 import { guard, isLoopback } from './guard.ts';
+import { listening, refuseUnread, requestLimitMs } from './halfRequests.ts';
 import { openChanges, serveLive } from './live.ts';
 import { servePage } from './page.ts';
 import { gatePhones, type Lan } from './phones.ts';
@@ -25,6 +26,7 @@ import { machineRoutes } from './routes/machines.ts';
 import { studyRoutes } from './routes/studies.ts';
 import { transferRoutes } from './routes/transfer.ts';
 import { watchRoutes } from './routes/watch.ts';
+import { refusalHeaders, safeHeaders } from './safeHeaders.ts';
 import type { ModelFor, ServedPorts } from './servedPorts.ts';
 
 export interface ServerOptions {
@@ -61,9 +63,12 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
     logger: false,
     bodyLimit: 2 * mebibyte,
     forceCloseConnections: true,
+    requestTimeout: requestLimitMs,
+    http: listening,
+    clientErrorHandler: refuseUnread,
     // What the framework refuses before any route: an address that cannot be read.
     frameworkErrors: (thrown, _request, reply) => {
-      refuseThrown(thrown, reply, report);
+      refuseThrown(thrown, reply.headers(refusalHeaders), report);
     },
     // Requests are read by the wire's shapes in `on`: the framework's own compilers need not even be loaded.
     schemaController: { compilersFactory: { buildValidator: none, buildSerializer: none } },
@@ -71,8 +76,9 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   });
   app.removeContentTypeParser('text/plain');
   app.setErrorHandler((thrown: unknown, _request, reply) => refuseThrown(thrown, reply, report));
-  guard(app, (name) => isLoopback(name) || (options.lan?.isOwnName(name) ?? false));
   await app.register(helmet, safeHeaders);
+  // After it, so that what is refused bears the same headers as what is answered.
+  guard(app, (name) => isLoopback(name) || (options.lan?.isOwnName(name) ?? false));
   app.addHook('onSend', async (request, reply) => {
     if (request.routeOptions.url?.startsWith('/api/') === true && !reply.hasHeader('cache-control'))
       reply.header('cache-control', 'no-store');
@@ -98,26 +104,3 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   await servePage(app, pageFolder);
   return app;
 };
-
-/**
- * What a browser may do with what it gets from here: nothing from elsewhere, and nobody else's frame around it. Styles
- * are let in from the document, since charts bring theirs along. No demand for https: this is one's own computer.
- */
-const safeHeaders = {
-  contentSecurityPolicy: {
-    useDefaults: false,
-    directives: {
-      defaultSrc: ["'self'"],
-      scriptSrc: ["'self'"],
-      styleSrc: ["'self'", "'unsafe-inline'"],
-      imgSrc: ["'self'", 'data:', 'blob:'],
-      workerSrc: ["'self'", 'blob:'],
-      objectSrc: ["'none'"],
-      baseUri: ["'none'"],
-      formAction: ["'self'"],
-      frameAncestors: ["'none'"],
-    },
-  },
-  strictTransportSecurity: false,
-  referrerPolicy: { policy: 'no-referrer' },
-} as const;

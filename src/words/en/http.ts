@@ -22,6 +22,18 @@ export const httpWords = {
     message: (p) => `The request cannot be understood: ${p('detail')}.`,
     remedy: () => 'Nothing was changed. The addresses and what they take stand at /api/docs.',
   },
+  'request-not-http': {
+    message: () => 'What was sent cannot be read as a request.',
+    remedy: () => 'Nothing was changed. Open the address that the terminal printed, with http://.',
+  },
+  'request-head-too-big': {
+    message: () => 'The address and headers of this request are too long.',
+    remedy: () => 'Nothing was changed. Clear the cookies of this address, and send less in it.',
+  },
+  'request-took-too-long': {
+    message: (p) => `The request had not come whole after ${p('seconds')} seconds.`,
+    remedy: () => 'Nothing was changed. Look at the network, then send it again.',
+  },
   'no-such-address': {
     message: (p) => `There is nothing at ${p('address')}.`,
     remedy: () => 'Go back to the first screen. The addresses for programs stand at /api/docs.',

@@ -1,0 +1,13 @@
+import { api } from './api.ts';
+import { apiOfFiles } from './apiOfFiles.ts';
+import { compareApi } from './compareApi.ts';
+import type { Route } from './route.ts';
+import { watchApi } from './watch.ts';
+
+/** Every route by its name, for whoever describes or tries them all. */
+export const allRoutes: Readonly<Record<string, Route>> = {
+  ...api,
+  ...apiOfFiles,
+  ...compareApi,
+  ...watchApi,
+};
