@@ -23,10 +23,10 @@ export interface IntegratedTarget extends Target {
 
 /**
  * Nodes of a sheet's integral stand its own standard deviation apart, on each side until the integrand has fallen by so much
- * in ln. The middle three are those by which its summit was looked for, so that most integrals take one look and four or
+ * in ln, and by as much more as there are sheets whose errors add up. The middle three are those by which its summit was looked for, so that most integrals take one look and four or
  * five more. Coarser, and a study of thousands of cells would be drowned in the errors of its sheets.
  */
-const furthestDrop = 6;
+const dropOfOne = 6;
 const mostHalf = 8;
 const middle = mostHalf;
 const nodeCount = 2 * mostHalf + 1;
@@ -34,8 +34,8 @@ const nodeCount = 2 * mostHalf + 1;
 /** How far the summit of a sheet's integrand is followed. */
 const mostLooks = 6;
 
-/** A node that bears less of an integral moves no slope. */
-const negligible = 1e-3;
+/** A node that bears less of all integrals together moves no slope. */
+const negligibleOfAll = 1e-3;
 
 type Sheet = readonly number[];
 
@@ -49,6 +49,9 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
   const bounded = priors.powerExponentMayBeNegative !== true;
   const cdf = priors.misreading > 0 ? link.quickCdf : link.cdf;
   const { settings, sheets, alone, kinds } = sheetsOf(model, link);
+
+  const furthestDrop = dropOfOne + Math.log(Math.max(1, sheets.length / 10));
+  const negligible = negligibleOfAll / Math.max(1, sheets.length / 10);
 
   /** Of the point that is being reckoned: margin of each setting on a mean sheet, and the share that meets a flaw. */
   const base = new Float64Array(settings.length);
