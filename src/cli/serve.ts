@@ -5,7 +5,7 @@ import { dataFile, dataFolder } from '../host/dataFolder.ts';
 import { randomIds } from '../host/ids.ts';
 import { serverModel } from '../host/systemModel.ts';
 import { isOwnName, ownAddresses } from '../host/network.ts';
-import { pairingKey } from '../host/pairingKey.ts';
+import { phoneListIn } from '../host/phoneList.ts';
 import { codeMinutes, openPairing } from '../http/pairing.ts';
 import type { Lan } from '../http/phones.ts';
 import { buildServer } from '../http/server.ts';
@@ -79,7 +79,14 @@ const openStore = async (folder: string): Promise<Outcome<Store>> => {
 };
 
 const openLan = (folder: string, port: number): Lan => ({
-  pairing: openPairing({ key: pairingKey(folder), now: systemClock.now }),
+  pairing: openPairing({
+    list: phoneListIn(folder),
+    now: systemClock.now,
+    paused: ({ code }, from) => {
+      const at = new Date(from).toLocaleTimeString();
+      process.stdout.write(`${terminalText.pairingPaused(code, at)}\n`);
+    },
+  }),
   isOwnName,
   addresses: () => ownAddresses().map((address) => `http://${address}:${String(port)}`),
 });
@@ -91,7 +98,7 @@ const greeting = (port: number, folder: string, lan: Lan | undefined): string =>
       ? []
       : [
           terminalText.phoneAt(lan.addresses()),
-          terminalText.phoneCode(lan.pairing.code().code, codeMinutes),
+          terminalText.phoneCode(lan.pairing.open().code, codeMinutes),
           terminalText.notEncrypted,
         ]),
     terminalText.dataIn(folder),

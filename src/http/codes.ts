@@ -14,6 +14,9 @@ export const httpCodes = [
   'too-many-requests',
   'pairing-needed',
   'pairing-code-wrong',
+  'pairing-not-open',
+  'phone-not-found',
+  'desk-only',
   'something-broke',
 ] as const;
 

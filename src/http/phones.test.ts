@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { testServer, type TestServer } from '../../test/samples/server.ts';
 import { pairingReply } from '../wire/pairing.ts';
 import { errorReply } from '../wire/problem.ts';
-import { openPairing, type Pairing } from './pairing.ts';
+import { openPairing, type PairedPhone, type Pairing } from './pairing.ts';
 
 const lanHost = '192.168.7.2:4870';
 const phone = '192.168.7.30';
@@ -10,7 +10,13 @@ const phone = '192.168.7.30';
 let server: TestServer;
 let pairing: Pairing;
 beforeEach(async () => {
-  pairing = openPairing({ key: new Uint8Array(32), now: () => new Date().toISOString() });
+  let phones: readonly PairedPhone[] = [];
+  pairing = openPairing({
+    list: { read: () => phones, write: (changed) => void (phones = changed) },
+    now: () => new Date().toISOString(),
+    paused: () => undefined,
+  });
+  pairing.open();
   server = await testServer({
     lan: {
       pairing,
@@ -31,6 +37,8 @@ const pair = (code: string, remoteAddress = phone) =>
     headers: { host: lanHost, origin: `http://${lanHost}`, 'content-type': 'application/json' },
     payload: JSON.stringify({ code }),
   });
+const atDesk = (method: 'POST' | 'DELETE', url: string, remoteAddress = '127.0.0.1', cookie = '') =>
+  server.app.inject({ method, url, remoteAddress, headers: { host: lanHost, cookie } });
 const codeOf = (response: { json: () => unknown }) => errorReply.parse(response.json()).error.code;
 const cookieOf = (response: { headers: Record<string, unknown> }) =>
   String(response.headers['set-cookie']);
@@ -49,13 +57,35 @@ describe('a phone in the network', () => {
 
     const paired = await pair(desk.invitation?.code ?? '');
     expect(paired.json()).toEqual({ letIn: true });
-    expect(cookieOf(paired)).toMatch(/HttpOnly; SameSite=Strict; Path=\/; Max-Age=43200$/);
+    expect(cookieOf(paired)).toMatch(/HttpOnly; SameSite=Strict; Path=\/; Max-Age=34560000$/);
     const cookie = cookieOf(paired).split(';')[0] ?? '';
     expect((await get('/api/home', phone, { cookie: `other=1; ${cookie}` })).statusCode).toBe(200);
     const known = pairingReply.parse((await get('/api/pairing', phone, { cookie })).json());
     expect(known).toEqual({ lan: true, desk: false, letIn: true });
     const forged = await get('/api/home', phone, { cookie: `${cookie}x` });
     expect(forged.statusCode).toBe(401);
+  });
+
+  it('is named, listed at the desk, and put out with a tap there', async () => {
+    const paired = await pair(pairing.open().code);
+    const cookie = cookieOf(paired).split(';')[0] ?? '';
+    const listed = pairingReply.parse((await get('/api/pairing', '127.0.0.1')).json());
+    expect(listed.phones).toMatchObject([{ name: 'Phone 1' }]);
+    expect(listed.invitation?.code).toBeUndefined();
+    const address = `/api/pairing/phones/${listed.phones?.[0]?.id ?? ''}`;
+
+    const byPhone = [
+      await atDesk('POST', '/api/pairing', phone, cookie),
+      await atDesk('DELETE', address, phone, cookie),
+    ];
+    expect(byPhone.map(codeOf)).toEqual(['desk-only', 'desk-only']);
+    expect((await get('/api/home', phone, { cookie })).statusCode).toBe(200);
+
+    expect((await atDesk('DELETE', address)).json()).toEqual({ removed: true });
+    expect((await get('/api/home', phone, { cookie })).statusCode).toBe(401);
+    expect(codeOf(await atDesk('DELETE', address))).toBe('phone-not-found');
+    const opened = pairingReply.parse((await atDesk('POST', '/api/pairing')).json());
+    expect(opened.invitation?.code).toMatch(/^\d{6}$/);
   });
 
   it('is told no code', async () => {
@@ -67,7 +97,7 @@ describe('a phone in the network', () => {
     for (let tries = 0; tries < 5; tries += 1) expect((await pair('guess')).statusCode).toBe(403);
     const sixth = await pair('guess');
     expect([sixth.statusCode, codeOf(sixth)]).toEqual([429, 'too-many-requests']);
-    expect((await pair(pairing.code().code, '192.168.7.31')).statusCode).toBe(200);
+    expect((await pair(pairing.open().code, '192.168.7.31')).statusCode).toBe(200);
   });
 
   it('cannot pass for the desk by what it says of itself', async () => {

@@ -1,8 +1,9 @@
 import type { FastifyInstance, FastifyRequest } from 'fastify';
-import { done } from '../core/problem.ts';
-import { api } from '../wire/api.ts';
+import { done, refused } from '../core/problem.ts';
+import { api, type ReplyOf } from '../wire/api.ts';
+import { pairText } from '../words/en/screens/pair.ts';
 import { on } from './on.ts';
-import { tokenHours, type Pairing } from './pairing.ts';
+import type { Pairing } from './pairing.ts';
 import { sendRefusal } from './refusal.ts';
 
 /** How phones get in; absent where only this computer is served. */
@@ -24,7 +25,7 @@ export const gatePhones = async (app: FastifyInstance, lan: Lan | undefined): Pr
     await app.register(rateLimit, { global: false });
   }
   const letIn = (request: FastifyRequest): boolean =>
-    atDesk(request) || (lan?.pairing.accepts(tokenOf(request)) ?? false);
+    atDesk(request) || lan?.pairing.phoneOf(tokenOf(request)) !== undefined;
 
   app.addHook('onRequest', async (request, reply) => {
     // The route that was found, not the address as written: that may be written in many ways.
@@ -33,22 +34,24 @@ export const gatePhones = async (app: FastifyInstance, lan: Lan | undefined): Pr
     return sendRefusal(reply, { code: 'pairing-needed', params: {} });
   });
 
-  on(app, api.pairing, ({ request }) => {
-    const desk = atDesk(request);
-    const invitation =
-      lan === undefined || !desk
-        ? {}
-        : { invitation: { addresses: lan.addresses(), ...lan.pairing.code() } };
-    return Promise.resolve(
-      done({ lan: lan !== undefined, desk, letIn: letIn(request), ...invitation }),
-    );
+  on(app, api.pairing, ({ request }) => Promise.resolve(done(howItStands(lan, request, letIn))));
+  on(app, api.openPairing, ({ request }) => {
+    if (!atDesk(request)) return Promise.resolve(refused('desk-only'));
+    lan?.pairing.open();
+    return Promise.resolve(done(howItStands(lan, request, letIn)));
+  });
+  on(app, api.removePhone, ({ params, request }) => {
+    if (!atDesk(request)) return Promise.resolve(refused('desk-only'));
+    const removed = lan?.pairing.remove(params.id) ?? false;
+    return Promise.resolve(removed ? done({ removed: true }) : refused('phone-not-found', params));
   });
   on(
     app,
     api.pair,
     ({ body, request, reply }) => {
       if (lan === undefined || atDesk(request)) return Promise.resolve(done({ letIn: true }));
-      const token = lan.pairing.redeem(body.code);
+      const name = body.name ?? pairText.unnamed(lan.pairing.phones().length + 1);
+      const token = lan.pairing.redeem(body.code, name);
       if (!token.ok) return Promise.resolve(token);
       reply.header('set-cookie', cookieFor(token.value));
       return Promise.resolve(done({ letIn: true }));
@@ -57,16 +60,41 @@ export const gatePhones = async (app: FastifyInstance, lan: Lan | undefined): Pr
   );
 };
 
+const howItStands = (
+  lan: Lan | undefined,
+  request: FastifyRequest,
+  letIn: (request: FastifyRequest) => boolean,
+): ReplyOf<typeof api.pairing> => {
+  const desk = atDesk(request);
+  const told = { lan: lan !== undefined, desk, letIn: letIn(request) };
+  if (lan === undefined || !desk) return told;
+  const state = lan.pairing.state();
+  const phones = lan.pairing
+    .phones()
+    .map(({ id, name, pairedAt, lastSeenAt }) => ({ id, name, pairedAt, lastSeenAt }));
+  return {
+    ...told,
+    invitation: {
+      addresses: [...lan.addresses()],
+      ...(state.kind === 'open' ? state.code : {}),
+      ...(state.kind === 'paused' ? { pausedUntil: state.until } : {}),
+    },
+    phones,
+  };
+};
+
 const openToAll: readonly string[] = [api.health.path, api.pairing.path, api.pair.path];
 
 /** Whether a request comes from this computer itself. */
 const atDesk = ({ socket }: FastifyRequest): boolean =>
   ['127.0.0.1', '::1', '::ffff:127.0.0.1'].includes(socket.remoteAddress ?? '');
 
+/** As long as browsers keep one; when a phone is let in no longer is decided here. */
+const cookieDays = 400;
 const cookieName = 'throughcut-phone';
 
 const cookieFor = (token: string): string =>
-  `${cookieName}=${encodeURIComponent(token)}; HttpOnly; SameSite=Strict; Path=/; Max-Age=${String(tokenHours * 3600)}`;
+  `${cookieName}=${encodeURIComponent(token)}; HttpOnly; SameSite=Strict; Path=/; Max-Age=${String(cookieDays * 24 * 3600)}`;
 
 const tokenOf = ({ headers }: FastifyRequest): string => {
   const found = new RegExp(`(?:^|;\\s*)${cookieName}=([^;]*)`).exec(headers.cookie ?? '');

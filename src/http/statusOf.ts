@@ -49,6 +49,9 @@ const statuses: Readonly<Record<AppCode | HttpCode, number>> = {
   'too-many-requests': 429,
   'pairing-needed': 401,
   'pairing-code-wrong': 403,
+  'pairing-not-open': 403,
+  'phone-not-found': 404,
+  'desk-only': 403,
   'something-broke': 500,
 };
 

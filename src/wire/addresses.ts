@@ -51,6 +51,8 @@ export const addresses = {
   removeBedTest: { method: 'DELETE', path: '/api/bed-tests/:id' },
   judgeMaterial: { method: 'GET', path: '/api/materials' },
   pairing: { method: 'GET', path: '/api/pairing' },
+  openPairing: { method: 'POST', path: '/api/pairing' },
+  removePhone: { method: 'DELETE', path: '/api/pairing/phones/:id' },
   pair: { method: 'POST', path: '/api/pair' },
   openExample: { method: 'POST', path: '/api/example' },
   removeExample: { method: 'DELETE', path: '/api/example' },

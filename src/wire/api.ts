@@ -42,7 +42,7 @@ import {
   meteringReply,
   recordMeteringBody,
 } from './metering.ts';
-import { pairBody, pairingReply, pairReply } from './pairing.ts';
+import { byPhone, pairBody, pairingReply, pairReply } from './pairing.ts';
 import { route } from './route.ts';
 import {
   byStudy,
@@ -385,6 +385,17 @@ export const api = {
     ...addresses.pairing,
     summary: 'Whether phones are let in, and the code that lets one in',
     reply: pairingReply,
+  }),
+  openPairing: route({
+    ...addresses.openPairing,
+    summary: 'Ask at the desk for a code that lets a phone in',
+    reply: pairingReply,
+  }),
+  removePhone: route({
+    ...addresses.removePhone,
+    summary: 'Let a phone in no longer',
+    params: byPhone,
+    reply: gone,
   }),
   pair: route({
     ...addresses.pair,

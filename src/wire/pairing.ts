@@ -13,12 +13,27 @@ export const pairingReply = z.strictObject({
   invitation: z
     .strictObject({
       addresses: z.array(z.string()),
-      code: z.string(),
-      validUntil: isoTime,
+      /** Absent: nobody asked for one, or it has run out. */
+      code: z.string().exactOptional(),
+      validUntil: isoTime.exactOptional(),
+      /** Too many wrong codes were typed: no phone gets in before then, unless the desk asks for a code. */
+      pausedUntil: isoTime.exactOptional(),
     })
+    .exactOptional(),
+  /** For the desk: the phones that are let in. */
+  phones: z
+    .array(
+      z.strictObject({ id: z.string(), name: z.string(), pairedAt: isoTime, lastSeenAt: isoTime }),
+    )
     .exactOptional(),
 });
 
-export const pairBody = z.strictObject({ code: z.string().trim().min(1).max(20) });
+export const pairBody = z.strictObject({
+  code: z.string().trim().min(1).max(20),
+  /** How the desk is to call the phone. Absent: by a number. */
+  name: z.string().trim().min(1).max(40).exactOptional(),
+});
+
+export const byPhone = z.strictObject({ id: z.string().min(1).max(40) });
 
 export const pairReply = z.strictObject({ letIn: z.literal(true) });

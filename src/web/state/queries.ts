@@ -21,6 +21,7 @@ export const queryKeys = {
   book: ['book'],
   bookEntry: (id: string) => ['book', 'entry', id] as const,
   history: ['history'],
+  pairing: ['pairing'],
   meterings: ['meterings'],
   focusTests: ['focus-tests'],
 } as const;
@@ -65,7 +66,7 @@ export const useBookEntry = (id: string) =>
   });
 
 export const usePairing = () =>
-  useQuery({ queryKey: ['pairing'], queryFn: () => callOrThrow(pageApi.pairing) });
+  useQuery({ queryKey: queryKeys.pairing, queryFn: () => callOrThrow(pageApi.pairing) });
 
 export const useMeterings = () =>
   useQuery({ queryKey: queryKeys.meterings, queryFn: () => callOrThrow(pageApi.listMeterings) });

@@ -60,6 +60,19 @@ export const httpWords = {
     remedy: () =>
       'Look at the terminal or the page at the desk: the code changes every few minutes.',
   },
+  'pairing-not-open': {
+    message: () => 'No phone is being let in just now.',
+    remedy: () =>
+      'Ask for a code at the desk, under “Machine”. After ten wrong codes the next one stands in the terminal.',
+  },
+  'phone-not-found': {
+    message: (p) => `No phone “${p('id')}” is let in.`,
+    remedy: () => 'It may have been taken off the list already. Load the page again.',
+  },
+  'desk-only': {
+    message: () => 'This is done at the desk alone.',
+    remedy: () => 'Do it on the computer on which Throughcut runs.',
+  },
   'something-broke': {
     message: () => 'Something broke inside Throughcut. What was stored before is still there.',
     remedy: () =>

@@ -6,7 +6,9 @@ export const terminalText = {
       ? 'This computer is in no network that a phone could reach it by.'
       : `On a phone in the same network: ${addresses.join(' or ')}`,
   phoneCode: (code: string, minutes: number) =>
-    `and type ${code} there. It holds for ${String(minutes)} minutes and one phone; later codes stand on the page at the desk.`,
+    `and type ${code} there. It holds for ${String(minutes)} minutes and one phone; ask for later ones on the page at the desk.`,
+  pairingPaused: (code: string, from: string) =>
+    `Ten wrong codes were typed by phones: none is let in before ${from}. Then ${code} holds; or ask for a code on the page at the desk.`,
   notEncrypted: 'What goes to the phone is not encrypted: use it in a network that you trust.',
   dataIn: (folder: string) => `Your data are in ${folder}`,
   stopIt: 'Stop it with Ctrl-C.',

@@ -12,9 +12,13 @@ import { useWorkshop } from '../../state/workshop.tsx';
 /** What a phone sees that is not let in yet. */
 export const PairScreen = () => {
   const [code, setCode] = useState('');
+  const [name, setName] = useState('');
   const { keeper } = useWorkshop();
   const pair = useMutation({
-    mutationFn: () => callOrThrow(pageApi.pair, { body: { code } }),
+    mutationFn: () =>
+      callOrThrow(pageApi.pair, {
+        body: { code, ...(name.trim() === '' ? {} : { name: name.trim().slice(0, 40) }) },
+      }),
     onSuccess: () => keeper.letIn(),
   });
   return (
@@ -27,6 +31,7 @@ export const PairScreen = () => {
         }}
       >
         <TextLine label={words.code} value={code} onChange={setCode} digits />
+        <TextLine label={words.name} hint={words.nameHint} value={name} onChange={setName} />
         {pair.isError ? (
           <Notice tone="stop">
             <p>{pair.error.message}</p>

@@ -1,8 +1,11 @@
 /** Letting a phone in. */
 export const pairText = {
   title: 'Let this phone in',
-  lead: 'The desk shows a code under “Machine”. Type it here; the phone then stays in for the day.',
+  lead: 'The desk shows a code under “Machine”. Type it here; the phone then stays in as long as it is used.',
   code: 'Code shown at the desk',
+  name: 'Name of this phone',
+  nameHint: 'So that the desk knows which it is. May be left empty.',
+  unnamed: (number: number) => `Phone ${String(number)}`,
   letIn: 'Let me in',
   phone: 'A phone beside the machine',
   notOpen:
@@ -13,4 +16,10 @@ export const pairText = {
   howIn: 'How a phone gets in',
   picture: (address: string) => `The address ${address} for the phone’s camera`,
   type: 'and type the code',
+  ask: 'Show a code',
+  paused: 'Ten wrong codes were typed. The next one stands in the terminal; or ask for one here.',
+  phones: 'Phones that are let in',
+  seen: (at: string) => `seen ${at.slice(0, 10)}`,
+  remove: 'Let in no longer',
+  removeNamed: (name: string) => `Let ${name} in no longer`,
 };
