@@ -1,80 +1,77 @@
-import { designCard } from '../../src/core/card/designCard.ts';
-import { expectedV50 } from '../../src/core/cutmodel/priors.ts';
-import { undescribedMachine } from '../../src/core/machine/machine.ts';
-import { defaultPromise } from '../../src/core/reading/promise.ts';
-import { cardRequestFor } from '../../src/core/study/cardRequestFor.ts';
 import { normalQuantile } from '../../src/num/normal.ts';
+import {
+  allSheets,
+  firstCard,
+  materials,
+  sayings,
+  straddles,
+  thicknessesMm,
+  tubesW,
+  type Luck,
+  type Saying,
+  type SheetAndTube,
+} from './straddles.ts';
 
-const tubesW = [40, 50, 60, 80, 100, 130] as const;
-const thicknessesMm = [2, 3, 4, 6, 8, 10] as const;
-const materials = ['plywood', 'mdf', 'acrylic', 'cardboard', 'veg-tanned leather'] as const;
-/** Machines of one strength differ by so much in ln speed: optics, focus, air, wood. From memory, common practice. */
-const machineSd = 0.4;
-const machinesEach = 20;
+/** Evenly through machines; people's choice of a slow setting runs through its own range beside it, in another order. */
+const lucks = (machines: number): readonly Luck[] =>
+  Array.from({ length: machines }, (_, i) => ({
+    machine: normalQuantile((i + 0.5) / machines),
+    person: normalQuantile((((7 * i) % machines) + 0.5) / machines),
+  }));
 
-interface Sheet {
-  readonly material: string;
-  readonly thicknessMm: number;
-  readonly tubeW: number;
-}
-
-/** What a workshop runs that sheet at, %. From memory, common practice. */
-const usualPct = (thicknessMm: number): number => (thicknessMm <= 4 ? 30 : 60);
-
-/** Whether the speeds of the first card lie on both sides of the changeover; false where no card can be made. */
-const straddles = (
-  { material, thicknessMm, tubeW }: Sheet,
-  z: number,
-  isSaid: boolean,
-): boolean => {
-  const powerPct = usualPct(thicknessMm);
-  const machine = { ...undescribedMachine, ...(isSaid ? { nominalW: tubeW } : {}) };
-  const stock = { material, thicknessMm };
-  const study = { machine, stock, cells: [], tallies: [], promise: defaultPromise, ask: {} };
-  const designed = designCard(cardRequestFor(study, { code: 'K7QX', powerPct }));
-  if (!designed.ok) return false;
-  const at = designed.value.card.believed?.powerPct ?? powerPct;
-  const { v50MmPerS } = expectedV50({ ...stock, deliveredFraction: at / 100, nominalW: tubeW });
-  const truth = v50MmPerS * Math.exp(machineSd * z);
-  const speeds = designed.value.card.rungs.map(({ setting }) => setting.speedMmPerS);
-  return Math.min(...speeds) < truth && truth < Math.max(...speeds);
-};
-
-const shareOf = (sheets: readonly Sheet[], isSaid: boolean): number => {
+/** The share of first cards that straddle the changeover, 0–1. */
+export const straddleShare = (
+  sheets: readonly SheetAndTube[],
+  said: Saying,
+  machinesEach: number,
+): number => {
   const tried = sheets.flatMap((sheet) =>
-    Array.from({ length: machinesEach }, (_, i) =>
-      straddles(sheet, normalQuantile((i + 0.5) / machinesEach), isSaid),
-    ),
+    lucks(machinesEach).map((luck) => straddles(sheet, said, luck)),
   );
   return tried.filter(Boolean).length / tried.length;
 };
 
+const machinesEach = 40;
 const pct = (share: number): string => `${(100 * share).toFixed(0).padStart(3)} %`;
 
-/** How often a first card straddles the changeover, over a table of plausible machines and sheets. ~10 s. */
+const headings: Readonly<Record<Saying, string>> = {
+  watts: 'watts said',
+  'slow-cut': 'a slow cut said',
+  nothing: 'nothing said',
+};
+
+/** How often a first card straddles the changeover, over a table of plausible machines and sheets. ~1 min. */
 export function* strengthBench(): Generator<string> {
-  const all = tubesW.flatMap((tubeW) =>
-    thicknessesMm.flatMap((thicknessMm) =>
-      materials.map((material): Sheet => ({ material, thicknessMm, tubeW })),
-    ),
-  );
-  yield 'First cards that straddle the changeover   strength said   not said';
-  const line = (name: string, sheets: readonly Sheet[]): string =>
-    `${name.padEnd(42)} ${pct(shareOf(sheets, true)).padStart(13)} ${pct(shareOf(sheets, false)).padStart(10)}`;
-  yield line('all', all);
+  yield `First cards that straddle the changeover   ${sayings.map((said) => headings[said].padStart(16)).join('')}`;
+  const line = (name: string, sheets: readonly SheetAndTube[]): string =>
+    `${name.padEnd(42)} ${sayings.map((said) => pct(straddleShare(sheets, said, machinesEach)).padStart(16)).join('')}`;
+  yield line('all', allSheets);
   for (const tubeW of tubesW)
     yield line(
       `${String(tubeW)} W`,
-      all.filter((sheet) => sheet.tubeW === tubeW),
+      allSheets.filter((sheet) => sheet.tubeW === tubeW),
     );
   for (const thicknessMm of thicknessesMm)
     yield line(
       `${String(thicknessMm)} mm`,
-      all.filter((sheet) => sheet.thicknessMm === thicknessMm),
+      allSheets.filter((sheet) => sheet.thicknessMm === thicknessMm),
     );
   for (const material of materials)
     yield line(
       material,
-      all.filter((sheet) => sheet.material === material),
+      allSheets.filter((sheet) => sheet.material === material),
     );
+  yield '';
+  yield 'First card for plywood, mm/s';
+  for (const [tubeW, thicknessMm, powerPct] of [
+    [40, 3, 30],
+    [130, 3, 30],
+    [80, 10, 30],
+    [80, 10, 60],
+  ] as const)
+    for (const said of sayings) {
+      const sheet = { material: 'plywood', thicknessMm, tubeW, powerPct };
+      const name = `${String(tubeW)} W at ${String(powerPct)} %, ${String(thicknessMm)} mm, ${headings[said]}`;
+      yield `${name.padEnd(42)} ${(firstCard(sheet, said)?.speedsMmPerS ?? []).join(', ')}`;
+    }
 }

@@ -1,12 +1,19 @@
 import { omit } from '../core/omit.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, type Outcome, type Problem } from '../core/problem.ts';
 import { mergeEvents } from '../core/reading/mergeEvents.ts';
 import type { RecordedTally, SavedStudy } from '../core/study/study.ts';
 import type { ExportFile } from '../formats/exportFile.ts';
+import type { NamedMaterial } from '../core/stock/namedMaterial.ts';
 import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import { knownBy } from '../formats/saved/materialKnown.ts';
 import { importMachines } from './importMachines.ts';
-import { noneImported, plus, type ImportCounts, type Imported } from './imported.ts';
+import {
+  noneImported,
+  plus,
+  type ImportCounts,
+  type Imported,
+  type ImportedCounts,
+} from './imported.ts';
 import { defaultMachine } from './machineOf.ts';
 import type { Ports, Session } from './ports.ts';
 import { fitsACard } from './recordReadings.ts';
@@ -15,7 +22,8 @@ import { sameValue } from './sameValue.ts';
 
 /**
  * Adds what a file holds that is not here yet, all of it or nothing; what is here stays as it is. Readings fall into the
- * order in which they were said (`mergeEvents`). Importing the same file twice adds nothing. Refuses: what `acceptMaterial` refuses,
+ * order in which they were said (`mergeEvents`). Importing the same file twice adds nothing. Nothing is lost: a sheet whose
+ * material is refused today comes in as well, is named among `notAdvised`, and whatever advises refuses it. Refuses:
  * `import-names-unknown-machine`, `import-names-unknown-setting`, `card-not-found` and `cell-not-on-card` for what was said
  * of a shape that no card has, `card-code-taken` where the file has another card under the code of one that is here in the
  * same study.
@@ -27,12 +35,8 @@ export const importAll = (ports: Ports, file: ExportFile): Promise<Outcome<Impor
     const materials = [
       ...file.studies.map(({ stock }) => stock),
       ...file.book.map(({ holdsFor }) => holdsFor),
-    ];
-    for (const named of materials) {
-      const accepted = acceptMaterial(looked(named));
-      if (!accepted.ok) return accepted;
-    }
-    let imported: Imported = { added: noneImported, alreadyHere: noneImported };
+    ].map(looked);
+    let imported: ImportedCounts = { added: noneImported, alreadyHere: noneImported };
     const note = (what: keyof ImportCounts, isNew: boolean, count = 1): void => {
       imported = plus(imported, what, isNew, count);
     };
@@ -84,8 +88,14 @@ export const importAll = (ports: Ports, file: ExportFile): Promise<Outcome<Impor
       if (isNew) await session.insertBedTest(here(test));
       note('bedTests', isNew);
     }
-    return done(imported);
+    return done({ ...imported, notAdvised: notAdvisedOn(materials) });
   });
+
+/** Why nothing is advised on some of what came in: once for each material. */
+const notAdvisedOn = (materials: readonly NamedMaterial[]): readonly Problem[] => {
+  const byName = new Map(materials.map((named) => [named.material, acceptMaterial(named)]));
+  return [...byName.values()].flatMap((accepted) => (accepted.ok ? [] : [accepted.problem]));
+};
 
 type Note = (what: keyof ImportCounts, isNew: boolean, count?: number) => void;
 

@@ -1,3 +1,5 @@
+import type { Problem } from '../core/problem.ts';
+
 /** How many of each were in a file. */
 export interface ImportCounts {
   readonly machines: number;
@@ -11,9 +13,14 @@ export interface ImportCounts {
   readonly bedTests: number;
 }
 
-export interface Imported {
+export interface ImportedCounts {
   readonly added: ImportCounts;
   readonly alreadyHere: ImportCounts;
+}
+
+export interface Imported extends ImportedCounts {
+  /** Materials that came in and are refused or asked about: nothing is advised on them. */
+  readonly notAdvised: readonly Problem[];
 }
 
 export const noneImported: ImportCounts = {
@@ -29,11 +36,11 @@ export const noneImported: ImportCounts = {
 };
 
 export const plus = (
-  imported: Imported,
+  imported: ImportedCounts,
   what: keyof ImportCounts,
   isNew: boolean,
   count: number,
-): Imported => {
+): ImportedCounts => {
   const side = isNew ? 'added' : 'alreadyHere';
   return { ...imported, [side]: { ...imported[side], [what]: imported[side][what] + count } };
 };

@@ -2,10 +2,14 @@ import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import type { FitAnswer } from '../core/cutmodel/fitAnswer.ts';
 import type { Setting } from '../core/machine/setting.ts';
+import type { Problem } from '../core/problem.ts';
 import { evidenceFrom } from '../core/standing/evidenceFrom.ts';
+import { notToBeCut } from '../core/standing/notToBeCut.ts';
 import type { Standing } from '../core/standing/standing.ts';
 import { standingOf } from '../core/standing/standingOf.ts';
+import { judgeMaterial } from '../core/stock/judgeMaterial.ts';
 import type { EarlierSheet } from '../core/study/earlierSheet.ts';
+import { promiseOf } from '../core/study/promiseOf.ts';
 import type { Aim, RecordedTally, Study } from '../core/study/study.ts';
 import type { CheckStrip } from '../core/watch/findStrips.ts';
 import type { StripVerdict } from '../core/watch/stripVerdict.ts';
@@ -52,8 +56,15 @@ export interface KeptJudged {
 }
 
 /** Whether its standing can be said without a sum: nothing was said since it was kept. */
-export const needsSums = ({ answer, strips }: KeptQuestion): boolean =>
-  answer !== undefined || strips.some(({ question }) => question !== undefined);
+export const needsSums = ({ kept, answer, strips }: KeptQuestion): boolean =>
+  refusalOf(kept) === undefined &&
+  (answer !== undefined || strips.some(({ question }) => question !== undefined));
+
+/** Why nothing stands of a setting that is kept: its material is refused today. */
+const refusalOf = ({ holdsFor }: ProvenSetting): Problem | undefined => {
+  const judged = judgeMaterial(holdsFor.material);
+  return judged.decision === 'refuse' ? judged.problem : undefined;
+};
 
 /** Who makes the sums of a standing. */
 interface Sums {
@@ -69,6 +80,9 @@ export const standingAsKnown = (asked: KeptQuestion, sums?: Sums): KeptJudged =>
     verdict:
       question === undefined || sums === undefined ? { kind: 'unread' } : sums.verdictOf(question),
   }));
+  const refusal = refusalOf(kept);
+  if (refusal !== undefined)
+    return { standing: notToBeCut(promiseOf({ promise: kept.promise, tallies }), refusal), strips };
   const standing = standingOf(
     evidenceFrom({
       kept,

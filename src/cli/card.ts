@@ -4,6 +4,7 @@ import { cardDrawing } from '../core/card/cardDrawing.ts';
 import { designCard, type DesignedCard } from '../core/card/designCard.ts';
 import { jobSheet, type JobSheet } from '../core/card/jobSheet.ts';
 import { done, type Outcome, type Problem } from '../core/problem.ts';
+import { glowsOn } from '../core/stock/glowsOn.ts';
 import { believedForCard } from '../core/study/believedForCard.ts';
 import { cardRequestKnowing } from '../core/study/cardRequestFor.ts';
 import { parseJsonText } from '../formats/border.ts';
@@ -54,6 +55,7 @@ const makeCard = async (requestFile: string, folder: string): Promise<Outcome<Ca
     ofMaterial: accepted.value,
     remarks: designed.value.remarks,
     machine: request.value.study.machine,
+    glows: glowsOn(request.value.study.stock.material),
   });
   const files = await cardFiles(designed.value, sheet, request.value);
   if (!files.ok) return files;
@@ -91,7 +93,7 @@ const cardFiles = async (
   for (const kind of kinds) {
     if (kind === 'gcode' && noGcode !== undefined) continue;
     const file = await makeCardFile(
-      { card, machine, believed, stock: stock.material, dialect, sheet },
+      { card, machine, believed, material: stock.material, dialect, sheet },
       kind,
     );
     if (!file.ok) return file;
@@ -128,6 +130,6 @@ const shown = ({
       ? {}
       : { notWritten: notWritten.map(({ name, why }) => ({ name, ...problemInWords(why) })) }),
     remarks: sheet.remarks.map((remark) => problemInWords(remark)),
-    cautions: cardCautions(sheet.card, sheet.ofMaterial),
+    cautions: cardCautions(sheet),
   };
 };

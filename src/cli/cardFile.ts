@@ -9,6 +9,7 @@ import type { GcodeDialect } from '../core/machine/gcodeDialect.ts';
 import type { Machine } from '../core/machine/machine.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import { materialRemarks } from '../core/stock/acceptMaterial.ts';
+import { glowsOn } from '../core/stock/glowsOn.ts';
 import { believedForCard } from '../core/study/believedForCard.ts';
 import type { Study } from '../core/study/study.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
@@ -24,8 +25,8 @@ export interface CardToFile {
   readonly card: Card;
   readonly machine: Machine;
   readonly believed: BelievedChangeover;
-  /** What is cut, as the user calls it. */
-  readonly stock: string;
+  /** What is cut, as the user calls it; its thickness stands with the card. */
+  readonly material: string;
   /** Of the example workshop: every file of it says so. */
   readonly isExample?: boolean;
   readonly dialect?: GcodeDialect;
@@ -78,17 +79,17 @@ const notesOf = ({ card, machine, sheet, isExample }: CardToFile): readonly stri
     card.rungs.map(({ setting }) => setting),
     machine,
   ).map((remark) => problemInWords(remark).message),
-  ...cardCautions(card, sheet.ofMaterial),
+  ...cardCautions(sheet),
 ];
 
 const jobSheetFor = async ({
-  stock,
+  material,
   sheet,
   isExample = false,
 }: CardToFile): Promise<Uint8Array> => {
   const { jobSheetPdf } = await import('../print/jobSheetPdf.ts');
   return jobSheetPdf(sheet, {
-    stock: inventedText.stock(stock, isExample),
+    stock: inventedText.stock(material, isExample),
     madeAt: systemClock.now(),
   });
 };
@@ -112,10 +113,11 @@ export const cardFile = async (
       machine,
       isExample: study.isExample,
       believed: believedForCard(cut, card, known.value),
-      stock: `${String(stock.nominalThicknessMm)} mm ${stock.material}`,
+      material: stock.material,
       sheet: jobSheet(card, {
         ...(before === undefined ? {} : { before }),
         ofMaterial: materialRemarks(stock),
+        glows: glowsOn(stock.material),
         machine,
       }),
     },

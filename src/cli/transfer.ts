@@ -58,7 +58,10 @@ export const runImport = async ({ from }: { readonly from: string }): Promise<Ex
   const file = parseExportFile(text.value);
   if (!file.ok) return printRefusal(file.problem);
   const imported = await withStore((ports) => importAll(ports, file.value));
-  return printOutcome(imported, (counts) => counts);
+  return printOutcome(imported, ({ notAdvised, ...counts }) => ({
+    ...counts,
+    notAdvised: notAdvised.map((problem) => problemInWords(problem)),
+  }));
 };
 
 /** `book list`: the proven settings that fit all the words. */

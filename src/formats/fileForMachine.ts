@@ -4,6 +4,7 @@ import type { BelievedChangeover } from '../core/card/cardRequest.ts';
 import { checkToolpath } from '../core/filecheck/checkToolpath.ts';
 import { plainDialect, type GcodeDialect } from '../core/machine/gcodeDialect.ts';
 import type { Machine } from '../core/machine/machine.ts';
+import type { JobToTime } from '../core/motion/timedJobs.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import { readToolpath } from './readToolpath.ts';
 
@@ -17,6 +18,8 @@ export interface OtherDrawing {
   /** In the signs that G-code allows. */
   readonly plainTitle: string;
   readonly drawing: CardDrawing;
+  /** It is run for its time with the beam disarmed: its program never lights the beam. */
+  readonly timed?: JobToTime;
 }
 
 /** What a file is made of, and what everything in it that fires is held to. */
@@ -74,6 +77,10 @@ const writers: Readonly<Record<MachineFileKind, (make: FileToMake) => Promise<Ou
   gcode: async (make) => {
     const { writeDrawingGcode, writeGcode } = await import('./gcode/writeGcode.ts');
     const { of, machine, dialect = machine.gcode ?? plainDialect, notes } = make;
+    if ('drawing' in of && of.timed !== undefined) {
+      const { writeTimedGcode } = await import('./gcode/writeTimedGcode.ts');
+      return done(writeTimedGcode(of.timed, dialect, notes ?? []));
+    }
     return 'drawing' in of
       ? writeDrawingGcode({ title: of.plainTitle, drawing: of.drawing }, dialect, notes)
       : writeGcode(of, dialect, notes);

@@ -1,8 +1,11 @@
+import { actsOfSettings, type SettingAct } from '../core/card/cardActs.ts';
 import type { Explanation, Learnt, SpeedExplained } from '../core/explain/explanation.ts';
 import { whyPicture } from '../core/explain/whyPicture.ts';
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import { standingOfCut } from '../core/standing/standingOfCut.ts';
 import { standingText } from '../words/en/screens/standing.ts';
+import { glowsOn } from '../core/stock/glowsOn.ts';
+import { cautionLines } from '../words/cautionLines.ts';
 import { reasoningText as words } from '../words/en/reasoning.ts';
 import { whySentences, whyText, type WhySaid } from '../words/en/screens/why.ts';
 import { problemInWords } from '../words/words.ts';
@@ -52,6 +55,8 @@ export const reasoningPdf = (
       y = write(pdf, why, page.margin, y + 6, { font: 'strong' });
     } else {
       y = write(pdf, said.held, page.margin, y + 5, { font: 'strong', size: 10.5 });
+      for (const line of cautionLines(actsOf(study, speed)))
+        y = write(pdf, line, page.margin, y + 2, { font: 'strong', size: 8.6 });
       y = drawWhyPicture(pdf, whyPicture(study, speed), {
         x: page.margin,
         y: y + 2,
@@ -74,6 +79,16 @@ export const reasoningPdf = (
       .lineTo(page.margin + innerWidth, foot - 4)
       .stroke();
     write(pdf, words.foot(version, madeAt), page.margin, foot, { size: 7, colour: faint });
+  });
+};
+
+/** What the setting asks to be watched: it stands on this page. */
+const actsOf = ({ cells, stock }: CutStudy, speed: SpeedExplained): readonly SettingAct[] => {
+  const air = cells.at(-1)?.air;
+  return actsOfSettings({
+    settings: [{ speedMmPerS: speed.speedMmPerS, ...(air === undefined ? {} : { air }) }],
+    thicknessMm: stock.thicknessMm,
+    glows: glowsOn(stock.material),
   });
 };
 

@@ -43,6 +43,7 @@ import {
   recordMeteringBody,
 } from './metering.ts';
 import { byPhone, pairBody, pairingReply, pairReply } from './pairing.ts';
+import { saidInFull } from './problem.ts';
 import { route } from './route.ts';
 import {
   byStudy,
@@ -428,7 +429,12 @@ export const api = {
     ...addresses.importAll,
     summary: 'Add what a file holds that is not here yet; all or nothing',
     body: importedFileShape,
-    reply: z.strictObject({ added: counts, alreadyHere: counts }),
+    reply: z.strictObject({
+      added: counts,
+      alreadyHere: counts,
+      /** Materials that came in and are refused, or asked about: nothing is advised on them. */
+      notAdvised: z.array(saidInFull),
+    }),
   }),
 } as const;
 

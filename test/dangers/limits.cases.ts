@@ -234,7 +234,7 @@ const lineEnergy: readonly Danger[] = [
   cardRefused(
     'so many passes that no speed is fast enough',
     'fires-beyond-speeds',
-    card({ rungs: [{ powerPct: 60, speedMmPerS: 14, passes: 20 }] }),
+    card({ rungs: [{ powerPct: 68, speedMmPerS: 14, passes: 20 }] }),
   ),
   cardRefused(
     'a speed to hold that is far too slow',

@@ -220,8 +220,21 @@ describe('through HTTP', () => {
       expect(
         await server.refusal(api.addCard, { params, body: { request: { powerPct: 30 } } }),
       ).toEqual(refused);
+      // Nothing is lost: it comes into another workshop as well, where whatever advises refuses it too.
       const file = await server.ask(api.exportAll);
-      expect(await server.refusal(api.importAll, { body: file })).toEqual(refused);
+      const other = await testServer();
+      try {
+        const { added, notAdvised } = await other.ask(api.importAll, { body: file });
+        expect([added.studies, notAdvised.map(({ code }) => code)]).toEqual([
+          1,
+          ['material-refused'],
+        ]);
+        expect((await other.ask(api.getStudy, { params })).study.stock.material).toBe('Polystyrol');
+        expect(await other.refusal(api.answerStudy, { params })).toEqual(refused);
+        expect(await other.refusal(api.proposeNextCard, { params })).toEqual(refused);
+      } finally {
+        await other.close();
+      }
     } finally {
       await server.close();
     }

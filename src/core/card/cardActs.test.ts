@@ -2,7 +2,7 @@ import { expect, it } from 'vitest';
 import { aCard } from '../../../test/builders.ts';
 import { actsOfCard } from './cardActs.ts';
 
-const cutAt = (speedMmPerS: number, thicknessMm: number, air?: 'off') =>
+const cutAt = (speedMmPerS: number, thicknessMm: number, air?: 'off', glows = true) =>
   actsOfCard(
     aCard({
       thicknessMm,
@@ -10,6 +10,7 @@ const cutAt = (speedMmPerS: number, thicknessMm: number, air?: 'off') =>
         { letter: 'A', setting: { powerPct: 60, speedMmPerS, passes: 1, ...(air && { air }) } },
       ],
     }),
+    glows,
   );
 
 it('names what is a card’s own before what every card asks for', () => {
@@ -17,4 +18,5 @@ it('names what is a card’s own before what every card asks for', () => {
   expect(cutAt(12, 3, 'off')[0]).toBe('airOff');
   expect(cutAt(2, 10)[0]).toBe('slowThick');
   expect(cutAt(2, 3)).not.toContain('slowThick');
+  expect(cutAt(2, 10, undefined, false)).not.toContain('slowThick');
 });

@@ -10,6 +10,7 @@ import type { CardCode, CardProblem } from './codes.ts';
 import { overdrives } from './firingLimits.ts';
 import { fitPower } from './fitPower.ts';
 import { holdToLimits } from './holdToLimits.ts';
+import { settingsWanted } from './ladders.ts';
 import { layOut, type CardLayout } from './layout.ts';
 import { wordLettering } from './lettering.ts';
 import { textWidthMm } from './letters.ts';
@@ -41,6 +42,9 @@ export const designCard = (asked: CardRequest): Outcome<DesignedCard> => {
   const scoring = request.scoring ?? scoringGuess(request);
   const beyond = holdToLimits(request, { cells: settings, marks: scoring });
   if (beyond !== undefined) return { ok: false, problem: beyond };
+  // One setting where several were asked for varies nothing.
+  if (settings.length === 1 && request.rungs === undefined && settingsWanted(request) > 1)
+    return refusedCard('card-nothing-to-vary', {});
   const cellCount = settings.length * request.cellsEach;
   const tooMany = checkCounts(settings.length, cellCount);
   if (tooMany !== undefined) return { ok: false, problem: tooMany };
@@ -165,7 +169,7 @@ const refusedCard = (code: CardCode, params: CardProblem['params']): Outcome<nev
 
 /** Nobody said how strong the tube is, and nothing that was cut tells. */
 const strengthUnsaid = ({ machine, believed, powerPct }: CardRequest): boolean =>
-  machine.nominalW === undefined && believed(powerPct).lnSd > 0.7;
+  machine.nominalW === undefined && machine.slowCut === undefined && believed(powerPct).lnSd > 0.7;
 
 const remarksOn = (request: CardRequest): readonly CardProblem[] => [
   ...(strengthUnsaid(request) ? [problemOf('card-strength-unsaid')] : []),

@@ -19,6 +19,10 @@ export type FiresTo = 'through' | 'marks';
  */
 export const marksCeiling = 0.25;
 
+/** Less where the changeover is known worse than that: as much as it may lie faster one time in forty. */
+const marksCeilingAt = (powerPct: number, believed: BelievedChangeover): number =>
+  Math.min(marksCeiling, Math.exp(-2 * believed(powerPct).lnSd));
+
 /** What everything that fires is held to, whatever asks for it. */
 export interface FiringLimits {
   readonly machine: PoweredMachine & Pick<Machine, 'speedRangeMmPerS'>;
@@ -59,7 +63,12 @@ export const beyondLimits = (
   const { speedMmPerS, passes } = setting;
   const [least, most] = machine.speedRangeMmPerS;
   const limit = powerLimit(machine);
-  const ceiling = to === 'marks' ? marksCeiling : energyCeiling;
+  const ceiling =
+    to === 'through'
+      ? energyCeiling
+      : believed === undefined
+        ? marksCeiling
+        : marksCeilingAt(powerPct, believed);
   const ratio = believed === undefined ? 0 : energyRatio({ ...setting, powerPct }, believed);
   return [
     ...(powerPct > machine.maxPowerPct

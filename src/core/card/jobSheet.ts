@@ -64,12 +64,14 @@ interface Around {
   readonly remarks?: readonly Problem[];
   /** With its motion, where that is known, the time is told closely. */
   readonly machine?: Machine;
+  /** Whether what is cut may glow on (`glowsOn`); absent: it may. */
+  readonly glows?: boolean;
 }
 
 /** The job sheet of a card. */
 export const jobSheet = (
   card: Card,
-  { before, ofMaterial = [], remarks = [], machine }: Around = {},
+  { before, ofMaterial = [], remarks = [], machine, glows = true }: Around = {},
 ): JobSheet => {
   const hottest = hottestRung(card);
   return {
@@ -80,7 +82,7 @@ export const jobSheet = (
     time: cardTime(card, machine?.motion),
     usedMm: [card.widthMm, card.heightMm],
     noteFields,
-    cautions: [...actsOfCard(card), 'newMaterial'],
+    cautions: [...actsOfCard(card, glows), 'newMaterial'],
     ofMaterial,
     remarks: [...remarks, ...overdrivesUnsaid(card, machine, remarks)],
     ...(hottest === undefined ? {} : { hottest }),

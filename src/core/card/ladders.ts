@@ -1,4 +1,4 @@
-import { powerLimit } from '../machine/deliveredPower.ts';
+import { leastSteadyPct, powerLimit } from '../machine/deliveredPower.ts';
 import type { Setting } from '../machine/setting.ts';
 import { slowestAllowed } from './ceiling.ts';
 import { rungsLeft } from './checkRequest.ts';
@@ -6,23 +6,21 @@ import type { CardRequest } from './cardRequest.ts';
 import { cornersLadder } from './cornersLadder.ts';
 import { nearestStep, nextStep, stepNotFaster, stepNotSlower } from '../machine/speedSteps.ts';
 
-/** As many factors, evenly spaced in ln from 1/e^below to e^above; one alone is 1. */
-const factors = (count: number, belowLn: number, aboveLn: number): readonly number[] =>
+/** As many values, evenly spaced in ln from `low` to `high`; one alone lies in the middle. */
+const spaced = (count: number, low: number, high: number): readonly number[] =>
   count === 1
-    ? [1]
-    : Array.from({ length: count }, (_, i) =>
-        Math.exp(-belowLn + ((belowLn + aboveLn) * i) / (count - 1)),
-      );
+    ? [Math.sqrt(low * high)]
+    : Array.from({ length: count }, (_, i) => low * (high / low) ** (i / (count - 1)));
 
 /** The highest whole power setting that a ladder goes to: overdrive is never proposed. */
 const mostPowerPct = ({ machine }: CardRequest): number => Math.floor(powerLimit(machine).powerPct);
 
 /**
  * How far a ladder reaches in ln speed either way: 1.3 sd of what is believed, at least 0.2 (18 %); where little is known
- * further, so that a first card straddles the changeover nine times in ten; at most 0.85.
+ * further, so that a first card straddles the changeover nine times in ten on a tube of 40 W as on one of 130 W; at most 1.25.
  */
 export const reachOf = (lnSd: number): number =>
-  Math.min(0.85, Math.max(0.2, 1.3 * lnSd, 2 * lnSd - 0.21));
+  Math.min(1.25, Math.max(0.2, 1.3 * lnSd, 2 * lnSd - 0.21));
 
 /**
  * The side on which everything comes out reaches further: the setting that will be promised lies there, well below the
@@ -39,11 +37,11 @@ const deepEnd = 0.72;
 const fewestWithDeepEnd = 4;
 
 /** The slowest rung alone goes down there: the others stay about the changeover, where they teach. */
-const withDeepEnd = (ladder: readonly number[]): readonly number[] => {
-  const [slowest = 1, ...others] = ladder;
+const withDeepEnd = (ladder: readonly number[], centre: number): readonly number[] => {
+  const [slowest = centre, ...others] = ladder;
   return ladder.length < fewestWithDeepEnd
     ? ladder
-    : [Math.min(slowest, Math.exp(-deepEnd)), ...others];
+    : [Math.min(slowest, centre * Math.exp(-deepEnd)), ...others];
 };
 
 /** The usual gain of a second pass in speed, 2^0.8 (the middle of the cut model's prior on passes). */
@@ -93,7 +91,10 @@ const setting = (
   ...(request.air === undefined ? {} : { air: request.air }),
 });
 
-/** Speeds around the believed changeover at one power, ascending. */
+/**
+ * Speeds around the believed changeover at one power, ascending, evenly spaced over as much of the reach as ceiling and machine
+ * leave.
+ */
 const speedLadder = (
   request: CardRequest,
   powerPct: number,
@@ -108,9 +109,13 @@ const speedLadder = (
   );
   const most = stepNotFaster(mostMmPerS);
   const reach = reachOf(lnSd);
+  const within = (speed: number): number => Math.min(most, Math.max(least, speed));
+  const low = within(centre * Math.exp(-surerSide * reach));
+  const high = within(centre * Math.exp(reach));
   const speeds: number[] = [];
-  for (const factor of withDeepEnd(factors(count, surerSide * reach, reach))) {
-    const wanted = nearestStep(Math.min(most, Math.max(least, centre * factor)));
+  const ladder = count === 1 ? [within(centre)] : spaced(count, low, high);
+  for (const spot of withDeepEnd(ladder, centre)) {
+    const wanted = within(nearestStep(spot));
     const last = speeds.at(-1);
     const speed = last !== undefined && wanted <= last ? nextStep(last) : wanted;
     if (speed <= most) speeds.push(speed);
@@ -120,8 +125,9 @@ const speedLadder = (
 
 const powersAround = (request: CardRequest, count: number): readonly number[] => {
   const most = mostPowerPct(request);
-  const powers = factors(count, 0.25, 0.25).map((factor) =>
-    Math.max(1, Math.min(most, Math.round(request.powerPct * factor))),
+  const { powerPct } = request;
+  const powers = spaced(count, powerPct * Math.exp(-0.25), powerPct * Math.exp(0.25)).map((power) =>
+    Math.max(1, Math.min(most, Math.round(power))),
   );
   return [...new Set(powers)];
 };
@@ -133,13 +139,26 @@ const powerLadder = (request: CardRequest, count: number): readonly Setting[] =>
   const speed = nearestStep(
     Math.min(mostMmPerS, Math.max(leastMmPerS, request.speedMmPerS ?? v50MmPerS)),
   );
-  const most = mostPowerPct(request);
+  const isAllowed = (powerPct: number): boolean =>
+    speed >= slowestAllowed(powerPct, 1, request.believed);
+  const most = highestWhere(isAllowed, mostPowerPct(request));
+  const least = Math.min(request.powerPct, Math.ceil(leastSteadyPct(request.machine)));
+  if (most < least) return [];
   const reach = reachOf(lnSd);
+  const within = (power: number): number => Math.min(most, Math.max(least, power));
+  const low = within(request.powerPct * Math.exp(-reach));
+  const high = within(request.powerPct * Math.exp(surerSide * reach));
   const powers = new Set<number>();
-  for (const factor of factors(count, reach, surerSide * reach)) {
-    const wanted = Math.round(request.powerPct * factor);
-    const power = Math.min(most, Math.max(1, wanted, ...[...powers].map((taken) => taken + 1)));
-    if (speed >= slowestAllowed(power, 1, request.believed)) powers.add(power);
+  for (const spot of count === 1 ? [within(request.powerPct)] : spaced(count, low, high)) {
+    const power = Math.max(1, Math.round(spot), ...[...powers].map((taken) => taken + 1));
+    if (power <= most && isAllowed(power)) powers.add(power);
   }
   return [...powers].map((power) => setting(request, power, speed, 1));
+};
+
+/** The highest whole power, from 1 to `most`, that is allowed; 1 where none is. */
+const highestWhere = (isAllowed: (powerPct: number) => boolean, most: number): number => {
+  let powerPct = most;
+  while (powerPct > 1 && !isAllowed(powerPct)) powerPct -= 1;
+  return Math.max(1, powerPct);
 };

@@ -1,11 +1,14 @@
 import { leastSteadyPct, powerLimit } from '../machine/deliveredPower.ts';
 import { nearestStep } from '../machine/speedSteps.ts';
 import type { Setting } from '../machine/setting.ts';
+import { reachOf } from './ladders.ts';
 import type { CardRequest } from './cardRequest.ts';
 import { slowestAllowed } from './ceiling.ts';
 
 /** A score takes about this share of the line energy that goes through the sheet. */
 const scoreShare = 0.15;
+/** And no more than this share of that of the gentlest cell that a ladder reaches: it may be the one that comes out. */
+const shareOfGentlest = 0.4;
 /** Faster marks tend to shake, mm/s (common practice, no source). */
 const steadyHandMmPerS = 150;
 
@@ -22,7 +25,10 @@ export const scoringGuess = ({
   air,
 }: Pick<CardRequest, 'believed' | 'powerPct' | 'machine' | 'air'>): Setting => {
   const [least, most] = machine.speedRangeMmPerS;
-  const wantedAt = (powerPct: number): number => slowestAllowed(powerPct, 1, believed, scoreShare);
+  const shareAt = (powerPct: number): number =>
+    Math.min(scoreShare, shareOfGentlest * Math.exp(-reachOf(believed(powerPct).lnSd)));
+  const wantedAt = (powerPct: number): number =>
+    slowestAllowed(powerPct, 1, believed, shareAt(powerPct));
   const lowest = leastSteadyPct(machine);
   const usual = Math.min(powerLimit(machine).powerPct, Math.max(lowest, Math.round(asked / 2)));
   const steady = Math.min(most, steadyHandMmPerS);

@@ -7,6 +7,7 @@ import { beliefsOf, type Beliefs } from './beliefs.ts';
 import type { CutStudy, StudyCell } from './cutStudy.ts';
 import type { HabitBelief, Model, Observation, ObservedOutcome } from './model.ts';
 import { expectedV50, priors, type ExpectedV50 } from './priors.ts';
+import { strengthOf } from './strengthOf.ts';
 
 /** A study made ready for the posterior, and what is needed to carry its answer back to settings. */
 export interface CompiledStudy {
@@ -153,12 +154,11 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
     else observationsOfTally[cut.index]?.push({ observation: index, count: cut.count });
   }
 
-  const { nominalW } = study.machine;
   const expected = expectedV50({
     material: study.stock.material,
     thicknessMm: study.stock.thicknessMm,
     deliveredFraction: Math.exp(lnDeliveryAtP0),
-    ...(nominalW === undefined ? {} : { nominalW }),
+    ...strengthOf(study.machine),
   });
   const habit = habitBelief(study, lnPowerOf);
   return {

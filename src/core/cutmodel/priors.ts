@@ -45,6 +45,11 @@ export const priors = {
   links: { normal: 0.5, logistic: 0.2, student3: 0.3 },
   /** A habit is a prior on ln v50 at its power. */
   habit: { sd: 0.15, shift: { always: 0.2, nearly: 0.12, 'often-not': 0 } },
+  /**
+   * A slow setting that has cut lies so far below the changeover in ln speed, give or take `sd`: from hardly slower to three
+   * times, and the next sheet is not quite that one. It says less of another material. From memory, common practice.
+   */
+  slowCut: { shift: 0.45, sd: 0.4, otherMaterialSd: 0.3 },
 } as const;
 
 /** Median v50 of each class at 3 mm and a delivered fraction of 0.30, in mm/s. Common practice, no source. */
@@ -94,8 +99,19 @@ export const priorMedianV50MmPerS = (
  * memory, common practice).
  */
 const tubeOfMedians = 150;
-/** A tube that nobody named, for a card: the middle of 40 to 130 W, W. */
-const anyTube = 80;
+/**
+ * A tube that nobody named, for a card: a little below the middle of 40 to 130 W (72 W in ln), since its slow side ends at the
+ * ceiling of line energy and its fast side is free, W.
+ */
+const anyTube = 66;
+
+/** A slow setting that has cut, for whoever does not know the watts; `deliveredFraction` is that of its power. */
+export interface SlowCutDelivered {
+  readonly material: string;
+  readonly thicknessMm: number;
+  readonly speedMmPerS: number;
+  readonly deliveredFraction: number;
+}
 
 export interface SheetOnTube {
   readonly material: string;
@@ -103,6 +119,8 @@ export interface SheetOnTube {
   readonly deliveredFraction: number;
   /** What the tube is sold as, W. */
   readonly nominalW?: number;
+  /** Without meaning where the watts are known. */
+  readonly slowCut?: SlowCutDelivered;
 }
 
 export interface ExpectedV50 {
@@ -112,21 +130,43 @@ export interface ExpectedV50 {
 
 /**
  * The changeover that is expected before anything was cut, by the watts that arrive:
- * v50 = k(class) · (W/45) · (h/3 mm)^−1.2, W the delivered fraction of what the tube is sold as. Where nobody said what that
- * is, as {@link priorMedianV50MmPerS} has it.
+ * v50 = k(class) · (W/45) · (h/3 mm)^−1.2, W the delivered fraction of what the tube is sold as; or by a slow setting that has
+ * cut. Where nobody said either, as {@link priorMedianV50MmPerS} has it.
  */
-export const expectedV50 = ({ nominalW, ...sheet }: SheetOnTube): ExpectedV50 => {
-  const median = priorMedianV50MmPerS(sheet.material, sheet.thicknessMm, sheet.deliveredFraction);
-  return nominalW === undefined
+export const expectedV50 = ({ nominalW, slowCut, ...sheet }: SheetOnTube): ExpectedV50 => {
+  const median = medianOf(sheet);
+  if (nominalW !== undefined)
+    return { v50MmPerS: median * (nominalW / tubeOfMedians), lnSd: priors.lnV50SdOfKnownTube };
+  return slowCut === undefined
     ? { v50MmPerS: median, lnSd: priors.lnV50Sd }
-    : { v50MmPerS: median * (nominalW / tubeOfMedians), lnSd: priors.lnV50SdOfKnownTube };
+    : bySlowCut(sheet, slowCut);
 };
 
 /** The same for a first card, which must reach the changeover of a weak tube and of a strong one where nobody said which. */
 export const expectedForCard = (sheet: SheetOnTube): ExpectedV50 =>
-  sheet.nominalW === undefined
-    ? {
-        ...expectedV50({ ...sheet, nominalW: anyTube }),
-        lnSd: priors.lnV50SdOfAnyTube,
-      }
+  sheet.nominalW === undefined && sheet.slowCut === undefined
+    ? ofAnyTube(sheet)
     : expectedV50(sheet);
+
+type SheetAlone = Pick<SheetOnTube, 'material' | 'thicknessMm' | 'deliveredFraction'>;
+
+const medianOf = ({ material, thicknessMm, deliveredFraction }: SheetAlone): number =>
+  priorMedianV50MmPerS(material, thicknessMm, deliveredFraction);
+
+const ofAnyTube = (sheet: SheetAlone): ExpectedV50 => ({
+  v50MmPerS: medianOf(sheet) * (anyTube / tubeOfMedians),
+  lnSd: priors.lnV50SdOfAnyTube,
+});
+
+/** Beyond 16 to 310 W a machine is not thought possible, whatever setting is said to have cut. */
+const farthestTubes = 1.5;
+
+const bySlowCut = (sheet: SheetAlone, slow: SlowCutDelivered): ExpectedV50 => {
+  const { shift, sd, otherMaterialSd } = priors.slowCut;
+  const said = Math.log(slow.speedMmPerS / ofAnyTube(slow).v50MmPerS) + shift;
+  const apart = Math.max(-farthestTubes, Math.min(farthestTubes, said));
+  return {
+    v50MmPerS: ofAnyTube(sheet).v50MmPerS * Math.exp(apart),
+    lnSd: Math.hypot(sd, slow.material === sheet.material ? 0 : otherMaterialSd),
+  };
+};

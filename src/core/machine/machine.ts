@@ -7,11 +7,23 @@ export interface TubePoint {
   readonly currentMa: number;
 }
 
+/** One slow setting that has cut a sheet through: how strong a machine is, for whoever does not know its watts. */
+export interface SlowCut {
+  readonly material: string;
+  readonly thicknessMm: number;
+  readonly powerPct: number;
+  readonly speedMmPerS: number;
+}
+
 /** One laser cutter, as far as an answer depends on it. Everything that is absent is said to be missing, never guessed. */
 export interface Machine {
   readonly name?: string;
   /** What the tube is sold as, W: about how strong it is when new and well set up. Absent: nobody said. */
   readonly nominalW?: number;
+  /** Without meaning where the watts are said. */
+  readonly slowCut?: SlowCut;
+  /** Asked how strong it is, a person said that they do not know: it is not asked again. */
+  readonly strengthUnknown?: true;
   readonly ratedCurrentMa?: number;
   /** Ascending in `powerPct`. Without them the setting itself stands for the delivered fraction. */
   readonly tubePoints?: readonly TubePoint[];

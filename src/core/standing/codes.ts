@@ -20,6 +20,7 @@ export const standingCodes = [
   'as-promised',
   'strip-held',
   'by-cards-alone',
+  'not-to-be-cut',
 ] as const;
 
 export type StandingCode = (typeof standingCodes)[number];

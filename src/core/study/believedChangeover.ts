@@ -2,6 +2,7 @@ import type { BelievedChangeover } from '../card/cardRequest.ts';
 import type { CutStudy } from '../cutmodel/cutStudy.ts';
 import type { FitAnswer } from '../cutmodel/fitAnswer.ts';
 import { expectedForCard } from '../cutmodel/priors.ts';
+import { strengthOf } from '../cutmodel/strengthOf.ts';
 import { deliveredOrSetting } from '../machine/deliveredPower.ts';
 
 /** A changeover is not thought slower than so many standard deviations of what is expected of the material. */
@@ -9,26 +10,35 @@ const thinkableSds = 3;
 
 type Sheet = Pick<CutStudy, 'stock' | 'machine'>;
 
-/** Before anything was cut: by material, thickness and machine. */
-const beforehand = ({ stock, machine }: Sheet): BelievedChangeover => {
+const expectedOn = (
+  { stock, machine }: Sheet,
+  strength: ReturnType<typeof strengthOf>,
+): BelievedChangeover => {
   const delivered = deliveredOrSetting(machine);
-  const { nominalW } = machine;
   return (powerPct) =>
     expectedForCard({
       material: stock.material,
       thicknessMm: stock.thicknessMm,
       deliveredFraction: delivered(powerPct),
-      ...(nominalW === undefined ? {} : { nominalW }),
+      ...strength,
     });
 };
 
-/** The slowest changeover that is thinkable for a sheet on a machine, power by power, mm/s. */
+/** The slowest changeover that is thinkable for a sheet on a machine, power by power, mm/s: whatever setting is said to have cut. */
 export const thinkableFrom = (sheet: Sheet): ((powerPct: number) => number) => {
-  const before = beforehand(sheet);
+  const { nominalW } = sheet.machine;
+  const before = expectedOn(sheet, nominalW === undefined ? {} : { nominalW });
   return (powerPct) => {
     const { v50MmPerS, lnSd } = before(powerPct);
     return v50MmPerS * Math.exp(-thinkableSds * lnSd);
   };
+};
+
+/** Before anything was cut: by material, thickness and machine. */
+const beforehand = (sheet: Sheet): BelievedChangeover => {
+  const expected = expectedOn(sheet, strengthOf(sheet.machine));
+  const least = thinkableFrom(sheet);
+  return (powerPct) => ({ ...expected(powerPct), thinkableFromMmPerS: least(powerPct) });
 };
 
 /**

@@ -1,7 +1,7 @@
 import { z } from 'zod';
-import type { Bed, Machine } from '../../core/machine/machine.ts';
+import type { Bed, Machine, SlowCut } from '../../core/machine/machine.ts';
 import type { MotionValues } from '../../core/machine/motionValues.ts';
-import { currentMa, label, lengthMm, nominalW, pct, speedMmPerS } from './bounds.ts';
+import { currentMa, label, lengthMm, nominalW, pct, speedMmPerS, thicknessMm } from './bounds.ts';
 import { gcodeDialectShape } from './gcodeDialect.ts';
 
 const tubePoints = z
@@ -36,10 +36,19 @@ export const bedShape = z.strictObject({
   gapMm: z.number().min(0).max(1000).exactOptional(),
 }) satisfies z.ZodType<Bed>;
 
+const slowCut = z.strictObject({
+  material: label,
+  thicknessMm,
+  powerPct: pct.positive(),
+  speedMmPerS,
+}) satisfies z.ZodType<SlowCut>;
+
 /** A machine as saved and sent. */
 export const machineShape = z.strictObject({
   name: label.exactOptional(),
   nominalW: nominalW.exactOptional(),
+  slowCut: slowCut.exactOptional(),
+  strengthUnknown: z.literal(true).exactOptional(),
   ratedCurrentMa: currentMa.positive().exactOptional(),
   tubePoints: tubePoints.exactOptional(),
   maxPowerPct: pct.positive(),

@@ -1,9 +1,10 @@
 import type { FastifyInstance } from 'fastify';
 import { exportAll } from '../../app/exportAll.ts';
 import { importAll } from '../../app/importAll.ts';
-import { done } from '../../core/problem.ts';
+import { andThen, done } from '../../core/problem.ts';
 import { bookCsv } from '../../formats/bookCsv.ts';
 import { api } from '../../wire/api.ts';
+import { problemInWords } from '../../words/words.ts';
 import { on } from '../on.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 
@@ -26,5 +27,13 @@ export const transferRoutes = (
       .send(bookCsv(entries));
     return done(undefined);
   });
-  on(app, api.importAll, ({ body }) => importAll(ports, body), { bodyLimit });
+  on(
+    app,
+    api.importAll,
+    async ({ body }) =>
+      andThen(await importAll(ports, body), ({ notAdvised, ...counts }) =>
+        done({ ...counts, notAdvised: notAdvised.map((problem) => problemInWords(problem)) }),
+      ),
+    { bodyLimit },
+  );
 };

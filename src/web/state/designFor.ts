@@ -27,6 +27,8 @@ export interface CardWish {
   readonly scoring?: Setting;
   readonly trusted?: Setting;
   readonly outline?: 'last' | 'none';
+  /** Named by a person: cells may drive the tube above its rated current. */
+  readonly overdrive?: boolean;
   /** The delivery, and the board of it; a card that names no board has one of its own. */
   readonly batch?: string;
   readonly sheet?: string;

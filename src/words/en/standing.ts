@@ -100,4 +100,8 @@ export const standingWords = {
     message: () => 'By its cards alone: no order is counted yet.',
     remedy: () => 'Count the first order.',
   },
+  'not-to-be-cut': {
+    message: (p) => `${p('material')} is not cut here, so nothing is said of how to cut it.`,
+    remedy: (p) => `${p('reason')} Cut another material. Source: ${p('source')}.`,
+  },
 } satisfies Record<StandingCode, Sentence>;

@@ -1,4 +1,5 @@
 import type { Setting } from '../../../core/machine/setting.ts';
+import { isNotToBeCut } from '../../../core/standing/notToBeCut.ts';
 import type { Standing } from '../../../core/standing/standing.ts';
 import { answerText } from '../../../words/en/screens/answer.ts';
 import { bookText } from '../../../words/en/screens/book.ts';
@@ -17,15 +18,20 @@ export interface StandingProps {
 }
 
 /** How it stands, in two words: the same on every screen. */
-export const StandingMark = ({ standing: { kind, isGuess } }: StandingProps) => (
-  <span className={`standing-mark standing-${kind}`}>
-    {words.kinds[kind]}
-    {isGuess ? ` · ${words.guess}` : ''}
-  </span>
-);
+export const StandingMark = ({ standing }: StandingProps) => {
+  const { kind, isGuess } = standing;
+  return (
+    <span className={`standing-mark standing-${kind}`}>
+      {isNotToBeCut(standing) ? words.notToBeCut : words.kinds[kind]}
+      {isGuess ? ` · ${words.guess}` : ''}
+    </span>
+  );
+};
 
 /** The one setting to run now, with what it was kept at where that is another. */
-export const StandingRun = ({ standing: { run }, kept }: StandingProps & { kept?: Setting }) => {
+export const StandingRun = ({ standing, kept }: StandingProps & { kept?: Setting }) => {
+  if (isNotToBeCut(standing)) return <>{words.notToBeCut}</>;
+  const { run } = standing;
   const spot = run ?? kept;
   if (spot === undefined) return null;
   const isOther = kept !== undefined && spot.speedMmPerS !== kept.speedMmPerS;
@@ -40,8 +46,10 @@ export const StandingRun = ({ standing: { run }, kept }: StandingProps & { kept?
 };
 
 /** What is promised at the setting: only where it stands. */
-export const promiseOfStanding = ({ kind, promise }: Standing, surePct: number): string =>
-  kind === 'failed' ? words.noPromise : bookText.promise(promise.outOf100, surePct);
+export const promiseOfStanding = (standing: Standing, surePct: number): string =>
+  standing.kind === 'failed' || isNotToBeCut(standing)
+    ? words.noPromise
+    : bookText.promise(standing.promise.outOf100, surePct);
 
 /** Why it stands so, and what to do. */
 export const StandingWhy = ({ standing }: StandingProps) => {

@@ -1,3 +1,4 @@
+import { actsOfKept } from '../../../core/book/actsOfKept.ts';
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
 import type { RecordedTally } from '../../../core/study/study.ts';
 import type { Standing } from '../../../core/standing/standing.ts';
@@ -10,8 +11,6 @@ import {
 } from '../../parts/standing/StandingSays.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import './bed.css';
-
-const runActs = ['unattended'] as const;
 
 export interface KeptSettingProps {
   readonly entry: ProvenSetting;
@@ -32,6 +31,6 @@ export const KeptSetting = ({ entry, standing, lastTally }: KeptSettingProps) =>
         ? words.noTally
         : `${words.lastTally}: ${tallyText.line(lastTally)}.`}
     </p>
-    <Cautions acts={runActs} brief />
+    <Cautions acts={[...actsOfKept(entry, standing.run), 'unattended']} brief />
   </div>
 );

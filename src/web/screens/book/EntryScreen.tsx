@@ -1,7 +1,9 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { lazy } from 'react';
 import { useLocation } from 'wouter';
+import { actsOfKept } from '../../../core/book/actsOfKept.ts';
 import { settingKey } from '../../../core/machine/setting.ts';
+import { isNotToBeCut } from '../../../core/standing/notToBeCut.ts';
 import { partLengthOf } from '../../../core/study/promiseOf.ts';
 import type { RecordedTally } from '../../../core/study/study.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
@@ -35,8 +37,6 @@ import './book.css';
 const WatchEntry = lazy(() =>
   fetchPart(async () => ({ default: (await import('../watch/WatchEntry.tsx')).WatchEntry })),
 );
-
-const runActs = ['unattended', 'always'] as const;
 
 /** One proven setting: what it holds for, where it came from, and its promise checked by orders. */
 export const EntryScreen = ({ id }: { readonly id: string }) => {
@@ -93,6 +93,7 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
   });
   const isRunAsKept =
     standing.run === undefined || settingKey(standing.run) === settingKey(entry.setting);
+  const isRefused = isNotToBeCut(standing);
   const settings = isRunAsKept ? [entry.setting] : [standing.run, entry.setting];
   const remove = useMutation({
     mutationFn: () => callOrThrow(pageApi.removeEntry, { params: { id: entry.id } }),
@@ -105,7 +106,7 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
   });
   return (
     <Page
-      title={answerText.cutAt(standing.run ?? entry.setting)}
+      title={isRefused ? standingText.notToBeCut : answerText.cutAt(standing.run ?? entry.setting)}
       lead={[
         ...(isRunAsKept ? [] : [standingText.keptWas(speedWords(entry.setting.speedMmPerS))]),
         promiseOfStanding(standing, entry.surePct),
@@ -164,7 +165,7 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
           <WatchEntry entry={entry} />
         </OnlyIfCut>
       </Fetched>
-      <Cautions acts={runActs} brief />
+      <Cautions acts={[...actsOfKept(entry, standing.run), 'unattended', 'always']} brief />
       <div className="actions">
         <ActionLink href={`/study/${entry.cameFrom.studyId}`}>{words.openStudy}</ActionLink>
         <ActionLink href={`/compare?sheet=${entry.cameFrom.studyId}`}>{words.compare}</ActionLink>

@@ -1,9 +1,12 @@
 import { encode } from 'uqr';
+import { actsOfKept } from '../../../core/book/actsOfKept.ts';
 import { bookText as words } from '../../../words/en/screens/book.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
+import { cautionLines } from '../../../words/cautionLines.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { CodePicture } from '../../parts/code/CodePicture.tsx';
 import { Invented } from '../../parts/invented/Invented.tsx';
+import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
 import { Page } from '../../parts/page/Page.tsx';
 import {
   promiseOfStanding,
@@ -24,38 +27,45 @@ export const LabelScreen = ({ id }: { readonly id: string }) => {
   const { material, nominalThicknessMm, measuredThicknessMm, batch } = entry.holdsFor;
   return (
     <Page title={words.label} lead={words.labelLead}>
-      <div className="label">
-        <CodePicture
-          matrix={encode(`${addressFor(pairing?.invitation?.addresses)}/book/${entry.code}`).data}
-          label={words.labelCode(entry.code)}
-        />
-        <div className="label-words">
-          <Invented is={entry.isExample} />
-          <p className="label-stock">
-            {words.stock(material, nominalThicknessMm, measuredThicknessMm)}
-            {batch === undefined ? '' : `, ${words.batch(batch)}`}
-          </p>
-          <p className="label-setting">
-            <StandingRun standing={standing} kept={entry.setting} />
-          </p>
-          <OnlyByAir entry={entry} all={book?.entries ?? []} />
-          <p>
-            <StandingMark standing={standing} />
-          </p>
-          <p>
-            {promiseOfStanding(standing, entry.surePct)}{' '}
-            {words.partLength(standing.promise.partLengthMm)}
-          </p>
-          <p className="small">{words.labelCare}</p>
-          <p className="book-code figure-text">{entry.code}</p>
+      <OnlyIfCut stock={entry.holdsFor} studyId={entry.cameFrom.studyId}>
+        <div className="label">
+          <CodePicture
+            matrix={encode(`${addressFor(pairing?.invitation?.addresses)}/book/${entry.code}`).data}
+            label={words.labelCode(entry.code)}
+          />
+          <div className="label-words">
+            <Invented is={entry.isExample} />
+            <p className="label-stock">
+              {words.stock(material, nominalThicknessMm, measuredThicknessMm)}
+              {batch === undefined ? '' : `, ${words.batch(batch)}`}
+            </p>
+            <p className="label-setting">
+              <StandingRun standing={standing} kept={entry.setting} />
+            </p>
+            <OnlyByAir entry={entry} all={book?.entries ?? []} />
+            <p>
+              <StandingMark standing={standing} />
+            </p>
+            <p>
+              {promiseOfStanding(standing, entry.surePct)}{' '}
+              {words.partLength(standing.promise.partLengthMm)}
+            </p>
+            <p className="small">{words.labelCare}</p>
+            {cautionLines(actsOfKept(entry, standing.run)).map((line) => (
+              <p key={line} className="small">
+                <strong>{line}</strong>
+              </p>
+            ))}
+            <p className="book-code figure-text">{entry.code}</p>
+          </div>
         </div>
-      </div>
-      <div className="actions label-screen-only">
-        <Action kind="strong" onPress={() => print()}>
-          {words.print}
-        </Action>
-        <ActionLink href={`/book/${entry.id}`}>{words.openEntry}</ActionLink>
-      </div>
+        <div className="actions label-screen-only">
+          <Action kind="strong" onPress={() => print()}>
+            {words.print}
+          </Action>
+          <ActionLink href={`/book/${entry.id}`}>{words.openEntry}</ActionLink>
+        </div>
+      </OnlyIfCut>
     </Page>
   );
 };

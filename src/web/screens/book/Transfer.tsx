@@ -45,9 +45,16 @@ export const Transfer = () => {
         </Notice>
       ) : null}
       {bringIn.data === undefined ? null : (
-        <p role="status">
-          {words.imported(bringIn.data.added.studies, bringIn.data.added.provenSettings)}
-        </p>
+        <>
+          <p role="status">
+            {words.imported(bringIn.data.added.studies, bringIn.data.added.provenSettings)}
+          </p>
+          {bringIn.data.notAdvised.map(({ message, remedy }) => (
+            <Notice key={message} tone="care" title={message}>
+              <p>{remedy}</p>
+            </Notice>
+          ))}
+        </>
       )}
     </div>
   );

@@ -1,7 +1,9 @@
 import { useMemo, useState } from 'react';
 import { useLocation, useSearch } from 'wouter';
 import type { DesignedCard } from '../../../core/card/designCard.ts';
+import { isStrengthOpen } from '../../../core/cutmodel/strengthOf.ts';
 import type { Study } from '../../../core/study/study.ts';
+import { toCutStudy } from '../../../core/study/toCutStudy.ts';
 import { cardText as words } from '../../../words/en/screens/card.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { Action } from '../../parts/action/Action.tsx';
@@ -9,6 +11,7 @@ import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { useDocumentTitle } from '../../parts/page/Page.tsx';
 import { SheetPicture } from '../../parts/sheet/SheetPicture.tsx';
+import { StrengthQuestion } from '../../parts/strength/StrengthQuestion.tsx';
 import { designFor, type CardWish } from '../../state/designFor.ts';
 import { keepTwin, nextCard, twinMade } from '../../state/nextCard.ts';
 import { useAnswer } from '../../state/useAnswer.ts';
@@ -33,6 +36,10 @@ export const CardScreen = ({ studyId }: { readonly studyId: string }) => {
   );
 };
 
+/** Nothing has been cut or said that tells how strong the machine is. */
+const isFirstOfAll = ({ cards, tallies, habit }: Study): boolean =>
+  cards.length === 0 && tallies.length === 0 && habit === undefined;
+
 const Design = ({ study }: { readonly study: Study }) => {
   useDocumentTitle(words.title);
   const { keeper } = useWorkshop();
@@ -48,6 +55,9 @@ const Design = ({ study }: { readonly study: Study }) => {
   );
   const { answer } = useAnswer(study, { from: 'any-sheet' });
   const designed = useMemo(() => designFor(study, wish, answer), [study, wish, answer]);
+
+  // Asked once; it stays on the screen as long as that is open, so that a slip can be mended.
+  const [asksStrength] = useState(() => isStrengthOpen(study.machine) && isFirstOfAll(study));
 
   const take = ({ card }: DesignedCard): void => {
     const studyId = study.id;
@@ -87,6 +97,24 @@ const Design = ({ study }: { readonly study: Study }) => {
             <p>{next.compared.oneSheet ? words.comparedOneSheet : words.comparedOwnSheets}</p>
           </Notice>
         )}
+        {asksStrength ? (
+          <StrengthQuestion
+            machine={study.machine}
+            sheet={{
+              material: study.stock.material,
+              thicknessMm: toCutStudy(study).stock.thicknessMm,
+            }}
+            onChange={(machine) => {
+              const addedAt = new Date().toISOString();
+              keeper.make({
+                kind: 'describe-machine',
+                machineId: study.machineId,
+                addedAt,
+                machine,
+              });
+            }}
+          />
+        ) : null}
         <CardWishForm
           study={study}
           wish={wish}

@@ -1,3 +1,5 @@
+import { powerLimit } from '../../../core/machine/deliveredPower.ts';
+import type { Machine } from '../../../core/machine/machine.ts';
 import { sheetsCut } from '../../../core/study/sheetsCut.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { powerWords, speedWords } from '../../../words/en/figures.ts';
@@ -9,6 +11,7 @@ import { More } from '../../parts/more/More.tsx';
 import { CountField } from '../../parts/quantity/CountField.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readCutPower, readCutSpeed } from '../../parts/quantity/readers.ts';
+import { TickField } from '../../parts/quantity/TickField.tsx';
 import type { CardWish } from '../../state/designFor.ts';
 import { withOptional } from '../../state/withOptional.ts';
 import { newSeed } from '../../state/newId.ts';
@@ -97,6 +100,14 @@ export const CardWishForm = ({ study, wish, isCompared, onChange }: CardWishForm
           <div className="field-row">{each}</div>
         </>
       )}
+      {isTubeLimited(study.machine) && (wish.overdrive === true || isAboveRated(study, wish)) ? (
+        <TickField
+          label={words.overdrive}
+          hint={words.overdriveMore}
+          checked={wish.overdrive === true}
+          onChange={(named) => onChange(withOptional(wish, 'overdrive', named ? true : undefined))}
+        />
+      ) : null}
       <BoardForm
         board={boardOf(wish)}
         before={sheetsCut(study)}
@@ -104,7 +115,7 @@ export const CardWishForm = ({ study, wish, isCompared, onChange }: CardWishForm
       />
       <div>
         <More title={words.more}>
-          <MakingForm wish={wish} onChange={onChange} />
+          <MakingForm wish={wish} machine={study.machine} onChange={onChange} />
           <div className="actions">
             <Action kind="quiet" onPress={() => change({ seed: newSeed() })}>
               {words.shuffle}
@@ -115,6 +126,15 @@ export const CardWishForm = ({ study, wish, isCompared, onChange }: CardWishForm
     </div>
   );
 };
+
+/** The tube reaches its rated current below what the machine is kept to: only then can a person name overdrive. */
+const isTubeLimited = (machine: Machine): boolean =>
+  powerLimit(machine).because === 'rated-current';
+
+const isAboveRated = ({ machine }: Study, { powerPct, rungs = [] }: CardWish): boolean =>
+  [powerPct, ...rungs.map((setting) => setting.powerPct)].some(
+    (power) => power > powerLimit(machine).powerPct,
+  );
 
 const boardOf = ({ batch, sheet }: CardWish): Board => ({
   ...(batch === undefined ? {} : { batch }),

@@ -1,3 +1,4 @@
+import type { Machine } from '../../../core/machine/machine.ts';
 import { lengthWords } from '../../../words/en/figures.ts';
 import { cardText as words } from '../../../words/en/screens/card.ts';
 import { AirField } from '../../parts/quantity/AirField.tsx';
@@ -12,11 +13,12 @@ import { ShapeChoice } from './ShapeChoice.tsx';
 
 export interface MakingFormProps {
   readonly wish: CardWish;
+  readonly machine: Machine;
   readonly onChange: (wish: CardWish) => void;
 }
 
 /** How the card is made: its shape and size, the piece it comes from, and how marks and outline are drawn. */
-export const MakingForm = ({ wish, onChange }: MakingFormProps) => {
+export const MakingForm = ({ wish, machine, onChange }: MakingFormProps) => {
   const change = (part: Partial<CardWish>): void => onChange({ ...wish, ...part });
   const [wide, high] = wish.sheetMm;
   const length = (label: string, value: number, take: (value: number) => void) => (
@@ -39,6 +41,7 @@ export const MakingForm = ({ wish, onChange }: MakingFormProps) => {
         {length(words.offcutHigh, high, (value) => change({ sheetMm: [wide, value] }))}
       </div>
       <EntriesForm
+        machine={machine}
         entries={wish.entriesAtMost}
         onChange={(entries) => {
           rememberEntries(entries);

@@ -2,11 +2,7 @@ import { useState } from 'react';
 import type { CardDrawing } from '../../../core/card/cardDrawing.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
 import type { Problem } from '../../../core/problem.ts';
-import {
-  fileForMachine,
-  machineFileKinds,
-  type MachineFileKind,
-} from '../../../formats/fileForMachine.ts';
+import { machineFileKinds, type MachineFileKind } from '../../../formats/fileForMachine.ts';
 import type { CautionAct } from '../../../words/caution.ts';
 import { essentialCautions } from '../../../words/cautions.ts';
 import { cornersText as words } from '../../../words/en/screens/corners.ts';
@@ -14,7 +10,7 @@ import { Action } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
-import { saveText } from '../../state/saveText.ts';
+import { saveForMachine } from '../../state/saveForMachine.ts';
 
 const cutActs: readonly CautionAct[] = [
   'unattended',
@@ -25,12 +21,6 @@ const cutActs: readonly CautionAct[] = [
   'always',
 ];
 
-const contentTypes: Readonly<Record<MachineFileKind, string>> = {
-  svg: 'image/svg+xml',
-  dxf: 'image/vnd.dxf',
-  gcode: 'text/plain',
-};
-
 export interface CornersFilesProps {
   readonly drawing: CardDrawing;
   readonly machine: Machine;
@@ -40,13 +30,13 @@ export interface CornersFilesProps {
 export const CornersFiles = ({ drawing, machine }: CornersFilesProps) => {
   const [problem, setProblem] = useState<Problem>();
   const save = async (kind: MachineFileKind): Promise<void> => {
-    const file = await fileForMachine(kind, {
-      of: { title: words.fileTitle, plainTitle: 'four corners', drawing },
-      machine,
-      notes: essentialCautions(cutActs).map(({ sentence }) => sentence),
-    });
-    setProblem(file.ok ? undefined : file.problem);
-    if (file.ok) saveText(`four-corners.${kind}`, contentTypes[kind], file.value);
+    setProblem(
+      await saveForMachine('four-corners', kind, {
+        of: { title: words.fileTitle, plainTitle: 'four corners', drawing },
+        machine,
+        notes: essentialCautions(cutActs).map(({ sentence }) => sentence),
+      }),
+    );
   };
   return (
     <Section title={words.files}>

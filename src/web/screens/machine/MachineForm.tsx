@@ -8,8 +8,9 @@ import {
   speedWords,
   wattsWords,
 } from '../../../words/en/figures.ts';
+import { strengthText } from '../../../words/en/screens/strength.ts';
 import { machineText as words } from '../../../words/en/screens/machine.ts';
-import { ActionLink } from '../../parts/action/Action.tsx';
+import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { LinesField } from '../../parts/quantity/LinesField.tsx';
@@ -22,6 +23,7 @@ import {
   readWatts,
 } from '../../parts/quantity/readers.ts';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
+import { withoutStrength } from '../../parts/strength/StrengthQuestion.tsx';
 import { withOptional } from '../../state/withOptional.ts';
 import { GcodeForm } from './GcodeForm.tsx';
 import { readTubeLines, tubeLines } from './tubeLines.ts';
@@ -85,8 +87,18 @@ export const MachineForm = ({ machine, onChange }: MachineFormProps) => {
           value={machine.nominalW}
           show={wattsWords}
           parse={readWatts}
-          onChange={(value) => onChange(withOptional(machine, 'nominalW', value))}
+          onChange={(value) => onChange(withOptional(withoutStrength(machine), 'nominalW', value))}
         />
+        {machine.slowCut === undefined || machine.nominalW !== undefined ? null : (
+          <>
+            <p>{strengthText.bySlowCut(machine.slowCut)}</p>
+            <div className="actions">
+              <Action kind="quiet" onPress={() => onChange(withoutStrength(machine))}>
+                {strengthText.forget}
+              </Action>
+            </div>
+          </>
+        )}
         <Cautions acts={currentActs} />
         <QuantityField
           label={words.rated}

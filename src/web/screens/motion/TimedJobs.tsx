@@ -4,7 +4,8 @@ import type { Machine } from '../../../core/machine/machine.ts';
 import type { MotionValues } from '../../../core/machine/motionValues.ts';
 import type { MotionFit } from '../../../core/motion/fitMotion.ts';
 import { jobsToTime, type JobToTime } from '../../../core/motion/timedJobs.ts';
-import type { Outcome } from '../../../core/problem.ts';
+import type { Outcome, Problem } from '../../../core/problem.ts';
+import { machineFileKinds } from '../../../formats/fileForMachine.ts';
 import { motionText as words } from '../../../words/en/screens/motion.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
@@ -14,7 +15,7 @@ import { readDuration } from '../../parts/quantity/readers.ts';
 import { useMotionFit, type MotionFitting } from '../../state/useMotionFit.ts';
 import { keepToldTime, toldTimeOf } from '../../state/toldTimes.ts';
 import { FittedMotion } from './FittedMotion.tsx';
-import { jobFileKinds, saveJob } from './saveJob.ts';
+import { saveJob } from './saveJob.ts';
 
 export interface TimedJobsProps {
   readonly machine: Machine;
@@ -145,25 +146,29 @@ interface JobFilesProps {
   readonly machine: Machine;
 }
 
-const JobFiles = ({ job, number, machine }: JobFilesProps) => (
-  <div className="timed-files">
-    <p>
-      <strong>{words.job(number)}</strong>: {words.jobShows[job.kind]},{' '}
-      {words.atSpeed(timedJobLines(job).speedMmPerS)}
-    </p>
-    <div className="actions">
-      {jobFileKinds.map((kind) => (
-        <Action
-          key={kind}
-          kind="quiet"
-          label={`${words.fileKinds[kind]}, ${words.job(number)}`}
-          onPress={() => {
-            void saveJob(job, number, kind, machine.gcode);
-          }}
-        >
-          {words.fileKinds[kind]}
-        </Action>
-      ))}
+const JobFiles = ({ job, number, machine }: JobFilesProps) => {
+  const [problem, setProblem] = useState<Problem>();
+  return (
+    <div className="timed-files">
+      <p>
+        <strong>{words.job(number)}</strong>: {words.jobShows[job.kind]},{' '}
+        {words.atSpeed(timedJobLines(job).speedMmPerS)}
+      </p>
+      <div className="actions">
+        {machineFileKinds.map((kind) => (
+          <Action
+            key={kind}
+            kind="quiet"
+            label={`${words.fileKinds[kind]}, ${words.job(number)}`}
+            onPress={() => {
+              void saveJob(job, number, kind, machine).then(setProblem);
+            }}
+          >
+            {words.fileKinds[kind]}
+          </Action>
+        ))}
+      </div>
+      {problem === undefined ? null : <ProblemNotice problem={problem} tone="stop" />}
     </div>
-  </div>
-);
+  );
+};

@@ -2,6 +2,7 @@ import { Link } from 'wouter';
 import { jobSheet } from '../../../core/card/jobSheet.ts';
 import type { Card } from '../../../core/card/card.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
+import { glowsOn } from '../../../core/stock/glowsOn.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { takeText as words } from '../../../words/en/screens/machine.ts';
 import { jobSheetText as job } from '../../../words/en/jobSheet.ts';
@@ -26,16 +27,6 @@ export interface TakeScreenProps {
   readonly studyId: string;
   readonly code: string;
 }
-
-const runActs = [
-  'unattended',
-  'always',
-  'fire',
-  'card',
-  'beforeCut',
-  'injury',
-  'newMaterial',
-] as const;
 
 /** All that is needed beside the machine; printed, it is one page. */
 export const TakeScreen = ({ studyId, code }: TakeScreenProps) => {
@@ -66,6 +57,7 @@ const AtMachine = ({ study, card }: { readonly study: Study; readonly card: Card
   const sheet = jobSheet(card, {
     ...(before === undefined ? {} : { before }),
     machine: study.machine,
+    glows: glowsOn(study.stock.material),
   });
   const { time, hottest } = sheet;
   return (
@@ -92,7 +84,7 @@ const AtMachine = ({ study, card }: { readonly study: Study; readonly card: Card
         <p className="take-paper-only">{job.time(time)}</p>
         {hottest === undefined ? null : <p>{job.hottest(hottest.rung)}</p>}
       </Section>
-      <Cautions acts={runActs} />
+      <Cautions acts={sheet.cautions} />
       <div className="take-screen-only">
         <Section title={timeText.title}>
           <ToldTime study={study} card={card} />

@@ -44,6 +44,10 @@ export const cardText = {
   trial: (strips: number) =>
     `Some control programs keep only a few colours apart. Load the colour trial in yours, ${String(strips)} strips, without cutting it, and count its separate entries.`,
   trialTitle: 'Colour trial',
+  trialNote: 'To be loaded and counted, not to be cut.',
+  overdrive: 'Overdrive: let this card go above the tube’s rated current',
+  overdriveMore:
+    'It shortens the tube’s life. The machine’s own limit still holds, and the card says so wherever it stands.',
   trialSvg: 'Colour trial as SVG',
   trialDxf: 'as DXF',
   entries: 'Entries you counted',

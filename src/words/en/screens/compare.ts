@@ -92,5 +92,5 @@ export const compareText = {
     'Read both, lay one on each side here, and say whether they were cut from one sheet.',
   ],
   makeFor: (name: string) => `Make the card for ${name}`,
-  cautions: 'Mind this while you compare',
+  cautions: 'Take care while you compare',
 };

@@ -123,7 +123,7 @@ export const cornersText = {
   scatterFromCards: 'Scatter and hanging band come from the cards of this sheet.',
   scatterUnstudied:
     'Scatter and hanging band are those of common practice, since no card of this sheet has been read.',
-  lookCautions: 'Mind this while you look',
+  lookCautions: 'Take care while you look',
   look: 'What to look at, in this order',
   suspects: {
     'sheet-flat': [

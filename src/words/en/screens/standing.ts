@@ -30,6 +30,7 @@ export const standingText = {
   runMore: 'one step slower until checked',
   kept: 'Kept in the book',
   keptWas: (kept: string) => `Kept was ${kept}.`,
+  notToBeCut: 'Not cut here',
   noPromise: 'No promise stands for it now.',
   labelCare: 'Do not run the kept speed. Look in the book first.',
 } as const;
