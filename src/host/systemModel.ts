@@ -2,8 +2,11 @@ import { availableParallelism } from 'node:os';
 import { extname } from 'node:path';
 import { openModelPool, type ModelPool } from './modelPool.ts';
 
-/** The program of a thread lies beside this one, built or as it was written. */
-const entry = new URL(`./modelThread${extname(import.meta.url)}`, import.meta.url);
+/** The program of a thread lies beside this one; a thread runs what is built, also where this was loaded as it was written. */
+const entry = new URL(
+  extname(import.meta.url) === '.ts' ? '../../build/src/host/modelThread.js' : './modelThread.js',
+  import.meta.url,
+);
 
 /** At least two threads: one hard sum is never in the way of all the others. Memory: of a small computer beside a browser. */
 const usual = {
