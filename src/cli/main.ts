@@ -26,7 +26,7 @@ program
 const calc = program.command('calc').description('Compute from a file on standard input.');
 calc
   .command('fit')
-  .description('What the study says: the setting with its promise.')
+  .description('What the sheet says: the setting with its promise.')
   .action(async () => ends((await import('./calc.ts')).runFit()));
 calc
   .command('nextcard')
@@ -56,7 +56,7 @@ calc
 
 program
   .command('explain')
-  .description('Why a study’s answer is what it is, as one printable page (PDF).')
+  .description('Why a sheet’s answer is what it is, as one printable page (PDF).')
   .requiredOption('--study <file>', 'the study, as calc fit reads it')
   .requiredOption('--out <file>', 'the PDF to write')
   .action(async (options: { study: string; out: string }) =>
@@ -141,7 +141,7 @@ program
     await ends(runReference(files, (line) => process.stdout.write(`${line}\n`)));
   });
 
-const book = program.command('book').description('The proven settings.');
+const book = program.command('book').description('The kept settings.');
 book
   .command('list')
   .description('Those that fit all the words; all of them without a word.')

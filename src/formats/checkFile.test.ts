@@ -111,7 +111,7 @@ describe('a slip in one cell is found and named', () => {
 
   it('in SVG: two rungs whose names are exchanged', () => {
     const text = write.svg(card);
-    const name = (rung: string): string => `${rung}_${speed(rung).toFixed(1)}mmps_34pct_min34`;
+    const name = (rung: string): string => `${rung}_${speed(rung).toFixed(1)}mmps_34pct_corner34`;
     const swapped = text
       .replaceAll(name('A'), 'held')
       .replaceAll(name('A').replaceAll('_', ' '), 'held too')
@@ -220,8 +220,17 @@ describe('limits', () => {
   });
 
   it('of energy: no cell above three times what was believed, no mark that would cut', () => {
-    const slowed = write.gcode(card).replaceAll(/F600 S340/g, 'F200 S340');
-    expect(faults(check(slowed, { card }))).toContain('check-above-energy-ceiling E1');
+    // A rung in the middle of the ladder: at a third of its speed it gets more than three times what is believed to do.
+    const [slow] = [...card.rungs]
+      .sort((a, b) => a.setting.speedMmPerS - b.setting.speedMmPerS)
+      .slice(1);
+    const feed = Math.round((slow?.setting.speedMmPerS ?? 0) * 60);
+    const slowed = write
+      .gcode(card)
+      .replaceAll(`F${String(feed)} S340`, `F${String(Math.round(feed / 3))} S340`);
+    expect(faults(check(slowed, { card }))).toContain(
+      `check-above-energy-ceiling ${slow?.letter ?? ''}1`,
+    );
     const hotMarks = write.gcode(card).replaceAll('F5400 S140', 'F1200 S340');
     expect(faults(check(hotMarks, { card }))).toContain('check-marks-would-cut');
     expect(faults(check(hotMarks))).toContain('check-marks-would-cut');
@@ -259,7 +268,7 @@ describe('any G-code', () => {
 
   it('has a cell that takes its setting over from the one before', () => {
     const inherits = [
-      'G21 G90\n(S1000 is 100 pct)\n(A 10.0mmps 30pct min30)\n(A1 10 mm/s 30%)\nG0 X0 Y0\nM3\nG1 X9 F600 S300\nM5',
+      'G21 G90\n(S1000 is 100 pct)\n(A 10.0mmps 30pct corner30)\n(A1 10 mm/s 30%)\nG0 X0 Y0\nM3\nG1 X9 F600 S300\nM5',
       '(A2 10 mm/s 30%)\nG0 X0 Y20\n\n\n\nM3\nG1 X9\nM5\nM2',
     ].join('\n');
     const found = check(inherits).findings.find(({ code }) => code === 'check-setting-inherited');

@@ -93,18 +93,18 @@ export const api = {
 
   listStudies: route({
     ...addresses.listStudies,
-    summary: 'All studies, the last touched first',
+    summary: 'All sheets, the last touched first',
     reply: z.strictObject({ studies: z.array(studySummary) }),
   }),
   startStudy: route({
     ...addresses.startStudy,
-    summary: 'Begin a study; sending the same id again changes nothing',
+    summary: 'Begin a sheet; sending the same id again changes nothing',
     body: startStudyBody,
     reply: storedStudy,
   }),
   getStudy: route({
     ...addresses.getStudy,
-    summary: 'One study, whole',
+    summary: 'One sheet, whole',
     params: byStudy,
     reply: storedStudy,
   }),
@@ -208,7 +208,7 @@ export const api = {
   }),
   removeTally: route({
     ...addresses.removeTally,
-    summary: 'Take a tally away',
+    summary: 'Take a count away',
     params: byTally,
     reply: revised,
   }),
@@ -226,14 +226,14 @@ export const api = {
 
   answerStudy: route({
     ...addresses.answerStudy,
-    summary: 'What the study says: the setting with its promise',
+    summary: 'What the sheet says: the setting with its promise',
     params: byStudy,
     query: studyAnswerQuery,
     reply: studyAnswerReply,
   }),
   gatherHistory: route({
     ...addresses.gatherHistory,
-    summary: 'What other sheets of the same material on the same machine taught: cells and orders',
+    summary: 'What other sheets of the same material on the same machine taught: shapes and orders',
     query: historyQuery,
     reply: historyReply,
   }),
@@ -259,13 +259,13 @@ export const api = {
 
   searchBook: route({
     ...addresses.searchBook,
-    summary: 'Proven settings, those for the sheet on the bed first',
+    summary: 'Kept settings, those for the sheet on the bed first',
     query: searchBookQuery,
     reply: z.strictObject({ entries: z.array(bookEntry) }),
   }),
   getEntry: route({
     ...addresses.getEntry,
-    summary: 'One proven setting, by id or by the code on its shelf label',
+    summary: 'One kept setting, by id or by the code on its shelf label',
     params: byEntry,
     reply: bookEntry,
   }),
@@ -277,13 +277,13 @@ export const api = {
   }),
   removeEntry: route({
     ...addresses.removeEntry,
-    summary: 'Take a proven setting out of the book',
+    summary: 'Take a kept setting out of the book',
     params: byEntry,
     reply: gone,
   }),
   tallyEntry: route({
     ...addresses.tallyEntry,
-    summary: 'Count an order cut with a proven setting',
+    summary: 'Count an order cut with a kept setting',
     params: byEntry,
     body: tallyEntryBody,
     reply: bookEntry,

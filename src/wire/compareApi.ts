@@ -9,7 +9,7 @@ export const compareApi = {
   compareConditions: route({
     method: 'POST',
     path: '/api/compare',
-    summary: 'Two conditions beside each other: read cards of stored studies, side by side',
+    summary: 'Two conditions beside each other: read cards of stored sheets, side by side',
     body: compareBody,
     reply: comparisonReply,
   }),

@@ -111,7 +111,7 @@ export const cutStripBody = z.strictObject({
 export const watchApi = {
   watchEntry: route({
     ...watchAddresses.watchEntry,
-    summary: 'Whether a proven setting still holds, by its orders and strips, and if not, why',
+    summary: 'Whether a kept setting still holds, by its orders and strips, and if not, why',
     params: byEntry,
     reply: watchReply,
   }),

@@ -53,7 +53,7 @@ describe('a card that varies speed and power', () => {
     expect(powers.length).toBeGreaterThanOrEqual(2);
 
     await tapCard(page);
-    await page.getByText('18 of 18 cells read').waitFor();
+    await page.getByText('18 of 18 shapes read').waitFor();
     await page.waitForSelector('.answer-sentence[aria-busy="false"] .answer-cut');
     const power = Number(/([\d.]+)\u202f%/.exec(await answerText(page))?.[1]);
     expect(power).toBeGreaterThanOrEqual(powers[0] ?? Infinity);
@@ -81,7 +81,9 @@ describe('a card of one and two passes', () => {
     expect(new Set(cells.map(({ passes }) => passes))).toEqual(new Set([1, 2]));
     expect((await settingsOn(page)).size).toBe(letters.length);
     await tapCard(page);
-    await page.getByText(`${String(cells.length)} of ${String(cells.length)} cells read`).waitFor();
+    await page
+      .getByText(`${String(cells.length)} of ${String(cells.length)} shapes read`)
+      .waitFor();
     await page.waitForSelector('.answer-cut, .answer-none');
     await picture(page, 'a desk passes card read');
     expect(complaints).toEqual([]);
@@ -108,8 +110,8 @@ describe('a card that varies the power in corners', () => {
       await page.click(`[data-cell="${id}"]`);
       if (least < 16) await page.click(`[data-cell="${id}"]`);
     }
-    await page.getByText('12 of 12 cells read').waitFor();
-    await page.getByText(/^Power in corners: \d+.% or more keeps the promise/).waitFor();
+    await page.getByText('12 of 12 shapes read').waitFor();
+    await page.getByText(/^Corner power: \d+.% or more keeps the promise/).waitFor();
     await page.getByText('What a part costs').click();
     await page.getByRole('rowheader', { name: /As recommended/ }).waitFor();
     await picture(page, 'a desk corners card read, and its cost');

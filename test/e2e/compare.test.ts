@@ -53,11 +53,11 @@ describe('two conditions', () => {
     if ((await folded.count()) > 0) await folded.click();
     const asked = Number(
       /make \d+ of (\d+) at each setting/.exec(await page.innerText('main'))?.[1] ??
-        /(\d+) cells? at each setting/.exec(await page.innerText('main'))?.[1],
+        /(\d+) shapes? at each setting/.exec(await page.innerText('main'))?.[1],
     );
     await page.getByRole('button', { name: 'Make the card for the first lens' }).click();
     await page.getByText(/^For the first lens; its twin for the other lens has/).waitFor();
-    const each = page.getByLabel('Cells at each setting');
+    const each = page.getByLabel('Shapes at each setting');
     expect(await each.inputValue()).toBe(String(asked));
     expect(await page.getByRole('radio', { name: 'a new one' }).isChecked()).toBe(true);
     await page.getByRole('button', { name: 'Take it to the machine' }).click();

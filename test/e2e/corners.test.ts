@@ -39,7 +39,7 @@ describe('the four corners of the bed', () => {
     await readACard(page);
     await page.goto(`${workshop.base}/machine`);
     await page.getByRole('link', { name: 'Four corners' }).click();
-    await page.getByRole('img', { name: /^The bed from above.*16 cells/ }).waitFor();
+    await page.getByRole('img', { name: /^The bed from above.*16 shapes/ }).waitFor();
 
     const svg = await saved(page, 'SVG');
     expect(svg).toContain('width="600mm" height="400mm"');
@@ -71,7 +71,7 @@ describe('the four corners of the bed', () => {
     expect(await keep.isDisabled()).toBe(true);
     await page.reload();
     const kept = page.locator('.earlier li');
-    await kept.getByText(/^16 cells, /).waitFor();
+    await kept.getByText(/^16 shapes, /).waitFor();
     expect(await kept.count()).toBe(1);
     expect(await axeFindings(page)).toEqual([]);
     await picture(page, 'corners-desk-kept');

@@ -43,7 +43,7 @@ describe('nothing that was tapped is lost', () => {
     });
     await ownSample(page);
     await page.reload(); // at once: whether the last tap had reached the server does not matter
-    await page.getByText('3 of 12 cells read').waitFor();
+    await page.getByText('3 of 12 shapes read').waitFor();
     await page.getByRole('link', { name: 'Go on reading' }).click();
     await cellsOn(page);
     const after = await states(page);

@@ -60,9 +60,9 @@ describe('a setting on the drawing', () => {
     await page.getByText('2 open lines beside them').waitFor({ state: 'detached' });
     await proven(page);
     // Nobody has said yet where the power ramp starts: then no figure for the corners.
-    await page.getByText(/No figure for the power in corners yet/).waitFor();
+    await page.getByText(/No figure for the corner power yet/).waitFor();
     // Little power in corners shows at once, as numbered places in picture and list.
-    await page.getByLabel('Start speed').fill('9');
+    await page.getByLabel('Power ramp starts at').fill('9');
     await page.getByLabel('Power in corners').fill('15');
     await page.locator('.proof-places li').first().waitFor();
     await proven(page);
@@ -83,7 +83,7 @@ describe('a setting on the drawing', () => {
       await openStudy(page);
       await bring(page, 'stars.svg', drawing);
       await proven(page);
-      await page.getByLabel('Start speed').fill('9');
+      await page.getByLabel('Power ramp starts at').fill('9');
       await page.getByLabel('Power in corners').fill('15');
       await page.waitForTimeout(600);
       await proven(page);

@@ -14,7 +14,7 @@ describe('the example workshop', () => {
     await page.getByText(/invented, every figure of it/).waitFor();
     await picture(page, 'a phone example bed');
     await page.getByRole('link', { name: 'Book' }).click();
-    await page.getByText('from the example workshop').first().waitFor();
+    await page.getByText('Invented example').first().waitFor();
     await picture(page, 'a phone example book');
     await page.getByRole('button', { name: 'Remove the example' }).click();
     await page.getByRole('heading', { level: 1, name: 'What fell out?' }).waitFor();
@@ -56,10 +56,10 @@ describe.skipIf(ownAddress === undefined)('a phone in the same network', () => {
     expect(await page.evaluate(() => isSecureContext)).toBe(false);
     const [first] = await cellsOn(page);
     await page.click(`[data-cell="${first?.id ?? ''}"]`);
-    await page.getByText('1 of 12 cells read').waitFor();
+    await page.getByText('1 of 12 shapes read').waitFor();
     await ownSample(page);
     await deskVisit.page.goto(workshop.base);
-    await deskVisit.page.getByText('1 of 12 cells read').waitFor();
+    await deskVisit.page.getByText('1 of 12 shapes read').waitFor();
     await close();
     await deskVisit.close();
   });

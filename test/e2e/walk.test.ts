@@ -34,7 +34,7 @@ describe.each([
     await page.goto(workshop.base);
     await page.getByRole('heading', { level: 1, name: 'On the bed' }).waitFor();
     await page.waitForSelector('.answer-cut');
-    await page.getByText('12 of 12 cells read').waitFor();
+    await page.getByText('12 of 12 shapes read').waitFor();
     await picture(page, `${where} bed before keeping`);
     await close();
   });
@@ -94,7 +94,7 @@ describe.each([
     await press('button', /^Keep .* in the book$/);
     await press('link', 'Open it');
     await page.getByRole('heading', { level: 1, name: /^Cut at/ }).waitFor();
-    await page.getByText('12 cells of 1 card').waitFor();
+    await page.getByText('12 shapes of 1 card').waitFor();
 
     await page.getByLabel('Parts cut').fill('200');
     await page.getByLabel('Needed a knife').fill('2');

@@ -48,11 +48,23 @@ describe('the words beside a cell', () => {
 describe('the name of a layer', () => {
   it('spells the setting in signs that drawing formats allow', () => {
     expect(layerName('A', { powerPct: 30, speedMmPerS: 14, passes: 1, air: 'pump' })).toBe(
-      'A 14.0mmps 30pct min30 air-on',
+      'A 14.0mmps 30pct corner30 air-on',
     );
     fc.assert(
       fc.property(settings, (setting) => {
         expect(layerName('A', setting)).toMatch(/^[A-Za-z0-9 .-]+$/);
+      }),
+    );
+  });
+
+  it('is read in its older spelling too, and written in the newer', () => {
+    fc.assert(
+      fc.property(settings, (setting) => {
+        const name = layerName('A', setting);
+        expect(name).toMatch(/ corner\d/);
+        const read = parseLayerName(name.replace(' corner', ' min'));
+        expect(read).toEqual({ label: 'A', setting });
+        expect(layerName('A', read?.setting ?? setting)).toBe(name);
       }),
     );
   });
@@ -65,7 +77,7 @@ describe('the name of a layer', () => {
         expect(parseLayerName(name.replaceAll(' ', '_'))).toEqual({ label, setting });
       }),
     );
-    for (const name of ['', 'layer 1', 'A 14mmps', 'A 1e9mmps 30pct min30', 'A 14 mm/s 30%']) {
+    for (const name of ['', 'layer 1', 'A 14mmps', 'A 1e9mmps 30pct corner30', 'A 14 mm/s 30%']) {
       expect(parseLayerName(name)).toBeUndefined();
     }
   });

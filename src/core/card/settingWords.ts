@@ -25,14 +25,14 @@ export const cellWords = (setting: Setting): string => cellWordLines(setting).jo
 
 /**
  * The name of a layer in a drawing, with its whole setting in signs that every drawing format allows:
- * `A 14.0mmps 30pct min30 air-on`. `parseLayerName` reads it back.
+ * `A 14.0mmps 30pct corner30 air-on`. `parseLayerName` reads it back, and the older `min30` as well.
  */
 export const layerName = (label: string, setting: Setting): string =>
   [
     label,
     `${withDecimal(setting.speedMmPerS)}mmps`,
     `${typed(setting.powerPct)}pct`,
-    `min${typed(powerInCornersPct(setting))}`,
+    `corner${typed(powerInCornersPct(setting))}`,
     ...(setting.passes === 1 ? [] : [`x${typed(setting.passes)}`]),
     ...airWord(setting.air),
   ].join(' ');
@@ -48,7 +48,7 @@ const airWord = (air: Air | undefined): readonly string[] => {
 
 const figurePattern = String.raw`\d+(?:[. ]\d+)?`;
 const layerPattern = new RegExp(
-  `^(?<label>\\S+) (?<speed>${figurePattern})mmps (?<power>${figurePattern})pct min(?<min>${figurePattern})(?: x(?<passes>\\d+))?(?: air-(?<air>off|on|${figurePattern}kPa))?$`,
+  `^(?<label>\\S+) (?<speed>${figurePattern})mmps (?<power>${figurePattern})pct (?:corner|min)(?<min>${figurePattern})(?: x(?<passes>\\d+))?(?: air-(?<air>off|on|${figurePattern}kPa))?$`,
   'i',
 );
 

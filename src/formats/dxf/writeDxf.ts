@@ -6,7 +6,7 @@ import { brokenInto } from '../brokenInto.ts';
 import { indexColours } from '../../core/card/indexColours.ts';
 
 /**
- * A drawing as DXF (AutoCAD 2007) in mm: one layer a rung, entities in the order of cutting, light polylines only. The
+ * A drawing as DXF (version AC1021) in mm: one layer a rung, entities in the order of cutting, light polylines only. The
  * colour is given twice, in full and as the nearest free index, since many readers know only the index. `notes` (cautions,
  * say) stand above the drawing as text in a frozen layer of their own, which nothing cuts.
  */

@@ -6,7 +6,7 @@ import type { GcodeProgram } from './gcodeProgram.ts';
 type Called = Pick<PathLine, 'layer' | 'spelt' | 'cell'>;
 
 /**
- * The names that comments of our own give: `(A 14.0mmps 30pct min30)` begins a section, `(A1 14 mm/s 30%)` a cell in it.
+ * The names that comments of our own give: `(A 14.0mmps 30pct corner30)` begins a section, `(A1 14 mm/s 30%)` a cell in it.
  * Looked up in O(log names).
  */
 export class GcodeNames {

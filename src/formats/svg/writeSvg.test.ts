@@ -25,9 +25,9 @@ describe('a card as SVG', () => {
     const svg = svgOf();
     const ids = [...svg.matchAll(/<g id="([^"]+)"/g)].map(([, id]) => id);
     expect(ids).toHaveLength(9);
-    expect(ids[0]).toMatch(/^marks_90.0mmps_14pct_min14$/);
-    expect(ids[1]).toMatch(/^A_\d+\.\dmmps_34pct_min34$/);
-    expect(ids[8]).toMatch(/^outline_8.0mmps_34pct_min34$/);
+    expect(ids[0]).toMatch(/^marks_90.0mmps_14pct_corner14$/);
+    expect(ids[1]).toMatch(/^A_\d+\.\dmmps_34pct_corner34$/);
+    expect(ids[8]).toMatch(/^outline_8.0mmps_34pct_corner34$/);
     for (const id of ids) expect(id).toMatch(/^[A-Za-z_][\w.-]*$/);
   });
 

@@ -12,7 +12,7 @@ export const appWords = {
       'Check the four characters on the card, and that the study is the one it was cut for.',
   },
   'tally-not-found': {
-    message: (p) => `There is no tally “${p('id')}” here.`,
+    message: (p) => `There is no count “${p('id')}” here.`,
     remedy: () => 'It may have been taken away already. Load the page again.',
   },
   'entry-not-found': {
@@ -29,20 +29,20 @@ export const appWords = {
   },
   'card-already-read': {
     message: (p) => `Card ${p('card')} has been read already: its words are cut into the sheet.`,
-    remedy: () => 'Correct a cell as cut, or design a new card.',
+    remedy: () => 'Correct a shape as cut, or design a new card.',
   },
   'read-cell-would-vanish': {
     message: (p) =>
-      `Cell ${p('cell')} of card ${p('card')} has been read, and the changed card has no such cell.`,
-    remedy: () => 'Clear the reading of that cell first, or keep the cell.',
+      `Shape ${p('cell')} of card ${p('card')} has been read, and the changed card has no such shape.`,
+    remedy: () => 'Clear the reading of that shape first, or keep the shape.',
   },
   'cell-not-on-card': {
-    message: (p) => `Card ${p('card')} has no cell ${p('cell')}.`,
+    message: (p) => `Card ${p('card')} has no shape ${p('cell')}.`,
     remedy: () => 'Check that the card shown is the card in your hand.',
   },
   'tally-id-taken': {
-    message: (p) => `Another tally already has the id “${p('id')}”.`,
-    remedy: () => 'Send the tally with an id of its own, or with none.',
+    message: (p) => `Another count already has the id “${p('id')}”.`,
+    remedy: () => 'Send the count with an id of its own, or with none.',
   },
   'entry-id-taken': {
     message: (p) => `Another setting in the book already has the id “${p('id')}”.`,
@@ -66,11 +66,11 @@ export const appWords = {
   },
   'no-forecast-to-keep': {
     message: () => 'The study says too little to tell what this setting would do.',
-    remedy: () => 'Read a card or tally an order first, then keep the setting.',
+    remedy: () => 'Read a card or count an order first, then keep the setting.',
   },
   'import-names-unknown-setting': {
     message: (p) =>
-      `Tally “${p('tally')}” in the file belongs to a setting “${p('id')}” that is neither in the file nor in the book.`,
+      `Count “${p('tally')}” in the file belongs to a setting “${p('id')}” that is neither in the file nor in the book.`,
     remedy: () => 'Nothing was changed. Export the file again from where it came from.',
   },
   'import-names-unknown-machine': {
@@ -124,13 +124,13 @@ export const appWords = {
   'sum-took-too-long': {
     message: (p) => `This takes longer than ${p('seconds')} seconds to work out, and was stopped.`,
     remedy: () =>
-      'Nothing was changed. Ask with fewer cells, counts or earlier sheets: leave out those that tell least, such as many at one setting.',
+      'Nothing was changed. Ask with fewer shapes, counts or earlier sheets: leave out those that tell least, such as many at one setting.',
   },
   'sum-too-big': {
     message: (p) =>
       `This takes more than ${p('megabytes')} MB of memory to work out, and was stopped.`,
     remedy: () =>
-      'Nothing was changed. Ask with fewer cells, counts or earlier sheets; a drawing, in parts.',
+      'Nothing was changed. Ask with fewer shapes, counts or earlier sheets; a drawing, in parts.',
   },
   'sums-waiting': {
     message: (p) => `So many sums are waiting (${p('waiting')}) that this one could not be begun.`,

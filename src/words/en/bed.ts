@@ -6,7 +6,7 @@ export const bedWords = {
   'bed-too-small': {
     message: (p) =>
       `The four clusters need a bed of ${p('neededWidthMm')} × ${p('neededHeightMm')} mm, and this one is ${p('widthMm')} × ${p('heightMm')} mm.`,
-    remedy: () => 'Ask for fewer or smaller cells at each place, or for a narrower margin.',
+    remedy: () => 'Ask for fewer or smaller shapes at each place, or for a narrower margin.',
   },
   'bed-wish-out-of-range': {
     message: (p) => `The four corners ask for ${p('what')} = ${p('value')}.`,
@@ -14,7 +14,7 @@ export const bedWords = {
   },
   'bed-cell-below-gap': {
     message: (p) =>
-      `A cell of ${p('sizeMm')} mm is no bigger than the bed’s gaps of ${p('gapMm')} mm: the pieces drop and tip up.`,
-    remedy: () => 'Choose bigger cells, or put the sheet on a finer bed.',
+      `A shape of ${p('sizeMm')} mm is no bigger than the bed’s gaps of ${p('gapMm')} mm: the pieces drop and tip up.`,
+    remedy: () => 'Choose bigger shapes, or put the sheet on a finer bed.',
   },
 } satisfies Readonly<Record<BedCode, Sentence>>;

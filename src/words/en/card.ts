@@ -10,16 +10,16 @@ const figures: Readonly<Record<string, (value: string) => string>> = {
   sheetWidthMm: (value) => `a piece ${value}\u00a0mm wide`,
   sheetHeightMm: (value) => `a piece ${value}\u00a0mm high`,
   thicknessMm: (value) => `a sheet ${value}\u00a0mm thick`,
-  cellsEach: (value) => `${value} cells at each setting`,
+  cellsEach: (value) => `${value} shapes at each setting`,
   settingsAtMost: (value) => `at most ${value} settings`,
   entriesAtMost: (value) => `at most ${value} separate settings on the controller`,
   speedMmPerS: (value) => `a speed of ${value}\u00a0mm/s`,
   'rungs: powerPct': (value) => `a setting of ${value}\u00a0% power`,
-  'rungs: minPowerPct': (value) => `a setting of ${value}\u00a0% power in corners`,
+  'rungs: minPowerPct': (value) => `a setting of ${value}\u00a0% corner power`,
   'rungs: speedMmPerS': (value) => `a setting of ${value}\u00a0mm/s`,
   'rungs: passes': (value) => `a setting of ${value} passes`,
   rungs: (value) => `${value} settings`,
-  cells: (value) => `${value} cells`,
+  cells: (value) => `${value} shapes`,
 };
 
 const figureOf = (what: string, value: string): string =>
@@ -43,19 +43,19 @@ export const cardWords = {
       `Choose from ${p('least')} to ${p('most')}; in a request by file the figure is called "${p('what')}".`,
   },
   'card-corners-need-corners': {
-    message: () => 'A circle has no corners, so it cannot tell what less power in corners does.',
+    message: () => 'A circle has no corners, so it cannot tell what less corner power does.',
     remedy: () => 'Choose a star, a key, a comb or a hook.',
   },
   'card-corners-below-start': {
     message: (p) =>
-      `At ${p('speedMmPerS')} mm/s the machine runs wholly on the power in corners: its start speed is ${p('startMmPerS')} mm/s.`,
+      `At ${p('speedMmPerS')} mm/s the machine runs wholly on the corner power: its power ramp starts at ${p('startMmPerS')} mm/s.`,
     remedy: () =>
       'Type the same figure for both powers at such speeds, or ask for more power so that the card may run faster.',
   },
   'card-too-many-entries': {
     message: (p) =>
       `The card has ${p('rungs')} settings, and your control program keeps only ${p('most')} apart beside marks and outline.`,
-    remedy: () => 'Take fewer rungs, or repeat the colour trial.',
+    remedy: () => 'Take fewer settings, or repeat the colour trial.',
   },
   'card-nothing-to-vary': {
     message: () => 'No setting is left to put on the card.',
@@ -68,8 +68,8 @@ export const cardWords = {
   },
   'card-bigger-than-sheet': {
     message: (p) =>
-      `${p('cells')} cells of ${p('sizeMm')} mm do not fit on ${p('sheetWidthMm')} × ${p('sheetHeightMm')} mm with room for their words.`,
-    remedy: () => 'Take fewer cells, a smaller shape, or a bigger offcut.',
+      `${p('cells')} shapes of ${p('sizeMm')} mm do not fit on ${p('sheetWidthMm')} × ${p('sheetHeightMm')} mm with room for their words.`,
+    remedy: () => 'Take fewer shapes, a smaller shape, or a bigger offcut.',
   },
   'card-power-above-machine': {
     message: (p) =>
@@ -136,8 +136,9 @@ export const cardWords = {
       'More do not fit between the machine’s limits and three times the believed line energy.',
   },
   'card-order-only-in-gcode': {
-    message: () => 'This card mixes its rungs in cutting: only the G-code file keeps that order.',
-    remedy: () => 'For a machine that takes drawings, design it rung by rung.',
+    message: () =>
+      'This card mixes its settings in cutting: only the G-code file keeps that order.',
+    remedy: () => 'For a machine that takes drawings, design it setting by setting.',
   },
   'fires-above-machine': {
     message: (p) =>

@@ -72,7 +72,7 @@ const card: readonly Caution[] = [
   // common practice, no source
   line(
     'slow-cells-burn',
-    'The slow, strong cells burn most. Put them where you can see them, and watch them.',
+    'The slow, strong shapes burn most. Put them where you can see them, and watch them.',
   ),
   // common practice, no source
   essential('clips-clear', 'Clips clear of the path. Dry run round the outline first, beam off.'),
@@ -206,7 +206,7 @@ const airComparison: readonly Caution[] = [
   // common practice, no source
   essential(
     'low-not-off',
-    'In wood, compare low air with high air. Air off lets flames stand and soots the lens: only small cells, and someone watching every second, extinguisher in hand.',
+    'In wood, compare low air with high air. Air off lets flames stand and soots the lens: only small shapes, and someone watching every second, extinguisher in hand.',
   ),
 ];
 

@@ -5,7 +5,7 @@ import type { Sentence } from '../sentence.ts';
 export const compareWords = {
   'compare-side-unread': {
     message: (p) => `Nothing of the ${p('side')} side has been read.`,
-    remedy: () => 'Read at least one cell that was cut under each condition.',
+    remedy: () => 'Read at least one shape that was cut under each condition.',
   },
   'compare-piece-on-both-sides': {
     message: () => 'A card stands on both sides.',
@@ -17,7 +17,7 @@ export const compareWords = {
     remedy: () => 'Choose cards of one material.',
   },
   'compare-not-settled': {
-    message: () => 'The reckoning did not settle on an answer.',
+    message: () => 'The calculation did not settle on an answer.',
     remedy: () =>
       'Look for a mistyped speed or power on either side, or compare cards that were cut at like settings.',
   },
@@ -28,8 +28,8 @@ export const compareWords = {
   },
   'compare-partly-own-sheets': {
     message: () =>
-      'Some of the cells lie on sheets that were cut under one condition only; they tell less than those on a common sheet.',
-    remedy: () => 'Cut further cells of both conditions on one sheet.',
+      'Some of the shapes lie on sheets that were cut under one condition only; they tell less than those on a common sheet.',
+    remedy: () => 'Cut further shapes of both conditions on one sheet.',
   },
   'compare-batches-too': {
     message: () =>
@@ -42,7 +42,7 @@ export const compareWords = {
     remedy: () => 'Cut both sides alike in all but one thing.',
   },
   'compare-mixed-side': {
-    message: (p) => `The cells of one side were not all cut with the same ${p('what')}.`,
+    message: (p) => `The shapes of one side were not all cut with the same ${p('what')}.`,
     remedy: () => 'Leave out the cards that do not belong to the condition.',
   },
   'compare-all-out': {
@@ -55,7 +55,7 @@ export const compareWords = {
   },
   'compare-rests-on-prior': {
     message: () =>
-      'So few cells narrow the difference little: what was believed beforehand, two conditions in three within 16\u202f% of each other, still weighs in the figure.',
+      'So few shapes narrow the difference little: what was believed beforehand, two conditions in three within 16\u202f% of each other, still weighs in the figure.',
     remedy: () =>
       'Cut both conditions on one sheet, near the speed where half the shapes come out.',
   },

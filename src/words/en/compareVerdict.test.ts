@@ -70,9 +70,9 @@ describe('a comparison in words', () => {
   it('says the exact test in plain words', () => {
     const { exact, howMany } = comparisonSaid(comparison);
     expect(plain(exact)).toContain(
-      'Of 24 pairs of cells at one setting each, 8 ended differently: 7 came out only with air at 138 kPa, 1 only with air off.',
+      'Of 24 pairs of shapes at one setting each, 8 ended differently: 7 came out only with air at 138 kPa, 1 only with air off.',
     );
     expect(plain(exact)).toContain('by chance 1 time in 14 (McNemar’s exact test, p = 0.07)');
-    expect(plain(howMany)).toContain('50 more cells a side on one sheet would tell');
+    expect(plain(howMany)).toContain('50 more shapes a side on one sheet would tell');
   });
 });

@@ -100,16 +100,16 @@ const exact = (test: ExactBetween, { one, other }: SideNames): string => {
       const split = test.onlyOneOut + test.onlyOtherOut;
       const left =
         test.unpaired > 0
-          ? ` ${counted(test.unpaired, 'cell')} had no partner and were left out.`
+          ? ` ${counted(test.unpaired, 'shape')} had no partner and were left out.`
           : '';
-      return `Of ${counted(test.pairs, 'pair')} of cells at one setting each, ${String(split)} ended differently: ${String(test.onlyOtherOut)} came out only with ${other}, ${String(test.onlyOneOut)} only with ${one}. Were the two alike, so uneven a split would come by chance ${chanceWords(test.p)} (McNemar’s exact test, ${figure(test.p)}).${left}`;
+      return `Of ${counted(test.pairs, 'pair')} of shapes at one setting each, ${String(split)} ended differently: ${String(test.onlyOtherOut)} came out only with ${other}, ${String(test.onlyOneOut)} only with ${one}. Were the two alike, so uneven a split would come by chance ${chanceWords(test.p)} (McNemar’s exact test, ${figure(test.p)}).${left}`;
     }
     case 'unpaired': {
       const { a, b, c, d } = test.table;
       return `At the one setting that was cut under both, ${String(c)} of ${String(c + d)} came out with ${other} and ${String(a)} of ${String(a + b)} with ${one}. Were the two alike, so uneven a split would come by chance ${chanceWords(test.p)} (Fisher’s exact test, ${figure(test.p)}).`;
     }
     case 'no-difference-seen':
-      return `All ${counted(test.pairs, 'pair')} of cells at one setting ended alike, so the exact test says nothing.`;
+      return `All ${counted(test.pairs, 'pair')} of shapes at one setting ended alike, so the exact test says nothing.`;
     case 'no-setting-in-common':
       return 'No setting was cut under both conditions, so there is no test without a model. The card below has the same settings for both.';
   }
@@ -119,20 +119,20 @@ const cellsMore = ({ settling, tellPct }: Comparison): string => {
   const { cellsASide, moreASide } = settling;
   const goal = `would tell a difference of ${toldPct(tellPct)} from none, 8 times in 10`;
   if (cellsASide === null)
-    return `Even 400 cells a side on one sheet would not surely tell a difference of ${toldPct(tellPct)} from none: the cells scatter too much, or too little is known of the scatter yet.`;
+    return `Even 400 shapes a side on one sheet would not surely tell a difference of ${toldPct(tellPct)} from none: the shapes scatter too much, or too little is known of the scatter yet.`;
   if (moreASide === 0)
-    return `The cells that were read are enough to tell a difference of ${toldPct(tellPct)} from none, 8 times in 10.`;
-  const afresh = `${counted(cellsASide, 'cell')} a side on one sheet, cut afresh, ${goal}`;
+    return `The shapes that were read are enough to tell a difference of ${toldPct(tellPct)} from none, 8 times in 10.`;
+  const afresh = `${counted(cellsASide, 'shape')} a side on one sheet, cut afresh, ${goal}`;
   return moreASide === null || moreASide > 0.9 * cellsASide
     ? `${afresh}.`
-    : `${counted(moreASide, 'more cell')} a side on one sheet ${goal}. (${afresh}.)`;
+    : `${counted(moreASide, 'more shape')} a side on one sheet ${goal}. (${afresh}.)`;
 };
 
 /** What cells on two sheets could do. */
 const ownSheets = ({ settling }: Comparison): string =>
   settling.onOwnSheets === null
-    ? 'With a sheet for each condition no number of cells would do it: the sheets themselves differ too much.'
-    : `With a sheet for each condition it would take ${counted(settling.onOwnSheets, 'cell')} a side.`;
+    ? 'With a sheet for each condition no number of shapes would do it: the sheets themselves differ too much.'
+    : `With a sheet for each condition it would take ${counted(settling.onOwnSheets, 'shape')} a side.`;
 
 /** The card that would settle it, in a line. */
 const card = ({ settling }: Comparison): string => {

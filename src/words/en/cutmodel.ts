@@ -3,7 +3,7 @@ import type { AreaWords } from '../sentence.ts';
 /** What an answer and the next card have to say. */
 export const cutmodelWords: AreaWords = {
   'nothing-read-yet': {
-    message: () => 'No cell of this sheet has been read yet.',
+    message: () => 'No shape of this sheet has been read yet.',
     remedy: () => 'Lift the card level, tap it once, push lightly, and say what fell out.',
   },
   'all-came-out': {
@@ -19,7 +19,7 @@ export const cutmodelWords: AreaWords = {
   },
   'nothing-out-at-this-power': {
     message: (p) => `Nothing has come out yet at ${p('powerPct')} % or less.`,
-    remedy: () => 'Ask at a power at which a cell came out, or cut a card at this power.',
+    remedy: () => 'Ask at a power at which a shape came out, or cut a card at this power.',
   },
   'no-power-holds-this-speed': {
     message: (p) =>
@@ -59,18 +59,18 @@ export const cutmodelWords: AreaWords = {
   },
   'corners-rest-on-prior': {
     message: () =>
-      'Some cells ran on less power in corners; what that costs is still more belief than measurement.',
+      'Some shapes ran on less corner power; what that costs is still more belief than measurement.',
     remedy: () =>
-      'The answer holds for equal power in corners. Cut a card that varies power in corners to learn the rest.',
+      'The answer holds for equal corner power. Cut a card that varies corner power to learn the rest.',
   },
   'cut-on-corner-power': {
     message: (p) =>
-      `${p('cells')} cells were no faster than the start speed of ${p('startMmPerS')} mm/s, so they were taken as cut on the power in corners throughout.`,
+      `${p('cells')} shapes were no faster than ${p('startMmPerS')} mm/s, where the power ramp starts, so they were taken as cut on the corner power throughout.`,
     remedy: () => 'At such speeds type the same figure for both powers.',
   },
   'power-says-nothing': {
     message: (p) =>
-      `${p('cells')} cells at ${p('powers')} % were left out: the tube does not fire there, or no meter reading is near.`,
+      `${p('cells')} shapes at ${p('powers')} % were left out: the tube does not fire there, or no meter reading is near.`,
     remedy: () => 'Check the power that was typed, or take meter readings there.',
   },
   'guess-below-slowest-cell': {
@@ -81,7 +81,7 @@ export const cutmodelWords: AreaWords = {
   'held-to-fastest-out': {
     message: (p) =>
       `Held to ${p('speedMmPerS')} mm/s, the fastest that came out at ${p('powerPct')} % or less.`,
-    remedy: () => 'A card with faster cells may free a faster setting.',
+    remedy: () => 'A card with faster shapes may free a faster setting.',
   },
   'changeover-off-the-card': {
     message: (p) =>
@@ -90,29 +90,29 @@ export const cutmodelWords: AreaWords = {
   },
   'speeds-told-little': {
     message: (p) =>
-      `The cells at ${p('speeds')} mm/s told little: how they ended was all but certain.`,
-    remedy: () => 'The next card spends its cells nearer the changeover.',
+      `The shapes at ${p('speeds')} mm/s told little: how they ended was all but certain.`,
+    remedy: () => 'The next card spends its shapes nearer the changeover.',
   },
   'thin-evidence': {
     message: (p) =>
-      `At ${p('powerPct')} % the promise is an even bet up to ${p('evenMmPerS')} mm/s; being sure takes ${p('speedMmPerS')} mm/s. ${p('cells') === '0' ? 'Without a card nobody knows it closer.' : `The gap is the thinness of ${p('cells')} cells, not the sheet.`}`,
+      `At ${p('powerPct')} % it would probably hold up to ${p('evenMmPerS')} mm/s. To be as sure as you ask, stay at ${p('speedMmPerS')}: ${p('cells') === '0' ? 'without a card nobody knows it closer.' : `the gap comes from having only ${p('cells')} shapes.`}`,
     remedy: () => 'The next card should narrow it.',
   },
   'disagreement-is-noise': {
     message: (p) =>
-      `At ${p('speeds')} mm/s a cell ended worse than one cut no stronger and no slower. That is ordinary scatter, not a contradiction.`,
-    remedy: () => 'Nothing needs to be done; no single cell is taken at its word.',
+      `At ${p('speeds')} mm/s a shape ended worse than one cut no stronger and no slower. That is ordinary scatter, not a contradiction.`,
+    remedy: () => 'Nothing needs to be done; no single shape is taken at its word.',
   },
   'scatter-rests-on-prior': {
     message: (p) =>
       p('cells') === '0'
         ? 'How much shapes scatter rests on experience with other sheets: no card of this one was read.'
-        : `How much shapes scatter rests mostly on experience with other sheets, not on these ${p('cells')} cells.`,
-    remedy: () => 'More cells near the changeover, or tallies of orders, teach it.',
+        : `How much shapes scatter rests mostly on experience with other sheets, not on these ${p('cells')} shapes.`,
+    remedy: () => 'More shapes near the changeover, or counts of orders, teach it.',
   },
   'flaws-not-learnt': {
     message: () => 'How often this material has glue pockets or knots cannot be told yet.',
-    remedy: () => 'Tallies of orders tell it: count pockets apart from those that need a knife.',
+    remedy: () => 'Counts of orders tell it: count pockets apart from those that need a knife.',
   },
   'flaws-beside-the-promise': {
     message: (p) =>
@@ -120,7 +120,7 @@ export const cutmodelWords: AreaWords = {
     remedy: () => 'Plan a few more parts for them.',
   },
   'tally-stood-in': {
-    message: () => 'No card shows where the changeover lies; the tally of an order stood in.',
+    message: () => 'No card shows where the changeover lies; the count of an order stood in.',
     remedy: () => 'A card across the changeover makes the answer firmer.',
   },
   'habit-stood-in': {
@@ -140,12 +140,12 @@ export const cutmodelWords: AreaWords = {
   },
   'cells-overdrove': {
     message: (p) =>
-      `${p('cells')} cells were cut at ${p('powers')} %, above the tube’s rated ${p('ratedMa')} mA.`,
+      `${p('cells')} shapes were cut at ${p('powers')} %, above the tube’s rated ${p('ratedMa')} mA.`,
     remedy: () => 'They count as evidence, but no such setting is recommended.',
   },
   'power-beyond-the-card': {
     message: (p) =>
-      `No cell was cut near ${p('powerPct')} %: the answer there leans on how speed rises with power.`,
+      `No shape was cut near ${p('powerPct')} %: the answer there leans on how speed rises with power.`,
     remedy: () => 'Cut the next card at that power before relying on it.',
   },
   'cut-this-card': {
@@ -154,7 +154,7 @@ export const cutmodelWords: AreaWords = {
   },
   'not-worth-another-sheet': {
     message: (p) => `Enough: another card would gain about ${p('gainPct')} %.`,
-    remedy: () => 'Keep the setting, and tally the order.',
+    remedy: () => 'Keep the setting, and count the order.',
   },
   'reaches-the-answer': {
     message: (p) =>
@@ -172,6 +172,6 @@ export const cutmodelWords: AreaWords = {
   'double-the-range-slower': {
     message: (p) => `Nothing came out, so this card goes well below ${p('slowestMmPerS')} mm/s.`,
     remedy: () =>
-      'Check lens, focus and air, then cut it. Slow, strong cells burn most: watch them.',
+      'Check lens, focus and air, then cut it. Slow, strong shapes burn most: watch them.',
   },
 };

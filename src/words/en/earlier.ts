@@ -1,7 +1,7 @@
 import type { AreaWords } from '../sentence.ts';
 
 const remedy = (): string =>
-  'Check lens, focus, air and what was typed. If all is as before, it is another kind of sheet, and only its own cells count.';
+  'Check lens, focus, air and what was typed. If all is as before, it is another kind of sheet, and only its own shapes count.';
 
 import { machinesText } from './screens/machines.ts';
 

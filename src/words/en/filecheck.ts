@@ -4,7 +4,7 @@ import type { Fill, Sentence } from '../sentence.ts';
 const place = (p: Fill): string => `(line ${p('where')})`;
 const cellOr = (p: Fill, other: string): string => {
   const cell = p('cell');
-  return cell === '(not given)' ? other : `Cell ${cell}`;
+  return cell === '(not given)' ? other : `Shape ${cell}`;
 };
 
 /** What the check of a file found. `where` is a line of a program, or the place of a line in a drawing. */
@@ -22,37 +22,37 @@ export const filecheckWords = {
     remedy: () => 'Do not run it. Write the job to be timed anew.',
   },
   'check-not-this-card': {
-    message: (p) => `Not one cell of card ${p('card')} is in this file.`,
+    message: (p) => `Not one shape of card ${p('card')} is in this file.`,
     remedy: () => 'Check that file and card belong together, and that the file is in mm.',
   },
   'check-cell-missing': {
-    message: (p) => `Cell ${p('cell')} is not cut.`,
+    message: (p) => `Shape ${p('cell')} is not cut.`,
     remedy: () => 'Take the file that was written with the card, or write it anew.',
   },
   'check-cell-differs': {
     message: (p) =>
-      `Cell ${p('cell')} says ${p('card')}, but the file cuts it at ${p('file')} ${place(p)}.`,
+      `Shape ${p('cell')} says ${p('card')}, but the file cuts it at ${p('file')} ${place(p)}.`,
     remedy: () =>
-      'Do not cut it: the words beside the cell would be wrong. Write the file anew from the card.',
+      'Do not cut it: the words beside the shape would be wrong. Write the file anew from the card.',
   },
   'check-cell-mixed': {
-    message: (p) => `Cell ${p('cell')} is cut partly at ${p('one')}, partly at ${p('other')}.`,
-    remedy: () => 'Such a cell teaches nothing. Write the file anew from the card.',
+    message: (p) => `Shape ${p('cell')} is cut partly at ${p('one')}, partly at ${p('other')}.`,
+    remedy: () => 'Such a shape teaches nothing. Write the file anew from the card.',
   },
   'check-cell-partly': {
-    message: (p) => `Of the outline of cell ${p('cell')}, ${p('pct')} % is cut.`,
+    message: (p) => `Of the outline of shape ${p('cell')}, ${p('pct')} % is cut.`,
     remedy: () =>
-      'A cell that is cut in part, or in part twice, teaches nothing. Write the file anew from the card.',
+      'A shape that is cut in part, or in part twice, teaches nothing. Write the file anew from the card.',
   },
   'check-cell-beam-mode': {
     message: (p) =>
-      `Cell ${p('cell')} is cut with ${p('mode')}, the others with ${p('others')} ${place(p)}.`,
+      `Shape ${p('cell')} is cut with ${p('mode')}, the others with ${p('others')} ${place(p)}.`,
     remedy: () =>
-      'M4 lowers the power as the head slows, M3 does not: the cell gets another power in its corners than its words say. Use one of the two throughout.',
+      'M4 lowers the power as the head slows, M3 does not: the shape gets another power in its corners than its words say. Use one of the two throughout.',
   },
   'check-spelt-differs': {
     message: (p) =>
-      `Cell ${p('cell')} of the card says ${p('card')}; the program calls it “${p('label')}” ${place(p)}.`,
+      `Shape ${p('cell')} of the card says ${p('card')}; the program calls it “${p('label')}” ${place(p)}.`,
     remedy: () =>
       'Whoever reads the program believes another setting. Write it anew from the card.',
   },
@@ -62,11 +62,11 @@ export const filecheckWords = {
     remedy: () => 'Trust neither. Write the file anew from what it was made of.',
   },
   'check-words-differ': {
-    message: (p) => `The words drawn beside cell ${p('cell')} are not “${p('words')}”.`,
+    message: (p) => `The words drawn beside shape ${p('cell')} are not “${p('words')}”.`,
     remedy: () => 'Write the file anew: cut like this, the card would be read wrongly.',
   },
   'check-words-missing': {
-    message: (p) => `The file draws no words beside the cells of card ${p('card')}.`,
+    message: (p) => `The file draws no words beside the shapes of card ${p('card')}.`,
     remedy: () => 'Without them the card can be read only with this file at hand.',
   },
   'check-part-missing': {
@@ -78,15 +78,15 @@ export const filecheckWords = {
     remedy: () => 'Find out what they are before cutting, or write the file anew.',
   },
   'check-marks-late': {
-    message: (p) => `A mark is drawn after the first cell ${place(p)}.`,
+    message: (p) => `A mark is drawn after the first shape ${place(p)}.`,
     remedy: () => 'Words and marks come first: a sheet with holes may have moved.',
   },
   'check-outline-early': {
-    message: (p) => `The outline is cut before cell ${p('cell')} ${place(p)}.`,
-    remedy: () => 'Outline last: a freed card drops or tilts and spoils the cells after it.',
+    message: (p) => `The outline is cut before shape ${p('cell')} ${place(p)}.`,
+    remedy: () => 'Outline last: a freed card drops or tilts and spoils the shapes after it.',
   },
   'check-window-early': {
-    message: (p) => `The window is cut before cell ${p('cell')} ${place(p)}.`,
+    message: (p) => `The window is cut before shape ${p('cell')} ${place(p)}.`,
     remedy: () => 'Window and outline last: a freed piece tips up and spoils what comes after it.',
   },
   'check-inside-after-outside': {
@@ -95,7 +95,7 @@ export const filecheckWords = {
     remedy: () => 'Cut inside first, outline last: a freed part drops or tilts.',
   },
   'check-order-differs': {
-    message: (p) => `Cell ${p('cell')} is cut where ${p('wanted')} should be.`,
+    message: (p) => `Shape ${p('cell')} is cut where ${p('wanted')} should be.`,
     remedy: () =>
       'Turn off re-ordering. The order was drawn at random so that a warm-up does not pose as a setting.',
   },
@@ -132,7 +132,7 @@ export const filecheckWords = {
   },
   'check-marks-would-cut': {
     message: (p) =>
-      `Marks have ${p('sharePct')} % of the line energy ${p('of') === 'changeover' ? 'at which the sheet is believed to come through' : 'of the gentlest cell'}: they may cut through ${place(p)}.`,
+      `Marks have ${p('sharePct')} % of the line energy ${p('of') === 'changeover' ? 'at which the sheet is believed to come through' : 'of the gentlest shape'}: they may cut through ${place(p)}.`,
     remedy: () => 'Score with a setting that you have tried on scrap of this sheet.',
   },
   'check-marks-differ': {
@@ -147,7 +147,7 @@ export const filecheckWords = {
   },
   'check-colour-differs': {
     message: (p) =>
-      `Cell ${p('cell')} is drawn in ${p('colour')}; the type-in list has ${p('listed')}.`,
+      `Shape ${p('cell')} is drawn in ${p('colour')}; the type-in list has ${p('listed')}.`,
     remedy: () =>
       'Whoever types by colour types another setting. Write the file anew from the card.',
   },
@@ -222,7 +222,7 @@ export const filecheckWords = {
         ? `The program sets or chooses another zero: ${p('word')} in line ${p('where')}.`
         : `The program sets or chooses another zero ${p('count')} times, first with ${p('word')} in line ${p('where')}.`,
     remedy: () =>
-      'Where it cuts depends on what the machine keeps and where the head stands: frame the job before cutting.',
+      'Where it cuts depends on what the machine keeps and where the head stands: run once round it with the beam off before cutting.',
   },
   'check-units-mixed': {
     message: (p) => `The program changes between mm and inches on its way ${place(p)}.`,
@@ -250,9 +250,9 @@ export const filecheckWords = {
   },
   'check-corner-power-not-carried': {
     message: (p) =>
-      `${p('rung')} has a power in corners of its own, which G-code cannot carry: the program cuts it with one power throughout.`,
+      `${p('rung')} has a corner power of its own, which G-code cannot carry: the program cuts it with one power throughout.`,
     remedy: () =>
-      'Do not cut it: the words beside the cells would be wrong. Take the SVG or DXF and type the powers in.',
+      'Do not cut it: the words beside the shapes would be wrong. Take the SVG or DXF and type the powers in.',
   },
   'check-part-not-read': {
     message: (p) => `Not read: ${p('count')} × ${p('what')}.`,
@@ -298,7 +298,7 @@ export const filecheckWords = {
 export const drawingWords = {
   'card-file-cell-differs': {
     message: (p) =>
-      `In the file of card ${p('card')}, cell ${p('cell')} says another setting than its rung has.`,
+      `In the file of card ${p('card')}, shape ${p('cell')} says other figures than its setting.`,
     remedy: () => 'The file was changed by hand or is damaged. Take it from where it was made.',
   },
   'card-file-part-differs': {
@@ -311,7 +311,7 @@ export const drawingWords = {
   },
   'gcode-corner-power-not-carried': {
     message: (p) =>
-      `G-code has one power for a whole line: it cannot carry the power in corners of ${p('rung')}, ${p('minPowerPct')} % beside ${p('powerPct')} %.`,
+      `G-code has one power for a whole line: it cannot carry the corner power of ${p('rung')}, ${p('minPowerPct')} % beside ${p('powerPct')} %.`,
     remedy: () =>
       'Take the SVG or DXF and type the powers in the control program. In G-code every setting would be cut alike, whatever the words beside it say.',
   },

@@ -25,7 +25,7 @@ const figureWords: Readonly<Record<TypedFigure, (setting: Setting) => string>> =
 const figureNames: Readonly<Record<TypedFigure, string>> = {
   speedMmPerS: 'speed',
   powerPct: 'power',
-  minPowerPct: 'power in corners',
+  minPowerPct: 'corner power',
   passes: 'passes',
   air: 'air',
 };
@@ -43,7 +43,7 @@ const steps: Readonly<Record<JobStep, string>> = {
     'Dry run round the outline with the beam off. Nothing may touch, nothing may stick out of the sheet.',
   'watch-it': 'Lid shut, extraction on, warm up as always; then run, and stay with it to the end.',
   'note-the-time':
-    'Write down what the machine says it took: a wrong time betrays a mistyped rung.',
+    'Write down what the machine says it took: a wrong time betrays a mistyped setting.',
   'let-it-cool':
     'Let the fume clear and the card cool. Lift it level, one knuckle tap, one light push, look at the back.',
 };
@@ -74,13 +74,13 @@ export const jobSheetText = {
   figureName: (figure: TypedFigure) => figureNames[figure],
   same: (figures: readonly TypedFigure[], setting: Setting) =>
     listed(figures.map((figure) => `${figureNames[figure]} ${figureWords[figure](setting)}`)),
-  everywhere: (same: string) => `The same in every rung: ${same}. Type it once and copy it.`,
+  everywhere: (same: string) => `The same in every setting: ${same}. Type it once and copy it.`,
   inGroup: (same: string) => `With ${same}:`,
   unchanged: 'as on the card before',
   toType: (count: number, unchanged: number) =>
     unchanged === 0
-      ? `${counted(count, 'setting')} to type for the rungs.`
-      : `${counted(count, 'setting')} to type for the rungs; ${String(unchanged)} as before.`,
+      ? `${counted(count, 'setting')} to type for the shapes.`
+      : `${counted(count, 'setting')} to type for the shapes; ${String(unchanged)} as before.`,
   label: (label: string) =>
     ({ marks: 'words and marks', window: 'window, outline', outline: 'outline' })[label] ?? label,
   settingUnsaid: 'your own setting for scoring a line',
@@ -90,7 +90,7 @@ export const jobSheetText = {
     `It should take about ${durationWords(seconds)} (between ${durationWords(lowSeconds)} and ${durationWords(highSeconds)}${motion === 'assumed' ? ', as machines differ' : ''}).`,
   trial: (strips: number) =>
     `Load it in your control program; there is nothing to cut. It has ${String(strips)} strips: how many separate entries do you see? That is entriesAtMost.`,
-  hottest: (rung: string) => `Rung ${rung} burns most. Watch it.`,
+  hottest: (rung: string) => `Setting ${rung} burns most. Watch it.`,
   thickness: (thicknessMm: number) => `${String(Number(thicknessMm.toFixed(2)))}${gap}mm thick`,
   batch: (batch: string) => `batch ${batch}`,
   sheet: (sheet: string) => (sheet.endsWith('sheet') ? sheet : `sheet ${sheet}`),

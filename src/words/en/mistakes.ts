@@ -3,12 +3,12 @@ import type { AreaWords } from '../sentence.ts';
 /** What an answer has to say of slips of the hand that the cells betray. */
 export const mistakeWords: AreaWords = {
   'look-again': {
-    message: (p) => `Look again at: ${p('settings')}. By all other cells this is most unlikely.`,
+    message: (p) => `Look again at: ${p('settings')}. By all other shapes this is most unlikely.`,
     remedy: () =>
-      'Check the grade, and what was typed for that cell; a pocket or a knot is marked as spoilt.',
+      'Check the grade, and what was typed for that shape; a pocket or a knot is marked as spoilt.',
   },
   'behaves-like': {
-    message: (p) => `The cells typed as ${p('typed')} behave like those cut at ${p('like')}.`,
+    message: (p) => `The shapes typed as ${p('typed')} behave like those cut at ${p('like')}.`,
     remedy: () => 'Check what was typed; a wrong setting can be corrected under “as cut”.',
   },
   'cards-disagree': {

@@ -56,9 +56,9 @@ export const proofWords = {
   },
   'proof-below-start-speed': {
     message: (p) =>
-      `The whole path runs on the power in corners: ${p('speedMmPerS')} mm/s is not above the speed at which this machine begins to add power (${p('startMmPerS')} mm/s).`,
+      `The whole path runs on the corner power: ${p('speedMmPerS')} mm/s is not above the speed at which this machine begins to add power (${p('startMmPerS')} mm/s).`,
     remedy: () =>
-      'Type the power that you want as power in corners too, or lower the start speed as the manual says.',
+      'Type the power that you want as corner power too, or lower the speed at which the power ramp starts, as the manual says.',
   },
   'proof-too-many-to-compare': {
     message: (p) =>

@@ -23,7 +23,7 @@ export const reasoningText = {
   titleOfNone: 'Why there is no answer yet',
   question: ({ outOf100, surePct, partLengthMm, for: what }: PromiseWish, stock: string) =>
     `Question: how fast can ${stock} be cut so that ${inHundred(outOf100)} in 100 sound parts with ${lengthWords(partLengthMm)} of cut come out, ${holdsFor[what]}, and we are ${sureWords(surePct)} sure?`,
-  cells: 'The cells, by speed. The larger the ring, the more the answer rests on that cell.',
+  cells: 'The shapes, by speed. The larger the ring, the more the answer rests on that shape.',
   rings:
     'Solid ring: without it the answer is slower. Dashed ring: without it faster. Blue line: the answer.',
   carries: 'What carries it',
@@ -42,9 +42,10 @@ export const reasoningText = {
   learnt: 'learnt',
   data: 'Data',
   dataLine: (out: number, hangs: number, stays: number, others: readonly string[]) =>
-    [`${String(out)} came out, ${String(hangs)} hung, ${String(stays)} stayed`, ...others].join(
-      '; ',
-    ) + '.',
+    [
+      `${String(out)} came out, ${String(hangs)} hung, ${String(stays)} not through`,
+      ...others,
+    ].join('; ') + '.',
   tallies: (parts: number) => `${String(parts)} parts of orders`,
   habit: 'what is run now',
   history: (cells: number) => `${String(cells)} shapes of earlier sheets`,

@@ -65,7 +65,8 @@ export const standingWords = {
   },
   'card-half-read': {
     message: (p) => `${p('read')} of ${p('cells')} shapes are read.`,
-    remedy: (p) => `Say what the other ${p('left')} did: they stayed, or were not looked at.`,
+    remedy: (p) =>
+      `Say what the other ${p('left')} did: they were not through, or were not looked at.`,
   },
   'outside-what-was-cut': {
     message: () => 'A guess: this setting lies outside what was cut.',

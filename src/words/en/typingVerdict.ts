@@ -4,7 +4,7 @@ import { durationWords } from './figures.ts';
 
 const entryName = (label: string): string =>
   ({ marks: 'Words and marks', window: 'Window and outline', outline: 'The outline' })[label] ??
-  `Rung ${label}`;
+  `Setting ${label}`;
 
 const suspect = ({ label, meant, probably, how }: TypingSuspect): string =>
   how === 'not-changed'

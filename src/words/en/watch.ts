@@ -7,7 +7,7 @@ export const watchWords = {
     message: (p) =>
       p('kept') === ''
         ? 'A strip in a new batch needs that batch’s name.'
-        : `The proven setting is of the batch “${p('kept')}”; a new batch needs another name.`,
+        : `The kept setting is of the batch “${p('kept')}”; a new batch needs another name.`,
     remedy: () =>
       'Type what stands on the delivery note, or the day it came. For the reference sheet choose that instead.',
   },

@@ -59,20 +59,20 @@ const verdictMore = (found: StripVerdict): string => {
       return 'Cut it, lift it, tap it once and push lightly; then say what fell out.';
     case 'as-before':
       return found.allOut
-        ? `Everything came out. The proven setting stays, ${sure(found.surePct)}; how much faster it could go only a card tells.`
-        : `The proven setting keeps its promise on this sheet, ${sure(found.surePct)}. Count the order: it is the best check there is.`;
+        ? `Everything came out. The kept setting stays, ${sure(found.surePct)}; how much faster it could go only a card tells.`
+        : `The kept setting keeps its promise on this sheet, ${sure(found.surePct)}. Count the order: it is the best check there is.`;
     case 'retune':
       return [
         found.which === 'slower'
-          ? `The proven setting would hold here with ${pct(found.provenSurePct)} certainty only; this one, ${sure(found.surePct)}.`
-          : `The proven setting holds too; this one is faster and holds, ${sure(found.surePct)}.`,
+          ? `The kept setting would hold here with ${pct(found.provenSurePct)} certainty only; this one, ${sure(found.surePct)}.`
+          : `The kept setting holds too; this one is faster and holds, ${sure(found.surePct)}.`,
         ...(found.guess
-          ? ['It is slower than any cell of the strip, so watch the first parts.']
+          ? ['It is slower than any shape of the strip, so watch the first parts.']
           : []),
         'Count the first order with it.',
       ].join(' ');
     case 'cut-a-card':
-      return `The strip does not tell which speed would hold, and the proven setting would with ${pct(found.provenSurePct)} certainty only. A card of this sheet does.`;
+      return `The strip does not tell which speed would hold, and the kept setting would with ${pct(found.provenSurePct)} certainty only. A card of this sheet does.`;
   }
 };
 
@@ -137,7 +137,7 @@ const looks: Readonly<Record<LookAt, readonly [name: string, how: string]>> = {
   ],
   thickness: [
     'Thickness',
-    'Measure the new sheet in several places: the label lies, and 5\u202f% thicker is about 6\u202f% slower.',
+    'Measure the new sheet in several places: what it is sold as is only nominal, and 5\u202f% thicker is about 6\u202f% slower.',
   ],
   moisture: [
     'Moisture',
@@ -211,7 +211,7 @@ export const watchVerdictText = {
   causeMore: ({ laser, wood }: LaserOrWood): string =>
     `By the reference sheet the laser cuts ${change(laser)}; beside that the new batch cuts ${change(wood)}.`,
   /** How a strip is judged, for whoever wants to know. */
-  rule: `A strip stays “as before” while the proven setting holds with ${String(stripRule.stayPct)}\u202f% certainty and nothing failed at it. Else the new setting is the fastest that holds with ${String(stripRule.retuneSurePct)}\u202f% certainty, worth typing from ${String(stripRule.fasterByPct)}\u202f% faster on. Played on invented workshops with six cells, 96 in 100 of the settings that it ends with keep their promise on the new batch after 60 earlier cells, 98 after 24, and 87 where single shapes scatter with heavy tails.`,
+  rule: `A strip stays “as before” while the kept setting holds with ${String(stripRule.stayPct)}\u202f% certainty and nothing failed at it. Else the new setting is the fastest that holds with ${String(stripRule.retuneSurePct)}\u202f% certainty, worth typing from ${String(stripRule.fasterByPct)}\u202f% faster on. Played on invented workshops with six shapes, 96 in 100 of the settings that it ends with keep their promise on the new batch after 60 earlier shapes, 98 after 24, and 87 where single shapes scatter with heavy tails.`,
   alarms: `An alarm without cause comes about once in ${String(alarmLimits.ordersPerFalseAlarm)} orders.`,
   look: (what: LookAt) => {
     const [name, how] = looks[what];

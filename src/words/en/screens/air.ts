@@ -9,5 +9,5 @@ export const airText = {
   },
   pressure: 'Pressure at the regulator’s gauge',
   offCare:
-    'Air off lets flames stand and soots the lens: only small cells, someone watching every second, extinguisher in hand.',
+    'Air off lets flames stand and soots the lens: only small shapes, someone watching every second, extinguisher in hand.',
 };

@@ -32,9 +32,9 @@ export const answerText = {
   nothingYet: 'Tap each shape that you have looked at. The answer stands here as you go.',
   noneYet: 'No setting yet.',
   guess: 'A guess: this lies outside what was cut.',
-  reckoning: 'Reckoning…',
+  reckoning: 'Calculating…',
   broke: (what: string) =>
-    `The reckoning broke off (${what}). Your readings are safe; please report this.`,
+    `The calculation broke off (${what}). Your readings are safe; please report this.`,
   steps: 'Which of these do you run?',
   surer: 'One step surer',
   holds: 'Fastest that holds',
@@ -51,7 +51,7 @@ export const answerText = {
   keepThis: (spot: Spot) => `Keep ${speedWords(spot.speedMmPerS)} in the book`,
   rest: (left: number) => `What did the other ${counted(left, 'shape')} do?`,
   restMore: 'Nothing is kept from a card that is read in part until that is said.',
-  restStayed: 'They stayed',
+  restStayed: 'They were not through',
   restUnseen: 'They were not looked at',
   restLater: 'Go on reading',
   openEntry: 'Open it',
@@ -103,20 +103,19 @@ export const answerText = {
       : `${setting} keep the promise too, but do not pay: ${String(-quickerPct)} % slower than one pass.`;
   },
   corners: (minPowerPct: number, speedMmPerS: number) =>
-    `Power in corners: ${powerWords(minPowerPct)} or more keeps the promise at ${speedWords(speedMmPerS)}.`,
+    `Corner power: ${powerWords(minPowerPct)} or more keeps the promise at ${speedWords(speedMmPerS)}.`,
   overdrive: 'Overdrive: above its rated current the tube lives shorter.',
   missing: {
-    tell: 'Tell it',
-    current:
-      'Tell me your rated current and a few meter readings, and I can say what this costs the tube.',
+    tell: 'Add them',
+    current: 'Add the rated current and a few meter readings to see the load on the tube.',
   },
   picture: 'The picture',
   ask: 'Ask for another promise',
   power: 'At which power setting?',
   anyPower: 'whichever is best',
-  model: 'How this was reckoned',
+  model: 'How this was calculated',
   basis: (cells: number, tallied: number) =>
     tallied > 0
-      ? `From ${counted(cells, 'cell')} and ${counted(tallied, 'tallied part')}.`
-      : `From ${counted(cells, 'cell')}.`,
+      ? `From ${counted(cells, 'shape')} and ${counted(tallied, 'counted part')}.`
+      : `From ${counted(cells, 'shape')}.`,
 };

@@ -6,7 +6,7 @@ export const boardText = {
   own: 'a new one',
   before: ({ sheet, cards, isNamed }: SheetCut): string =>
     isNamed ? `sheet ${sheet}` : `the one of card ${cards[0] ?? ''}`,
-  name: 'Delivery, and number of the sheet',
+  name: 'Batch, and number of the sheet',
   sheet: 'Number or name of the sheet',
   sheetHint: 'Only if it bears one. Else this card counts as cut from a sheet of its own.',
 };

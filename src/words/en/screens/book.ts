@@ -25,9 +25,9 @@ export const bookText = {
   from: (cards: readonly string[], cells: number, parts: number, habit: boolean) =>
     [
       ...(cells > 0
-        ? [`${counted(cells, 'cell')} of ${counted(cards.length, 'card')} (${cards.join(', ')})`]
+        ? [`${counted(cells, 'shape')} of ${counted(cards.length, 'card')} (${cards.join(', ')})`]
         : []),
-      ...(parts > 0 ? [counted(parts, 'tallied part')] : []),
+      ...(parts > 0 ? [counted(parts, 'counted part')] : []),
       ...(habit ? ['what was run before'] : []),
     ].join(', ') || 'nothing that was counted',
   keptOn: 'Kept',

@@ -42,7 +42,7 @@ export const compareText = {
   piece: ({ card, air }: PieceRead) => `Card ${card}${air === undefined ? '' : `, air ${air}`}`,
   pieceMore: ({ out, cells, sheet, batch }: PieceRead) =>
     [
-      `${String(out)} of ${counted(cells, 'cell')} came out`,
+      `${String(out)} of ${counted(cells, 'shape')} came out`,
       ...(batch === undefined ? [] : [`batch ${batch}`]),
       ...(sheet === undefined ? [] : [`sheet ${sheet}`]),
     ].join(', '),
@@ -57,8 +57,8 @@ export const compareText = {
   worth: 'Worth having from, in %',
   tell: 'To be told from nothing, in %',
   choose: 'Lay at least one card on each side.',
-  reckoning: 'Reckoning',
-  broke: (message: string) => `The reckoning broke: ${message}`,
+  reckoning: 'Calculation',
+  broke: (message: string) => `The calculation broke: ${message}`,
   answer: 'The answer',
   picture: (low: string, middle: string, high: string) =>
     `Gain in speed: ${middle}, with 95 in 100 between ${low} and ${high}.`,
@@ -69,12 +69,12 @@ export const compareText = {
     names: { readonly one: string; readonly other: string },
     { one, other }: Comparison['read'],
   ) =>
-    `Came out: ${String(one.out)} of ${counted(one.cells, 'cell')} with ${names.one}, ${String(other.out)} of ${String(other.cells)} with ${names.other}.`,
+    `Came out: ${String(one.out)} of ${counted(one.cells, 'shape')} with ${names.one}, ${String(other.out)} of ${String(other.cells)} with ${names.other}.`,
   exactTitle: 'The exact test, without a model',
   exactMore:
-    'It sees only “out” or not, and only cells at one setting under both conditions, so it needs more cells than the figure above.',
+    'It sees only “out” or not, and only shapes at one setting under both conditions, so it needs more shapes than the figure above.',
   exactOwn: 'As each condition had its own sheet, it cannot tell the sheet from the condition.',
-  statistics: 'How it is reckoned',
+  statistics: 'How it is calculated',
   statisticsMore: (points: number) =>
     `The model of the answer, with one more effect on the speed at which half the shapes come out. Before anything was cut the effect was believed normal about nothing, sd 0.15 in ln speed: common practice, no source. The range is the middle 95 % of its posterior, from ${String(points)} effective lines. Sheets and batches have terms of their own, so that they do not pose as the condition. In simulated workshops the range held the truth in 95 to 97 of 100.`,
   settle: 'What would settle it?',
@@ -82,11 +82,11 @@ export const compareText = {
   settleMore: 'What would tell it closer?',
   settleMoreOpen: 'The card to cut for that',
   settleCells: (cells: number, perCard: number, sheets: string) =>
-    `${counted(cells, 'cell')} at each setting, ${sheets}.${cells > perCard ? ` That is more than one card takes: make ${String(Math.ceil(cells / perCard))} of ${String(perCard)} at each setting for either condition.` : ''} A greater difference needs far fewer: say above what is to be told.`,
+    `${counted(cells, 'shape')} at each setting, ${sheets}.${cells > perCard ? ` That is more than one card takes: make ${String(Math.ceil(cells / perCard))} of ${String(perCard)} at each setting for either condition.` : ''} A greater difference needs far fewer: say above what is to be told.`,
   settleSheet: 'both cards on one sheet',
   settleBatches: 'a card from each batch',
   steps: (difference: Difference) => [
-    'Make the card twice with the same settings and cells: one for each condition.',
+    'Make the card twice with the same settings and shapes: one for each condition.',
     'Cut the first. Focus, place on the bed and everything else stay as they are.',
     between[difference],
     'Read both, lay one on each side here, and say whether they were cut from one sheet.',

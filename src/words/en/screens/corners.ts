@@ -37,10 +37,10 @@ const inHundred = (chance: number): string => {
 };
 
 const untold = (verdict: Extract<BedVerdict, { kind: 'untold' }>): string => {
-  const more = `About ${counted(verdict.cellsMoreEach, 'cell')} more at each place would tell an even bed.`;
+  const more = `About ${counted(verdict.cellsMoreEach, 'shape')} more at each place would tell an even bed.`;
   switch (verdict.because) {
     case 'place-unread':
-      return 'Read at least one cell at each place first.';
+      return 'Read at least one shape at each place first.';
     case 'all-out':
       return 'Everything came out, so nothing tells the places apart. Cut it again about a tenth faster.';
     case 'none-out':
@@ -63,12 +63,12 @@ export const cornersText = {
   wish: 'The job',
   bedWidth: 'Bed width',
   bedHeight: 'Bed height',
-  cellsEach: 'Cells at each place',
+  cellsEach: 'Shapes at each place',
   cellsEachMore:
-    'A corner that is 15 % slower was found in about 1 of 2 simulated beds with 4 cells at each place, and in 7 of 8 with 8. Of 500 even beds with 4, 15 were wrongly accused.',
-  size: 'Size of a cell',
+    'A corner that is 15 % slower was found in about 1 of 2 simulated beds with 4 shapes at each place, and in 7 of 8 with 8. Of 500 even beds with 4, 15 were wrongly accused.',
+  size: 'Size of a shape',
   margin: 'From the edges',
-  setting: 'Setting for all cells',
+  setting: 'Setting for all shapes',
   settingMore:
     'Filled in where about two thirds should come out: there a weak place shows. If you type another, stay near the changeover.',
   noCard:
@@ -76,24 +76,24 @@ export const cornersText = {
   scoring: 'For the words',
   scoringMore: 'A guess if you say nothing. Try it on scrap first.',
   picture: (cells: number) =>
-    `The bed from above, front edge below: ${counted(cells, 'cell')} in its four corners.`,
+    `The bed from above, front edge below: ${counted(cells, 'shape')} in its four corners.`,
   howToLay:
-    'Use one whole sheet, or four offcuts of the same sheet, flat and held down; with a bed gap or a warp the place is not what is tested. Front is where you stand. The drawing is as big as the bed: place its front left corner at the bed’s. Where the labels come out elsewhere, go by where the cells lie.',
+    'Use one whole sheet, or four offcuts of the same sheet, flat and held down; with a bed gap or a warp the place is not what is tested. Front is where you stand. The drawing is as big as the bed: place its front left corner at the bed’s. Where the labels come out elsewhere, go by where the shapes lie.',
   files: 'The drawing',
   kinds: { svg: 'SVG', dxf: 'DXF', gcode: 'G-code' },
   fileTitle: 'Four corners',
   filesMore:
-    'The places take turns, so that a tube that warms up weighs on all alike. G-code keeps that order; a control program may sort its own way. Letter A is the setting for all cells.',
+    'The places take turns, so that a tube that warms up weighs on all alike. G-code keeps that order; a control program may sort its own way. Letter A is the setting for all shapes.',
   read: 'What fell out?',
   readMore:
-    'Tap a cell: once for out, again for hangs, again for stays. Leave a spoilt one unread.',
+    'Tap a shape: once for out, again for hangs, again for not through. Leave a spoilt one unread.',
   keepMore: 'They go when you leave this page, unless you keep them.',
   keep: 'Keep it',
   kept: 'Kept, with today’s date.',
   earlier: 'Four corners so far',
   none: 'None of this machine yet.',
   lineOf: ({ cells, setting }: BedTest) =>
-    `${counted(cells.length, 'cell')}, ${speedWords(setting.speedMmPerS)}, ${powerWords(setting.powerPct)}.`,
+    `${counted(cells.length, 'shape')}, ${speedWords(setting.speedMmPerS)}, ${powerWords(setting.powerPct)}.`,
   remove: 'Remove',
   removeAsk: 'This reading of the four corners goes.',
   print: 'Print this page',
@@ -119,7 +119,7 @@ export const cornersText = {
     `${chanceOf(report.exact[place].p)}; of four places ${chanceOf(report.exact[place].pOfFour)}`,
   exactTitle: 'The exact test, without a model',
   exactMore:
-    'The exact test (Fisher’s) knows no model: how probable it is that so few come out there, against the other three, by chance alone. The second figure allows for having looked at four places. Below 0.05 it agrees that a place is weak. It sees only “out” or not, and so needs more cells than the model.',
+    'The exact test (Fisher’s) knows no model: how probable it is that so few come out there, against the other three, by chance alone. The second figure allows for having looked at four places. Below 0.05 it agrees that a place is weak. It sees only “out” or not, and so needs more shapes than the model.',
   scatterFromCards: 'Scatter and hanging band come from the cards of this sheet.',
   scatterUnstudied:
     'Scatter and hanging band are those of common practice, since no card of this sheet has been read.',

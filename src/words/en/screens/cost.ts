@@ -13,7 +13,7 @@ export const costText = {
   ways: {
     gentle: 'Gentle and slow',
     chosen: 'As recommended',
-    hard: 'Hard and fast',
+    hard: 'Strong and fast',
   } satisfies Record<PricedWay['kind'], string>,
   setting: settingWords,
   caption: 'Time of one part, and what 100 parts cost, sheet included in all.',

@@ -3,12 +3,12 @@ import { counted } from '../figures.ts';
 /** The screen on which a card cut elsewhere is described. */
 export const describeText = {
   title: 'Describe the card in your hand',
-  lead: 'Whatever made it: say what stands on it. Cells that are missing are tapped away in the picture.',
+  lead: 'Whatever made it: say what stands on it. Shapes that are missing are tapped away in the picture.',
   sheet: 'The sheet',
   material: 'Material',
   materialHint: 'As you would say it: birch ply, MDF, cast acrylic.',
   thickness: 'Thickness',
-  cells: 'The cells',
+  cells: 'The shapes',
   laidOut: 'How is it laid out?',
   layouts: {
     crossed: 'Every speed at every power',
@@ -20,8 +20,8 @@ export const describeText = {
   powersHint: 'Such as 20, 25, 30 %. One is enough.',
   list: 'One setting a line: speed, power',
   listHint: 'Such as 14 mm/s 30 %. A line may end with x2 for two passes.',
-  each: 'Cells at each setting',
-  shape: 'Shape of a cell',
+  each: 'Shapes at each setting',
+  shape: 'Form of the shapes',
   shapes: {
     circle: 'circle',
     star: 'star',
@@ -36,11 +36,11 @@ export const describeText = {
   air: 'The air, if you noted it',
   circles: 'Circles flatter the machine: the head never slows as it must in corners.',
   picture: 'Your card',
-  tapAway: 'Tap a cell that is missing on your card.',
+  tapAway: 'Tap a shape that is missing on your card.',
   gone: 'missing',
   read: 'Read it',
   cannotYet: 'Say at least one speed and one power setting.',
   count: (cells: number, settings: number) =>
-    `${counted(cells, 'cell')} at ${counted(settings, 'setting')}`,
+    `${counted(cells, 'shape')} at ${counted(settings, 'setting')}`,
   question: 'Is that what you meant?',
 };

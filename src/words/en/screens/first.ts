@@ -17,5 +17,5 @@ export const firstText = {
   run: 'I only know what I run',
   runMore: 'A speed, a power, and whether it comes out; or an order that was counted.',
   trouble: 'Parts stopped coming out',
-  troubleMore: 'It cut last week. The laser, or the wood?',
+  troubleMore: 'It cut last week. The laser, or the sheet?',
 };

@@ -15,7 +15,8 @@ export const takeText = {
     'One layer for each letter; its name spells the setting. The colours only keep the layers apart.',
   saving: 'The files are ready as soon as the workshop computer has the card.',
   letter: 'Letter',
-  corners: 'Where yours asks for a power in corners (or a least power) too: the power again.',
+  corners:
+    'If your machine also asks for a corner power (some machines: minimum power), enter the same figure there.',
   first: 'first',
   last: 'last',
   zeroPicture: 'The card on the bed; zero is its lower left corner.',
@@ -46,7 +47,7 @@ export const machineText = {
   findFocus: 'Find the focus on a ramp',
   bed: 'The bed',
   gap: 'Widest gap between slats or honeycomb walls',
-  gapHint: 'A cell must be bigger, or the piece drops and tips up.',
+  gapHint: 'A shape must be bigger, or the piece drops and tips up.',
   width: 'Width',
   height: 'Height',
   gcode: 'G-code, where it takes any',

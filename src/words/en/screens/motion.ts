@@ -41,7 +41,7 @@ export const motionText = {
   jumpY: 'Jump along y',
   deviation: 'Deviation',
   rampStart: 'Power ramp starts at',
-  rampStartHint: 'At or below this speed it runs on the power in corners. May stay empty.',
+  rampStartHint: 'At or below this speed it runs on the corner power. May stay empty.',
   incomplete: 'Not known yet: acceleration, corner and travel speed count together.',
   known: (motion: MotionValues) =>
     `Known: ${accelerationWords(motion.accelerationMmPerS2)}, ${corner(motion.corner)}, travel at ${speedWords(Number(motion.travelSpeedMmPerS.toPrecision(3)))}; times from it may be off by ${pct(motion.timeErrorPct ?? 5)}.`,
@@ -67,7 +67,7 @@ export const motionText = {
   fitNeeds: (count: number) => `${String(count)} of at least 3 timed.`,
   working: 'Working it out',
   broke: (what: string) =>
-    `The reckoning broke off (${what}). Your times are kept; please report this.`,
+    `The calculation broke off (${what}). Your times are kept; please report this.`,
   fitTitle: 'What the times say',
   fits: ({ offPct }: MotionFit) =>
     `The machine that fits best is off by ${pct(offPct)} on these jobs.`,

@@ -23,8 +23,8 @@ export const orderText = {
     'Flaws in the sheet are not counted: too little was cut to tell how many there are. Counting orders teaches it.',
   noPlace: 'Too few speeds were cut to look for a cheaper one.',
   noNone: (why: string) => `No setting promises none: ${why}`,
-  reckoning: 'Reckoning the order …',
-  broke: (message: string) => `The reckoning broke: ${message}`,
+  reckoning: 'Calculating the order…',
+  broke: (message: string) => `The calculation broke: ${message}`,
   caption: (parts: number) =>
     `What ${String(parts)} good parts cost, by your figures under “${costText.title}”.`,
   way: 'Way to cut',
@@ -35,7 +35,7 @@ export const orderText = {
   ways: {
     chosen: 'As chosen above',
     cheapest: 'Costs least',
-    none: 'Promises none',
+    none: 'No failures (50:50)',
   },
   setting: settingWords,
   count: (mean: number) => (mean < 0.05 ? '0' : mean.toFixed(mean < 9.95 ? 1 : 0)),
@@ -44,5 +44,5 @@ export const orderText = {
   assumed:
     'Seconds of the cut, tube and sheet, the knife for a part that hangs, and a part cut again for one that is lost. Looked for among the speeds that were cut. Bands hold 9 times in 10; parts of one sheet are good or bad together.',
   promisesNone: (parts: number) =>
-    `“Promises none” means an even chance that not one of ${String(parts)} fails, as sure as your promise.`,
+    `“No failures (50:50)” means an even chance that not one of ${String(parts)} fails, as sure as your promise.`,
 };

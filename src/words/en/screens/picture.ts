@@ -5,7 +5,7 @@ import { powerWords, speedWords } from '../figures.ts';
 export const pictureText = {
   powerAxis: 'Power setting (%)',
   speedAxis: 'Speed (mm/s)',
-  grades: { out: 'out', hangs: 'hangs', stays: 'stays' },
+  grades: { out: 'out', hangs: 'hangs', stays: 'not through' },
   holds: 'the fastest speed that holds',
   half: 'half come out; shaded: where that may lie',
   limit: {
@@ -20,7 +20,7 @@ export const pictureText = {
         ? ''
         : ` At ${powerWords(middle.powerPct)} half come out at ${speedWords(middle.v50MmPerS)}.`;
     return recommended === null
-      ? `Speed against power setting, with the cells as they fell.${half}`
-      : `Speed against power setting, with the cells as they fell.${half} The fastest that holds: ${speedWords(recommended.speedMmPerS)} at ${powerWords(recommended.powerPct)}.`;
+      ? `Speed against power setting, with the shapes as they fell.${half}`
+      : `Speed against power setting, with the shapes as they fell.${half} The fastest that holds: ${speedWords(recommended.speedMmPerS)} at ${powerWords(recommended.powerPct)}.`;
   },
 } as const;

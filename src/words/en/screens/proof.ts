@@ -59,7 +59,7 @@ export const placeSentence = (group: PlaceGroup, setMmPerS: number): string => {
 export const promiseSentences = (promise: DrawingPromise): readonly string[] => {
   const { parts, needKnife, meetFlaw } = promise;
   return [
-    `Of ${counted(parts, 'part')} expect about ${about(needKnife.mean)} to need a knife because of the setting (nine times in ten ${between(needKnife)}).`,
+    `Of ${counted(parts, 'part')} ${needKnife.mean < 0.5 ? 'none' : `about ${about(needKnife.mean)}`} should need a knife because of the setting (nine times in ten ${between(needKnife)}).`,
     meetFlaw === undefined
       ? 'How many meet a glue pocket or a knot the readings cannot tell yet: count an order.'
       : `About ${about(meetFlaw.mean)} to meet a glue pocket or a knot (nine times in ten ${between(meetFlaw)}).`,
@@ -80,7 +80,7 @@ export const kindSentence = (kind: PartKind, outOf100: number): string => {
 export const cornersSentences = (advice: CornersAdvice, powerPct: number): readonly string[] => {
   if (advice.rampStart === 'unknown')
     return [
-      `No figure for the power in corners yet: at which speed your controller’s power ramp starts is not known. Until then type ${powerWords(powerPct)} in the corners too.`,
+      `No figure for the corner power yet: at which speed your controller’s power ramp starts is not known. Until then type ${powerWords(powerPct)} in the corners too.`,
       'To find out: look for the speed at which power starts to rise in the machine’s manual or its controller’s settings, and enter it; or cut a corners card, which tries several.',
       ...(advice.nowPct < powerPct
         ? [
@@ -97,7 +97,7 @@ export const cornersSentences = (advice: CornersAdvice, powerPct: number): reado
   return [
     best.minPowerPct >= powerPct
       ? `Keep ${powerWords(powerPct)} in the corners too: with less, places would hang or get no more even.`
-      : `Type ${powerWords(best.minPowerPct)} as power in corners: ${gain}; ${cost}.`,
+      : `Type ${powerWords(best.minPowerPct)} as corner power: ${gain}; ${cost}.`,
     ...(now.minPowerPct === best.minPowerPct || now.minPowerPct >= powerPct
       ? []
       : [
@@ -133,10 +133,10 @@ export const proofText = {
   pick: 'The drawing: SVG, DXF or G-code',
   pickMore: 'Take another drawing',
   setting: 'The setting',
-  minPower: 'Power in corners',
+  minPower: 'Corner power',
   minPowerHint: 'Leave it empty where it is the same.',
-  startSpeed: 'Start speed',
-  startSpeedHint: 'Of the machine: at or below it, all is power in corners.',
+  startSpeed: 'Power ramp starts at',
+  startSpeedHint: 'Of the machine: at or below it, all is corner power.',
   passes: 'Passes',
   noSetting: 'Say a speed and a power setting, or read a card first.',
   cut: 'What is cut through?',
@@ -144,16 +144,16 @@ export const proofText = {
     `${name === '' ? 'no layer' : name}: ${counted(lines, 'line')}, ${lengthWords(Math.round(cutMm))}`,
   stages: {
     reading: 'Reading the drawing…',
-    study: 'Reckoning the study…',
+    study: 'Calculating…',
     parts: 'Sorting outlines into parts…',
     places: 'Running along every line…',
     remarks: 'Looking for lines cut twice or too close…',
-    corners: 'Trying powers in corners…',
+    corners: 'Trying corner powers…',
     promise: 'Carrying the promise to the parts…',
     time: 'Adding up the time…',
   },
   cancel: 'Stop',
-  broke: (what: string) => `The reckoning broke off (${what}). Please report this.`,
+  broke: (what: string) => `The calculation broke off (${what}). Please report this.`,
   slows: 'Where it slows',
   places: 'Place by place',
   back: 'Back',
@@ -174,18 +174,18 @@ export const proofText = {
   noPromise: 'No promise for this drawing',
   noParts:
     'The lines that are cut close no outline, or what the power delivers is not known: there is no part to promise.',
-  corners: 'Power in corners',
+  corners: 'Corner power',
   cornersSample: (places: number) => `Tried at ${counted(places, 'place')} of this drawing.`,
   cornersByCard:
-    'What less power in corners costs is taken from your cards that varied it: here in proportion to how far the power falls at each place.',
+    'What less corner power costs is taken from your cards that varied it: here in proportion to how far the power falls at each place.',
   cornersCard: 'Make a corners card',
   useCorners: (minPowerPct: number) => `See it with ${powerWords(minPowerPct)}`,
   time: 'Time',
   assumed:
-    'How your machine moves is not known: places and time are reckoned with a common one. Time a few jobs and it becomes yours.',
+    'How your machine moves is not known: places and time are calculated with a common one. Time a few jobs and it becomes yours.',
   remarks: 'The drawing itself',
   estimate:
-    'All of this is reckoned, not seen. Cut one part and look at its back before you cut the sheet.',
+    'All of this is calculated, not seen. Cut one part and look at its back before you cut the sheet.',
   entryGone:
     'The sheet that this setting came from is no longer here: there is nothing to prove it by.',
   used: (setting: Setting) => settingWords(setting),

@@ -8,7 +8,11 @@ interface Spot {
   readonly passes: number;
 }
 
-const gradeNames: Readonly<Record<Grade, string>> = { out: 'out', hangs: 'hangs', stays: 'stays' };
+const gradeNames: Readonly<Record<Grade, string>> = {
+  out: 'out',
+  hangs: 'hangs',
+  stays: 'not through',
+};
 
 /** What is said while a card is read. */
 export const readingText = {
@@ -22,7 +26,7 @@ export const readingText = {
   unread: 'not read',
   spoilt: 'spoilt',
   spoiltAsk: 'Spoilt',
-  spoiltWhy: 'Why does this cell say nothing about its setting?',
+  spoiltWhy: 'Why does this shape say nothing about its setting?',
   reasons: {
     'glue-pocket': 'glue pocket',
     knot: 'knot',
@@ -56,18 +60,18 @@ export const readingText = {
   redo: 'Redo',
   rest: (unread: number) =>
     unread === 1 ? 'The last one stayed' : `The other ${String(unread)} stayed`,
-  progress: (read: number, cells: number) => `${String(read)} of ${counted(cells, 'cell')} read`,
+  progress: (read: number, cells: number) => `${String(read)} of ${counted(cells, 'shape')} read`,
   cellName: (id: string, spot: Spot) =>
     `${id}, ${speedWords(spot.speedMmPerS)}, ${powerWords(spot.powerPct)}${passesWords(spot.passes)}`,
-  card: (code: string, cells: number) => `Card ${code}, ${counted(cells, 'cell')}`,
+  card: (code: string, cells: number) => `Card ${code}, ${counted(cells, 'shape')}`,
   act: 'How to look',
   actHow:
     'Lift the card level. One knuckle tap, then one light push. Look at the back when one hangs.',
-  pickCell: 'Tap a shape: once for out, again for hangs, again for stays.',
+  pickCell: 'Tap a shape: once for out, again for hangs, again for not through.',
   keys: 'With the keyboard',
   keyList: [
-    ['Arrow keys', 'to the next cell'],
-    ['O, H, S', 'out, hangs, stays'],
+    ['Arrow keys', 'to the next shape'],
+    ['O, H, S', 'out, hangs, not through (stays in)'],
     ['Space', 'steps through the three'],
     ['X', 'spoilt'],
     ['Backspace', 'not read'],

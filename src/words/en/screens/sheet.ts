@@ -9,10 +9,11 @@ export const sheetText = {
   materialHint: 'As you would say it: birch ply, MDF, cast acrylic.',
   thickness: 'Thickness on its label',
   measured: 'Thickness measured, in several places',
-  measuredHint: 'Optional, and worth it: the label lies. Such as 3.1, 3.15, 3.05 mm.',
+  measuredHint:
+    'Optional, and worth it: what it is sold as is only nominal. Such as 3.1, 3.15, 3.05 mm.',
   meanOf: (meanMm: number, uncertaintyMm: number, leastMm: number, mostMm: number) =>
     `${lengthWords(meanMm)} on average, give or take ${lengthWords(uncertaintyMm)}; from ${lengthWords(leastMm)} to ${lengthWords(mostMm)}.`,
-  batch: 'Delivery, if you keep them apart',
+  batch: 'Batch, if you keep them apart',
   batchHint: 'A date or a number: later sheets of it share what is learnt.',
   now: 'What do you cut it with now?',
   nowHint: 'Optional. It narrows the first card.',

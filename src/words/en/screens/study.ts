@@ -33,7 +33,7 @@ export const studyText = {
   next: 'The next card',
   nextGain: (pct: number) => `It should let you run about ${pct.toFixed(0)}\u202f% faster.`,
   nextSettings: (settings: number, cells: number) =>
-    `${counted(cells, 'cell')} at ${counted(settings, 'setting')}.`,
+    `${counted(cells, 'shape')} at ${counted(settings, 'setting')}.`,
   nextAsk: 'What would another card tell?',
   nextMake: 'Make this card',
   nextAnyway: 'Make one all the same',
@@ -82,5 +82,5 @@ export const bedText = {
   putBack: 'Put it back',
   strip: 'check strip',
   elsewhere: 'Something else?',
-  read: (read: number, cells: number) => `${String(read)} of ${counted(cells, 'cell')} read`,
+  read: (read: number, cells: number) => `${String(read)} of ${counted(cells, 'shape')} read`,
 };

@@ -24,7 +24,7 @@ export const tallyText = {
   leaveIt: 'Leave it as it was',
   remove: 'Remove it',
   removeAsk: 'The count goes, and what it says of the setting with it.',
-  batch: 'Delivery, if you keep them apart',
+  batch: 'Batch, if you keep them apart',
   batchHint: 'Another one than before is marked on the chart.',
   save: 'Save the count',
   speed: 'Speed it was cut at',

@@ -24,9 +24,9 @@ export const timeText = {
   tell: 'Say how it moves',
   ask: ({ seconds }: TimeEstimate) =>
     `It should take ${durationWords(seconds)}: what did the machine say?`,
-  askHint: 'Such as 4:10. A wrong time betrays a mistyped rung.',
+  askHint: 'Such as 4:10. A wrong time betrays a mistyped setting.',
   inside: (toldSeconds: number) => `${durationWords(toldSeconds)} lies within the band.`,
   outside: (toldSeconds: number, { lowSeconds }: TimeEstimate) =>
     `${durationWords(toldSeconds)} is ${toldSeconds < lowSeconds ? 'less' : 'more'} than the band allows: look through speeds and passes, and whether it was the right file.`,
-  asTyped: 'If it ran with another setting than the card says, its cells are not what they say.',
+  asTyped: 'If it ran with another setting than the card says, its shapes are not what they say.',
 };

@@ -33,7 +33,7 @@ export const troubleText = {
   countIt: 'Count the order',
   tell: 'Tell them apart',
   tellMore:
-    'Cut the same small card on an old sheet that used to cut well and on this one. Both worse: the laser. Only this one: the sheet.',
+    'Cut the same small card on the reference sheet, which used to cut well, and on this one. Both worse: the laser. Only this one: the sheet.',
   newCard: 'A card for this sheet',
   count: 'Count the last order against its promise',
 } as const;

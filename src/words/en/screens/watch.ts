@@ -31,7 +31,7 @@ export const watchText = {
   pointSays: (alarm: boolean, score: number) =>
     alarm ? 'alarm' : score < -1.5 ? 'worse' : 'as foreseen',
   of: (notOut: number, parts: number) => `${String(notOut)} of ${String(parts)}`,
-  how: 'How this is reckoned',
+  how: 'How this is calculated',
   howMore: (orders: number) => [
     `An alarm without cause comes about once in ${String(orders)} orders.`,
     'Each count is scored by the chance of a worse one, by what the promise and the counts before it foresaw (a binomial count, with sheets that differ). Parts lost to a pocket or a knot count for nothing; parts that needed the knife did not come out.',
@@ -40,7 +40,7 @@ export const watchText = {
   ],
   stripTitle: 'A new batch: cut a check strip',
   stripLead:
-    'Six small cells in the waste of the first sheet: the proven setting and faster ones up to where it gives out. Read with the thumb like any card, they say whether the setting stays.',
+    'Six small shapes in the waste of the first sheet: the kept setting and faster ones up to where it gives out. Read with the thumb like any card, they say whether the setting stays.',
   stripOf: 'Cut it in',
   stripIn: {
     'new-batch': 'the new batch',
@@ -54,7 +54,8 @@ export const watchText = {
   batch: 'Name of the new batch',
   batchHint: 'As on the delivery note, or the day it came.',
   thickness: 'Thickness, measured in several places',
-  thicknessHint: 'The label lies. Left empty, the thickness in the book is taken.',
+  thicknessHint:
+    'What it is sold as is only nominal. Left empty, the thickness in the book is taken.',
   make: 'Make the strip',
   strips: 'Check strips',
   rule: 'How a strip is judged, and how often that is right',
@@ -70,6 +71,6 @@ export const watchText = {
     'For an answer, read a strip in the new batch and one in the reference sheet, cut the same day.',
   causeHow: 'What this rests on',
   causeHowMore:
-    'Before the strips: laser 25, wood 30, both 10, neither 35 in 100 (judgement). A laser that changed loses speed more often than it gains, by some 12 %; batches differ by some 10 %. Two strips of six cells seldom settle it: shares are what they say, and cutting both strips twice helps.',
+    'Before the strips: laser 25, wood 30, both 10, neither 35 in 100 (judgement). A laser that changed loses speed more often than it gains, by some 12 %; batches differ by some 10 %. Two strips of six shapes seldom settle it: shares are what they say, and cutting both strips twice helps.',
   lookAt: 'What to look at, cheapest first',
 };

@@ -87,7 +87,7 @@ const lightWords = (light: readonly PartLeftOut[], cells: readonly SpeedOfCell[]
 const fell: Readonly<Record<'out' | 'hangs' | 'stays', string>> = {
   out: 'came out',
   hangs: 'hung',
-  stays: 'stayed',
+  stays: 'was not through',
 };
 
 /** The single cell that counts most. */
@@ -148,7 +148,7 @@ const quantities: Readonly<Record<LearntName, string>> = {
   flaws: 'how often flaws come',
   thickness: 'how speed goes with thickness',
   passes: 'what another pass brings',
-  corners: 'what power in corners costs',
+  corners: 'what corner power costs',
 };
 
 /** Below this a quantity rests on expectation rather than on what was cut. */
@@ -173,7 +173,7 @@ const expectations = ({ learnt, speed, leaning }: Explanation): readonly string[
         ]),
     ...(little.length > 0
       ? [
-          `${capital(listed(little.map(({ name }) => quantities[name])))} ${little.length === 1 ? 'rests' : 'rest'} on our expectation, not on your cells.`,
+          `${capital(listed(little.map(({ name }) => quantities[name])))} ${little.length === 1 ? 'rests' : 'rest'} on our expectation, not on your shapes.`,
         ]
       : []),
   ];
@@ -181,10 +181,10 @@ const expectations = ({ learnt, speed, leaning }: Explanation): readonly string[
 
 const scatterWords = ({ learntPct, learntByOwnPct }: Learnt, leans: boolean): string => {
   if (learntPct < littleLearntPct)
-    return `How widely shapes scatter rests on our expectation, not on your cells: they told ${percent(learntPct)} of it.`;
+    return `How widely shapes scatter rests on our expectation, not on your shapes: they told ${percent(learntPct)} of it.`;
   return leans
-    ? `Of how widely shapes scatter, cells told ${percent(learntPct)} (this sheet alone ${percent(learntByOwnPct)}); the rest is expectation.`
-    : `Of how widely shapes scatter, your cells told ${percent(learntPct)}; the rest is expectation.`;
+    ? `Of how widely shapes scatter, shapes told ${percent(learntPct)} (this sheet alone ${percent(learntByOwnPct)}); the rest is expectation.`
+    : `Of how widely shapes scatter, your shapes told ${percent(learntPct)}; the rest is expectation.`;
 };
 
 const leanings = ({ leaning }: Explanation): readonly string[] => {
@@ -231,12 +231,12 @@ export const whySentences = (
 
 /** Words of the screen and the page that say why. */
 export const whyText = {
-  reckoning: 'Weighing every cell…',
-  broke: (what: string) => `The reckoning broke off (${what}). Please report this.`,
+  reckoning: 'Weighing every shape…',
+  broke: (what: string) => `The calculation broke off (${what}). Please report this.`,
   noAnswer: 'There is no answer to explain yet.',
   pictureLabel: (speedMmPerS: number) =>
-    `The cells by speed; the larger the ring, the more the answer of ${speedWords(speedMmPerS)} rests on it.`,
-  key: 'The larger the ring, the more the answer rests on that cell.',
+    `The shapes by speed; the larger the ring, the more the answer of ${speedWords(speedMmPerS)} rests on it.`,
+  key: 'The larger the ring, the more the answer rests on that shape.',
   slower: 'holds it back: without it the answer is faster',
   faster: 'lets it be so fast: without it the answer is slower',
   answerMark: (speedMmPerS: number) => `answer ${speedWords(speedMmPerS)}`,
@@ -249,22 +249,24 @@ export const whyText = {
   part: 'left out',
   becomes: 'becomes',
   moves: 'moves',
-  by: 'reckoned by',
+  by: 'calculated by',
   byWeights: 'weights',
   byFit: 'a new fit',
   rung: (speedMmPerS: number, powerPct: number, cells: number) =>
-    `${counted(cells, 'cell')} at ${speedWords(speedMmPerS)}, ${powerWords(powerPct)}`,
+    `${counted(cells, 'shape')} at ${speedWords(speedMmPerS)}, ${powerWords(powerPct)}`,
   card: (name: string, cells: number) =>
-    name === '' ? `all ${counted(cells, 'cell')}` : `${capital(name)} (${counted(cells, 'cell')})`,
+    name === ''
+      ? `all ${counted(cells, 'shape')}`
+      : `${capital(name)} (${counted(cells, 'shape')})`,
   order: (name: string, parts: number) =>
     `order${name === '' ? '' : ` ${name}`} (${counted(parts, 'part')})`,
   habit: 'what you run now',
   earlierBatch: (index: number, shapes: number) =>
     `earlier batch ${String(index + 1)} (${counted(shapes, 'shape')})`,
-  nextTable: 'One more cell, and the answer after it',
+  nextTable: 'One more shape, and the answer after it',
   comesOut: 'comes out',
   hangs: 'hangs',
-  stays: 'stays',
+  stays: 'not through',
   at: 'at',
   chance: (probability: number) => percent(100 * probability),
   learntTable: 'What was learnt',
@@ -291,7 +293,7 @@ export const whyText = {
     'student3-alone': 'Student t3 link alone (heavy tails)',
   } satisfies Record<WhatIfName, string>,
   reckoned: ({ points, effectivePoints, paretoShape, fits }: Explanation['reckoning']) =>
-    `${String(points)} points of the posterior on lines, worth ${String(effectivePoints)} lines of equal weight; shape of the weights’ tail ${paretoShape.toFixed(2)} (below 0.7 is sound). Left-out parts are reckoned by weighing these points anew, with the tail smoothed; where that tail is heavier than 0.5 a new fit was made (${String(fits)} of them).`,
+    `${String(points)} points of the posterior on lines, worth ${String(effectivePoints)} lines of equal weight; shape of the weights’ tail ${paretoShape.toFixed(2)} (below 0.7 is sound). Left-out parts are calculated by weighing these points anew, with the tail smoothed; where that tail is heavier than 0.5 a new fit was made (${String(fits)} of them).`,
   pdf: 'The whole reasoning as a PDF',
   orNone,
   shift: shiftWords,

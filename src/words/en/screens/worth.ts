@@ -14,7 +14,7 @@ export const worthText = {
       : `${saved} ${took}: leave it. It pays from about ${counted(rounded(paysFromParts), 'part')} on.`;
   },
   assumed: (perSetting: number, perCell: number, perCard: number): string =>
-    `Taken for granted: ${durationWords(perSetting)} to type a setting, ${durationWords(perCell)} to cut and read a cell, ${durationWords(perCard)} for the sheet and the rest. Common practice, no source.`,
+    `Taken for granted: ${durationWords(perSetting)} to type a setting, ${durationWords(perCell)} to cut and read a shape, ${durationWords(perCard)} for the sheet and the rest. Common practice, no source.`,
 };
 
 /** To two figures: an estimate. */
