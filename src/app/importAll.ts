@@ -46,12 +46,13 @@ export const importAll = (ports: Ports, file: ExportFile): Promise<Outcome<Impor
       const rest = omit(thing, 'machineId');
       return (machineId === undefined ? rest : { ...rest, machineId }) as T;
     };
-    for (const entry of file.book) {
+    // The last comes first in a file: what comes last here will stand first.
+    for (const entry of file.book.toReversed()) {
       const isNew = (await session.entry(entry.id))?.id !== entry.id;
       if (isNew) await session.insertEntry({ ...entry, holdsFor: looked(here(entry.holdsFor)) });
       note('provenSettings', isNew);
     }
-    for (const study of file.studies) {
+    for (const study of file.studies.toReversed()) {
       const known = await session.study(study.id);
       if (known === undefined) {
         const isLost = file.leftOut?.some(({ id }) => id === study.machineId) === true;

@@ -13,6 +13,7 @@ export const explainFile = (
     code: known,
     params: { file, ...params },
   });
+  if (thrown instanceof RangeError) return as('file-too-big-to-read');
   switch (code) {
     case 'ENAMETOOLONG':
       return as('file-name-too-long');

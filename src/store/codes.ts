@@ -6,6 +6,8 @@ export const storeCodes = [
   'store-not-ours',
   'store-not-there',
   'store-gone',
+  'store-name-too-long',
+  'store-no-such-place',
   'store-disk-full',
   'backup-not-ours',
   'store-busy',

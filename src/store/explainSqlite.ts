@@ -10,6 +10,8 @@ export const explainSqlite = (thrown: unknown, file: string): unknown => {
   const as = (known: ConstructorParameters<typeof StoreError>[0]): StoreError =>
     new StoreError(known, { file }, thrown);
   if (/^(SQLITE_FULL|ENOSPC|EDQUOT)/.test(code)) return as('store-disk-full');
+  if (code === 'ENAMETOOLONG') return as('store-name-too-long');
+  if (hasNoRoomEver(dirname(file))) return as('store-no-such-place');
   // A full disk shows itself in many ways: a log that cannot be opened, an index of it that cannot grow.
   if (/^SQLITE_(IOERR|CANTOPEN)/.test(code) && isFull(dirname(file))) return as('store-disk-full');
   if (/^SQLITE_(READONLY|IOERR_WRITE)/.test(code) || code === 'EROFS')
@@ -41,6 +43,19 @@ const codeOf = (thrown: unknown): string | undefined =>
     : undefined;
 
 const carriesWords = (thrown: unknown): boolean => thrown instanceof Error && 'problem' in thrown;
+
+/** What the system only makes up, such as /proc: no block of a disk belongs to it. */
+const hasNoRoomEver = (folder: string): boolean => {
+  try {
+    return statfsSync(nearestFolder(folder)).blocks === 0;
+  } catch {
+    return false;
+  }
+};
+
+/** The folder itself, or the nearest above it that is there. */
+const nearestFolder = (folder: string): string =>
+  existsSync(folder) || dirname(folder) === folder ? folder : nearestFolder(dirname(folder));
 
 /** Whether no more than a few pages are left. */
 const isFull = (folder: string): boolean => {

@@ -213,5 +213,4 @@ const entryRows = (db: Kysely<Tables>) =>
       'proven_setting.machine_id',
       'machine.body as machine',
     ])
-    .orderBy('proven_setting.kept_at', 'desc')
-    .orderBy('proven_setting.id');
+    .orderBy('proven_setting.kept_no', 'desc');

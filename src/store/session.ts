@@ -2,6 +2,7 @@ import type { Kysely } from 'kysely';
 import type { Session } from '../app/ports.ts';
 import { appendEvents, arrangeEvents, insertCards, insertTallies } from './inserts.ts';
 import { deleteMachineTest, insertMachineTest } from './machineTests.ts';
+import { nextKept, nextOnBed, nextTouch } from './counters.ts';
 import { replaceMachine } from './machines.ts';
 import { readSession } from './readSession.ts';
 import { forgetRemoved, keepRemoved } from './removedStudies.ts';
@@ -37,7 +38,9 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
         created_at: study.createdAt,
         touched_at: touchedAt,
         revision: 1,
+        touched_no: await nextTouch(db),
         on_bed_at: study.stripOf === undefined ? touchedAt : null,
+        on_bed_no: study.stripOf === undefined ? await nextOnBed(db) : null,
         strip_of: study.stripOf ?? null,
         ...headColumns(study),
       })
@@ -58,9 +61,10 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
     await db.deleteFrom('study').where('id', '=', studyId).execute();
   },
   touch: async (studyId, at) => {
+    const touched = await nextTouch(db);
     const row = await db
       .updateTable('study')
-      .set((eb) => ({ touched_at: at, revision: eb('revision', '+', 1) }))
+      .set((eb) => ({ touched_at: at, touched_no: touched, revision: eb('revision', '+', 1) }))
       .where('id', '=', studyId)
       .returning('revision')
       .executeTakeFirst();
@@ -70,7 +74,11 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
   },
 
   putOnBed: async (studyId, at) => {
-    await db.updateTable('study').set({ on_bed_at: at }).where('id', '=', studyId).execute();
+    await db
+      .updateTable('study')
+      .set({ on_bed_at: at, on_bed_no: await nextOnBed(db) })
+      .where('id', '=', studyId)
+      .execute();
   },
   keepRemoved: (removed) => keepRemoved(db, removed),
   forgetRemoved: (studyId) => forgetRemoved(db, studyId),
@@ -115,6 +123,7 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
         code: entry.code,
         is_example: entry.isExample ? 1 : 0,
         kept_at: entry.keptAt,
+        kept_no: await nextKept(db),
         study_id: entry.cameFrom.studyId,
         machine_id: entry.holdsFor.machineId ?? null,
         body: JSON.stringify(entry),

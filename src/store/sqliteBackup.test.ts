@@ -109,7 +109,7 @@ describe('backup and restore', () => {
     await backupSqlite(file, copy);
     expect(await thrownBy(() => restoreSqlite(file, copy, sampleTime))).toBe('store-busy');
     await add(store, 's2');
-    expect(await ids(store)).toEqual(['s1', 's2']);
+    expect(await ids(store)).toEqual(['s2', 's1']);
     await store.close();
   });
 

@@ -98,6 +98,17 @@ describe('the SQLite store', () => {
     );
   });
 
+  it.each([
+    ['/proc/somewhere', 'store-no-such-place'],
+    ['/proc', 'store-no-such-place'],
+    [`/tmp/${'n'.repeat(300)}`, 'store-name-too-long'],
+  ])('says what is the matter with a place where nothing can be kept: %s', async (place, code) => {
+    if (process.platform !== 'linux') return;
+    await expect(
+      openSqliteStore({ file: join(place, 'w.sqlite'), openedAt: sampleTime }),
+    ).rejects.toMatchObject({ problem: { code } });
+  });
+
   it('notes each step once, with its time', async () => {
     await (await open()).close();
     await (await open({ openedAt: '2032-01-01T00:00:00.000Z' })).close();
@@ -108,6 +119,7 @@ describe('the SQLite store', () => {
       { number: 3, name: 'example-tests', applied_at: sampleTime },
       { number: 4, name: 'machines', applied_at: sampleTime },
       { number: 5, name: 'on-the-bed', applied_at: sampleTime },
+      { number: 6, name: 'order-by-counter', applied_at: sampleTime },
     ]);
     db.close();
   });
@@ -132,6 +144,7 @@ describe('the SQLite store', () => {
       { number: 3, applied_at: '2032-01-01T00:00:00.000Z' },
       { number: 4, applied_at: '2032-01-01T00:00:00.000Z' },
       { number: 5, applied_at: '2032-01-01T00:00:00.000Z' },
+      { number: 6, applied_at: '2032-01-01T00:00:00.000Z' },
     ]);
     db.close();
   });
@@ -239,7 +252,7 @@ describe('the SQLite store', () => {
     const store = await open();
     await store.change(async (session) => {
       await session.insertMachine(sampleMachine());
-      for (const id of ['s1', 's2'])
+      for (const id of ['s2', 's1'])
         await session.insertStudy(
           sampleStudy(id, {
             cards: [sampleCard()],

@@ -43,7 +43,7 @@ export const openSqliteStore = async (options: SqliteOptions): Promise<Store> =>
   const explain = (thrown: unknown): unknown => explainSqlite(thrown, file);
   const undo: (() => void)[] = [];
   try {
-    if (!existsSync(dirname(file))) mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
+    makeFolder(dirname(file));
     const held = holdForWork(file, busyMs);
     undo.push(held.release);
     const db = new Kysely<Tables>({
@@ -118,6 +118,18 @@ const openFile = ({ file, busyMs = 5000, migrations }: SqliteOptions): Database.
   } catch (thrown) {
     database.close();
     throw thrown;
+  }
+};
+
+/** Step by step: made in one go, a folder below one that takes none, such as /proc, is tried for ever. */
+const makeFolder = (folder: string): void => {
+  if (existsSync(folder)) return;
+  if (dirname(folder) !== folder) makeFolder(dirname(folder));
+  try {
+    mkdirSync(folder, { mode: 0o700 });
+  } catch (thrown) {
+    // Another program may have been as quick.
+    if (!existsSync(folder)) throw thrown;
   }
 };
 

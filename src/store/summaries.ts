@@ -36,7 +36,7 @@ export const readSummaries = async (
   db: Kysely<Tables>,
   readEach: ReadEach,
 ): Promise<readonly StudySummary[]> => {
-  const rows = await heads(db).orderBy('study.touched_at', 'desc').orderBy('study.id').execute();
+  const rows = await heads(db).orderBy('study.touched_no', 'desc').execute();
   const cards = await db
     .selectFrom('card')
     .select(['study_id', 'code'])
@@ -60,10 +60,9 @@ export const readOnBed = async (
 ): Promise<StudySummary | undefined> => {
   for (let skip = 0; ; skip += 1) {
     const row = await heads(db)
-      .where('study.on_bed_at', 'is not', null)
+      .where('study.on_bed_no', 'is not', null)
       .orderBy('study.is_example')
-      .orderBy('study.on_bed_at', 'desc')
-      .orderBy('study.id')
+      .orderBy('study.on_bed_no', 'desc')
       .limit(1)
       .offset(skip)
       .executeTakeFirst();

@@ -46,6 +46,10 @@ export interface StudyRow {
   /** When it was last put on the bed; null: never. */
   readonly on_bed_at: string | null;
   readonly strip_of: string | null;
+  /** Counts every touch of any study: the highest was touched last, whatever the clock said. */
+  readonly touched_no: number;
+  /** The same for the bed; null: never there. */
+  readonly on_bed_no: number | null;
 }
 
 export interface CardRow {
@@ -76,6 +80,8 @@ export interface EntryRow {
   readonly code: string;
   readonly is_example: number;
   readonly kept_at: string;
+  /** The highest was kept last. */
+  readonly kept_no: number;
   /** Where it came from; that study may be gone. */
   readonly study_id: string;
   /** Absent: nobody knows. */

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Session, Store } from '../../src/app/ports.ts';
+import { omit } from '../../src/core/omit.ts';
 import { done, refused } from '../../src/core/problem.ts';
 import {
   sampleBedTest,
@@ -182,8 +183,8 @@ export const storeConformance = (engine: string, make: () => Promise<EngineUnder
       const onBed = () => store.read((session) => session.onBed());
       expect(await onBed()).toBeUndefined();
       await insert('s1');
-      await keep((session) => session.putOnBed('s1', '2032-01-01T00:00:00.000Z'));
       await insert('s2');
+      await keep((session) => session.putOnBed('s1', '2032-01-01T00:00:00.000Z'));
       await keep((session) =>
         session.insertStudy(sampleStudy('s3', { stripOf: 'b1' }), '2033-01-01T00:00:00.000Z'),
       );
@@ -194,11 +195,39 @@ export const storeConformance = (engine: string, make: () => Promise<EngineUnder
       expect(await onBed()).toMatchObject({ id: 's3', stripOf: 'b1' });
     });
 
+    it('goes by what came last, not by a clock that was set back', async () => {
+      await insert('s1', [sampleCard('AAAA')]);
+      await insert('s2', [sampleCard('BBBB')]);
+      await keep((session) => session.touch('s1', '2019-01-01T00:00:00.000Z'));
+      await keep((session) => session.putOnBed('s1', '2019-01-01T00:00:00.000Z'));
+      await keep((session) => session.insertEntry(sampleEntry('b1')));
+      const earlier = sampleEntry('b2', { code: 'B222', keptAt: '2019-01-01T00:00:00.000Z' });
+      await keep((session) => session.insertEntry(earlier));
+      await store.read(async (session) => {
+        expect((await session.summaries()).map(({ id }) => id)).toEqual(['s1', 's2']);
+        expect((await session.onBed())?.id).toBe('s1');
+        expect((await session.entries()).map(({ id }) => id)).toEqual(['b2', 'b1']);
+      });
+    });
+
+    it('keeps two kinds of machine test under one id apart', async () => {
+      await keep((session) => session.insertMetering(sampleMetering('same')));
+      await keep((session) => session.insertFocusTest(sampleFocusTest('same')));
+      await keep((session) => session.deleteMetering('same'));
+      await store.read(async (session) => {
+        expect(await session.metering('same')).toBeUndefined();
+        expect(await session.focusTest('same')).toEqual(sampleFocusTest('same'));
+      });
+    });
+
     it('keeps the last twenty that were removed', async () => {
       const removedAt = (n: number) => `2032-01-01T00:00:${String(n).padStart(2, '0')}.000Z`;
       for (let n = 1; n <= 22; n += 1)
         await keep((session) =>
-          session.keepRemoved({ study: sampleStudy(`s${String(n)}`), removedAt: removedAt(n) }),
+          session.keepRemoved({
+            study: omit(sampleStudy(`s${String(n)}`), 'machine', 'machineChanges'),
+            removedAt: removedAt(n),
+          }),
         );
       await keep((session) => session.forgetRemoved('s22'));
       const removed = await store.read((session) => session.removedStudies());

@@ -3,6 +3,7 @@ import { machineTests } from './0002-machine-tests.ts';
 import { exampleTests } from './0003-example-tests.ts';
 import { machines } from './0004-machines.ts';
 import { onTheBed } from './0005-on-the-bed.ts';
+import { orderByCounter } from './0006-order-by-counter.ts';
 import type { Migration } from './migration.ts';
 
 /** Every step, in order. A new one is one file and one line here. */
@@ -12,4 +13,5 @@ export const migrations: readonly Migration[] = [
   exampleTests,
   machines,
   onTheBed,
+  orderByCounter,
 ];

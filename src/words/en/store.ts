@@ -18,6 +18,14 @@ export const storeWords = {
     remedy: () =>
       'Nothing was changed. Give yourself leave to write there, or name another data folder in THROUGHCUT_DATA. Export and backup work all the same.',
   },
+  'store-name-too-long': {
+    message: (p) => `The data folder’s name is too long for this system: ${p('file')}.`,
+    remedy: () => 'Name a data folder with a shorter path in THROUGHCUT_DATA.',
+  },
+  'store-no-such-place': {
+    message: (p) => `Files cannot be kept at ${p('file')}: the system has no disk there.`,
+    remedy: () => 'Name a data folder of your own in THROUGHCUT_DATA.',
+  },
   'store-disk-full': {
     message: (p) => `The disk is full: the data file ${p('file')} cannot be written.`,
     remedy: () =>
