@@ -1,5 +1,6 @@
+import { ezdxfPart } from '../files/ezdxfPart.ts';
 import { filesPart } from '../files/filesPart.ts';
 import type { NightPart } from './nightPart.ts';
 
 /** All parts of the night, in the order of running. One more is one line here. */
-export const nightParts: readonly NightPart[] = [filesPart];
+export const nightParts: readonly NightPart[] = [filesPart, ezdxfPart];

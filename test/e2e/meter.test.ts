@@ -45,7 +45,10 @@ describe.each([
     await page.goto(`${workshop.base}/machine`);
     await page.getByRole('link', { name: 'Read the meter, step by step' }).click();
     await page.getByRole('heading', { level: 1, name: 'Read the meter' }).waitFor();
-    await page.getByText(/Danger of death/).waitFor();
+    await page
+      .getByText(/Danger of death/)
+      .first()
+      .waitFor();
     await page.getByText(/nobody knows where to stop/).waitFor();
     await page.getByLabel('Rated current').fill('19 mA');
     await page.getByLabel('Water temperature').fill('66 F');

@@ -20,6 +20,35 @@ describe('fitStudy', () => {
     expect(JSON.stringify(fitStudy(study))).toBe(JSON.stringify(fitStudy(study)));
   });
 
+  it('names cells that count for nothing as the reason, not the machine, where most of them do', () => {
+    // The tube stays dark at 5 %: what is said to have been cut there tells nothing.
+    const tube = {
+      ratedCurrentMa: 24,
+      tubePoints: [
+        { powerPct: 5, currentMa: 0 },
+        { powerPct: 10, currentMa: 3 },
+        { powerPct: 40, currentMa: 15 },
+        { powerPct: 60, currentMa: 24 },
+      ],
+    };
+    const dark = ladder(['out', 'out', 'hangs', 'stays', 'stays'], 10, 2, 5);
+    const few = ladder(['out', 'out', 'stays', 'stays'], 7, 1);
+    const study = plainStudy({ cells: [...dark, ...few], ...at30 });
+    const answer = fitStudy({
+      ...study,
+      machine: { ...study.machine, ...tube, speedRangeMmPerS: [12, 100] },
+    });
+    expect(answer.recommended).toBeNull();
+    expect(answer.reason?.code).toBe('most-cells-left-out');
+    expect(answer.reason?.params).toEqual({ cells: 9, leftOut: 5 });
+    const alone = fitStudy({
+      ...study,
+      cells: study.cells.slice(5),
+      machine: { ...study.machine, ...tube, speedRangeMmPerS: [12, 100] },
+    });
+    expect(alone.reason?.code).toBe('slower-than-the-machine');
+  });
+
   it('recommends a setting that keeps its promise by its own account, between the cells', () => {
     const answer = fitStudy(plainStudy({ cells: mixed, ...at30 }));
     expect(answer.convergence.ok).toBe(true);

@@ -23,6 +23,23 @@ describe('questioning a typing slip', () => {
     expect(questionSetting(asked(500, { claim: 'tried' }))?.code).toBe('speed-looks-too-fast');
   });
 
+  it('goes by the watts of the tube where they are said', () => {
+    // 40 W at 30 % cuts 3 mm plywood at 3 to 5 mm/s, 130 W at 10 to 17. From memory, common practice.
+    const at = (speedMmPerS: number, nominalW: number) =>
+      questionSetting({
+        setting: { powerPct: 30, speedMmPerS, passes: 1 },
+        material: 'plywood',
+        thicknessMm: 3,
+        nominalW,
+        claim: 'cuts',
+      })?.code;
+    expect([at(4, 40), at(13, 130)]).toEqual([undefined, undefined]);
+    expect(at(40, 40)).toBe('speed-looks-too-fast');
+    expect(at(40, 130)).toBeUndefined();
+    expect(at(1.5, 130)).toBe('speed-looks-too-slow');
+    expect(at(1.5, 40)).toBeUndefined();
+  });
+
   it('does not question the same row in mm/s', () => {
     expect(questionSetting(asked(30, { watts: 48 }))).toBeUndefined();
     expect(questionSetting(asked(30))).toBeUndefined();

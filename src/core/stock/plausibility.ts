@@ -1,4 +1,4 @@
-import { priorMedianV50MmPerS, priors } from '../cutmodel/priors.ts';
+import { expectedV50, priors } from '../cutmodel/priors.ts';
 import type { Setting } from '../machine/setting.ts';
 import type { Problem } from '../problem.ts';
 import type { StockCode } from './codes.ts';
@@ -12,6 +12,8 @@ export interface SettingToQuestion {
   readonly watts?: number;
   /** Delivered fraction of the tube's rated power, 0–1. Absent: the power setting itself. */
   readonly deliveredFraction?: number;
+  /** What the tube is sold as, W; absent: a strong one is taken, as the prior for the material does. */
+  readonly nominalW?: number;
   /** `cuts`: someone says that it comes through. `tried`: a test cell, which may well be far off. */
   readonly claim: 'cuts' | 'tried';
 }
@@ -58,10 +60,16 @@ const questionSpeed = ({
   material,
   thicknessMm,
   deliveredFraction = setting.powerPct / 100,
+  nominalW,
   claim,
 }: SettingToQuestion): Problem | undefined => {
   const usual =
-    priorMedianV50MmPerS(material, thicknessMm, deliveredFraction) *
+    expectedV50({
+      material,
+      thicknessMm,
+      deliveredFraction,
+      ...(nominalW === undefined ? {} : { nominalW }),
+    }).v50MmPerS *
     setting.passes ** priors.passesExponent.mean;
   const allowed = allowedFactor.prior[claim];
   const shown = { speedMmPerS: setting.speedMmPerS, powerPct: setting.powerPct, thicknessMm };

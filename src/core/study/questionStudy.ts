@@ -18,6 +18,7 @@ export interface QuestionedSetting {
  */
 export const questionStudy = (study: CutStudy): readonly QuestionedSetting[] => {
   const { material, thicknessMm } = study.stock;
+  const { nominalW } = study.machine;
   const delivery = deliveryOf(study.machine);
   const asked = (setting: SettingToQuestion['setting'], thickness: number | undefined) => {
     const deliveredFraction = delivery(setting.powerPct) ?? undefined;
@@ -26,6 +27,7 @@ export const questionStudy = (study: CutStudy): readonly QuestionedSetting[] => 
       material,
       thicknessMm: thickness ?? thicknessMm,
       ...(deliveredFraction === undefined ? {} : { deliveredFraction }),
+      ...(nominalW === undefined ? {} : { nominalW }),
     };
   };
   const question = (

@@ -1,5 +1,7 @@
 import { useState } from 'react';
 import type { Machine } from '../../../core/machine/machine.ts';
+import { powerLimit } from '../../../core/machine/deliveredPower.ts';
+import { longestPulseS } from '../../../core/machine/meterPulse.ts';
 import { meterPlan, type MeterPlan, type MeterStep } from '../../../core/machine/meterPlan.ts';
 import { currentWords, powerWords } from '../../../words/en/figures.ts';
 import { meterText as words } from '../../../words/en/screens/meter.ts';
@@ -46,7 +48,7 @@ export const MeterTable = ({ machine, draft, onChange }: MeterTableProps) => {
       <p role="status">{missing > 0 ? words.more(missing) : words.complete}</p>
       <OwnSetting
         onAdd={(powerPct) => onChange({ ...draft, own: [...draft.own, powerPct] })}
-        most={maxPowerPct}
+        most={powerLimit(machine).powerPct}
       />
       {readingsOf(draft).length === 0 ? null : (
         <SureAction ask={words.startOverAsk} onPress={() => onChange({ ...emptyDraft })}>
@@ -75,6 +77,7 @@ const Row = ({ step, draft, onChange }: RowProps) => {
     ...(why === undefined ? [] : [words.why(why)]),
     ...(have === 0 && expectedMa !== undefined ? [words.expected(expectedMa)] : []),
     ...(have === 1 && wanted === 1 ? [words.once] : []),
+    ...(have < wanted ? [words.pulse(longestPulseS(powerPct))] : []),
   ];
   const reading = (round: Round) => (
     <QuantityField

@@ -43,7 +43,7 @@ export const meterText = {
   stepsMore: 'Common practice, no source. Your machine’s manual comes first.',
   how: [
     'Warm up as for work, water running. Under the head a scrap of sheet that you cut anyway; nothing shiny. Lid shut, extraction on.',
-    'Set the power from the list. Fire with the panel’s test key, one second at most: read the needle as it stops rising, and stop at once at a flame. Move the scrap to a fresh place before the next pulse. Without a test key run one line over the scrap instead, at the speed you engrave with. Never fire above the rated current, not for a moment.',
+    'Set the power from the list. Fire with the panel’s test key, no longer than stands beside the setting: read the needle as it stops rising, and stop at once at a flame. Move the scrap to a fresh place before the next pulse. Without a test key run one line over the scrap instead, at the speed you engrave with. Never fire above the rated current, not for a moment.',
     'Read the panel meter from outside, lid shut, to half a division. If nothing fires, write 0.',
     'Go up the list once. If the needle passes rated current, stop firing at once, write what you saw, and go no higher.',
     'Wait about ten seconds between. Then come down the list once more: two readings a setting tell how far one can be trusted.',
@@ -54,6 +54,8 @@ export const meterText = {
   readingAt: (powerPct: number, round: 'up' | 'down') =>
     `Current at ${powerWords(powerPct)}, ${round === 'up' ? 'going up' : 'coming down'}`,
   why: (reason: MeterWhy) => why[reason],
+  pulse: (seconds: number) =>
+    `pulse at most ${String(seconds)}\u202fs, scrap moved to a fresh place first`,
   expected: (currentMa: number) => `about ${currentWords(currentMa)}`,
   once: 'once is enough',
   own: 'Another setting',
