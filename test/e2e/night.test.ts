@@ -1,0 +1,25 @@
+import { describe, expect, it } from 'vitest';
+import { fallsShort, type Figure } from '../../bench/night/nightPart.ts';
+import { killOften } from '../../bench/server/killsPart.ts';
+import { askManyThings } from '../../bench/server/requestsPart.ts';
+
+/** A tenth of what a night does. */
+const shortIn = async (figures: AsyncIterable<Figure>): Promise<readonly string[]> => {
+  const short: string[] = [];
+  for await (const figure of figures)
+    if (fallsShort(figure))
+      short.push(`${figure.what}: ${String(figure.value)} ${(figure.cases ?? []).join('\n')}`);
+  return short;
+};
+
+describe('a tenth of the night', () => {
+  it('loses nothing when the program is killed', { timeout: 900_000 }, async () => {
+    expect(await shortIn(killOften({ each: 10, seed: 2 }))).toEqual([]);
+  });
+
+  it('is broken by no request made from its own description', { timeout: 900_000 }, async () => {
+    const short = await shortIn(askManyThings({ requests: 2000, seed: 2 }));
+    // How long the slowest takes is a figure of the night: here other tests run beside it.
+    expect(short.filter((figure) => !figure.startsWith('slowest'))).toEqual([]);
+  });
+});
