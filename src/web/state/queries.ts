@@ -59,10 +59,12 @@ export const useBook = (text: string) =>
     queryFn: () => callOrThrow(pageApi.searchBook, { query: text === '' ? {} : { text } }),
   });
 
-export const useBookEntry = (id: string) =>
+/** `isReady`: not while something is being sent that may be this very entry. */
+export const useBookEntry = (id: string, isReady = true) =>
   useQuery({
     queryKey: queryKeys.bookEntry(id),
     queryFn: () => callOrThrow(pageApi.getEntry, { params: { id } }),
+    enabled: isReady,
   });
 
 export const usePairing = () =>

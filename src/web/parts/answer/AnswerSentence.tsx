@@ -28,7 +28,12 @@ export const AnswerSentence = ({
     {answer === undefined ? (
       <p className="answer-nothing">{behind ? words.reckoning : words.nothingYet}</p>
     ) : speed === undefined ? (
-      <NoSetting answer={answer} />
+      behind ? (
+        // What was missing may just have been said.
+        <p className="answer-nothing">{words.reckoning}</p>
+      ) : (
+        <NoSetting answer={answer} />
+      )
     ) : (
       <>
         <p className="answer-cut">{words.cutAt(speed)}</p>

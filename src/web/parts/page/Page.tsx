@@ -24,11 +24,28 @@ export const Page = ({ title, lead, children, width = 'narrow' }: PageProps) => 
   );
 };
 
-/** Names the screen for tabs, histories and screen readers. */
+/** Names the screen for tabs, histories and screen readers, and after a move puts the focus on its heading. */
 export const useDocumentTitle = (title: string): void => {
   useEffect(() => {
     document.title = `${title} · Throughcut`;
   }, [title]);
+  useEffect(focusHeading, []);
+};
+
+/** The screen that the page opened on: nobody has moved yet. */
+let isOpening = true;
+
+/** Whoever moved by a link or a button that is gone would begin at the top of the page again. */
+const focusHeading = (): void => {
+  const wasOpening = isOpening;
+  isOpening = false;
+  const main = document.querySelector('main');
+  const at = document.activeElement;
+  if (wasOpening || location.hash !== '' || (at !== document.body && main?.contains(at) === true))
+    return;
+  const heading = main?.querySelector('h1');
+  heading?.setAttribute('tabindex', '-1');
+  heading?.focus({ preventScroll: true });
 };
 
 /** A part of a page under its own heading. */

@@ -58,7 +58,13 @@ export const TallyForm = ({
     setCounts(noneCounted);
   };
   return (
-    <div className="stack">
+    <form
+      className="stack"
+      onSubmit={(event) => {
+        event.preventDefault();
+        save();
+      }}
+    >
       {settings === undefined ? (
         <div className="field-row">
           <SpeedAndPower
@@ -100,11 +106,11 @@ export const TallyForm = ({
         />
       )}
       <div className="actions">
-        <Action onPress={save} isDisabled={!isWhole}>
+        <Action submits isDisabled={!isWhole}>
           {words.save}
         </Action>
       </div>
-    </div>
+    </form>
   );
 };
 

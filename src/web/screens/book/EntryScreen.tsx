@@ -40,8 +40,8 @@ const WatchEntry = lazy(() =>
 
 /** One proven setting: what it holds for, where it came from, and its promise checked by orders. */
 export const EntryScreen = ({ id }: { readonly id: string }) => {
-  const { waiting } = useKeeperState();
-  const { data, isPending, isError, refetch } = useBookEntry(id);
+  const { waiting, sending } = useKeeperState();
+  const { data, isPending, isError, refetch } = useBookEntry(id, sending !== 'sending');
   if (data !== undefined) return <Entry found={data} />;
   return (
     <Page title={words.title}>

@@ -11,6 +11,7 @@ import { MachineChoice, usePickedMachine } from '../../parts/machine/MachineChoi
 import { useWorkable } from '../../parts/material/MaterialField.tsx';
 import { Invented } from '../../parts/invented/Invented.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
+import { useDraft } from '../../state/useDraft.ts';
 import { newStudy } from '../../state/newStudy.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import { StockForm } from './StockForm.tsx';
@@ -26,37 +27,47 @@ const NewSheet = () => {
   const { keeper } = useWorkshop();
   const picked = usePickedMachine();
   const [, goTo] = useLocation();
-  const [stock, setStock] = useState(blank);
-  const [habit, setHabit] = useState<Habit>();
+  const [stock, setStock, stockSent] = useDraft<Stock>('sheet', blank);
+  const [habit, setHabit, habitSent] = useDraft<Habit | undefined>('sheet.habit', undefined);
   const ready = useWorkable(stock);
   const begin = (then: '' | '/card'): void => {
     const study = newStudy({ ...stock, material: stock.material.trim() }, picked.machine);
     const whole: Study =
       habit === undefined ? study : { ...study, habit, ask: { powerPct: habit.powerPct } };
     keeper.make({ kind: 'start', studyId: study.id, study: whole });
+    stockSent();
+    habitSent();
     // The way back leads to this sheet's facts, not to an empty form that would make another sheet of it.
     goTo(`/study/${study.id}/sheet`, { replace: true });
     goTo(`/study/${study.id}${then}`);
   };
   return (
     <Page title={words.newTitle} lead={words.lead}>
-      <StockForm stock={stock} onChange={setStock} />
-      <MachineChoice picked={picked} />
-      <Section title={words.now}>
-        <p className="soft">{words.nowHint}</p>
-        <HabitForm habit={habit} onChange={(next) => setHabit(next ?? undefined)} />
-      </Section>
-      <Cautions acts={newMaterial} />
-      <div className="actions">
-        <Action kind="strong" isDisabled={!ready} onPress={() => begin('/card')}>
-          {words.design}
-        </Action>
-        {habit === undefined ? null : (
-          <Action isDisabled={!ready} onPress={() => begin('')}>
-            {words.answerNow}
+      <form
+        className="page-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (ready) begin('/card');
+        }}
+      >
+        <StockForm stock={stock} onChange={setStock} />
+        <MachineChoice picked={picked} />
+        <Section title={words.now}>
+          <p className="soft">{words.nowHint}</p>
+          <HabitForm habit={habit} onChange={(next) => setHabit(next ?? undefined)} />
+        </Section>
+        <Cautions acts={newMaterial} />
+        <div className="actions">
+          <Action kind="strong" isDisabled={!ready} submits>
+            {words.design}
           </Action>
-        )}
-      </div>
+          {habit === undefined ? null : (
+            <Action isDisabled={!ready} onPress={() => begin('')}>
+              {words.answerNow}
+            </Action>
+          )}
+        </div>
+      </form>
     </Page>
   );
 };

@@ -38,13 +38,6 @@ export const WatchPicture = ({ watched }: { readonly watched: Watched }) => {
         changes.map(({ whole }) => whole),
       )}
     >
-      <rect
-        className="watch-bad"
-        x={frame.left}
-        y={y(limit)}
-        width={inner}
-        height={y(-most.down) - y(limit)}
-      />
       <path className="watch-middle" d={across(0)} />
       <path className="drawn-limit" d={across(limit)} />
       <Words x={frame.width - frame.right - 6} y={y(most.up) + 20} end text={words.better} />
