@@ -1,0 +1,133 @@
+import { describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import type { ProvenSetting } from '../../src/core/book/provenSetting.ts';
+import type { Standing } from '../../src/core/standing/standing.ts';
+import { standingText } from '../../src/words/en/screens/standing.ts';
+import { desk, phone, tapCard } from './page.ts';
+import { runProgram } from './program.ts';
+import { openWorkshop } from './workshop.ts';
+
+interface Listed {
+  readonly entry: ProvenSetting;
+  readonly standing: Standing;
+}
+
+const workshop = openWorkshop();
+
+const book = async (): Promise<readonly Listed[]> => {
+  const reply = await fetch(`${workshop.base}/api/book`);
+  return ((await reply.json()) as { readonly entries: readonly Listed[] }).entries;
+};
+
+const send = async (path: string, body: unknown, method = 'POST'): Promise<void> => {
+  const reply = await fetch(`${workshop.base}${path}`, {
+    method,
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify(body),
+  });
+  if (!reply.ok) throw new Error(`${path}: ${String(reply.status)} ${await reply.text()}`);
+};
+
+const spoken = ({ kind, isGuess }: Standing): string =>
+  `${standingText.kinds[kind]}${isGuess ? ` · ${standingText.guess}` : ''}`;
+
+/** What every surface says of every kept setting, held against what the server says of it. */
+const allSayTheSame = async (page: Page, step: string): Promise<readonly Listed[]> => {
+  const listed = await book();
+  const table = await (await fetch(`${workshop.base}/api/export/book.csv`)).text();
+  const [head = '', ...rows] = table.trim().split('\r\n');
+  const column = (row: string, name: string) => row.split(',')[head.split(',').indexOf(name)];
+  const program = await runProgram(['book', 'list'], {
+    environment: { THROUGHCUT_DATA: workshop.data },
+  });
+  const byProgram = (JSON.parse(program.out) as { readonly entries: readonly Listed[] }).entries;
+  const home = (await (await fetch(`${workshop.base}/api/home`)).json()) as {
+    readonly latest?: { readonly kept?: ProvenSetting };
+  };
+  for (const { entry, standing } of listed) {
+    const of = `${step}: ${entry.code}`;
+    const run = standing.run?.speedMmPerS;
+    const row = rows.find((each) => each.startsWith(`${entry.code},`)) ?? '';
+    expect(column(row, 'standing'), of).toBe(standing.kind);
+    expect(Number(column(row, 'run_now_mm_per_s')), of).toBe(run);
+    // The last column: what stands before it may have commas of its own.
+    expect(row.endsWith(',invented'), of).toBe(entry.isExample);
+    const told = byProgram.find((one) => one.entry.id === entry.id);
+    expect([told?.standing.kind, told?.standing.run?.speedMmPerS], of).toEqual([
+      standing.kind,
+      run,
+    ]);
+    const screens = [`/book/${entry.id}`, `/book/${entry.id}/label`, '/book'];
+    if (home.latest?.kept?.id === entry.id) screens.push('/bed');
+    for (const address of screens) {
+      await page.goto(workshop.base + address);
+      const place =
+        address === '/book'
+          ? page.locator('.book li', { hasText: entry.code })
+          : page.locator('main');
+      const mark = place.locator('.standing-mark').first();
+      await mark.waitFor();
+      expect(await mark.innerText(), `${of} on ${address}`).toBe(spoken(standing));
+      const said = await place.first().innerText();
+      expect(said, `${of} on ${address}`).toContain(`Cut at ${String(run)}\u202fmm/s`);
+      if (entry.isExample) expect(said, `${of} on ${address}`).toMatch(/invented example/i);
+    }
+  }
+  return listed;
+};
+
+const kindOf = (listed: readonly Listed[], id: string) =>
+  listed.find(({ entry }) => entry.id === id)?.standing.kind;
+
+/** A card is read and its answer kept, by hand. */
+const readAndKeep = async (page: Page, material: string): Promise<string> => {
+  const before = new Set((await book()).map(({ entry }) => entry.id));
+  await page.goto(`${workshop.base}/cards/describe`);
+  await page.getByLabel('Material').fill(material);
+  await page.getByLabel('Speeds', { exact: true }).fill('8, 10, 12, 14, 16, 18, 20');
+  await page.getByLabel('Power settings').fill('40');
+  await page.getByRole('button', { name: 'Read it' }).click();
+  await tapCard(page);
+  await page.getByRole('button', { name: /^Keep .* in the book$/ }).click();
+  await page.getByRole('link', { name: 'Open it' }).click();
+  await page.getByRole('heading', { level: 1, name: /^Cut at/ }).waitFor();
+  const added = (await book()).find(({ entry }) => !before.has(entry.id));
+  return added?.entry.id ?? '';
+};
+
+describe.each([
+  ['a phone', phone],
+  ['a desk', desk],
+])('a working week on %s', (where, viewport) => {
+  it('says the same of each sheet everywhere after each step', async () => {
+    const { page, close } = await workshop.visit({ viewport });
+    const first = await readAndKeep(page, `birch plywood ${where}`);
+    await allSayTheSame(page, 'a card');
+
+    const order = (id: string, out: number, hangs: number) =>
+      send(`/api/book/${id}/tallies`, { out, hangs, stays: 0, spoilt: 2, partLengthMm: 160 });
+    await order(first, 120, 0);
+    await allSayTheSame(page, 'a good order');
+    await order(first, 150, 40);
+    const failed = await allSayTheSame(page, 'a bad order');
+    expect(kindOf(failed, first)).toBe('failed');
+
+    await send(`/api/book/${first}/strips`, { of: 'new-batch', batch: 'autumn' });
+    const second = await readAndKeep(page, `poplar plywood ${where}`);
+    await allSayTheSame(page, 'a strip and a second sheet');
+    const onBed = (await (await fetch(`${workshop.base}/api/home`)).json()) as {
+      readonly latest?: { readonly kept?: ProvenSetting };
+    };
+    expect(onBed.latest?.kept?.id).toBe(second);
+
+    await send('/api/example', {});
+    await allSayTheSame(page, 'the example opened');
+    await fetch(`${workshop.base}/api/example`, { method: 'DELETE' });
+    await workshop.killServer();
+    await workshop.startServer();
+    const after = await allSayTheSame(page, 'the example left, the server killed and back');
+    expect(kindOf(after, first)).toBe('failed');
+    expect(after.some(({ entry }) => entry.isExample)).toBe(false);
+    await close();
+  }, 420_000);
+});
