@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { newtonClimb, type Climb } from './newton.ts';
+import { newtonClimb, positiveFactor, type Climb } from './newton.ts';
 
 /** Minus Rosenbrock's valley: its only summit is at (1, 1). Rosenbrock (1960), Computer J. 3:175. */
 const minusRosenbrock: Climb = (point, gradient) => {
@@ -50,5 +50,29 @@ describe('newtonClimb', () => {
     const summit = newtonClimb(minusRosenbrock, Float64Array.of(0.5, 3), { held: [0] });
     expect(summit.point[0]).toBe(0.5);
     expect(summit.point[1]).toBeCloseTo(0.25, 4);
+  });
+});
+
+describe('positiveFactor', () => {
+  it.each([
+    [[4, 2, 2, 3]],
+    [[-1e20, 0, 0, 1]],
+    [[1e-9, 1e18, 1e18, 1e-9]],
+    [[-1e250, 3e249, 3e249, 2]],
+  ])('of any finite matrix is finite and lower: %j', (entries) => {
+    const factor = positiveFactor(Float64Array.from(entries), 2);
+    expect(factor.every(Number.isFinite)).toBe(true);
+    expect(factor[1]).toBe(0);
+    expect(Math.min(factor[0] ?? 0, factor[3] ?? 0)).toBeGreaterThan(0);
+  });
+
+  it('is that of Cholesky where the matrix is positive definite', () => {
+    // 4 = 2², 2 = 2·1, 3 = 1² + 2.
+    const factor = positiveFactor(Float64Array.of(4, 2, 2, 3), 2);
+    expect([...factor]).toEqual([2, 0, 1, Math.SQRT2]);
+  });
+
+  it('is refused of what is not finite', () => {
+    expect(() => positiveFactor(Float64Array.of(Number.NaN, 0, 0, 1), 2)).toThrow('not finite');
   });
 });

@@ -118,11 +118,12 @@ export const positiveFactor = (
   leastPivot = 0,
   into = new Float64Array(n * n),
 ): Float64Array => {
-  for (let added = 0, more = 1e-3; ; more *= 2) {
+  // Once it dominates its rows a finite matrix is positive definite, so this ends.
+  const dominant = n * matrix.reduce((most, entry) => Math.max(most, Math.abs(entry)), leastPivot);
+  if (!Number.isFinite(dominant)) throw new Error('a matrix that is not finite has no factor');
+  for (let more = 1e-3; ; more = Math.max(2 * more, 1e-12 * dominant)) {
     if (choleskyInto(matrix, n, into) && smallestPivot(into, n) >= leastPivot) return into;
     for (let i = 0; i < n; i += 1) matrix[i * n + i] = (matrix[i * n + i] ?? 0) + more;
-    added += more;
-    if (added > 1e15) throw new Error('no positive definite matrix near a non-finite one');
   }
 };
 

@@ -4,13 +4,17 @@ import type { CutStudy } from './cutStudy.ts';
 import { decisionOn, type Decision } from './decision.ts';
 import { evidenceIn, type Evidence } from './evidence.ts';
 import type { Posterior } from './posterior.ts';
+import { hasManySheets, lastBatchOf, type LastBatch } from './lastBatch.ts';
 import { orderStages, type OrderStage } from './orderByOrder.ts';
 import { rememberNewest } from './rememberNewest.ts';
 import { settledPosterior } from './settledPosterior.ts';
 
 /** A fit with what it was computed from, for those who go on computing (the next card, explanations). */
 export interface Fit {
+  /** What it is the fit of: the study that was given, or its last batch with those before it as earlier sheets. */
   readonly study: CutStudy;
+  /** Where each of its cells stands in the study that was given. */
+  readonly cellIndices: readonly number[];
   readonly compiled: CompiledStudy;
   readonly posterior: Posterior;
   readonly decision: Decision;
@@ -18,6 +22,9 @@ export interface Fit {
   /** How the study stood before and after each of its last orders that may move the answer one way only. Absent: none. */
   readonly stages?: readonly FitStage[];
 }
+
+/** A fit, wherever its cells stand. */
+export type FittedStudy = Omit<Fit, 'cellIndices'>;
 
 /** A fit, as far as a speed at a power is asked of it. */
 export type FitToAsk = Pick<Fit, 'decision' | 'evidence' | 'study'>;
@@ -32,28 +39,39 @@ interface FitStage {
 /** A study of 24 cells takes some 20 ms; with orders each of the last that may move the answer one way only takes about 0.1 s more. */
 export const fit = (study: CutStudy): Fit => {
   const known = new Map<CutStudy['tallies'][number] | undefined, Fit>();
-  const fitOf = (one: CutStudy): Fit => {
+  const stageOf = (one: CutStudy): Fit => {
     const before = known.get(one.tallies.at(-1));
     if (before) return before;
     const found = one.tallies.length > 0 ? fitOfOrders(one) : fitAlone(one);
     known.set(one.tallies.at(-1), found);
     return found;
   };
-  const found = fitOf(study);
+  const found = stageOf(study);
   const stages = orderStages(study).map(({ verdict, before, after, follows }) => ({
     verdict,
-    before: fitOf(before),
-    after: fitOf(after),
+    before: stageOf(before),
+    after: stageOf(after),
     follows,
   }));
   return stages.length === 0 ? found : { ...found, stages };
 };
 
+/** All batches together where they are few and that settles, else by the last of them. */
 const fitAlone = (study: CutStudy): Fit => {
+  const apart = lastBatchOf(study);
+  if (apart === null || !hasManySheets(study)) {
+    const whole = fitOf({ study, cellIndices: study.cells.map((_, index) => index) });
+    if (whole.posterior.converged || apart === null) return whole;
+  }
+  return fitOf(apart);
+};
+
+const fitOf = ({ study, cellIndices }: LastBatch): Fit => {
   const compiled = compileStudy(study);
   const posterior = settledPosterior(compiled.model, beliefsOf(study).links);
   return {
     study,
+    cellIndices,
     compiled,
     posterior,
     decision: decisionOn(compiled, posterior, study.promise),

@@ -3,13 +3,12 @@ import { oneStepFaster, oneStepSurer } from './answerSpeed.ts';
 import { cornersBeside, evenOddsBeside, passesBeside } from './besides.ts';
 import type { CutStudy } from './cutStudy.ts';
 import type { Decision } from './decision.ts';
-import type { Fit } from './fit.ts';
+import { fit, type Fit } from './fit.ts';
 import type { ChangeoverPoint, FitAnswer, LinePoint, SettingForecast } from './fitAnswer.ts';
 import { meanSdOf, type Posterior } from './posterior.ts';
 import { presentLnV50 } from './presentLevel.ts';
 import { lineOf, recommend } from './recommend.ts';
 import { gradeOdds, remarksOn } from './remarks.ts';
-import { fitOfBatches } from './fitOfBatches.ts';
 import { warningsOn } from './warnings.ts';
 
 /**
@@ -17,15 +16,7 @@ import { warningsOn } from './warnings.ts';
  * warnings. Never a number without its reason: where nothing can be recommended, `recommended` is null and `reason`
  * says why. Pure and deterministic; ~20 ms for 24 cells.
  */
-export const fitStudy = (study: CutStudy): FitAnswer => {
-  const { found, cellIndices } = fitOfBatches(study);
-  const answer = answerFrom(found);
-  const remarks = answer.remarks.map((remark) => ({
-    ...remark,
-    cellIndex: cellIndices[remark.cellIndex] ?? remark.cellIndex,
-  }));
-  return { ...answer, remarks };
-};
+export const fitStudy = (study: CutStudy): FitAnswer => answerFrom(fit(study));
 
 /** `line`: the fit's own, where it is known already. */
 export const answerFrom = (found: Fit, line: readonly LinePoint[] = lineOf(found)): FitAnswer => {
@@ -74,7 +65,10 @@ export const answerFrom = (found: Fit, line: readonly LinePoint[] = lineOf(found
     line,
     changeover: changeoverOf(found, limit.powerPct),
     powerLimit: limit,
-    remarks,
+    remarks: remarks.map((remark) => ({
+      ...remark,
+      cellIndex: found.cellIndices[remark.cellIndex] ?? remark.cellIndex,
+    })),
     warnings: warningsOn(found, 'reason' in choice ? null : choice, remarks, odds, limit),
     convergence: {
       ok: posterior.converged,

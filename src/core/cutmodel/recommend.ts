@@ -6,7 +6,7 @@ import { ceilingOfOrders } from './countedOrders.ts';
 import type { ReasonCode } from './codes.ts';
 import { fastestOutAt } from './evidence.ts';
 import { isReached, reachOf } from './reach.ts';
-import type { Fit, FitToAsk } from './fit.ts';
+import type { Fit, FittedStudy, FitToAsk } from './fit.ts';
 import type { LinePoint, Recommendation } from './fitAnswer.ts';
 
 export interface NoRecommendation {
@@ -17,7 +17,7 @@ export interface NoRecommendation {
 const mostPowers = 45;
 
 /** Whole per cents from the least power at which something came out up to the limit; the asked power and those tried among them. */
-const powersOfLine = ({ evidence, study }: Fit, limitPct: number): readonly number[] => {
+const powersOfLine = ({ evidence, study }: FittedStudy, limitPct: number): readonly number[] => {
   const least = Math.ceil(Math.min(...evidence.out.map((cell) => cell.powerPct)) - 1e-9);
   const most = Math.floor(limitPct + 1e-9);
   if (!(least <= most)) return [];
@@ -85,7 +85,7 @@ const standingAt = (found: FitToAsk & Pick<Fit, 'stages'>, powerPct: number): nu
 };
 
 /** The line of the fastest speed that holds, ascending in power, up to what machine and tube allow. */
-export const lineOf = (found: Fit): readonly LinePoint[] =>
+export const lineOf = (found: FittedStudy): readonly LinePoint[] =>
   powersOfLine(found, powerLimit(found.study.machine).powerPct).flatMap((powerPct) => {
     const speedMmPerS = speedAt(found, powerPct);
     if (speedMmPerS === null) return [];
@@ -95,7 +95,7 @@ export const lineOf = (found: Fit): readonly LinePoint[] =>
 
 /** The setting that answers what was asked, or why there is none. */
 export const recommend = (
-  found: Fit,
+  found: FittedStudy,
   line: readonly LinePoint[],
 ): Recommendation | NoRecommendation => {
   const { study, evidence, posterior, compiled, decision } = found;
@@ -158,7 +158,7 @@ export const recommend = (
 };
 
 /** Least whole per cent at which a speed may be recommended: more power never cuts less. */
-const leastPowerAt = (found: Fit, speedMmPerS: number, limitPct: number): number | null => {
+const leastPowerAt = (found: FittedStudy, speedMmPerS: number, limitPct: number): number | null => {
   const enough = (powerPct: number): boolean =>
     (speedAt(found, powerPct) ?? 0) >= speedMmPerS - 1e-9;
   const most = Math.floor(limitPct + 1e-9);
@@ -166,7 +166,7 @@ const leastPowerAt = (found: Fit, speedMmPerS: number, limitPct: number): number
 };
 
 /** Where most cells count for nothing, that is the reason, and not the machine. */
-const tooSlow = ({ study, compiled }: Fit): Problem & { readonly code: ReasonCode } => {
+const tooSlow = ({ study, compiled }: FittedStudy): Problem & { readonly code: ReasonCode } => {
   const [cells, leftOut] = [study.cells.length, compiled.unusableCells.length];
   return 2 * leftOut > cells
     ? { code: 'most-cells-left-out', params: { cells, leftOut } }
@@ -177,7 +177,9 @@ const tooSlow = ({ study, compiled }: Fit): Problem & { readonly code: ReasonCod
 };
 
 /** No answer without one out and one not-out; a tally or a habit may stand in for either. */
-const whyNothing = ({ evidence }: Fit): (Problem & { readonly code: ReasonCode }) | null => {
+const whyNothing = ({
+  evidence,
+}: FittedStudy): (Problem & { readonly code: ReasonCode }) | null => {
   const { outCells, notOutCells, hasTally, hasHabit, fastestMmPerS, slowestMmPerS } = evidence;
   if (hasTally || hasHabit) {
     return outCells === 0 && evidence.out.length === 0

@@ -10,7 +10,7 @@ export const withEarlierCells = (study: CutStudy, cells: readonly StudyCell[]): 
   const older = sheets.slice(0, -mostSheetsInModel);
   return {
     ...study,
-    history: sheets.slice(-mostSheetsInModel).flat(),
+    history: [...(study.history ?? []), ...sheets.slice(-mostSheetsInModel).flat()],
     ...(older.length > 0 ? { beliefs: beliefsAfter(study, older) } : {}),
   };
 };

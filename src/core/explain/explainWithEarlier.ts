@@ -20,6 +20,7 @@ export const explainWithEarlier = (
   const cut = toCutStudy(study);
   const origins = cellOrigins(study);
   const { found, answer } = answeredWithEarlier(cut, study.aim, earlier);
-  const cardOf = (index: number): string => `card ${origins[index]?.cardCode ?? ''}`;
+  const cardOf = (index: number): string =>
+    `card ${origins[found.cellIndices[index] ?? index]?.cardCode ?? ''}`;
   return { cut, explanation: explain(found, answer, { cardOf }) };
 };

@@ -2,7 +2,7 @@ import { answerSpeed } from '../cutmodel/answerSpeed.ts';
 import type { CutStudy } from '../cutmodel/cutStudy.ts';
 import { decisionOn } from '../cutmodel/decision.ts';
 import { evidenceIn, fastestOutAt } from '../cutmodel/evidence.ts';
-import type { Fit } from '../cutmodel/fit.ts';
+import type { Fit, FittedStudy } from '../cutmodel/fit.ts';
 import type { Posterior } from '../cutmodel/posterior.ts';
 import { recommend, speedAt } from '../cutmodel/recommend.ts';
 import type { Problem } from '../problem.ts';
@@ -69,7 +69,7 @@ export const speedFrom = (
   { powerPct, lnHolding, lnHoldingFine, lnHoldingSmoothed }: Baseline,
   { study, posterior, isSmoothed = false }: OtherGround,
 ): OtherSpeed => {
-  const other: Fit = {
+  const other: FittedStudy = {
     study: { ...study, ask: { powerPct } },
     compiled: found.compiled,
     posterior,
@@ -97,7 +97,7 @@ export const speedFrom = (
 };
 
 /** Why nothing would be recommended; the promise's shares, which take long, are reckoned only where something is missing. */
-const whyNone = (other: Fit, powerPct: number): Problem | null => {
+const whyNone = (other: FittedStudy, powerPct: number): Problem | null => {
   const { hasTally, hasHabit, outCells, notOutCells } = other.evidence;
   const isPlain =
     other.posterior.converged &&

@@ -1,5 +1,5 @@
 import { decisionOn } from '../cutmodel/decision.ts';
-import type { Fit } from '../cutmodel/fit.ts';
+import type { Fit, FittedStudy } from '../cutmodel/fit.ts';
 import { recommend, lineOf, type NoRecommendation } from '../cutmodel/recommend.ts';
 import type { Recommendation } from '../cutmodel/fitAnswer.ts';
 
@@ -13,7 +13,7 @@ export const promiseOfNone = (
   partLengthMm: number,
 ): Recommendation | NoRecommendation => {
   const promise = { ...found.study.promise, outOf100: 100 * shareForNone(parts), partLengthMm };
-  const asked: Fit = {
+  const asked: FittedStudy = {
     compiled: found.compiled,
     posterior: found.posterior,
     evidence: found.evidence,

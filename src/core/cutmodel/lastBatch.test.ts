@@ -6,7 +6,7 @@ import { toCutStudy } from '../study/toCutStudy.ts';
 import type { StudyCell } from './cutStudy.ts';
 import { fit } from './fit.ts';
 import { fitStudy } from './fitStudy.ts';
-import { fitOfBatches } from './fitOfBatches.ts';
+import { hasManySheets, lastBatchOf } from './lastBatch.ts';
 
 /** Batches of three sheets, each cutting at a level of its own. */
 const cellsOf = (levels: readonly number[]): readonly StudyCell[] =>
@@ -21,18 +21,23 @@ const studyOf = (levels: readonly number[]) =>
   plainStudy({ cells: cellsOf(levels), ask: { powerPct: 30 } });
 
 describe('the fit of a study of many batches', () => {
-  it('is the plain fit where that settles', () => {
+  it('is of all of them together where they are few', () => {
     const study = studyOf([1, 1.05]);
-    const { found, cellIndices } = fitOfBatches(study);
-    expect(found.posterior.weight).toEqual(fit(study).posterior.weight);
+    const { cellIndices, study: fitted } = fit(study);
+    expect(hasManySheets(study)).toBe(false);
+    expect(fitted).toBe(study);
     expect(cellIndices).toEqual(study.cells.map((_, i) => i));
+  });
+
+  it('is not taken apart where there is one batch', () => {
+    expect(lastBatchOf(studyOf([1]))).toBeNull();
   });
 
   it('settles with ten batches that lie far apart, on the cells of the last', () => {
     const study = studyOf([0.6, 1.7, 0.75, 1.4, 0.9, 1.2, 0.65, 1.5, 0.8, 1]);
-    const { found, cellIndices } = fitOfBatches(study);
-    expect(found.posterior.converged).toBe(true);
-    expect(cellIndices.map((i) => study.cells[i])).toEqual(found.study.cells);
+    const { posterior, study: fitted, cellIndices } = fit(study);
+    expect(posterior.converged).toBe(true);
+    expect(cellIndices.map((i) => study.cells[i])).toEqual(fitted.cells);
     const answer = fitStudy(study);
     expect(answer.convergence.ok).toBe(true);
     // True of the last batch: half come out at 17 mm/s, scatter 8 %, sheets 1.5 % apart: 97 in 100 at 14.6 mm/s.
