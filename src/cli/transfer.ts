@@ -37,7 +37,7 @@ interface Content {
 }
 
 const bookContent = async (ports: AskingPorts): Promise<Content> => ({
-  content: bookCsv(await searchBook(ports, '')),
+  content: bookCsv((await searchBook(ports, '')).entries),
   leftOut: [],
 });
 
@@ -67,7 +67,7 @@ export const runImport = async ({ from }: { readonly from: string }): Promise<Ex
 /** `book list`: the proven settings that fit all the words. */
 export const runBookList = async (words: readonly string[]): Promise<ExitCode> => {
   const found = await withStoreToRead((ports) => searchBook(ports, words.join(' ')));
-  const entries = found.map((one) => ({
+  const entries = found.entries.map((one) => ({
     ...(one.entry.isExample ? { invented: true } : {}),
     ...one,
     standing: standingInWords(one.standing),

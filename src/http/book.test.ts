@@ -1,7 +1,14 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { testServer, type TestServer } from '../../test/samples/server.ts';
-import { sampleCard, sampleEvent, sampleSetting, sampleTally } from '../../test/samples/studies.ts';
+import {
+  sampleCard,
+  sampleEvent,
+  sampleSetting,
+  sampleTally,
+  sampleEntry,
+} from '../../test/samples/studies.ts';
 import { oneStepSurer } from '../core/cutmodel/answerSpeed.ts';
+import { done } from '../core/problem.ts';
 import { api } from '../wire/api.ts';
 
 const stock = {
@@ -77,6 +84,26 @@ describe('the book', () => {
     const other = { id: 'b1', studyId: 's1', setting: { ...setting, speedMmPerS: 10 } };
     expect(await server.refusal(api.keepSetting, { body: other })).toEqual([409, 'entry-id-taken']);
     expect((await server.ask(api.searchBook)).entries).toHaveLength(1);
+  });
+
+  it('gives a stretch of a long book, and how many there are', async () => {
+    await server.ports.store.change(async (session) => {
+      for (const n of [1, 2, 3, 4, 5])
+        await session.insertEntry(sampleEntry(`e${String(n)}`, { code: `E00${String(n)}` }));
+      return done(undefined);
+    });
+    const stretch = async (query: Readonly<Record<string, number>>) => {
+      const { entries, total } = await server.ask(api.searchBook, { query });
+      return [entries.map(({ entry }) => entry.id).join(' '), total];
+    };
+    const [whole] = await stretch({});
+    const [first, second] = [await stretch({ limit: 2 }), await stretch({ from: 2, limit: 100 })];
+    expect([first[1], second[1]]).toEqual([5, 5]);
+    expect(`${String(first[0])} ${String(second[0])}`).toBe(whole);
+    expect(await server.refusal(api.searchBook, { query: { limit: 0 } })).toEqual([
+      400,
+      'file-value-too-small',
+    ]);
   });
 
   it('finds by words, by id and by the code on the label', async () => {

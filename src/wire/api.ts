@@ -261,7 +261,7 @@ export const api = {
     ...addresses.searchBook,
     summary: 'Kept settings, those for the sheet on the bed first',
     query: searchBookQuery,
-    reply: z.strictObject({ entries: z.array(bookEntry) }),
+    reply: z.strictObject({ entries: z.array(bookEntry), total: z.number().int() }),
   }),
   getEntry: route({
     ...addresses.getEntry,

@@ -26,6 +26,9 @@ export const bookEntry = z.strictObject({
 export const searchBookQuery = z.strictObject({
   /** Words, a thickness such as `3 mm`, or a label's code; all must fit. */
   text: z.string().max(200).exactOptional(),
+  /** A stretch of them; absent: all. */
+  from: z.coerce.number().int().min(0).max(1e9).exactOptional(),
+  limit: z.coerce.number().int().min(1).max(1000).exactOptional(),
 });
 
 /** A setting to be kept. What it holds for and what the model says of it are taken from the study. */

@@ -10,8 +10,9 @@ import type { ServedPorts } from '../servedPorts.ts';
 export const bookRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
   on(app, api.searchBook, async ({ query, gone }) => {
     const { searchBook } = await import('../../app/searchBook.ts');
-    const entries = await searchBook(ports.until(gone), query.text ?? '');
-    return done({ entries: entries.map(spoken) });
+    const { text = '', ...stretch } = query;
+    const { entries, total } = await searchBook(ports.until(gone), text, stretch);
+    return done({ entries: entries.map(spoken), total });
   });
   on(app, api.getEntry, async ({ params, gone }) => {
     const { readEntry } = await import('../../app/readEntry.ts');

@@ -20,7 +20,7 @@ export const transferRoutes = (
   });
   on(app, api.exportBookTable, async ({ reply, gone }) => {
     const { searchBook } = await import('../../app/searchBook.ts');
-    const entries = await searchBook(ports.until(gone), '');
+    const { entries } = await searchBook(ports.until(gone), '');
     reply
       .type('text/csv; charset=utf-8')
       .header('content-disposition', 'attachment; filename="throughcut-book.csv"')

@@ -2,7 +2,7 @@ import type { ProvenSetting } from '../../core/book/provenSetting.ts';
 import type { Standing } from '../../core/standing/standing.ts';
 import type { RecordedTally } from '../../core/study/study.ts';
 import type { HistoryWish } from '../../core/study/historyWish.ts';
-import { useQuery } from '@tanstack/react-query';
+import { keepPreviousData, useQuery } from '@tanstack/react-query';
 import { pageApi } from '../../wire/pageApi.ts';
 import { callOrThrow } from './call.ts';
 
@@ -53,10 +53,18 @@ export const useHistory = (wish: HistoryWish) => {
 export const useStudies = () =>
   useQuery({ queryKey: queryKeys.studies, queryFn: () => callOrThrow(pageApi.listStudies) });
 
-export const useBook = (text: string) =>
+export const useBook = (text: string, limit?: number) =>
   useQuery({
-    queryKey: [...queryKeys.book, text],
-    queryFn: () => callOrThrow(pageApi.searchBook, { query: text === '' ? {} : { text } }),
+    queryKey: [...queryKeys.book, text, limit ?? 'all'],
+    queryFn: () =>
+      callOrThrow(pageApi.searchBook, {
+        query: {
+          ...(text === '' ? {} : { text }),
+          ...(limit === undefined ? {} : { limit }),
+        },
+      }),
+    // What stands there stays until more of it has come.
+    placeholderData: keepPreviousData,
   });
 
 /** `isReady`: not while something is being sent that may be this very entry. */

@@ -3,7 +3,7 @@ import { Link } from 'wouter';
 import { inventedText } from '../../../words/en/invented.ts';
 import { bookText as words } from '../../../words/en/screens/book.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
-import { ActionLink } from '../../parts/action/Action.tsx';
+import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { ExampleBanner } from '../../parts/example/ExampleBanner.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
@@ -19,10 +19,14 @@ import { useBook, type BookEntry } from '../../state/queries.ts';
 import { Transfer } from './Transfer.tsx';
 import './book.css';
 
+/** So many stand on the page at first, and come with each asking for more. */
+const pageOf = 50;
+
 /** The workshop's proven settings, to be searched; those for the sheet on the bed first. */
 export const BookScreen = () => {
   const [text, setText] = useState('');
-  const { data, isPending, isError } = useBook(text.trim());
+  const [shown, setShown] = useState(pageOf);
+  const { data, isPending, isError } = useBook(text.trim(), shown);
   const entries = data?.entries ?? [];
   const isEmpty = data !== undefined && entries.length === 0 && text.trim() === '';
   return (
@@ -40,11 +44,20 @@ export const BookScreen = () => {
       ) : data !== undefined && entries.length === 0 ? (
         <p role="status">{words.noneFound}</p>
       ) : (
-        <ul className="book">
-          {entries.map((found) => (
-            <EntryLine key={found.entry.id} found={found} all={entries} />
-          ))}
-        </ul>
+        <>
+          <ul className="book">
+            {entries.map((found) => (
+              <EntryLine key={found.entry.id} found={found} all={entries} />
+            ))}
+          </ul>
+          {data === undefined || data.total <= entries.length ? null : (
+            <div className="actions">
+              <Action onPress={() => setShown(shown + pageOf)}>
+                {words.showMore(entries.length, data.total)}
+              </Action>
+            </div>
+          )}
+        </>
       )}
       <div>
         <More title={words.out}>
