@@ -12,7 +12,3 @@ export const notToBeCut = (promise: PromiseWish, { params }: Problem): Standing 
   promise,
   counted: countOrders(promise, []),
 });
-
-/** Nothing of such a setting is shown as something to run. */
-export const isNotToBeCut = ({ why }: Pick<Standing, 'why'>): boolean =>
-  why.code === 'not-to-be-cut';

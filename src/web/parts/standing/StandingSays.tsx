@@ -1,5 +1,5 @@
 import type { Setting } from '../../../core/machine/setting.ts';
-import { isNotToBeCut } from '../../../core/standing/notToBeCut.ts';
+import { isNotToBeCut } from '../../../core/standing/isNotToBeCut.ts';
 import type { Standing } from '../../../core/standing/standing.ts';
 import { answerText } from '../../../words/en/screens/answer.ts';
 import { bookText } from '../../../words/en/screens/book.ts';

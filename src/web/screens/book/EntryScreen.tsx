@@ -3,7 +3,7 @@ import { lazy } from 'react';
 import { useLocation } from 'wouter';
 import { actsOfKept } from '../../../core/book/actsOfKept.ts';
 import { settingKey } from '../../../core/machine/setting.ts';
-import { isNotToBeCut } from '../../../core/standing/notToBeCut.ts';
+import { isNotToBeCut } from '../../../core/standing/isNotToBeCut.ts';
 import { partLengthOf } from '../../../core/study/promiseOf.ts';
 import type { RecordedTally } from '../../../core/study/study.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
