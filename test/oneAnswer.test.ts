@@ -1,5 +1,6 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { drawCounted } from '../bench/counted/drawCounted.ts';
+import { drawStudy } from '../bench/calibration/drawStudy.ts';
 import { modelSums } from '../src/app/modelSums.ts';
 import type { CutStudy, StudyCell } from '../src/core/cutmodel/cutStudy.ts';
 import { answerFrom } from '../src/core/cutmodel/fitStudy.ts';
@@ -33,7 +34,11 @@ const ofBatches = (batches: number, seed: number): CutStudy => {
 };
 
 const studies: readonly (readonly [string, CutStudy])[] = [
-  ...Array.from({ length: 40 }, (_, k) => {
+  ...Array.from({ length: 28 }, (_, seed) => {
+    const { study } = drawStudy(seededRandom(seed), false);
+    return [`cards, ${String(seed)}`, study] as const;
+  }),
+  ...Array.from({ length: 12 }, (_, k) => {
     const { before, order } = drawCounted(seededRandom(2001 + k));
     const study = { ...before, tallies: [...before.tallies, order] };
     return [`orders, ${String(2001 + k)}`, study] as const;

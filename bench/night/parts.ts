@@ -1,8 +1,15 @@
 import { ezdxfPart } from '../files/ezdxfPart.ts';
+import { ordersPart } from '../counted/ordersPart.ts';
 import { filesPart } from '../files/filesPart.ts';
 import { killsPart } from '../server/killsPart.ts';
 import { requestsPart } from '../server/requestsPart.ts';
 import type { NightPart } from './nightPart.ts';
 
 /** All parts of the night, in the order of running. One more is one line here. */
-export const nightParts: readonly NightPart[] = [filesPart, ezdxfPart, killsPart, requestsPart];
+export const nightParts: readonly NightPart[] = [
+  filesPart,
+  ezdxfPart,
+  killsPart,
+  requestsPart,
+  ordersPart,
+];
