@@ -153,7 +153,7 @@ describe('a file held against its card', () => {
     for (const cell of ['A1', 'A2']) {
       await page
         .getByRole('alert')
-        .getByText(`Cell ${cell} says ${String(Number(speed))} mm/s`)
+        .getByText(`Shape ${cell} says ${String(Number(speed))} mm/s`)
         .waitFor();
     }
     expect(await page.getByText(/^Cell B/).count()).toBe(0);
