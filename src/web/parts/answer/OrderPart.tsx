@@ -1,4 +1,5 @@
 import { useMemo, useState } from 'react';
+import { actsOfSettings } from '../../../core/card/cardActs.ts';
 import type { Air } from '../../../core/machine/air.ts';
 import { isReached, reachOf, type Reach } from '../../../core/cutmodel/reach.ts';
 import { standingText } from '../../../words/en/screens/standing.ts';
@@ -6,6 +7,8 @@ import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
 import { mostOrderParts } from '../../../core/order/order.ts';
 import type { OrderAnswer, PricedOrder } from '../../../core/order/orderAnswer.ts';
 import { done, refused, type Outcome } from '../../../core/problem.ts';
+import { glowsOn } from '../../../core/stock/glowsOn.ts';
+import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
 import { parseNumber } from '../../../core/units/parseNumber.ts';
@@ -15,6 +18,7 @@ import { keptAssumptions } from '../../state/costAssumptions.ts';
 import { problemInWords } from '../../state/inWords.ts';
 import type { Earlier } from '../../state/useEarlier.ts';
 import { useOrder } from '../../state/useOrder.ts';
+import { Cautions } from '../cautions/Cautions.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';
 import './cost.css';
 
@@ -106,8 +110,16 @@ const OrderSays = ({ answer, study, air, passes }: OrderSaysProps) => {
   const { chosen, cheapest, none, order, whyNotNone } = answer;
   const { forecast } = chosen;
   const { plan, planWithKnife, meetFlaw } = forecast;
+  const acts = actsOfSettings({
+    settings: [chosen, cheapest, none].flatMap((way) =>
+      way === null ? [] : [{ speedMmPerS: way.speedMmPerS, ...(air === undefined ? {} : { air }) }],
+    ),
+    thicknessMm: stockThicknessMm(study.stock),
+    glows: glowsOn(study.stock.material),
+  });
   return (
     <>
+      {acts.length === 0 ? null : <Cautions acts={acts} brief />}
       <p>
         {words.expect(order.parts, forecast.hang, forecast.stay)}{' '}
         <strong>{words.plan(plan, order.parts)}</strong>{' '}
