@@ -102,7 +102,7 @@ describe('card --request --out', () => {
     expect(notWritten).toMatchObject([
       { name: 'card.gcode', code: 'gcode-corner-power-not-carried' },
     ]);
-    expect(notWritten[0]?.message).toContain('power in corners');
+    expect(notWritten[0]?.message).toContain('corner power');
     const card = join(folder, 'out', 'card.json');
     for (const kind of ['svg', 'dxf'])
       expect(await runCheck(join(folder, 'out', `card.${kind}`), { card })).toBe(0);

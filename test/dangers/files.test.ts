@@ -81,14 +81,14 @@ describe('at the command line', () => {
       const out = await made('corners');
       const least = (content: string): readonly string[] => [
         ...new Set(
-          [...content.matchAll(/\b[A-F][ _][\d.]+mmps[ _]34pct[ _](min\d+)/g)].flatMap(
-            ([, min = '']) => [min],
+          [...content.matchAll(/\b[A-F][ _][\d.]+mmps[ _]34pct[ _](corner\d+)/g)].flatMap(
+            ([, corner = '']) => [corner],
           ),
         ),
       ];
       const { code, codes } = await changed(out, name, (content) => {
         const [one = '', other = ''] = least(content);
-        expect(other).toMatch(/^min/);
+        expect(other).toMatch(/^corner/);
         return content
           .replaceAll(`34pct_${one}`, '34pct_@')
           .replaceAll(`34pct ${one}`, '34pct @')

@@ -9,8 +9,7 @@ import type { NextCardAnswer } from './fitAnswer.ts';
 import { foresightOf, type Foresight, type TrialRung } from './foresight.ts';
 import { meanSdOf } from './posterior.ts';
 import { presentLnV50 } from './presentLevel.ts';
-import { isReached, reachOf } from './reach.ts';
-import { speedAt } from './recommend.ts';
+import { lineOf, recommend, speedAt } from './recommend.ts';
 import { nearestStep, stepNotFaster } from '../machine/speedSteps.ts';
 
 export interface NextCardWish {
@@ -35,11 +34,11 @@ export const proposeNextCard = (study: CutStudy, wish: NextCardWish): NextCardAn
 export const nextCardFrom = (found: Fit, wish: NextCardWish): NextCardAnswer => {
   const powers = powersOfInterest(found);
   const foresight = foresightOf(found, powers);
-  const guesses = guessesAt(found, powers);
-  const best = bestCard({ found, foresight, powers, guesses }, wish);
+  const guess = guessIn(found, powers);
+  const best = bestCard({ found, foresight, powers, guess }, wish);
   const gain = Math.expm1(best.lnFastest - foresight.lnFastestNow);
   const expectedGainPct = Math.max(0, Math.round(1000 * gain) / 10);
-  const reason = reasonFor(found, expectedGainPct, guesses);
+  const reason = reasonFor(found, expectedGainPct, guess);
   return {
     cells: best.card.flatMap((rung, r) =>
       Array.from({ length: rung.cells }, () => ({
@@ -64,7 +63,7 @@ const hasBothSides = ({ evidence }: Fit): boolean =>
 const reasonFor = (
   { evidence }: Fit,
   gainPct: number,
-  guesses: readonly Guess[],
+  guess: Guess | null,
 ): Problem & { readonly code: NextCardCode } => {
   if (evidence.graded === 0 && !evidence.hasTally && !evidence.hasHabit) {
     return { code: 'first-card', params: {} };
@@ -81,8 +80,7 @@ const reasonFor = (
       params: { slowestMmPerS: evidence.slowestMmPerS ?? 0 },
     };
   }
-  const [guess] = guesses;
-  if (guess !== undefined) {
+  if (guess !== null) {
     const { powerPct, speedMmPerS } = guess;
     return { code: 'reaches-the-answer', params: { powerPct, speedMmPerS } };
   }
@@ -113,33 +111,37 @@ interface Guess {
   readonly speedMmPerS: number;
 }
 
-/** Where the answer lies outside what was cut: the next card must reach it, or it stays a guess. */
-const guessesAt = (found: Fit, powers: readonly number[]): readonly Guess[] => {
-  if (!hasBothSides(found) || found.evidence.out.length === 0) return [];
-  const reach = reachOf(found.study);
-  return powers.flatMap((powerPct) => {
-    const speedMmPerS = speedAt(found, powerPct);
-    return speedMmPerS === null || isReached(reach, { powerPct, speedMmPerS, passes: 1 })
-      ? []
-      : [{ powerPct, speedMmPerS }];
-  });
+/**
+ * The answer, at the nearest power of the card, where it lies outside what was cut: the next card must reach it, or it stays a
+ * guess. Answers at other powers are nobody's.
+ */
+const guessIn = (found: Fit, powers: readonly number[]): Guess | null => {
+  if (!hasBothSides(found) || found.evidence.out.length === 0) return null;
+  const answer = recommend(found, lineOf(found));
+  if ('reason' in answer || !answer.guess) return null;
+  const powerPct = powers.reduce((a, b) =>
+    Math.abs(b - answer.powerPct) < Math.abs(a - answer.powerPct) ? b : a,
+  );
+  const speedMmPerS = speedAt(found, powerPct);
+  return speedMmPerS === null ? null : { powerPct, speedMmPerS };
 };
 
 /** The slowest rung at the power of a guess goes down to it, where none is there yet. */
-const reaching = (card: readonly TrialRung[], guesses: readonly Guess[]): readonly TrialRung[] =>
-  guesses.reduce((now, { powerPct, speedMmPerS }) => {
-    const slowest = now
-      .filter((rung) => rung.powerPct === powerPct)
-      .reduce<TrialRung | undefined>(
-        (a, b) => (a === undefined || b.speedMmPerS < a.speedMmPerS ? b : a),
-        undefined,
+const reaching = (card: readonly TrialRung[], guess: Guess | null): readonly TrialRung[] => {
+  if (guess === null) return card;
+  const { powerPct, speedMmPerS } = guess;
+  const slowest = card
+    .filter((rung) => rung.powerPct === powerPct)
+    .reduce<TrialRung | undefined>(
+      (a, b) => (a === undefined || b.speedMmPerS < a.speedMmPerS ? b : a),
+      undefined,
+    );
+  return slowest === undefined || slowest.speedMmPerS <= speedMmPerS
+    ? card
+    : card.map((rung) =>
+        rung === slowest ? { ...rung, speedMmPerS: stepNotFaster(speedMmPerS) } : rung,
       );
-    return slowest === undefined || slowest.speedMmPerS <= speedMmPerS
-      ? now
-      : now.map((rung) =>
-          rung === slowest ? { ...rung, speedMmPerS: stepNotFaster(speedMmPerS) } : rung,
-        );
-  }, card);
+};
 
 interface Judged {
   readonly card: readonly TrialRung[];
@@ -150,11 +152,11 @@ interface Choosing {
   readonly found: Fit;
   readonly foresight: Foresight;
   readonly powers: readonly number[];
-  readonly guesses: readonly Guess[];
+  readonly guess: Guess | null;
 }
 
-const bestCard = ({ found, foresight, powers, guesses }: Choosing, wish: NextCardWish): Judged => {
-  const candidates = candidateCards(found, powers, wish).map((card) => reaching(card, guesses));
+const bestCard = ({ found, foresight, powers, guess }: Choosing, wish: NextCardWish): Judged => {
+  const candidates = candidateCards(found, powers, wish).map((card) => reaching(card, guess));
   const judge =
     (trials: number) =>
     (card: readonly TrialRung[]): Judged => ({

@@ -107,7 +107,7 @@ describe('what earlier sheets taught, on the page', () => {
   it('is asked once, given to the model with the first question, and said in plain words', async () => {
     const fetched = answersWith(earlier);
     await show();
-    await settle(() => text().includes('24 earlier cells from 2 other sheets'));
+    await settle(() => text().includes('24 earlier shapes from 2 other sheets'));
     expect(text()).toContain('None of them stands in for a shape of this sheet');
     expect(questions.map((question) => question.earlier)).toEqual([earlier]);
     const again = { ...study, promise: { ...study.promise, outOf100: 99 } };
@@ -134,7 +134,7 @@ describe('what earlier sheets taught, on the page', () => {
       });
     };
     await choose('do without');
-    await settle(() => text().includes('24 earlier cells from 2 other sheets are left out.'));
+    await settle(() => text().includes('24 earlier shapes from 2 other sheets are left out.'));
     await settle(() => questions.length === 2);
     expect(questions[1]?.earlier).toEqual([]);
     await settle(() => holder.querySelector('output')?.textContent !== leaning);
