@@ -52,7 +52,7 @@ describe('a setting on the drawing', () => {
     await openStudy(page);
     await bring(page, 'stars.svg', drawing);
     await proven(page);
-    await page.getByText(/^Of 18 parts expect about /).waitFor();
+    await page.getByText(/^Of 18 parts .* should need a knife/).waitFor();
     await page.getByText(/^About .* on a common machine/).waitFor();
     // The two lines in blue are no parts; left out, they are not counted.
     await page.getByText('2 open lines beside them').waitFor();
@@ -63,7 +63,7 @@ describe('a setting on the drawing', () => {
     await page.getByText(/No figure for the corner power yet/).waitFor();
     // Little power in corners shows at once, as numbered places in picture and list.
     await page.getByLabel('Power ramp starts at').fill('9');
-    await page.getByLabel('Power in corners').fill('15');
+    await page.getByLabel('Corner power').fill('15');
     await page.locator('.proof-places li').first().waitFor();
     await proven(page);
     expect(await page.locator('.proof-mark').count()).toBeGreaterThan(0);
@@ -84,7 +84,7 @@ describe('a setting on the drawing', () => {
       await bring(page, 'stars.svg', drawing);
       await proven(page);
       await page.getByLabel('Power ramp starts at').fill('9');
-      await page.getByLabel('Power in corners').fill('15');
+      await page.getByLabel('Corner power').fill('15');
       await page.waitForTimeout(600);
       await proven(page);
       expect(await axeFindings(page)).toEqual([]);
@@ -140,7 +140,7 @@ describe('a setting on the drawing', () => {
     await bring(page, 'again.svg', svg(rings.join('')));
     await proven(page);
     const tookMs = Date.now() - started;
-    await page.getByText(/^Of 20000 parts expect about /).waitFor();
+    await page.getByText(/^Of 20000 parts .* should need a knife/).waitFor();
     await page.waitForTimeout(500);
     const taskMs = await page.evaluate(
       () => (globalThis as unknown as { longestTaskMs: number }).longestTaskMs,

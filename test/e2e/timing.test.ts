@@ -72,7 +72,7 @@ describe('the time of a card at the machine, on a phone', () => {
     await told.fill(secondsWith(card, letter, 0.1).toFixed(0));
     await page.getByText(/is more than the band allows/).waitFor();
     await page
-      .getByText(new RegExp(`^Rung ${letter}: typed as .* perhaps; it should be `))
+      .getByText(new RegExp(`^Setting ${letter}: typed as .* perhaps; it should be `))
       .waitFor();
     expect(await axeFindings(page)).toEqual([]);
     await picture(page, 'a phone time of a card');
@@ -80,7 +80,7 @@ describe('the time of a card at the machine, on a phone', () => {
     // What was told is still there where the card is read.
     await page.getByRole('link', { name: 'It is cut: read it' }).click();
     await page.getByText('How long it takes').click();
-    await page.getByText(new RegExp(`^Rung ${letter}: typed as `)).waitFor();
+    await page.getByText(new RegExp(`^Setting ${letter}: typed as `)).waitFor();
     expect(complaints).toEqual([]);
     await close();
   });
