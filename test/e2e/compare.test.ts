@@ -51,6 +51,7 @@ describe('two conditions', () => {
 
     const folded = page.getByText('The card to cut for that', { exact: true });
     if ((await folded.count()) > 0) await folded.click();
+    expect(await page.innerText('main')).not.toContain('no words yet');
     const asked = Number(
       /make \d+ of (\d+) at each setting/.exec(await page.innerText('main'))?.[1] ??
         /(\d+) shapes? at each setting/.exec(await page.innerText('main'))?.[1],
@@ -58,7 +59,9 @@ describe('two conditions', () => {
     await page.getByRole('button', { name: 'Make the card for the first lens' }).click();
     await page.getByText(/^For the first lens; its twin for the other lens has/).waitFor();
     const each = page.getByLabel('Shapes at each setting');
-    expect(await each.inputValue()).toBe(String(asked));
+    // Where no number of shapes would settle it, none is asked for.
+    if (Number.isFinite(asked)) expect(await each.inputValue()).toBe(String(asked));
+    else expect(Number(await each.inputValue())).toBeGreaterThan(0);
     expect(await page.getByRole('radio', { name: 'a new one' }).isChecked()).toBe(true);
     await page.getByRole('button', { name: 'Take it to the machine' }).click();
     const twin = /\/card\/(\w{4})\/machine/.exec(page.url())?.[1] ?? '';
@@ -66,7 +69,7 @@ describe('two conditions', () => {
     await page.goto(`${workshop.base}/compare?sheet=${study.split('/').at(-1) ?? ''}`);
     await page.getByText('The lens', { exact: true }).click();
     const foldedAgain = page.getByText('The card to cut for that', { exact: true });
-    await page.getByText(/would tell a difference|are enough/).waitFor();
+    await page.getByText(/would tell a difference|are enough|would not surely tell/).waitFor();
     if ((await foldedAgain.count()) > 0) await foldedAgain.click();
     await page.getByRole('button', { name: 'Make the card for the other lens' }).click();
     await page.getByText(/^For the other lens; its twin for the first lens has/).waitFor();

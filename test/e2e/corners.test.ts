@@ -50,7 +50,7 @@ describe('the four corners of the bed', () => {
     expect(gcode.match(/\((?:FL|FR|BL|BR)\d .*mm\/s/g)).toHaveLength(16);
 
     await tapPlace(page, 'Front left', [1, 1, 1, 1]);
-    await page.getByText('Read at least one cell at each place first.').waitFor();
+    await page.getByText('Read at least one shape at each place first.').waitFor();
     await tapPlace(page, 'Front right', [1, 1, 1, 2]);
     await tapPlace(page, 'Back left', [1, 1, 1, 1]);
     await tapPlace(page, 'Back right', [3, 3, 3, 3]);

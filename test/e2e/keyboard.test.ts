@@ -57,6 +57,14 @@ describe('with the keyboard alone', () => {
       'spoilt',
     );
 
+    // The sample card is nobody's until somebody says so.
+    const says = (text: string) =>
+      page.evaluate((wanted) => document.activeElement?.textContent === wanted, text);
+    await tabTo(() => says('Yes, keep it as my sheet'));
+    await page.keyboard.press('Enter');
+    await page
+      .getByRole('button', { name: 'Yes, keep it as my sheet' })
+      .waitFor({ state: 'detached' });
     await tabTo(() =>
       page.evaluate(() => /^Keep .* in the book$/.test(document.activeElement?.textContent ?? '')),
     );

@@ -125,7 +125,7 @@ describe.each([
     await page.getByText('Count by count').click();
     await page.getByRole('cell', { name: 'Order, batch winter' }).first().waitFor();
     // The next count is of the same delivery unless another is said.
-    expect(await page.getByLabel('Delivery, if you keep them apart').inputValue()).toBe('winter');
+    expect(await page.getByLabel('Batch, if you keep them apart').inputValue()).toBe('winter');
     expect(await findingsInEveryLook(page, `watch from ${where}`)).toEqual([]);
     expect(complaints).toEqual([]);
     await close();
