@@ -9,6 +9,7 @@ import type { NextCardAnswer } from './fitAnswer.ts';
 import { foresightOf, type Foresight, type TrialRung } from './foresight.ts';
 import { meanSdOf } from './posterior.ts';
 import { presentLnV50 } from './presentLevel.ts';
+import { isReached, reachOf } from './reach.ts';
 import { lineOf, recommend, speedAt } from './recommend.ts';
 import { nearestStep, stepNotFaster } from '../machine/speedSteps.ts';
 
@@ -117,6 +118,13 @@ interface Guess {
  */
 const guessIn = (found: Fit, powers: readonly number[]): Guess | null => {
   if (!hasBothSides(found) || found.evidence.out.length === 0) return null;
+  // The answer lies among them: where none is beyond what was cut, it is not asked for.
+  const reach = reachOf(found.study);
+  const isBeyond = (powerPct: number): boolean => {
+    const speedMmPerS = speedAt(found, powerPct);
+    return speedMmPerS !== null && !isReached(reach, { powerPct, speedMmPerS, passes: 1 });
+  };
+  if (!powers.some(isBeyond)) return null;
   const answer = recommend(found, lineOf(found));
   if ('reason' in answer || !answer.guess) return null;
   const powerPct = powers.reduce((a, b) =>
