@@ -1,5 +1,5 @@
 import type { NightPart } from '../night/nightPart.ts';
-import { brokenRules, type BrokenRule } from './rules.ts';
+import { brokenRules, ruleBreaks, type BrokenRule } from './rules.ts';
 
 /** The tests beside it take the seeds before these. */
 const firstSeed = 31;
@@ -12,11 +12,7 @@ export const ordersPart: NightPart = {
   about:
     'no bad order raises an answer, no clean one lowers it, none stands at a speed that failed',
   *run() {
-    const broken = new Map<BrokenRule, string[]>(
-      (['no-answer', 'bad-order-raised', 'at-a-failed-speed', 'clean-order-lowered'] as const).map(
-        (rule) => [rule, []],
-      ),
-    );
+    const broken = new Map<BrokenRule, string[]>(ruleBreaks.map((rule) => [rule, []]));
     for (let seed = firstSeed; seed < firstSeed + studies; seed += 1) {
       for (const rule of brokenRules(seed)) broken.get(rule)?.push(`study ${String(seed)}`);
     }

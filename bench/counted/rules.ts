@@ -5,9 +5,14 @@ import type { CutStudy } from '../../src/core/cutmodel/cutStudy.ts';
 import { seededRandom } from '../../src/num/seededRandom.ts';
 import { drawCounted } from './drawCounted.ts';
 
-/** What must hold of every study with counted orders. */
-export type BrokenRule =
-  'no-answer' | 'bad-order-raised' | 'at-a-failed-speed' | 'clean-order-lowered';
+/** How a study with counted orders may break what must hold of every one. */
+export const ruleBreaks = [
+  'no-answer',
+  'bad-order-raised',
+  'at-a-failed-speed',
+  'clean-order-lowered',
+] as const;
+export type BrokenRule = (typeof ruleBreaks)[number];
 
 const speedOf = (study: CutStudy): number | null => {
   const found = fit(study);

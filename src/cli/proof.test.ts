@@ -70,7 +70,7 @@ describe('throughcut proof', () => {
     expect(printed.seconds).toBeGreaterThan(printed.drawing.cutMm / printed.setting.speedMmPerS);
     expect(printed.places.slowed).toBe(4 + 4 + 3 + 2);
     expect(printed.promise?.sentences[0]).toMatch(
-      /^Of 2 parts (expect about|none should need a knife) /,
+      /^Of 2 parts none should need a knife because of the setting /,
     );
   });
 

@@ -58,12 +58,16 @@ export const fit = (study: CutStudy): Fit => {
 
 /** All batches together where they are few and that settles, else by the last of them. */
 const fitAlone = (study: CutStudy): Fit => {
-  const apart = lastBatchOf(study);
-  if (apart === null || !hasManySheets(study)) {
-    const whole = fitOf({ study, cellIndices: study.cells.map((_, index) => index) });
-    if (whole.posterior.converged || apart === null) return whole;
+  const whole = (): Fit => fitOf({ study, cellIndices: study.cells.map((_, index) => index) });
+  if (hasManySheets(study)) {
+    const apart = lastBatchOf(study);
+    return apart === null ? whole() : fitOf(apart);
   }
-  return fitOf(apart);
+  // What earlier batches teach may take fits of its own: it is asked for only where it is needed.
+  const together = whole();
+  if (together.posterior.converged) return together;
+  const apart = lastBatchOf(study);
+  return apart === null ? together : fitOf(apart);
 };
 
 const fitOf = ({ study, cellIndices }: LastBatch): Fit => {
