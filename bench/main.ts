@@ -21,6 +21,7 @@ import { speedReport } from './posterior/speedReport.ts';
 import { proofReport } from './proof/proofReport.ts';
 import { surenessReport } from './sureness.ts';
 import { strengthBench } from './strength/strengthBench.ts';
+import { tapsReport } from './taps/tapsReport.ts';
 import { causeBench } from './watch/causeBench.ts';
 import { chartBench } from './watch/chartBench.ts';
 import { stripBench } from './watch/stripBench.ts';
@@ -31,6 +32,7 @@ const reports: Readonly<Record<string, () => Iterable<string> | AsyncIterable<st
   motion: motionReport,
   proof: proofReport,
   paths: pathsReport,
+  taps: tapsReport,
   order: () => orderBench(100),
   strength: () => strengthBench(),
   history: () => historyReport(100),
@@ -125,6 +127,7 @@ for (const [what, ms, target] of rows) {
   );
 }
 
+for await (const line of tapsReport()) process.stdout.write(`${line}\n`);
 for (const line of speedReport(6)) process.stdout.write(`${line}\n`);
 
 // Some seconds, so it is always said beside the times.

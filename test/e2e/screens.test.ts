@@ -1,6 +1,7 @@
 import { gzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
+import { tapThrough } from '../../bench/taps/tapThrough.ts';
 import { axeFindings, desk, openAll, overflow, phone, tapCard } from './page.ts';
 import { openWorkshop } from './workshop.ts';
 
@@ -152,43 +153,13 @@ describe('every screen', () => {
 });
 
 describe('a tap', () => {
-  it('is painted at once, and answered before the thumb has moved on', async () => {
+  it('is painted in the next picture, whether or not the answer is behind, which then catches up', async () => {
     const { page, close } = await workshop.visit({ viewport: phone });
-    await page.goto(workshop.base + '/cards/describe');
-    await page.getByLabel('Speeds', { exact: true }).fill('8 to 30 by 1 mm/s');
-    await page.getByRole('button', { name: 'Read it' }).click();
-    await page.waitForSelector('[data-cell]');
-    const median = await page.evaluate(async () => {
-      const turn = (): Promise<void> =>
-        new Promise((resolve) => {
-          requestAnimationFrame(() => setTimeout(resolve, 0));
-        });
-      const paint: number[] = [];
-      const answer: number[] = [];
-      for (const [i, cell] of [
-        ...document.querySelectorAll<HTMLElement>('[data-cell]'),
-      ].entries()) {
-        const taps = i > 12 ? 2 : 1;
-        for (let n = 0; n < taps; n += 1) {
-          const from = performance.now();
-          cell.click();
-          await turn();
-          paint.push(performance.now() - from);
-          while (document.querySelector('.answer-sentence[aria-busy="true"]') !== null)
-            await turn();
-          answer.push(performance.now() - from);
-        }
-      }
-      const middle = (values: number[]): number =>
-        values.sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Infinity;
-      return { paintMs: middle(paint), answerMs: middle(answer) };
-    });
-    console.info(
-      `tap to paint ${median.paintMs.toFixed(0)} ms, to the answer ${median.answerMs.toFixed(0)} ms`,
-    );
-    // The aims are 50 and 100 ms on a quiet machine; twice that is allowed while other tests run beside.
-    expect(median.paintMs).toBeLessThan(100);
-    expect(median.answerMs).toBeLessThan(200);
+    const taps = await tapThrough(page, workshop.base);
+    expect(taps.length).toBeGreaterThan(20);
+    expect(taps.filter(({ isPainted }) => !isPainted)).toEqual([]);
+    // The answer is worked out beside the page, not before its paint. How long both take is the bench's.
+    expect(taps.some(({ isBehind }) => isBehind)).toBe(true);
     await close();
   });
 });
