@@ -35,9 +35,9 @@ export const throughcutPlan = (wish: OrderAim): OrderMethod => ({
       ask: { powerPct },
     };
     for (let sheet = 1; ; sheet += 1) {
-      const planned = planOrder(
+      const planned = planOrder({
         study,
-        {
+        wish: {
           parts,
           done: shop.done(),
           partsPerSheet,
@@ -47,7 +47,7 @@ export const throughcutPlan = (wish: OrderAim): OrderMethod => ({
           costS: usualPlanCosts,
         },
         earlier,
-      );
+      });
       if (!planned.ok) throw new Error(`an order without a plan: ${planned.problem.code}`);
       const { next } = planned.value.plan;
       if (next.act === 'done') return;

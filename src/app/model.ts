@@ -5,7 +5,6 @@ import type { Explanation } from '../core/explain/explanation.ts';
 import type { Comparison } from '../core/compare/compareConditions.ts';
 import type { TwoConditions } from '../core/compare/twoConditions.ts';
 import type { OrderWish } from '../core/order/orderAnswer.ts';
-import type { PlanWish } from '../core/plan/planWish.ts';
 import type { Outcome } from '../core/problem.ts';
 import type { StudyAnswer } from '../core/study/answerWithEarlier.ts';
 import type { EarlierSheet } from '../core/study/earlierSheet.ts';
@@ -16,7 +15,7 @@ import type { WatchFile } from '../formats/watchFile.ts';
 import type { OrderAnswered } from './answerOrder.ts';
 import type { AnswerQuestion, KeptJudged, KeptQuestion } from './standingAsKnown.ts';
 import type { NextCardProposed, NextCardWish } from './nextCardFor.ts';
-import type { PlannedOrder } from './planOrder.ts';
+import type { PlannedOrder, PlanQuestion } from './planOrder.ts';
 import type { DrawingToProve, ProofOnDrawing } from './proveOnDrawing.ts';
 import type { StripRungs, StripWanted } from './stripToCut.ts';
 import type { WatchedByFile } from './watchByFile.ts';
@@ -53,7 +52,7 @@ export interface ModelSums {
   readonly stripToCut: Sum<StripWanted, StripRungs>;
   readonly exampleWorkshop: Sum<string, ExampleWorkshop>;
   readonly answerOrder: Sum<{ readonly study: CutStudy; readonly wish: OrderWish }, OrderAnswered>;
-  readonly planOrder: Sum<{ readonly study: CutStudy; readonly wish: PlanWish }, PlannedOrder>;
+  readonly planOrder: Sum<PlanQuestion, PlannedOrder>;
   readonly watchByFile: Sum<WatchFile, WatchedByFile>;
   readonly proveOnDrawing: Sum<DrawingToProve, ProofOnDrawing>;
 }

@@ -38,7 +38,7 @@ export const modelSums: ModelSums = {
   },
   answerOrder: async ({ study, wish }) =>
     (await import('./answerOrder.ts')).answerOrder(study, wish),
-  planOrder: async ({ study, wish }) => (await import('./planOrder.ts')).planOrder(study, wish),
+  planOrder: async (question) => (await import('./planOrder.ts')).planOrder(question),
   watchByFile: async (file) => (await import('./watchByFile.ts')).watchByFile(file),
   proveOnDrawing: async (drawing) => (await import('./proveOnDrawing.ts')).proveOnDrawing(drawing),
 };

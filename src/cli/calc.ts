@@ -7,7 +7,7 @@ import { parseCompareFile } from '../formats/compareFile.ts';
 import { comparisonFile } from '../formats/comparisonFile.ts';
 import { orderFile } from '../formats/orderFile.ts';
 import { planFile } from '../formats/planFile.ts';
-import { parseCutStudy, type StudyFile } from '../formats/studyFile.ts';
+import { parseCutStudy, parsePlanStudy, type StudyFile } from '../formats/studyFile.ts';
 import { readStdin } from '../host/files.ts';
 import { comparisonSaid } from '../words/en/compareVerdict.ts';
 import { standingInWords } from '../words/standingInWords.ts';
@@ -46,11 +46,10 @@ export const runOrder = async (): Promise<ExitCode> => {
 
 /** `calc plan`: the same study with `plan`; the next act of an order that is cut sheet by sheet, and why. */
 export const runPlan = async (): Promise<ExitCode> => {
-  const study = await studyPipedIn();
-  if (!study.ok) return printRefusal(study.problem);
-  const { plan: wish } = study.value;
-  if (wish === undefined) return printRefusal({ code: 'plan-not-said', params: {} });
-  const asked = await askModel('planOrder', { study: study.value, wish });
+  const json = await jsonPipedIn();
+  const file = json.ok ? parsePlanStudy(json.value) : json;
+  if (!file.ok) return printRefusal(file.problem);
+  const asked = await askModel('planOrder', { ...file.value, earlier: [] });
   return printOutcome(asked, ({ plan, ofMaterial }) => planFile(plan, ofMaterial, problemInWords));
 };
 

@@ -2,7 +2,6 @@
 export const cliCodes = [
   'command-misused',
   'order-not-said',
-  'plan-not-said',
   'port-not-a-port',
   'port-taken',
   'port-not-allowed',

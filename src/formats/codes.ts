@@ -15,6 +15,7 @@ export const formatCodes = [
   'file-list-too-short',
   'file-list-too-long',
   'file-value-refused',
+  'plan-not-said',
 ] as const;
 
 export type FormatCode = (typeof formatCodes)[number];

@@ -5,9 +5,10 @@ import { undescribedMachine } from '../core/machine/machine.ts';
 import { mostOrderParts } from '../core/order/order.ts';
 import type { OrderWish } from '../core/order/orderAnswer.ts';
 import { orderAims, usualPlanCosts, type PlanWish } from '../core/plan/planWish.ts';
-import type { Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import { defaultPromise, referenceLengthMm } from '../core/reading/promise.ts';
 import { parseWith } from './border.ts';
+import type { FormatCode } from './codes.ts';
 import {
   count,
   currentMa,
@@ -144,6 +145,7 @@ const planInFile = z.strictObject({
   partsPerSheet: z.int().min(1).max(mostOrderParts),
   partLengthMm: lengthMm,
   done: z.int().min(0).default(0),
+  notOut: z.int().min(0).exactOptional(),
   wish: z.enum(orderAims).default('promise'),
   acceptNotOutOf100: z.number().positive().max(50).default(3),
   costS: z
@@ -212,6 +214,18 @@ export const studyOfFile = ({
  */
 export const parseCutStudy = (json: unknown): Outcome<StudyFile> =>
   parseWith(studyFileShape.transform(studyOfFile), json);
+
+/** A study file that asks for the plan of an order. Refuses: what `parseCutStudy` does; `plan-not-said`. */
+export const parsePlanStudy = (
+  json: unknown,
+): Outcome<{ readonly study: StudyFile; readonly wish: PlanWish }> => {
+  const study = parseCutStudy(json);
+  if (!study.ok) return study;
+  const { plan } = study.value;
+  return plan === undefined
+    ? refused('plan-not-said' satisfies FormatCode)
+    : done({ study: study.value, wish: plan });
+};
 
 /** The same the other way: a study as its file. `parseCutStudy(cutStudyFile(s))` is `s` again. */
 export const cutStudyFile = (study: Omit<StudyFile, 'version'>): object => ({

@@ -25,6 +25,7 @@ import { readingRoutes } from './routes/readings.ts';
 import { machineRoutes } from './routes/machines.ts';
 import { studyRoutes } from './routes/studies.ts';
 import { transferRoutes } from './routes/transfer.ts';
+import { orderRoutes } from './routes/orders.ts';
 import { watchRoutes } from './routes/watch.ts';
 import { refusalHeaders, safeHeaders } from './safeHeaders.ts';
 import type { ModelFor, ServedPorts } from './servedPorts.ts';
@@ -96,6 +97,7 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   meteringRoutes(app, ports);
   focusRoutes(app, ports, options.rampFile);
   reasoningRoutes(app, ports, options.reasoningFile);
+  orderRoutes(app, ports);
   watchRoutes(app, ports);
   bedRoutes(app, ports);
   transferRoutes(app, ports, importBytesAtMost);

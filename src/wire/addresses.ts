@@ -61,6 +61,11 @@ export const addresses = {
   importAll: { method: 'POST', path: '/api/import' },
 } as const;
 
+/** Where each route of `orderApi` stands. */
+export const orderAddresses = {
+  calcPlan: { method: 'POST', path: '/api/calc/plan' },
+} as const;
+
 /** Where each route of `watchApi` stands. */
 export const watchAddresses = {
   watchEntry: { method: 'GET', path: '/api/book/:id/watch' },

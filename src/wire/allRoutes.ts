@@ -1,6 +1,7 @@
 import { api } from './api.ts';
 import { apiOfFiles } from './apiOfFiles.ts';
 import { compareApi } from './compareApi.ts';
+import { orderApi } from './order.ts';
 import type { Route } from './route.ts';
 import { watchApi } from './watch.ts';
 
@@ -9,5 +10,6 @@ export const allRoutes: Readonly<Record<string, Route>> = {
   ...api,
   ...apiOfFiles,
   ...compareApi,
+  ...orderApi,
   ...watchApi,
 };

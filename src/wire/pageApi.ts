@@ -1,5 +1,6 @@
-import { addresses, watchAddresses } from './addresses.ts';
+import { addresses, orderAddresses, watchAddresses } from './addresses.ts';
 import type { api } from './api.ts';
+import type { orderApi } from './order.ts';
 import type { Route } from './route.ts';
 import type { watchApi } from './watch.ts';
 
@@ -20,3 +21,6 @@ export const pageApi: AddressedAll<typeof api> = addresses;
 
 /** Those of a setting that is watched. */
 export const pageWatchApi: AddressedAll<typeof watchApi> = watchAddresses;
+
+/** Those of an order that is cut sheet by sheet. */
+export const pageOrderApi: AddressedAll<typeof orderApi> = orderAddresses;

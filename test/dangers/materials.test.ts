@@ -5,6 +5,7 @@ import { afterAll, describe, expect, it, vi } from 'vitest';
 import { z } from 'zod';
 import { api } from '../../src/wire/api.ts';
 import { compareApi } from '../../src/wire/compareApi.ts';
+import { orderApi } from '../../src/wire/order.ts';
 import type { Route } from '../../src/wire/route.ts';
 import { testServer } from '../samples/server.ts';
 
@@ -160,6 +161,14 @@ describe('through HTTP', () => {
   const bodies: readonly (readonly [path: string, Route, (named: Named) => object])[] = [
     ['calc/fit', api.calcFit, (named) => studyOf(named)],
     ['calc/nextcard', api.calcNextCard, (named) => studyOf(named)],
+    [
+      'calc/plan',
+      orderApi.calcPlan,
+      (named) => ({
+        ...studyOf(named),
+        plan: { parts: 30, partsPerSheet: 30, partLengthMm: 180 },
+      }),
+    ],
     [
       'calc/compare',
       compareApi.calcCompare,

@@ -12,6 +12,7 @@ import { playOut, settingNow, type FirstAct, type PlanTable, type PlayedOrder } 
 import { planPoints } from './planPoints.ts';
 import type { PlanWish } from './planWish.ts';
 import { meanOver } from './pricedSpeed.ts';
+import { forecastSheet, keptUpTo, type KeptUpTo, type SheetForecast } from './sheetForecast.ts';
 import { bestSpeed, speedGrid } from './speedGrid.ts';
 import { threeCards, trialCards, type BelievedLevel } from './trialCards.ts';
 import { trialSheets } from './trialSheets.ts';
@@ -53,6 +54,10 @@ export interface Plan {
     /** Minutes more than three cards first and then one setting to the end; below 0: sooner. */
     readonly againstCardsFirstMinutes: number;
   };
+  /** Of the next sheet; absent where the next act is another. */
+  readonly sheet?: SheetForecast;
+  /** Absent: the order is done. */
+  readonly keeps?: KeptUpTo;
 }
 
 /** Truths that each act is tried on: few for the short list, more for those on it. */
@@ -95,7 +100,8 @@ export const planNext = (found: Fit, wish: PlanWish): Outcome<Plan> => {
     grid,
     wish,
     boundsAt: boundsOf(wish, study.promise, fastestOutAt(evidence, powerPct)),
-    notOut: study.tallies.reduce((sum, { hangs, stays }) => sum + hangs + stays, 0),
+    notOut:
+      wish.notOut ?? study.tallies.reduce((sum, { hangs, stays }) => sum + hangs + stays, 0),
     typed: heldMmPerS === undefined ? -1 : grid.indexOf(heldMmPerS),
     then: 'climb',
   };
@@ -136,6 +142,8 @@ export const planNext = (found: Fit, wish: PlanWish): Outcome<Plan> => {
         (100 * chosen.played.reduce((sum, one) => sum + one.notOutShare, 0)) / chosen.played.length,
       againstCardsFirstMinutes: (meanSeconds(chosen.played) - meanSeconds(cardsFirst)) / 60,
     },
+    ...sheetOf(chosen.act, table, weights, study.promise.outOf100 / 100),
+    keeps: keptUpTo(grid, weights, study.promise),
   });
 };
 
@@ -226,6 +234,17 @@ const actSaid = (act: FirstAct, { grid }: PlanTable, powerPct: number): PlanAct 
           parts,
         })),
       };
+
+const sheetOf = (
+  act: FirstAct,
+  { grid, points }: PlanTable,
+  weights: Float64Array,
+  promisedShare: number,
+): Pick<Plan, 'sheet'> => {
+  if (act.act === 'card') return {};
+  const settings = act.settings.map(({ index, parts }) => ({ speed: grid.priced(index), parts }));
+  return { sheet: forecastSheet(points, weights, settings, promisedShare) };
+};
 
 interface Circumstances {
   /** Whether the usual sheet keeps what was asked for. */

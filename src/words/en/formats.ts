@@ -17,6 +17,11 @@ const changeIt = (p: Fill): string => `Change ${p('path')} and send it again; no
 
 /** Sentences for what comes in from outside: files and messages. Their codes are listed in the formats layer. */
 export const formatWords = {
+  'plan-not-said': {
+    message: () => 'The study says nothing of a plan.',
+    remedy: () =>
+      'Add "plan": { "parts": 300, "partsPerSheet": 30, "partLengthMm": 180 } to it; docs/formats/study.md says what else it may hold.',
+  },
   'file-not-json': {
     message: (p) => `This is not JSON: ${p('detail')}.`,
     remedy: () => 'Check for a missing quote, comma or bracket. Comments are not allowed in JSON.',

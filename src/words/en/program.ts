@@ -46,11 +46,6 @@ export const programWords = {
     message: (p) => `The command cannot be understood: ${p('detail')}.`,
     remedy: () => 'See what there is with throughcut --help.',
   },
-  'plan-not-said': {
-    message: () => 'The study says nothing of a plan.',
-    remedy: () =>
-      'Add "plan": { "parts": 300, "partsPerSheet": 30, "partLengthMm": 180 } to it; docs/formats/study.md says what else it may hold.',
-  },
   'order-not-said': {
     message: () => 'The study says nothing of an order.',
     remedy: () =>

@@ -1,0 +1,20 @@
+import type { FastifyInstance } from 'fastify';
+import { andThen, done } from '../../core/problem.ts';
+import { planFile } from '../../formats/planFile.ts';
+import { parsePlanStudy } from '../../formats/studyFile.ts';
+import { orderApi } from '../../wire/order.ts';
+import { problemInWords } from '../../words/words.ts';
+import { on } from '../on.ts';
+import type { ServedPorts } from '../servedPorts.ts';
+
+/** Orders that are cut sheet by sheet. */
+export const orderRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
+  on(app, orderApi.calcPlan, async ({ body, gone }) => {
+    const file = parsePlanStudy(body);
+    if (!file.ok) return file;
+    const planned = await ports.until(gone).model.ask('planOrder', { ...file.value, earlier: [] });
+    return andThen(planned, ({ plan, ofMaterial }) =>
+      done(planFile(plan, ofMaterial, problemInWords)),
+    );
+  });
+};

@@ -1,0 +1,50 @@
+import { z } from 'zod';
+import { planCodes } from '../core/plan/codes.ts';
+import { orderAddresses } from './addresses.ts';
+import { studyFileBody } from './answer.ts';
+import { saidProblem } from './problem.ts';
+import { route } from './route.ts';
+
+const cell = z.object({ powerPct: z.number(), speedMmPerS: z.number(), rung: z.string() });
+const part = z.object({ powerPct: z.number(), speedMmPerS: z.number(), parts: z.number().int() });
+const speed = z.number().nullable();
+
+/** The next act of an order as `calc plan` prints it. */
+export const planReply = z.object({
+  version: z.literal(1),
+  next: z.discriminatedUnion('act', [
+    z.object({ act: z.literal('card'), cells: z.array(cell) }),
+    z.object({ act: z.literal('sheet'), settings: z.array(part) }),
+    z.object({ act: z.literal('done') }),
+  ]),
+  reason: saidProblem.extend({ code: z.enum(planCodes) }),
+  expected: z.object({
+    minutes: z.number(),
+    minutesBand: z.tuple([z.number(), z.number()]),
+    notOutOf100: z.number(),
+    againstCardsFirstMinutes: z.number(),
+  }),
+  /** Of the next sheet. */
+  sheet: z
+    .object({
+      parts: z.number().int(),
+      notOut: z.number(),
+      notOutAtMost: z.number().int(),
+      outOf100: z.number(),
+      sureOfPromisePct: z.number(),
+    })
+    .exactOptional(),
+  /** Where the fastest speed that keeps the promise lies by now. */
+  keeps: z.object({ sureMmPerS: speed, evenMmPerS: speed, hardlyMmPerS: speed }).exactOptional(),
+  warnings: z.array(saidProblem),
+});
+
+/** What the server offers of an order that is cut sheet by sheet. */
+export const orderApi = {
+  calcPlan: route({
+    ...orderAddresses.calcPlan,
+    summary: 'The next act of an order for a study file with a plan; nothing is stored',
+    body: studyFileBody,
+    reply: planReply,
+  }),
+} as const;
