@@ -3,6 +3,8 @@ export const appCodes = [
   'study-not-found',
   'card-not-found',
   'tally-not-found',
+  'order-not-found',
+  'order-id-taken',
   'entry-not-found',
   'card-code-taken',
   'card-code-changed',

@@ -22,13 +22,15 @@ export const correctTally = (
   store.change(async (session) => {
     const known = await session.tally(tallyId);
     if (known === undefined) return refuse('tally-not-found', { id: tallyId });
-    const { id, at, setting, provenSettingId } = known.tally;
+    const { id, at, setting, provenSettingId, orderId, foretold } = known.tally;
     const tally: RecordedTally = {
       ...counts,
       id,
       at,
       setting,
       ...(provenSettingId === undefined ? {} : { provenSettingId }),
+      ...(orderId === undefined ? {} : { orderId }),
+      ...(foretold === undefined ? {} : { foretold }),
     };
     await session.replaceTally(tally);
     const { studyId } = known;

@@ -62,7 +62,8 @@ export const importAll = (ports: Ports, file: ExportFile): Promise<Outcome<Impor
         if (machineId === undefined)
           return refuse('import-names-unknown-machine', { id: study.machineId });
         const stock = looked(study.stock);
-        const blank = { ...study, stock, machineId, tallies: [], cards: [], events: [] };
+        const bare = { ...study, stock, machineId, tallies: [], cards: [], events: [] };
+        const blank = omit(bare, 'orders');
         await session.insertStudy(blank, clock.now());
       }
       note('studies', known === undefined);
@@ -125,6 +126,12 @@ const addParts = async (
   const stored = await session.arrangeEvents(study.id, events);
   note('events', true, stored);
   note('events', false, study.events.length - stored);
+  for (const order of study.orders ?? []) {
+    const of = await session.studyOfOrder(order.id);
+    if (of !== undefined) continue;
+    await session.keepOrder(study.id, order);
+    anyNew = true;
+  }
   for (const tally of study.tallies) {
     const added = await addTally(session, study.id, tally, note);
     if (!added.ok) return added;

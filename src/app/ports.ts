@@ -6,6 +6,7 @@ import type { Metering } from '../core/machine/metering.ts';
 import type { Outcome, Problem } from '../core/problem.ts';
 import type { ReadingEvent } from '../core/reading/readingEvent.ts';
 import type { WorkshopMachine } from '../core/machine/workshopMachine.ts';
+import type { StartedOrder } from '../core/study/startedOrder.ts';
 import type { RecordedTally, SavedStudy } from '../core/study/study.ts';
 import type { Model } from './model.ts';
 import type { StoredStudy, StudyHead, StudySummary } from './stored.ts';
@@ -80,6 +81,8 @@ export interface ReadSession {
   readonly entries: () => Promise<readonly ProvenSetting[]>;
   /** By id, or by the code on its label (the last kept, should two have it). */
   readonly entry: (idOrCode: string) => Promise<ProvenSetting | undefined>;
+  /** The study that an order was started on. */
+  readonly studyOfOrder: (orderId: string) => Promise<string | undefined>;
   readonly tally: (id: string) => Promise<StoredTally | undefined>;
   /** In the order in which they were stored. */
   readonly talliesOfEntry: (entryId: string) => Promise<readonly RecordedTally[]>;
@@ -152,6 +155,10 @@ export interface Session extends ReadSession {
    * those that are not there yet are added. Gives how many were new.
    */
   readonly arrangeEvents: (studyId: string, events: readonly ReadingEvent[]) => Promise<number>;
+  /** A new order, or what is said anew of one that is there. */
+  readonly keepOrder: (studyId: string, order: StartedOrder) => Promise<void>;
+  /** Its counts stay. */
+  readonly deleteOrder: (id: string) => Promise<void>;
   readonly insertTally: (studyId: string | undefined, tally: RecordedTally) => Promise<void>;
   /** The tally of this id, in the place that it has. */
   readonly replaceTally: (tally: RecordedTally) => Promise<void>;

@@ -23,6 +23,7 @@ import { machineShape } from './saved/machine.ts';
 import { knownBy, materialKnownInFile, materialKnownShape } from './saved/materialKnown.ts';
 import { gradeShape, spoiltShape } from './saved/readingEvent.ts';
 import { settingShape } from './saved/setting.ts';
+import { acceptNotOutOf100, orderParts, planCostsShape } from './saved/startedOrder.ts';
 
 /** A study file, and what it wishes of the next card. */
 export interface StudyFile extends CutStudy {
@@ -138,28 +139,15 @@ const orderInFile = z.strictObject({
     .exactOptional(),
 });
 
-const seconds = z.number().nonnegative().max(1e5);
-
 const planInFile = z.strictObject({
-  parts: z.int().min(1).max(mostOrderParts),
-  partsPerSheet: z.int().min(1).max(mostOrderParts),
+  parts: orderParts,
+  partsPerSheet: orderParts,
   partLengthMm: lengthMm,
   done: z.int().min(0).default(0),
   notOut: z.int().min(0).exactOptional(),
   wish: z.enum(orderAims).default('promise'),
-  acceptNotOutOf100: z.number().positive().max(50).default(3),
-  costS: z
-    .strictObject({
-      card: seconds.default(usualPlanCosts.card),
-      type: seconds.default(usualPlanCosts.type),
-      cell: seconds.default(usualPlanCosts.cell),
-      read: seconds.default(usualPlanCosts.read),
-      part: seconds.default(usualPlanCosts.part),
-      knife: seconds.default(usualPlanCosts.knife),
-      recut: seconds.default(usualPlanCosts.recut),
-      count: seconds.default(usualPlanCosts.count),
-    })
-    .default(usualPlanCosts),
+  acceptNotOutOf100: acceptNotOutOf100.default(3),
+  costS: planCostsShape.default(usualPlanCosts),
 });
 
 /** The schema of a study file, for files that hold one. */

@@ -6,6 +6,8 @@ const statuses: Readonly<Record<AppCode | HttpCode, number>> = {
   'study-not-found': 404,
   'card-not-found': 404,
   'tally-not-found': 404,
+  'order-not-found': 404,
+  'order-id-taken': 409,
   'entry-not-found': 404,
   'card-code-taken': 409,
   'card-code-changed': 409,

@@ -1,6 +1,7 @@
 import type { Kysely } from 'kysely';
 import type { Card } from '../core/card/card.ts';
 import type { ReadingEvent } from '../core/reading/readingEvent.ts';
+import type { StartedOrder } from '../core/study/startedOrder.ts';
 import type { RecordedTally } from '../core/study/study.ts';
 import { tallyColumns } from './rows.ts';
 import type { Tables } from './tables.ts';
@@ -142,4 +143,23 @@ export const insertTallies = async (
       .onConflict((conflict) => conflict.column('id').doNothing())
       .execute();
   });
+};
+
+/** Adds an order behind those of the study that are there, or puts it in the place of what is there under its id. */
+export const keepOrder = async (
+  db: Kysely<Tables>,
+  studyId: string,
+  order: StartedOrder,
+): Promise<void> => {
+  const behind = await db
+    .selectFrom('started_order')
+    .select(({ fn }) => fn.max('position').as('last'))
+    .where('study_id', '=', studyId)
+    .executeTakeFirst();
+  const body = JSON.stringify(order);
+  await db
+    .insertInto('started_order')
+    .values({ id: order.id, study_id: studyId, position: (behind?.last ?? 0) + 1, body })
+    .onConflict((conflict) => conflict.column('id').doUpdateSet({ body }))
+    .execute();
 };

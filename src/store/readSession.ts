@@ -13,6 +13,7 @@ import {
   focusTestOf,
   machineOf,
   meteringOf,
+  orderOf,
   readingEach,
   studyOf,
   tallyOf,
@@ -109,10 +110,12 @@ const wholeStudy = async (
   const cards = await bodiesOfCards(db, id);
   const events = await bodiesOfEvents(db, id);
   const tallies = await tallyRows(db).where('study_id', '=', id).execute();
+  const orders = readEach(await bodiesOfOrders(db, id), orderOf);
   const parts = {
     cards: readEach(cards, cardOf),
     events: readEach(events, eventOf),
     tallies: readEach(tallies, tallyOf),
+    ...(orders.length === 0 ? {} : { orders }),
   };
   return readEach([row], () =>
     studyOf(row, readEach(machines, machineOf)[0] ?? undescribed, parts),
@@ -147,6 +150,14 @@ const otherQuestions = (
       byId ??
       (await entryRows(db).where('proven_setting.code', '=', idOrCode).limit(1).executeTakeFirst());
     return row === undefined ? undefined : entryOf(row);
+  },
+  studyOfOrder: async (orderId) => {
+    const row = await db
+      .selectFrom('started_order')
+      .select('study_id')
+      .where('id', '=', orderId)
+      .executeTakeFirst();
+    return row?.study_id;
   },
   tally: async (id) => {
     const row = await tallyRows(db).where('id', '=', id).executeTakeFirst();
@@ -184,6 +195,14 @@ const bodiesOfCards = (db: Kysely<Tables>, studyId: string) =>
   db
     .selectFrom('card')
     .select(['code', 'body'])
+    .where('study_id', '=', studyId)
+    .orderBy('position')
+    .execute();
+
+const bodiesOfOrders = (db: Kysely<Tables>, studyId: string) =>
+  db
+    .selectFrom('started_order')
+    .select(['id', 'body'])
     .where('study_id', '=', studyId)
     .orderBy('position')
     .execute();

@@ -10,6 +10,7 @@ import type { Problem } from '../core/problem.ts';
 import type { WorkshopMachine } from '../core/machine/workshopMachine.ts';
 import { omit } from '../core/omit.ts';
 import type { ReadingEvent } from '../core/reading/readingEvent.ts';
+import type { StartedOrder } from '../core/study/startedOrder.ts';
 import type { RecordedTally, Study } from '../core/study/study.ts';
 import { cardShape } from '../formats/saved/card.ts';
 import { bedTestShape } from '../formats/saved/bedTest.ts';
@@ -21,6 +22,7 @@ import { provenSettingShape } from '../formats/saved/provenSetting.ts';
 import { readingEventShape } from '../formats/saved/readingEvent.ts';
 import { stockShape } from '../formats/saved/stock.ts';
 import { aimShape, askShape, promiseShape, savedStudyShape } from '../formats/saved/study.ts';
+import { startedOrderShape } from '../formats/saved/startedOrder.ts';
 import { habitShape, recordedTallyShape } from '../formats/saved/tally.ts';
 import { StoreError } from './storeError.ts';
 import type {
@@ -99,7 +101,7 @@ export const machineColumns = (machine: WorkshopMachine) => ({
 export const studyOf = (
   row: StudyRow,
   { machine, changes }: Pick<WorkshopMachine, 'machine' | 'changes'>,
-  parts: Pick<Study, 'cards' | 'events' | 'tallies'>,
+  parts: Pick<Study, 'cards' | 'events' | 'tallies' | 'orders'>,
 ): StoredStudy => ({
   study: {
     version: 1,
@@ -128,6 +130,9 @@ export const removedStudyOf = ({ id, body, removed_at }: RemovedStudyRow): Remov
 
 export const cardOf = ({ body, code }: { body: string; code: string }): Card =>
   parsed(cardShape, body, 'card', code);
+
+export const orderOf = ({ body, id }: { body: string; id: string }): StartedOrder =>
+  parsed(startedOrderShape, body, 'started_order', id);
 
 export const eventOf = ({ body, id }: { body: string; id: string }): ReadingEvent =>
   parsed(readingEventShape, body, 'reading_event', id);

@@ -1,6 +1,6 @@
 import type { Kysely } from 'kysely';
 import type { Session } from '../app/ports.ts';
-import { appendEvents, arrangeEvents, insertCards, insertTallies } from './inserts.ts';
+import { appendEvents, arrangeEvents, insertCards, insertTallies, keepOrder } from './inserts.ts';
 import { deleteMachineTest, insertMachineTest } from './machineTests.ts';
 import { nextKept, nextOnBed, nextTouch } from './counters.ts';
 import { replaceMachine } from './machines.ts';
@@ -47,6 +47,7 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
       .execute();
     await insertCards(db, study.id, study.cards);
     await appendEvents(db, study.id, study.events);
+    for (const order of study.orders ?? []) await keepOrder(db, study.id, order);
     await insertTallies(db, study.id, study.tallies);
   },
   replaceHead: async (studyId, head) => {
@@ -106,6 +107,11 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
   },
   appendEvents: (studyId, events) => appendEvents(db, studyId, events),
   arrangeEvents: (studyId, events) => arrangeEvents(db, studyId, events),
+
+  keepOrder: (studyId, order) => keepOrder(db, studyId, order),
+  deleteOrder: async (id) => {
+    await db.deleteFrom('started_order').where('id', '=', id).execute();
+  },
 
   insertTally: (studyId, tally) => insertTallies(db, studyId, [tally]),
   replaceTally: async (tally) => {

@@ -22,6 +22,7 @@ import {
   sampleFocusTest,
   sampleMachine,
   sampleMetering,
+  sampleOrder,
   sampleStudy,
   sampleTally,
   sampleTime,
@@ -33,6 +34,7 @@ import { StoreError } from './storeError.ts';
 
 /** Made of the only study that those programs kept. */
 const machineId = 'machine-s1';
+const hasOrder = (name: string): boolean => !/-[1-6]\.sql$/.test(name);
 const hasBedTest = (name: string): boolean => !/-[12]\.sql$/.test(name);
 
 const fixtures = fileURLToPath(new URL('../../test/conformance/fixtures/', import.meta.url));
@@ -74,6 +76,7 @@ describe('the SQLite store', () => {
           habit: { powerPct: 30, speedMmPerS: 14, comesOut: 'nearly' },
           cards: [sampleCard()],
           events: [sampleEvent('e1'), sampleEvent('e2', { cell: 'B1', grade: 'stays' })],
+          ...(hasOrder(name) ? { orders: [sampleOrder('o1')] } : {}),
           tallies: [tally],
         }),
       );
@@ -120,6 +123,7 @@ describe('the SQLite store', () => {
       { number: 4, name: 'machines', applied_at: sampleTime },
       { number: 5, name: 'on-the-bed', applied_at: sampleTime },
       { number: 6, name: 'order-by-counter', applied_at: sampleTime },
+      { number: 7, name: 'started-orders', applied_at: sampleTime },
     ]);
     db.close();
   });
@@ -145,6 +149,7 @@ describe('the SQLite store', () => {
       { number: 4, applied_at: '2032-01-01T00:00:00.000Z' },
       { number: 5, applied_at: '2032-01-01T00:00:00.000Z' },
       { number: 6, applied_at: '2032-01-01T00:00:00.000Z' },
+      { number: 7, applied_at: '2032-01-01T00:00:00.000Z' },
     ]);
     db.close();
   });

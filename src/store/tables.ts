@@ -8,6 +8,7 @@ export interface Tables {
   readonly study: StudyRow;
   readonly card: CardRow;
   readonly reading_event: EventRow;
+  readonly started_order: OrderRow;
   readonly tally: TallyRow;
   readonly proven_setting: EntryRow;
   readonly machine_test: MachineTestRow;
@@ -64,6 +65,13 @@ export interface EventRow {
   readonly id: string;
   readonly position: number;
   readonly card_code: string;
+  readonly body: string;
+}
+
+export interface OrderRow {
+  readonly id: string;
+  readonly study_id: string;
+  readonly position: number;
   readonly body: string;
 }
 

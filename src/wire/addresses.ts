@@ -63,6 +63,9 @@ export const addresses = {
 
 /** Where each route of `orderApi` stands. */
 export const orderAddresses = {
+  keepOrder: { method: 'PUT', path: '/api/studies/:id/orders/:orderId' },
+  removeOrder: { method: 'DELETE', path: '/api/studies/:id/orders/:orderId' },
+  planStartedOrder: { method: 'GET', path: '/api/studies/:id/orders/:orderId/plan' },
   calcPlan: { method: 'POST', path: '/api/calc/plan' },
 } as const;
 

@@ -1,7 +1,9 @@
 import { z } from 'zod';
 import { planCodes } from '../core/plan/codes.ts';
+import { id } from '../formats/saved/bounds.ts';
+import { startedOrderShape } from '../formats/saved/startedOrder.ts';
 import { orderAddresses } from './addresses.ts';
-import { studyFileBody } from './answer.ts';
+import { studyAnswerQuery, studyFileBody } from './answer.ts';
 import { saidProblem } from './problem.ts';
 import { route } from './route.ts';
 
@@ -39,8 +41,31 @@ export const planReply = z.object({
   warnings: z.array(saidProblem),
 });
 
+const byOrder = z.strictObject({ id, orderId: id });
+const revised = z.strictObject({ revision: z.number().int() });
+
 /** What the server offers of an order that is cut sheet by sheet. */
 export const orderApi = {
+  keepOrder: route({
+    ...orderAddresses.keepOrder,
+    summary: 'Start an order on a sheet, or say it anew; sent twice it changes nothing',
+    params: byOrder,
+    body: startedOrderShape.omit({ id: true }),
+    reply: revised,
+  }),
+  removeOrder: route({
+    ...orderAddresses.removeOrder,
+    summary: 'Remove an order; what was counted of it stays',
+    params: byOrder,
+    reply: revised,
+  }),
+  planStartedOrder: route({
+    ...orderAddresses.planStartedOrder,
+    summary: 'The next act of an order that was started, with what earlier sheets taught',
+    params: byOrder,
+    query: studyAnswerQuery,
+    reply: planReply,
+  }),
   calcPlan: route({
     ...orderAddresses.calcPlan,
     summary: 'The next act of an order for a study file with a plan; nothing is stored',

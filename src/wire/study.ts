@@ -4,7 +4,13 @@ import { machineShape } from '../formats/saved/machine.ts';
 import { readingEventShape } from '../formats/saved/readingEvent.ts';
 import { stockShape } from '../formats/saved/stock.ts';
 import { studyHead, studyShape } from '../formats/saved/study.ts';
-import { countsNothing, countsShape, countsSomething, habitShape } from '../formats/saved/tally.ts';
+import {
+  countsNothing,
+  countsShape,
+  countsSomething,
+  habitShape,
+  ofOrder,
+} from '../formats/saved/tally.ts';
 import { settingShape } from '../formats/saved/setting.ts';
 
 export const byStudy = z.strictObject({ id });
@@ -80,6 +86,7 @@ export const recordTallyBody = countsShape
     id: id.exactOptional(),
     at: isoTime.exactOptional(),
     provenSettingId: id.exactOptional(),
+    ...ofOrder,
     setting: settingShape,
   })
   .refine(countsSomething, countsNothing);

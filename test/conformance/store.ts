@@ -10,6 +10,7 @@ import {
   sampleFocusTest,
   sampleMachine,
   sampleMetering,
+  sampleOrder,
   sampleStudy,
   sampleTally,
   sampleTime,
@@ -69,6 +70,27 @@ export const storeConformance = (engine: string, make: () => Promise<EngineUnder
       });
       await keep((session) => session.insertStudy(whole, sampleTime));
       expect(await study('s1')).toEqual({ study: whole, revision: 1, touchedAt: sampleTime });
+    });
+
+    it('keeps orders with their sheet, each in its place however often it is said anew', async () => {
+      const nest = { widthMm: 300, heightMm: 200, parts: [[0, 0, 10, 0, 10, 10]] };
+      await keep((session) =>
+        session.insertStudy(
+          sampleStudy('s1', { orders: [sampleOrder('o1', { nest })] }),
+          sampleTime,
+        ),
+      );
+      await insert('s2');
+      await keep((session) => session.keepOrder('s1', sampleOrder('o2')));
+      await keep((session) => session.keepOrder('s1', sampleOrder('o1', { parts: 60 })));
+      const ordersOf = async (id: string) => (await study(id))?.study.orders;
+      expect(await ordersOf('s1')).toEqual([sampleOrder('o1', { parts: 60 }), sampleOrder('o2')]);
+      expect(await ordersOf('s2')).toBeUndefined();
+      expect(await store.read((session) => session.studyOfOrder('o2'))).toBe('s1');
+      await keep((session) => session.deleteOrder('o1'));
+      expect(await ordersOf('s1')).toEqual([sampleOrder('o2')]);
+      await keep((session) => session.deleteStudy('s1'));
+      expect(await store.read((session) => session.studyOfOrder('o2'))).toBeUndefined();
     });
 
     it('keeps nothing of a session that is refused', async () => {

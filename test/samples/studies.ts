@@ -7,9 +7,11 @@ import { undescribedMachine } from '../../src/core/machine/machine.ts';
 import type { WorkshopMachine } from '../../src/core/machine/workshopMachine.ts';
 import { omit } from '../../src/core/omit.ts';
 import type { Setting } from '../../src/core/machine/setting.ts';
+import { usualPlanCosts } from '../../src/core/plan/planWish.ts';
 import type { Grade } from '../../src/core/reading/grade.ts';
 import { defaultPromise } from '../../src/core/reading/promise.ts';
 import type { ReadingEvent } from '../../src/core/reading/readingEvent.ts';
+import type { StartedOrder } from '../../src/core/study/startedOrder.ts';
 import type { RecordedTally, SavedStudy, Study } from '../../src/core/study/study.ts';
 
 /** Things to store and send in tests. Invented. */
@@ -21,6 +23,17 @@ export const sampleSetting: Setting = {
   passes: 1,
   air: { kPa: 100 },
 };
+
+/** An order of 300 parts, 30 a sheet. */
+export const sampleOrder = (id = 'o1', over: Partial<StartedOrder> = {}): StartedOrder => ({
+  id,
+  startedAt: sampleTime,
+  ...{ parts: 300, partsPerSheet: 30, partLengthMm: 180 },
+  wish: 'promise',
+  acceptNotOutOf100: 3,
+  costS: usualPlanCosts,
+  ...over,
+});
 
 /** A ladder of one power and two speeds, two cells each. */
 export const sampleCard = (code = 'K7QX', over: Partial<Card> = {}): Card => ({

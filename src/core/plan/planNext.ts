@@ -100,8 +100,7 @@ export const planNext = (found: Fit, wish: PlanWish): Outcome<Plan> => {
     grid,
     wish,
     boundsAt: boundsOf(wish, study.promise, fastestOutAt(evidence, powerPct)),
-    notOut:
-      wish.notOut ?? study.tallies.reduce((sum, { hangs, stays }) => sum + hangs + stays, 0),
+    notOut: wish.notOut ?? study.tallies.reduce((sum, { hangs, stays }) => sum + hangs + stays, 0),
     typed: heldMmPerS === undefined ? -1 : grid.indexOf(heldMmPerS),
     then: 'climb',
   };

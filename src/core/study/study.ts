@@ -6,6 +6,8 @@ import type { PromiseWish } from '../reading/promise.ts';
 import type { ReadingEvent } from '../reading/readingEvent.ts';
 import type { Habit, Tally } from '../reading/tally.ts';
 import type { Stock } from '../stock/stock.ts';
+import type { Foretold } from './foretold.ts';
+import type { StartedOrder } from './startedOrder.ts';
 
 /** What the workshop prefers among settings that keep the promise. */
 export type Aim = 'fastest' | 'gentlest' | 'cleanest';
@@ -17,6 +19,9 @@ export interface RecordedTally extends Tally {
   readonly at: string;
   /** The proven setting that was tallied, where it was one. */
   readonly provenSettingId?: string;
+  /** The order that it belongs to, where that is counted sheet by sheet. */
+  readonly orderId?: string;
+  readonly foretold?: Foretold;
 }
 
 /**
@@ -38,6 +43,8 @@ export interface SavedStudy {
   readonly habit?: Habit;
   /** The proven setting that a strip of this sheet checks: the sheet was cut for that, and is not on the bed by itself. */
   readonly stripOf?: string;
+  /** Orders that were started on it, oldest first; absent: none. */
+  readonly orders?: readonly StartedOrder[];
   readonly tallies: readonly RecordedTally[];
   readonly cards: readonly Card[];
   /** In the order in which they were stored; copies that were put together, in the order in which things were said. */

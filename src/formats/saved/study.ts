@@ -6,6 +6,7 @@ import { id, isoTime, lengthMm, pct, speedMmPerS } from './bounds.ts';
 import { cardShape } from './card.ts';
 import { machineShape } from './machine.ts';
 import { readingEventShape } from './readingEvent.ts';
+import { startedOrderShape } from './startedOrder.ts';
 import { stockShape } from './stock.ts';
 import { habitShape, recordedTallyShape } from './tally.ts';
 import { machineChangesShape } from './workshopMachine.ts';
@@ -42,6 +43,7 @@ export const savedStudyShape = z.strictObject({
   createdAt: isoTime,
   ...studyHead,
   stripOf: id.exactOptional(),
+  orders: z.array(startedOrderShape).exactOptional(),
   tallies: z.array(recordedTallyShape),
   cards: z.array(cardShape),
   events: z.array(readingEventShape),

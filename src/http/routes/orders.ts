@@ -1,4 +1,5 @@
 import type { FastifyInstance } from 'fastify';
+import { keepOrder, removeOrder } from '../../app/keepOrder.ts';
 import { andThen, done } from '../../core/problem.ts';
 import { planFile } from '../../formats/planFile.ts';
 import { parsePlanStudy } from '../../formats/studyFile.ts';
@@ -9,6 +10,18 @@ import type { ServedPorts } from '../servedPorts.ts';
 
 /** Orders that are cut sheet by sheet. */
 export const orderRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
+  on(app, orderApi.keepOrder, ({ params, body }) =>
+    keepOrder(ports, params.id, { ...body, id: params.orderId }),
+  );
+  on(app, orderApi.removeOrder, ({ params }) => removeOrder(ports, params.id, params.orderId));
+  on(app, orderApi.planStartedOrder, async ({ params, query, gone }) => {
+    const { planStartedOrder } = await import('../../app/planStartedOrder.ts');
+    const { id: studyId, orderId } = params;
+    const planned = await planStartedOrder(ports.until(gone), { studyId, orderId }, query);
+    return andThen(planned, ({ plan, ofMaterial }) =>
+      done(planFile(plan, ofMaterial, problemInWords)),
+    );
+  });
   on(app, orderApi.calcPlan, async ({ body, gone }) => {
     const file = parsePlanStudy(body);
     if (!file.ok) return file;

@@ -4,6 +4,7 @@ import { exampleTests } from './0003-example-tests.ts';
 import { machines } from './0004-machines.ts';
 import { onTheBed } from './0005-on-the-bed.ts';
 import { orderByCounter } from './0006-order-by-counter.ts';
+import { startedOrders } from './0007-started-orders.ts';
 import type { Migration } from './migration.ts';
 
 /** Every step, in order. A new one is one file and one line here. */
@@ -14,4 +15,5 @@ export const migrations: readonly Migration[] = [
   machines,
   onTheBed,
   orderByCounter,
+  startedOrders,
 ];

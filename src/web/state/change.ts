@@ -6,6 +6,7 @@ import type { PromiseWish } from '../../core/reading/promise.ts';
 import type { ReadingEvent } from '../../core/reading/readingEvent.ts';
 import type { Habit } from '../../core/reading/tally.ts';
 import type { Stock } from '../../core/stock/stock.ts';
+import type { StartedOrder } from '../../core/study/startedOrder.ts';
 import type { Aim, RecordedTally, Study } from '../../core/study/study.ts';
 import { changesAfter, type MachineSaid } from './machineChanges.ts';
 
@@ -37,6 +38,9 @@ export type StudyChange = { readonly studyId: string } & (
   | { readonly kind: 'replace-card'; readonly card: Card }
   | { readonly kind: 'remove-card'; readonly code: string }
   | { readonly kind: 'read'; readonly events: readonly ReadingEvent[] }
+  /** A new order, or what is said anew of one. */
+  | { readonly kind: 'keep-order'; readonly order: StartedOrder }
+  | { readonly kind: 'remove-order'; readonly orderId: string }
   | { readonly kind: 'tally'; readonly tally: RecordedTally }
   | { readonly kind: 'correct-tally'; readonly tally: RecordedTally }
   | { readonly kind: 'remove-tally'; readonly tallyId: string }
@@ -101,6 +105,13 @@ const appliedTo = (study: Study, change: Exclude<Change, { kind: 'start' }>): St
       };
     case 'read':
       return { ...study, events: [...study.events, ...unknownTo(study, change.events)] };
+    case 'keep-order':
+      return withOrder(study, change.order);
+    case 'remove-order':
+      return {
+        ...study,
+        orders: (study.orders ?? []).filter(({ id }) => id !== change.orderId),
+      };
     case 'tally':
       return study.tallies.some(({ id }) => id === change.tally.id)
         ? study
@@ -135,6 +146,16 @@ export const withoutTakenBack = (changes: readonly Change[]): readonly Change[] 
 const unknownTo = (study: Study, events: readonly ReadingEvent[]): readonly ReadingEvent[] => {
   const known = new Set(study.events.map(({ id }) => id));
   return events.filter(({ id }) => !known.has(id));
+};
+
+const withOrder = (study: Study, order: StartedOrder): Study => {
+  const before = study.orders ?? [];
+  return {
+    ...study,
+    orders: before.some(({ id }) => id === order.id)
+      ? before.map((one) => (one.id === order.id ? order : one))
+      : [...before, order],
+  };
 };
 
 const withHead = (study: Study, { habit, of, ...head }: HeadChange): Study => {

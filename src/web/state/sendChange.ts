@@ -1,5 +1,5 @@
 import type { WorkshopMachine } from '../../core/machine/workshopMachine.ts';
-import { pageApi } from '../../wire/pageApi.ts';
+import { pageApi, pageOrderApi } from '../../wire/pageApi.ts';
 import { call, type CallOutcome } from './call.ts';
 import type { Change, StudyChange } from './change.ts';
 import type { MachineSaid } from './machineChanges.ts';
@@ -57,6 +57,15 @@ const sending = (change: StudyChange, stop: AbortSignal): Promise<CallOutcome<un
       return call(pageApi.removeCard, { stop, params: { ...params, code: change.code } });
     case 'read':
       return call(pageApi.recordReadings, { stop, params, body: { events: change.events } });
+    case 'keep-order': {
+      const { id: orderId, ...body } = change.order;
+      return call(pageOrderApi.keepOrder, { stop, params: { ...params, orderId }, body });
+    }
+    case 'remove-order':
+      return call(pageOrderApi.removeOrder, {
+        stop,
+        params: { ...params, orderId: change.orderId },
+      });
     case 'tally':
       return call(pageApi.recordTally, { stop, params, body: change.tally });
     case 'correct-tally': {

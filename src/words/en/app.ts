@@ -15,6 +15,14 @@ export const appWords = {
     message: (p) => `There is no count “${p('id')}” here.`,
     remedy: () => 'It may have been taken away already. Load the page again.',
   },
+  'order-not-found': {
+    message: (p) => `There is no order “${p('id')}” on this sheet.`,
+    remedy: () => 'It may have been removed. Load the page again.',
+  },
+  'order-id-taken': {
+    message: (p) => `Another sheet has an order with the id “${p('id')}”.`,
+    remedy: () => 'Send it under an id of its own, or leave the id to the page.',
+  },
   'entry-not-found': {
     message: (p) => `The book has no setting “${p('id')}”.`,
     remedy: () => 'Check the code on the shelf label, or search the book by material.',

@@ -16,13 +16,16 @@ export interface CountedOrderProps {
 export const CountedOrder = ({ tally, onCorrect, onRemove }: CountedOrderProps) => {
   const [isOpen, setOpen] = useState(false);
   const correct = (counted: Tally): void => {
-    const { id, at, setting, provenSettingId } = tally;
+    const { id, at, setting, provenSettingId, orderId, foretold, sheet } = tally;
     onCorrect({
       ...counted,
       id,
       at,
       setting,
       ...(provenSettingId === undefined ? {} : { provenSettingId }),
+      ...(orderId === undefined ? {} : { orderId }),
+      ...(foretold === undefined ? {} : { foretold }),
+      ...(sheet === undefined ? {} : { sheet }),
     });
     setOpen(false);
   };

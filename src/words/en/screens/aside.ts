@@ -34,6 +34,8 @@ export const asideText = {
     'replace-card': 'A changed card',
     'remove-card': 'A card removed',
     tally: 'The count of an order',
+    'keep-order': 'An order cut sheet by sheet',
+    'remove-order': 'Removing an order',
     'correct-tally': 'Correcting a count',
     'remove-tally': 'A count removed',
     keep: 'A setting to keep',
