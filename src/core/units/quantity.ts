@@ -2,7 +2,7 @@ import { done, refused, type Outcome } from '../problem.ts';
 import { parseNumber } from './parseNumber.ts';
 
 export type QuantityKind =
-  'length' | 'speed' | 'pressure' | 'power' | 'current' | 'acceleration' | 'duration';
+  'length' | 'speed' | 'pressure' | 'power' | 'strength' | 'current' | 'acceleration' | 'duration';
 
 /** One kind of quantity: how many base units each unit is, by every way of writing it. */
 export interface Units<Unit extends string> {

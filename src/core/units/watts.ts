@@ -2,7 +2,7 @@ import type { Outcome } from '../problem.ts';
 import { parseQuantity, showQuantity, type Units } from './quantity.ts';
 
 const wattUnits: Units<'W'> = {
-  kind: 'power',
+  kind: 'strength',
   factor: { W: 1 },
   spellings: { watt: 'W', watts: 'W' },
 };

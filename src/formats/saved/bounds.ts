@@ -9,6 +9,14 @@ export const bounds = {
   thicknessMm: [0.01, 200],
   lengthMm: [0.1, 100_000],
   currentMa: [0, 500],
+  ratedCurrentMa: [0.1, 500],
+  accelerationMmPerS2: [1, 1_000_000],
+  /** A jump of one axis at a corner, and the speed where a power ramp starts. */
+  jumpMmPerS: [0, 5000],
+  deviationMm: [0, 50],
+  /** Of strip, block and nozzle on a focus ramp. */
+  rampMm: [0, 2000],
+  bedGapMm: [0, 1000],
   nominalW: [5, 1000],
   airKPa: [0, 2000],
   waterC: [0, 90],
@@ -16,7 +24,8 @@ export const bounds = {
   count: [0, 10_000_000],
 } as const;
 
-const between = ([least, most]: readonly [number, number]) => z.number().min(least).max(most);
+export const between = ([least, most]: readonly [number, number]) =>
+  z.number().min(least).max(most);
 
 /** A setting in per cent of the scale that is sent to the machine. */
 export const pct = z.number().min(0).max(100);

@@ -1,9 +1,9 @@
 import { z } from 'zod';
 import type { FocusRamp } from '../../core/machine/focusRamp.ts';
 import type { FocusReadings, FocusTest } from '../../core/machine/focusTest.ts';
-import { id, isoTime, label, note } from './bounds.ts';
+import { between, bounds, id, isoTime, label, note } from './bounds.ts';
 
-const mm = z.number().min(0).max(2000);
+const mm = between(bounds.rampMm);
 
 /** A ramp as saved and sent. Whether it may be used is said by the core. */
 export const focusRampShape = z.strictObject({

@@ -1,7 +1,17 @@
 import { z } from 'zod';
 import type { Bed, Machine, SlowCut } from '../../core/machine/machine.ts';
 import type { MotionValues } from '../../core/machine/motionValues.ts';
-import { currentMa, label, lengthMm, nominalW, pct, speedMmPerS, thicknessMm } from './bounds.ts';
+import {
+  between,
+  bounds,
+  currentMa,
+  label,
+  lengthMm,
+  nominalW,
+  pct,
+  speedMmPerS,
+  thicknessMm,
+} from './bounds.ts';
 import { gcodeDialectShape } from './gcodeDialect.ts';
 
 const tubePoints = z
@@ -12,19 +22,20 @@ const tubePoints = z
   });
 
 /** What one axis may jump by at a corner; a controller that stops dead at corners has 0. */
-const jumpMmPerS = z.number().min(0).max(5000);
+const jumpMmPerS = between(bounds.jumpMmPerS);
+const accelerationMmPerS2 = between(bounds.accelerationMmPerS2);
 
 const motion = z.strictObject({
-  accelerationMmPerS2: z.number().min(1).max(1_000_000),
+  accelerationMmPerS2,
   corner: z.discriminatedUnion('rule', [
     z.strictObject({
       rule: z.literal('junction-deviation'),
-      deviationMm: z.number().min(0).max(50),
+      deviationMm: between(bounds.deviationMm),
     }),
     z.strictObject({ rule: z.literal('speed-jump'), xMmPerS: jumpMmPerS, yMmPerS: jumpMmPerS }),
   ]),
   travelSpeedMmPerS: speedMmPerS,
-  travelAccelerationMmPerS2: z.number().min(1).max(1_000_000).exactOptional(),
+  travelAccelerationMmPerS2: accelerationMmPerS2.exactOptional(),
   lineDelayS: z.number().min(0).max(60).exactOptional(),
   jobDelayS: z.number().min(0).max(3600).exactOptional(),
   timeErrorPct: z.number().min(0).max(100).exactOptional(),
@@ -33,7 +44,7 @@ const motion = z.strictObject({
 export const bedShape = z.strictObject({
   widthMm: lengthMm,
   heightMm: lengthMm,
-  gapMm: z.number().min(0).max(1000).exactOptional(),
+  gapMm: between(bounds.bedGapMm).exactOptional(),
 }) satisfies z.ZodType<Bed>;
 
 const slowCut = z.strictObject({
@@ -55,7 +66,7 @@ export const machineShape = z.strictObject({
   speedRangeMmPerS: z
     .tuple([speedMmPerS, speedMmPerS])
     .refine(([least, most]) => least < most, { message: 'the least speed must be below the most' }),
-  powerRampStartMmPerS: z.number().min(0).max(5000).exactOptional(),
+  powerRampStartMmPerS: jumpMmPerS.exactOptional(),
   motion: motion.exactOptional(),
   bed: bedShape.exactOptional(),
   gcode: gcodeDialectShape.exactOptional(),

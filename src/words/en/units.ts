@@ -5,6 +5,7 @@ const examples: Readonly<Record<string, string>> = {
   length: 'a length, such as 3.2 mm or 1/8 in',
   speed: 'a speed, such as 15 mm/s, 1.2 m/min or 40 in/min',
   pressure: 'a pressure, such as 100 kPa, 1.4 bar or 20 psi',
+  strength: 'the watts that the tube was sold as, such as 60 W',
   power: 'a power setting in per cent, such as 30 %',
   current: 'a current, such as 11 mA',
   temperature: 'a temperature, such as 19 °C or 66 °F',

@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import type { Habit } from '../../../core/reading/tally.ts';
 import { powerWords, speedWords } from '../../../words/en/figures.ts';
 import { habitText as words } from '../../../words/en/screens/habit.ts';
@@ -6,8 +5,11 @@ import { Action } from '../action/Action.tsx';
 import { Choice } from '../choice/Choice.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';
 import { readCutPower, readCutSpeed } from '../quantity/readers.ts';
+import { useDraft } from '../../state/useDraft.ts';
 
 export interface HabitFormProps {
+  /** Of what it is the habit: its draft is kept under that. */
+  readonly name: string;
   readonly habit: Habit | undefined;
   /** A whole habit, or null when there is none any more. */
   readonly onChange: (habit: Habit | null) => void;
@@ -16,8 +18,8 @@ export interface HabitFormProps {
 type Draft = Partial<Habit>;
 
 /** What the workshop cuts it with now, and whether the parts come out. It counts as soon as all three are said. */
-export const HabitForm = ({ habit, onChange }: HabitFormProps) => {
-  const [draft, setDraft] = useState<Draft>(habit ?? {});
+export const HabitForm = ({ name, habit, onChange }: HabitFormProps) => {
+  const [draft, setDraft] = useDraft<Draft>({ name: `habit.${name}`, initial: habit ?? {} });
   const change = (part: Draft): void => {
     const next = { ...draft, ...part };
     setDraft(next);

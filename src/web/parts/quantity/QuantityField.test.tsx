@@ -3,7 +3,7 @@ import { createRoot, type Root } from 'react-dom/client';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { speedWords } from '../../../words/en/figures.ts';
 import { QuantityField } from './QuantityField.tsx';
-import { readSpeed } from './readers.ts';
+import { readCutSpeed } from './readers.ts';
 
 let root: Root;
 let holder: HTMLElement;
@@ -18,7 +18,7 @@ const show = (optional: boolean): Promise<void> =>
         value={14}
         optional={optional}
         show={speedWords}
-        parse={readSpeed}
+        parse={readCutSpeed}
         onChange={(value) => said.push(value)}
       />,
     ),

@@ -1,8 +1,11 @@
-import { useId, useState } from 'react';
+import { useId } from 'react';
 import type { Setting } from '../../../core/machine/setting.ts';
+import { useDraft } from '../../state/useDraft.ts';
 import { SpeedAndPower, type SpokenSetting } from './SpeedAndPower.tsx';
 
 export interface SettingFieldProps {
+  /** What is typed of it is kept under it. */
+  readonly name: string;
   readonly label: string;
   readonly hint?: string;
   readonly setting: Setting | undefined;
@@ -11,8 +14,11 @@ export interface SettingFieldProps {
 }
 
 /** A speed with its power setting; counts once both are said. */
-export const SettingField = ({ label, hint, setting, onChange }: SettingFieldProps) => {
-  const [draft, setDraft] = useState<Partial<Setting>>(setting ?? {});
+export const SettingField = ({ name, label, hint, setting, onChange }: SettingFieldProps) => {
+  const [draft, setDraft] = useDraft<Partial<Setting>>({
+    name: `setting.${name}`,
+    initial: setting ?? {},
+  });
   const id = useId();
   const change = (part: SpokenSetting): void => {
     const { speedMmPerS, powerPct } = { ...draft, ...part };

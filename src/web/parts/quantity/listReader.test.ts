@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { readList } from './listReader.ts';
-import { readSpeed } from './readers.ts';
+import { parseSpeed } from '../../../core/units/speed.ts';
 
 const speeds = (text: string) => {
-  const read = readList(readSpeed)(text);
+  const read = readList((each) => parseSpeed(each))(text);
   return read.ok ? read.value : read.problem.code;
 };
 

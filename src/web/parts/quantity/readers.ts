@@ -10,26 +10,23 @@ import { parseTemperature } from '../../../core/units/temperature.ts';
 import { parseWatts } from '../../../core/units/watts.ts';
 import { bounds } from '../../../formats/saved/bounds.ts';
 import {
+  accelerationWords,
+  currentWords,
   lengthWords,
   powerWords,
+  pressureWords,
   speedWords,
+  temperatureWords,
   unitsShown,
   wattsWords,
 } from '../../../words/en/figures.ts';
 
-/** Readers of what a person types. A bare figure is taken in the unit that the page shows. */
-export const readSpeed = (text: string) => parseSpeed(text, unitsShown().speed);
-export const readLength = (text: string) => parseLength(text, unitsShown().length);
-export const readPressure = (text: string) => parsePressure(text, unitsShown().pressure);
-export const readPower = (text: string) => parsePower(text);
-export const readCurrent = (text: string) => parseCurrent(text);
-export const readTemperature = (text: string) => parseTemperature(text, unitsShown().temperature);
-export const readAcceleration = (text: string) => parseAcceleration(text);
-export const readDuration = (text: string) => parseDuration(text);
-
 type Read = (text: string) => Outcome<number>;
 
-/** The same within what is worth storing: what lies beyond would be turned away later, far from where it was typed. */
+/**
+ * A reader within what is stored: what lies beyond would be turned away later, far from where it was typed. A bare figure
+ * is taken in the unit that the page shows.
+ */
 const within =
   (
     kind: string,
@@ -43,9 +40,33 @@ const within =
       ? refused('quantity-out-of-range', { kind, least: show(least), most: show(most) })
       : outcome;
   };
-export const readWatts = within('power', parseWatts, bounds.nominalW, wattsWords);
-export const readSize = within('length', readLength, bounds.lengthMm, lengthWords);
-export const readThickness = within('length', readLength, bounds.thicknessMm, lengthWords);
-export const readCutSpeed = within('speed', readSpeed, bounds.speedMmPerS, speedWords);
+
+const speed: Read = (text) => parseSpeed(text, unitsShown().speed);
+const length: Read = (text) => parseLength(text, unitsShown().length);
+const pressure: Read = (text) => parsePressure(text, unitsShown().pressure);
+const temperature: Read = (text) => parseTemperature(text, unitsShown().temperature);
+
+export const readPower: Read = (text) => parsePower(text);
+export const readDuration: Read = (text) => parseDuration(text);
+/** A length along a part or a file, or between two of them, which may be nothing. */
+export const readLength = within('length', length, bounds.rampMm, lengthWords);
+export const readGap = within('length', length, bounds.bedGapMm, lengthWords);
+export const readDeviation = within('length', length, bounds.deviationMm, lengthWords);
+export const readSize = within('length', length, bounds.lengthMm, lengthWords);
+export const readThickness = within('length', length, bounds.thicknessMm, lengthWords);
+export const readCutSpeed = within('speed', speed, bounds.speedMmPerS, speedWords);
+/** A jump at a corner, or where a power ramp starts: it may be nothing. */
+export const readJump = within('speed', speed, bounds.jumpMmPerS, speedWords);
 /** Nothing is cut at 0 %. */
 export const readCutPower = within('power', readPower, [0.1, 100], powerWords);
+export const readPressure = within('pressure', pressure, bounds.airKPa, pressureWords);
+export const readTemperature = within('temperature', temperature, bounds.waterC, temperatureWords);
+export const readWatts = within('strength', parseWatts, bounds.nominalW, wattsWords);
+export const readCurrent = within('current', parseCurrent, bounds.currentMa, currentWords);
+export const readRated = within('current', parseCurrent, bounds.ratedCurrentMa, currentWords);
+export const readAcceleration = within(
+  'acceleration',
+  parseAcceleration,
+  bounds.accelerationMmPerS2,
+  accelerationWords,
+);

@@ -1,7 +1,7 @@
-import { useState } from 'react';
 import type { Machine } from '../../../core/machine/machine.ts';
 import { wattsWords } from '../../../words/en/figures.ts';
 import { strengthText as words } from '../../../words/en/screens/strength.ts';
+import { useDraft } from '../../state/useDraft.ts';
 import { withOptional } from '../../state/withOptional.ts';
 import { Choice } from '../choice/Choice.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';
@@ -18,10 +18,14 @@ export interface StrengthQuestionProps {
 const ways = ['watts', 'slow-cut', 'unknown'] as const;
 type Way = (typeof ways)[number];
 
+interface Draft {
+  readonly way?: Way;
+  readonly slow: SpokenSetting;
+}
+
 /** Asks how strong a machine is: the watts of its tube, or a slow setting that has cut, or nobody knows. Each is an answer. */
 export const StrengthQuestion = ({ machine, sheet, onChange }: StrengthQuestionProps) => {
-  const [way, setWay] = useState<Way>();
-  const [slow, setSlow] = useState<SpokenSetting>({});
+  const [{ way, slow }, setDraft] = useDraft<Draft>({ name: 'strength', initial: { slow: {} } });
   const unsaid = withoutStrength(machine);
   return (
     <div className="stack">
@@ -31,7 +35,7 @@ export const StrengthQuestion = ({ machine, sheet, onChange }: StrengthQuestionP
         value={way}
         options={ways.map((value) => ({ value, ...words.ways[value] }))}
         onChange={(chosen) => {
-          setWay(chosen);
+          setDraft({ way: chosen, slow });
           if (chosen === 'unknown') onChange({ ...unsaid, strengthUnknown: true });
         }}
       />
@@ -53,7 +57,7 @@ export const StrengthQuestion = ({ machine, sheet, onChange }: StrengthQuestionP
             labels={{ speed: words.slowSpeed, power: words.slowPower }}
             onChange={(part) => {
               const said = { ...slow, ...part };
-              setSlow(said);
+              setDraft({ way, slow: said });
               const { speedMmPerS, powerPct } = said;
               if (speedMmPerS !== undefined && powerPct !== undefined)
                 onChange({ ...unsaid, slowCut: { ...sheet, speedMmPerS, powerPct } });

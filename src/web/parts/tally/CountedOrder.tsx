@@ -44,6 +44,7 @@ export const CountedOrder = ({ tally, onCorrect, onRemove }: CountedOrderProps) 
       </span>
       {isOpen ? (
         <TallyForm
+          name={tally.id}
           partLengthMm={tally.partLengthMm}
           settings={[tally.setting]}
           before={tally}

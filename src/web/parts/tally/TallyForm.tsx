@@ -1,17 +1,20 @@
-import { useState } from 'react';
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { Tally } from '../../../core/reading/tally.ts';
 import { lengthWords } from '../../../words/en/figures.ts';
 import { tallyText as words } from '../../../words/en/screens/tally.ts';
 import { Action } from '../action/Action.tsx';
 import { Choice } from '../choice/Choice.tsx';
+import { Form } from '../form/Form.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';
 import { readSize } from '../quantity/readers.ts';
 import { SpeedAndPower, type SpokenSetting } from '../quantity/SpeedAndPower.tsx';
 import { TextLine } from '../quantity/TextLine.tsx';
-import { cameOut, noneCounted, TallyCounts } from './TallyCounts.tsx';
+import { useDraft } from '../../state/useDraft.ts';
+import { cameOut, noneCounted, TallyCounts, type Counts } from './TallyCounts.tsx';
 
 export interface TallyFormProps {
+  /** Of what orders are counted, or which is put right: the draft is kept under that. */
+  readonly name: string;
   /** Of the part that is cut; undefined: nobody said yet, and it is asked for. */
   readonly partLengthMm: number | undefined;
   /** Settings that may have been run, the likeliest first; absent: it is asked for. */
@@ -27,6 +30,7 @@ export interface TallyFormProps {
 
 /** Counts an order: parts cut, and of those the ones that gave trouble. What remains came out. */
 export const TallyForm = ({
+  name,
   partLengthMm: knownLength,
   settings,
   batches,
@@ -34,14 +38,20 @@ export const TallyForm = ({
   before,
   onSave,
 }: TallyFormProps) => {
-  const [counts, setCounts] = useState(() =>
-    before === undefined ? noneCounted : countsOf(before),
-  );
-  const [batch, setBatch] = useState(before?.batch ?? lastBatch);
-  const [typedLength, setLength] = useState(before?.partLengthMm);
-  const partLengthMm = typedLength ?? knownLength;
-  const [spoken, setSpoken] = useState<SpokenSetting>({});
-  const [place, setPlace] = useState(0);
+  const [draft, setDraft, sent] = useDraft<Draft>({
+    name: `count.${name}`,
+    initial: {
+      counts: before === undefined ? noneCounted : countsOf(before),
+      batch: before?.batch ?? lastBatch,
+      ...(before === undefined ? {} : { length: before.partLengthMm }),
+      spoken: {},
+      place: 0,
+    },
+    of: [before, settings],
+  });
+  const change = (part: Partial<Draft>): void => setDraft({ ...draft, ...part });
+  const { counts, batch, spoken, place } = draft;
+  const partLengthMm = draft.length ?? knownLength;
   const { speedMmPerS, powerPct } = spoken;
   const { cut, hangs, stays, spoilt } = counts;
   const out = cameOut(counts);
@@ -55,23 +65,18 @@ export const TallyForm = ({
     if (ran === undefined || partLengthMm === undefined || out < 0 || cut === 0) return;
     const named = batch.trim() === '' ? {} : { batch: batch.trim() };
     onSave({ setting: ran, out, hangs, stays, spoilt, partLengthMm, ...named });
-    setCounts(noneCounted);
+    change({ counts: noneCounted });
+    sent();
   };
   return (
-    <form
-      className="stack"
-      onSubmit={(event) => {
-        event.preventDefault();
-        save();
-      }}
-    >
+    <Form onSend={save}>
       {settings === undefined ? (
         <div className="field-row">
           <SpeedAndPower
             speedMmPerS={speedMmPerS}
             powerPct={powerPct}
             labels={words}
-            onChange={(part) => setSpoken((known) => ({ ...known, ...part }))}
+            onChange={(part) => change({ spoken: { ...spoken, ...part } })}
           />
         </div>
       ) : settings.length === 1 ? (
@@ -82,10 +87,10 @@ export const TallyForm = ({
           lay="list"
           value={String(place)}
           options={settings.map((setting, i) => ({ value: String(i), label: words.at(setting) }))}
-          onChange={(value) => setPlace(Number(value))}
+          onChange={(value) => change({ place: Number(value) })}
         />
       )}
-      <TallyCounts counts={counts} onChange={setCounts} />
+      <TallyCounts counts={counts} onChange={(next) => change({ counts: next })} />
       <QuantityField
         label={words.length}
         hint={words.lengthHint}
@@ -93,7 +98,7 @@ export const TallyForm = ({
         show={lengthWords}
         parse={readSize}
         onChange={(value) => {
-          if (value !== undefined) setLength(value);
+          if (value !== undefined) change({ length: value });
         }}
       />
       {batches === undefined ? null : (
@@ -102,7 +107,7 @@ export const TallyForm = ({
           hint={words.batchHint}
           value={batch}
           suggestions={batches}
-          onChange={setBatch}
+          onChange={(next) => change({ batch: next })}
         />
       )}
       <div className="actions">
@@ -110,9 +115,19 @@ export const TallyForm = ({
           {words.save}
         </Action>
       </div>
-    </form>
+    </Form>
   );
 };
+
+interface Draft {
+  readonly counts: Counts;
+  readonly batch: string;
+  /** As typed here; absent: as it is known. */
+  readonly length?: number;
+  readonly spoken: SpokenSetting;
+  /** Which of the settings that may have been run. */
+  readonly place: number;
+}
 
 const countsOf = ({ out, hangs, stays, spoilt }: Tally) => ({
   cut: out + hangs + stays + spoilt,

@@ -146,6 +146,7 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
       <Section title={tallyText.title} id="count">
         <p className="soft">{tallyText.lead}</p>
         <TallyForm
+          name={entry.id}
           partLengthMm={partLengthOf({ promise: standing.promise, tallies })}
           settings={settings}
           batches={batchesOf(found)}

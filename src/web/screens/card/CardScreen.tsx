@@ -10,11 +10,14 @@ import { Action } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { useDocumentTitle } from '../../parts/page/Page.tsx';
+import { Form } from '../../parts/form/Form.tsx';
+import { Invented } from '../../parts/invented/Invented.tsx';
 import { SheetPicture } from '../../parts/sheet/SheetPicture.tsx';
 import { StrengthQuestion } from '../../parts/strength/StrengthQuestion.tsx';
 import { designFor, type CardWish } from '../../state/designFor.ts';
 import { keepTwin, nextCard, twinMade } from '../../state/nextCard.ts';
 import { useAnswer } from '../../state/useAnswer.ts';
+import { useDraft } from '../../state/useDraft.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import { CardFacts } from './CardFacts.tsx';
 import { CardWishForm } from './CardWishForm.tsx';
@@ -46,13 +49,17 @@ const Design = ({ study }: { readonly study: Study }) => {
   const [, goTo] = useLocation();
   const asksNext = useSearch().split('&').includes('next');
   const [next] = useState(() => (asksNext ? nextCard(study.id) : undefined));
-  const [wish, setWish] = useState<CardWish>(() =>
-    firstWish(
-      study,
-      next,
-      next?.compared === undefined ? undefined : twinMade(study.id, next.compared),
-    ),
-  );
+  const [wish, setWish, sent] = useDraft<CardWish>({
+    name: `card.${study.id}`,
+    initial: () =>
+      firstWish(
+        study,
+        next,
+        next?.compared === undefined ? undefined : twinMade(study.id, next.compared),
+      ),
+    // Not by the wish, which has a code and a seed of its own.
+    of: [study.cards.map(({ code }) => code), study.stock, study.ask, study.habit, next],
+  });
   const { answer } = useAnswer(study, { from: 'any-sheet' });
   const designed = useMemo(() => designFor(study, wish, answer), [study, wish, answer]);
 
@@ -69,6 +76,7 @@ const Design = ({ study }: { readonly study: Study }) => {
       { kind: 'add-card', studyId, card },
     );
     if (next?.compared !== undefined) keepTwin(studyId, card.code, next.compared);
+    sent();
     // The card is made: Back leads to the sheet, not to a form that would make a second one.
     goTo(`/study/${studyId}/card/${card.code}/machine`, { replace: true });
   };
@@ -77,6 +85,7 @@ const Design = ({ study }: { readonly study: Study }) => {
     <div className="workbench">
       <div className="workbench-head">
         <h1>{words.title}</h1>
+        <Invented is={study.isExample} />
       </div>
       <div className="workbench-bench bench">
         {designed.ok ? (
@@ -90,7 +99,12 @@ const Design = ({ study }: { readonly study: Study }) => {
           </div>
         ) : null}
       </div>
-      <div className="workbench-paper">
+      <Form
+        className="workbench-paper"
+        onSend={() => {
+          if (designed.ok) take(designed.value);
+        }}
+      >
         {designed.ok ? null : <ProblemNotice problem={designed.problem} tone="stop" />}
         {next?.compared === undefined ? null : (
           <Notice tone="say" title={words.compared(next.compared)}>
@@ -126,13 +140,13 @@ const Design = ({ study }: { readonly study: Study }) => {
             <Remarks remarks={designed.value.remarks} />
             <Cautions acts={cardActs} />
             <div className="actions">
-              <Action kind="strong" onPress={() => take(designed.value)}>
+              <Action kind="strong" submits>
                 {words.take}
               </Action>
             </div>
           </>
         ) : null}
-      </div>
+      </Form>
     </div>
   );
 };

@@ -50,11 +50,13 @@ export const MakingForm = ({ wish, machine, onChange }: MakingFormProps) => {
       />
       <AirField air={wish.air} onChange={(air) => onChange(withOptional(wish, 'air', air))} />
       <SettingField
+        name={`scoring.${wish.code}`}
         label={words.scoring}
         setting={wish.scoring}
         onChange={(scoring) => onChange(withOptional(wish, 'scoring', scoring))}
       />
       <SettingField
+        name={`trusted.${wish.code}`}
         label={words.trusted}
         hint={words.trustedHint}
         setting={wish.trusted}

@@ -8,6 +8,7 @@ import { readToolpath } from '../../../formats/readToolpath.ts';
 import { checkText as words } from '../../../words/en/screens/check.ts';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { FilePick } from '../../parts/file/FilePick.tsx';
+import { Invented } from '../../parts/invented/Invented.tsx';
 import { Page } from '../../parts/page/Page.tsx';
 import { useMachines } from '../../state/machines.ts';
 import { useStudy } from '../../state/workshop.tsx';
@@ -28,13 +29,19 @@ export const CheckScreen = ({ studyId, code }: CheckScreenProps) =>
 const CheckOfNoCard = () => {
   const { machine } = useMachines().usual;
   const isDescribed = JSON.stringify(machine) !== JSON.stringify(undescribedMachine);
-  return <Check card={undefined} machine={isDescribed ? machine : undefined} />;
+  return <Check card={undefined} machine={isDescribed ? machine : undefined} isExample={false} />;
 };
 
 const CheckOfStudy = ({ studyId, code }: { studyId: string; code: string | undefined }) => {
   const { study } = useStudy(studyId);
   if (study === undefined) return null;
-  return <Check card={study.cards.find((each) => each.code === code)} machine={study.machine} />;
+  return (
+    <Check
+      card={study.cards.find((each) => each.code === code)}
+      machine={study.machine}
+      isExample={study.isExample}
+    />
+  );
 };
 
 interface Checked {
@@ -42,7 +49,13 @@ interface Checked {
   readonly report: Outcome<CheckReport>;
 }
 
-const Check = ({ card, machine }: { card: Card | undefined; machine: Machine | undefined }) => {
+interface CheckProps {
+  readonly card: Card | undefined;
+  readonly machine: Machine | undefined;
+  readonly isExample: boolean;
+}
+
+const Check = ({ card, machine, isExample }: CheckProps) => {
   const [checked, setChecked] = useState<Checked>();
   const read = (name: string, text: string): void => {
     const path = readToolpath(text);
@@ -57,6 +70,7 @@ const Check = ({ card, machine }: { card: Card | undefined; machine: Machine | u
   };
   return (
     <Page title={words.title} lead={card === undefined ? words.lead : words.leadFor(card.code)}>
+      <Invented is={isExample} />
       <FilePick
         label={words.pick}
         accept=".svg,.dxf,.gcode,.nc,.gc,.txt"

@@ -1,13 +1,15 @@
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import { useSearch } from 'wouter';
 import { conditionsOf, piecesIn } from '../../../core/compare/pieces.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { compareText as words } from '../../../words/en/screens/compare.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
+import { Invented } from '../../parts/invented/Invented.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { useHome } from '../../state/queries.ts';
 import { useComparison } from '../../state/useComparison.ts';
+import { useDraft } from '../../state/useDraft.ts';
 import { useStudy } from '../../state/workshop.tsx';
 import { CompareSays } from './CompareSays.tsx';
 import { DraftForm } from './DraftForm.tsx';
@@ -46,8 +48,14 @@ const OfTheSheet = ({ studyId }: { readonly studyId: string }) => {
 };
 
 const Compare = ({ study }: { readonly study: Study }) => {
-  const [draft, setDraft] = useState<CompareDraft>(emptyDraft);
-  const [otherId, setOtherId] = useState<string>();
+  const [draft, setDraft] = useDraft<CompareDraft>({
+    name: `compare.${study.id}`,
+    initial: emptyDraft,
+  });
+  const [otherId, setOtherId] = useDraft<string | undefined>({
+    name: `compare.other.${study.id}`,
+    initial: undefined,
+  });
   const { study: second } = useStudy(otherId ?? study.id);
   const studies = useMemo(
     () => (second === undefined || second.id === study.id ? [study] : [study, second]),
@@ -63,6 +71,7 @@ const Compare = ({ study }: { readonly study: Study }) => {
   const { comparison, isBusy, broke } = useComparison(question);
   return (
     <>
+      <Invented is={studies.some(({ isExample }) => isExample)} />
       <PiecesForm
         study={study}
         pieces={pieces}

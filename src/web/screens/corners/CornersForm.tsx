@@ -53,12 +53,14 @@ export const CornersForm = ({ wish, setting, onChange }: CornersFormProps) => {
       <p className="small soft">{words.cellsEachMore}</p>
       <SettingField
         key={wish.setting === undefined ? JSON.stringify(setting) : 'own'}
+        name="corners"
         label={words.setting}
         hint={words.settingMore}
         setting={setting}
         onChange={(own) => onChange(withOptional(wish, 'setting', own))}
       />
       <SettingField
+        name="corners.scoring"
         label={words.scoring}
         hint={words.scoringMore}
         setting={wish.scoring}

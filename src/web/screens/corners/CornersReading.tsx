@@ -1,4 +1,4 @@
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import { bedTestReport, type BedTestCell, type UnkeptBedTest } from '../../../core/bed/bedTest.ts';
 import type { BedCell } from '../../../core/bed/fourCorners.ts';
 import type { BedPlace } from '../../../core/bed/place.ts';
@@ -9,6 +9,7 @@ import { Action } from '../../parts/action/Action.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { GradeIcon } from '../../parts/reader/GradeIcon.tsx';
 import { StandardAct } from '../../parts/reader/StandardAct.tsx';
+import { useDraft } from '../../state/useDraft.ts';
 import { CornersAnswer } from './CornersAnswer.tsx';
 import { KeepCorners } from './KeepCorners.tsx';
 import '../../parts/reader/reader.css';
@@ -26,6 +27,8 @@ const next: Readonly<Record<Grade | 'unread', Grade | undefined>> = {
 type Grades = Readonly<Record<string, Grade | undefined>>;
 
 export interface CornersReadingProps {
+  /** What is tapped is kept under it. */
+  readonly name: string;
   readonly cells: readonly BedCell[];
   /** What is kept beside the grades. */
   readonly about: Omit<UnkeptBedTest, 'cells'>;
@@ -34,14 +37,21 @@ export interface CornersReadingProps {
 }
 
 /** The four clusters, to be tapped as they lie; below them the answer. */
-export const CornersReading = ({ cells, about, isStudied }: CornersReadingProps) => {
-  const [grades, setGrades] = useState<Grades>({});
+export const CornersReading = ({ name, cells, about, isStudied }: CornersReadingProps) => {
+  const [grades, setGrades, sent] = useDraft<Grades>({
+    name: `corners.read.${name}`,
+    initial: {},
+    of: cells.length,
+  });
+  const forget = (): void => {
+    setGrades({});
+    sent();
+  };
   const graded = useMemo(() => gradedOf(cells, grades), [cells, grades]);
   const { scatter } = about;
   const report = useMemo(() => bedTestReport({ cells: graded, scatter }), [graded, scatter]);
   const isRead = graded.length > 0;
-  const tap = (id: string): void =>
-    setGrades((now) => ({ ...now, [id]: next[now[id] ?? 'unread'] }));
+  const tap = (id: string): void => setGrades({ ...grades, [id]: next[grades[id] ?? 'unread'] });
   return (
     <>
       <Section title={words.read}>
@@ -65,11 +75,8 @@ export const CornersReading = ({ cells, about, isStudied }: CornersReadingProps)
         <p className="small">{words.readMore}</p>
         <p className="small soft">{words.keepMore}</p>
         <div className="actions">
-          <KeepCorners
-            test={isRead ? { ...about, cells: graded } : undefined}
-            onKept={() => setGrades({})}
-          />
-          <Action kind="quiet" onPress={() => setGrades({})}>
+          <KeepCorners test={isRead ? { ...about, cells: graded } : undefined} onKept={forget} />
+          <Action kind="quiet" onPress={forget}>
             {words.clear}
           </Action>
           <Action kind="quiet" onPress={() => globalThis.print()}>

@@ -1,12 +1,14 @@
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import type { Study } from '../../../core/study/study.ts';
 import { cornersText as words } from '../../../words/en/screens/corners.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
+import { Invented } from '../../parts/invented/Invented.tsx';
 import { Page } from '../../parts/page/Page.tsx';
 import { useHome } from '../../state/queries.ts';
 import { useAnswer } from '../../state/useAnswer.ts';
+import { useDraft } from '../../state/useDraft.ts';
 import { useStudy } from '../../state/workshop.tsx';
 import { BedPicture } from './BedPicture.tsx';
 import { CornersFiles } from './CornersFiles.tsx';
@@ -43,7 +45,10 @@ const OfTheSheet = ({ studyId }: { readonly studyId: string }) => {
 };
 
 const Job = ({ study }: { readonly study: Study }) => {
-  const [wish, setWish] = useState(() => usualCornersWish(study));
+  const [wish, setWish] = useDraft({
+    name: `corners.${study.id}`,
+    initial: usualCornersWish(study),
+  });
   const { answer } = useAnswer(study, { from: 'any-sheet' });
   const { setting, job } = useMemo(() => cornersJob(study, answer, wish), [study, answer, wish]);
   const about = useMemo(
@@ -57,6 +62,7 @@ const Job = ({ study }: { readonly study: Study }) => {
   );
   return (
     <>
+      <Invented is={study.isExample} />
       {answer === undefined ? (
         <Notice tone="care">
           <p>{words.noCard}</p>
@@ -69,6 +75,7 @@ const Job = ({ study }: { readonly study: Study }) => {
           <CornersFiles drawing={job.value.drawing} machine={study.machine} />
           <CornersReading
             key={wish.cellsEach}
+            name={study.id}
             cells={job.value.cells}
             about={about}
             isStudied={answer !== undefined}

@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import type { Outcome } from '../../../core/problem.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import { lengthWords, powerWords, speedWords } from '../../../words/en/figures.ts';
@@ -12,11 +11,18 @@ import { TypedField } from '../../parts/quantity/TypedField.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readList } from '../../parts/quantity/listReader.ts';
 import { readSize, readCutPower, readCutSpeed } from '../../parts/quantity/readers.ts';
+import { useDraft } from '../../state/useDraft.ts';
 import { readSettingLines } from './lines.ts';
 import type { Described, Description } from './useDescription.ts';
 
+export interface CellsFormProps {
+  /** What is typed is kept under it. */
+  readonly name: string;
+  readonly described: Described;
+}
+
 /** What stands on the card: its settings, how often each, and its shapes. */
-export const CellsForm = ({ described }: { readonly described: Described }) => {
+export const CellsForm = ({ name, described }: CellsFormProps) => {
   const { description, change } = described;
   return (
     <div className="stack">
@@ -49,7 +55,7 @@ export const CellsForm = ({ described }: { readonly described: Described }) => {
           />
         </div>
       ) : (
-        <SettingLines onChange={(settings) => change({ settings })} />
+        <SettingLines name={name} onChange={(settings) => change({ settings })} />
       )}
       <CountField
         label={words.each}
@@ -78,11 +84,13 @@ const listWords = (values: readonly number[], one: (value: number) => string): s
     .join(', ');
 
 const SettingLines = ({
+  name,
   onChange,
 }: {
+  readonly name: string;
   readonly onChange: (settings: readonly Setting[]) => void;
 }) => {
-  const [text, setText] = useState('');
+  const [text, setText] = useDraft({ name: `describe.lines.${name}`, initial: '' });
   const read: Outcome<readonly Setting[]> = readSettingLines(text);
   return (
     <LinesField

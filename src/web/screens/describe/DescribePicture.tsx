@@ -22,7 +22,7 @@ export const DescribePicture = ({ described }: { readonly described: Described }
         {cells.map(({ setting, place }, i) => {
           const cell = whole.full.cells[i];
           if (cell === undefined) return null;
-          const missing = description.missing.has(place);
+          const missing = description.missing.includes(place);
           const [, power] = cellWordLines(setting);
           return (
             <button

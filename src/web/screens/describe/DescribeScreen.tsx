@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { Card } from '../../../core/card/card.ts';
 import { sheetsCut } from '../../../core/study/sheetsCut.ts';
@@ -8,12 +7,15 @@ import { lengthWords } from '../../../words/en/figures.ts';
 import { describeText as words } from '../../../words/en/screens/describe.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { BoardForm, type Board } from '../../parts/board/BoardForm.tsx';
+import { Form } from '../../parts/form/Form.tsx';
+import { Invented } from '../../parts/invented/Invented.tsx';
 import { MachineChoice, usePickedMachine } from '../../parts/machine/MachineChoice.tsx';
 import { MaterialField, useWorkable } from '../../parts/material/MaterialField.tsx';
 import { useDocumentTitle } from '../../parts/page/Page.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readThickness } from '../../parts/quantity/readers.ts';
 import { newStudy } from '../../state/newStudy.ts';
+import { useDraft } from '../../state/useDraft.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import { CellsForm } from './CellsForm.tsx';
 import { DescribePicture } from './DescribePicture.tsx';
@@ -35,13 +37,19 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
   const { keeper } = useWorkshop();
   const picked = usePickedMachine();
   const [, goTo] = useLocation();
-  const [named, setNamed] = useState<NamedMaterial>(
-    study === undefined ? { material: 'plywood' } : namedMaterial(study.stock),
-  );
-  const [thicknessMm, setThickness] = useState(study?.stock.nominalThicknessMm ?? 3);
+  const name = study?.id ?? 'new';
+  const [draft, setDraft, sent] = useDraft<Draft>({
+    name: `describe.sheet.${name}`,
+    initial: {
+      named: study === undefined ? { material: 'plywood' } : namedMaterial(study.stock),
+      thicknessMm: study?.stock.nominalThicknessMm ?? 3,
+      board: boardOf(study),
+    },
+  });
+  const { named, thicknessMm, board } = draft;
+  const change = (part: Partial<Draft>): void => setDraft({ ...draft, ...part });
   const workable = useWorkable(named);
-  const [board, setBoard] = useState<Board>(() => boardOf(study));
-  const described = useDescription(board);
+  const described = useDescription(name, board);
   const { card } = described;
   const ready = card !== undefined && workable;
 
@@ -64,6 +72,8 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
         : []),
       { kind: 'add-card', studyId, card: made },
     );
+    sent();
+    described.sent();
     // The way back leads past the form, which would make the same card anew.
     goTo(`/study/${studyId}/card/${made.code}`, { replace: true });
   };
@@ -73,6 +83,7 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
       <div className="workbench-head">
         <h1>{words.title}</h1>
         <p className="page-lead">{words.lead}</p>
+        <Invented is={study?.isExample === true} />
       </div>
       <div className="workbench-bench bench">
         <div className="workbench-stay stack">
@@ -80,10 +91,15 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
           <p className="describe-count">{card === undefined ? '' : words.tapAway}</p>
         </div>
       </div>
-      <div className="workbench-paper">
+      <Form
+        className="workbench-paper"
+        onSend={() => {
+          if (ready) read(card);
+        }}
+      >
         <section className="section">
           <h2>{words.cells}</h2>
-          <CellsForm described={described} />
+          <CellsForm name={name} described={described} />
         </section>
         {study === undefined ? (
           <section className="section">
@@ -92,7 +108,7 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
               label={words.material}
               hint={words.materialHint}
               value={named}
-              onChange={setNamed}
+              onChange={(next) => change({ named: next })}
             />
             <QuantityField
               label={words.thickness}
@@ -100,7 +116,7 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
               show={lengthWords}
               parse={readThickness}
               onChange={(value) => {
-                if (value !== undefined && value > 0) setThickness(value);
+                if (value !== undefined && value > 0) change({ thicknessMm: value });
               }}
             />
             <MachineChoice picked={picked} />
@@ -110,17 +126,11 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
           <BoardForm
             board={board}
             before={study === undefined ? [] : sheetsCut(study)}
-            onChange={setBoard}
+            onChange={(next) => change({ board: next })}
           />
         </section>
         <div className="actions">
-          <Action
-            kind="strong"
-            isDisabled={!ready}
-            onPress={() => {
-              if (ready) read(card);
-            }}
-          >
+          <Action kind="strong" isDisabled={!ready} submits>
             {words.read}
           </Action>
           <span className="soft">
@@ -129,10 +139,16 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
               : words.count(card.cells.length, card.rungs.length)}
           </span>
         </div>
-      </div>
+      </Form>
     </div>
   );
 };
+
+interface Draft {
+  readonly named: NamedMaterial;
+  readonly thicknessMm: number;
+  readonly board: Board;
+}
 
 const boardOf = (study: Study | undefined): Board => {
   const { batch, sheet } = study?.stock ?? {};

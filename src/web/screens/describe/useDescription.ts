@@ -1,10 +1,11 @@
-import { useMemo, useState } from 'react';
+import { useMemo } from 'react';
 import type { Card } from '../../../core/card/card.ts';
 import type { TestShape } from '../../../core/card/testShapes.ts';
 import type { Air } from '../../../core/machine/air.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { Board } from '../../parts/board/BoardForm.tsx';
 import { newCode } from '../../state/newId.ts';
+import { useDraft } from '../../state/useDraft.ts';
 import { crossed, describedCard, oneByOne } from './describedCard.ts';
 
 /** What was said of the card so far. */
@@ -20,7 +21,7 @@ export interface Description {
   readonly sizeMm: number;
   readonly otherLengthMm: number;
   /** Cells that are not on the card, by row and column. */
-  readonly missing: ReadonlySet<string>;
+  readonly missing: readonly string[];
 }
 
 const start: Description = {
@@ -33,7 +34,7 @@ const start: Description = {
   shape: 'circle',
   sizeMm: 15,
   otherLengthMm: 80,
-  missing: new Set(),
+  missing: [],
 };
 
 export interface Described {
@@ -43,14 +44,20 @@ export interface Described {
   readonly rows: readonly (readonly Setting[])[];
   readonly card: Card | undefined;
   readonly toggle: (place: string) => void;
+  /** The card is made: the form begins anew. */
+  readonly sent: () => void;
 }
 
 export const placeOf = (row: number, column: number): string => `${String(row)}/${String(column)}`;
 
 /** Keeps what is said of the card, and the card that it amounts to. Another layout has its own missing cells. */
-export const useDescription = (board: Board): Described => {
-  const [description, setDescription] = useState(start);
-  const [code] = useState(newCode);
+export const useDescription = (name: string, board: Board): Described => {
+  const [{ description, code }, setDraft, sent] = useDraft({
+    name: `describe.${name}`,
+    initial: () => ({ description: start, code: newCode() }),
+    of: start,
+  });
+  const setDescription = (next: Description): void => setDraft({ description: next, code });
   const { layout, speedsMmPerS, powersPct, settings, each } = description;
   const rows = useMemo(
     () =>
@@ -63,7 +70,7 @@ export const useDescription = (board: Board): Described => {
       describedCard({
         code,
         rows: rows.map((row, r) =>
-          row.map((setting, c) => (missing.has(placeOf(r, c)) ? null : withAir(setting, air))),
+          row.map((setting, c) => (missing.includes(placeOf(r, c)) ? null : withAir(setting, air))),
         ),
         shape: shape === 'other' ? 'circle' : shape,
         sizeMm,
@@ -81,13 +88,14 @@ export const useDescription = (board: Board): Described => {
         part.layout ?? part.speedsMmPerS ?? part.powersPct ?? part.settings ?? part.each;
       setDescription({
         ...description,
-        ...(moved === undefined ? {} : { missing: new Set() }),
+        ...(moved === undefined ? {} : { missing: [] }),
         ...part,
       });
     },
+    sent,
     toggle: (place) => {
-      const next = new Set(missing);
-      if (!next.delete(place)) next.add(place);
+      const isOff = missing.includes(place);
+      const next = isOff ? missing.filter((each) => each !== place) : [...missing, place];
       setDescription({ ...description, missing: next });
     },
   };

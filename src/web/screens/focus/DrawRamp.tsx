@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import type { RampCard } from '../../../core/card/rampCard.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { Outcome } from '../../../core/problem.ts';
@@ -12,6 +11,7 @@ import { DownloadLink } from '../../parts/action/Action.tsx';
 import { MaterialField, useWorkable } from '../../parts/material/MaterialField.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
+import { useDraft } from '../../state/useDraft.ts';
 import { SettingField } from '../../parts/quantity/SettingField.tsx';
 
 export interface DrawRampProps {
@@ -25,9 +25,10 @@ const kinds = ['svg', 'dxf', 'gcode', 'pdf'] as const;
 
 /** What the strip is of, what its lines are drawn with, the files, and what is done at the machine. */
 export const DrawRamp = ({ card, setting, study, onSetting }: DrawRampProps) => {
-  const [named, setNamed] = useState<NamedMaterial>(
-    study === undefined ? { material: '' } : namedMaterial(study.stock),
-  );
+  const [named, setNamed] = useDraft<NamedMaterial>({
+    name: 'ramp.material',
+    initial: study === undefined ? { material: '' } : namedMaterial(study.stock),
+  });
   const workable = useWorkable(named);
   return (
     <Section title={words.draw}>
@@ -38,6 +39,7 @@ export const DrawRamp = ({ card, setting, study, onSetting }: DrawRampProps) => 
         onChange={setNamed}
       />
       <SettingField
+        name="ramp"
         label={words.line}
         hint={words.lineHint}
         setting={setting}

@@ -7,7 +7,7 @@ import { lengthWords } from '../../../words/en/figures.ts';
 import { focusText as words } from '../../../words/en/screens/focus.ts';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
-import { readLength } from '../../parts/quantity/readers.ts';
+import { readThickness } from '../../parts/quantity/readers.ts';
 
 export interface FocusSaysProps {
   readonly found: FocusFound;
@@ -59,7 +59,7 @@ const IntoTheSheet = ({ gapMm, rayleighMm, study }: IntoTheSheetProps) => {
         label={words.thickness}
         value={thicknessMm}
         show={lengthWords}
-        parse={readLength}
+        parse={readThickness}
         onChange={(mm) => {
           if (mm !== undefined && mm > 0) setThicknessMm(mm);
         }}

@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import { rampCard } from '../../../core/card/rampCard.ts';
 import { findFocus } from '../../../core/machine/findFocus.ts';
 import type { WorkshopMachine } from '../../../core/machine/workshopMachine.ts';
@@ -10,14 +9,14 @@ import { SureAction } from '../../parts/action/SureAction.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
+import { useDraft } from '../../state/useDraft.ts';
 import { MachineHere } from '../machine/MachineHere.tsx';
 import { DrawRamp } from './DrawRamp.tsx';
 import { EarlierFocusTests } from './EarlierFocusTests.tsx';
 import {
   emptyFocusDraft,
   focusTestFrom,
-  keepFocusDraft,
-  keptFocusDraft,
+  readFocusDraft,
   readingsIn,
   type FocusDraft,
 } from './focusDraft.ts';
@@ -47,12 +46,12 @@ export interface FocusProps {
 const usual = { powerPct: 15, speedMmPerS: 40 } as const;
 
 const Focus = ({ here, study }: FocusProps) => {
-  const [draft, setDraft] = useState(keptFocusDraft);
-  const change = (part: Partial<FocusDraft>): void => {
-    const next = { ...draft, ...part };
-    keepFocusDraft(next);
-    setDraft(next);
-  };
+  const [draft, setDraft] = useDraft<FocusDraft>({
+    name: 'focus',
+    initial: emptyFocusDraft,
+    lasting: readFocusDraft,
+  });
+  const change = (part: Partial<FocusDraft>): void => setDraft({ ...draft, ...part });
   const setting = { ...(draft.setting ?? usual), passes: 1 };
   const believed = stripChangeover(
     study === undefined

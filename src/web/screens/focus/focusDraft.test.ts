@@ -1,17 +1,13 @@
-// @vitest-environment jsdom
-import { beforeEach, describe, expect, it } from 'vitest';
+import { describe, expect, it } from 'vitest';
 import { inchUnits, metricUnits } from '../../../core/units/unitPreference.ts';
 import { showUnits } from '../../../words/en/figures.ts';
 import {
   emptyFocusDraft,
   focusTestFrom,
-  keepFocusDraft,
-  keptFocusDraft,
+  readFocusDraft,
   readingsIn,
   type FocusDraft,
 } from './focusDraft.ts';
-
-beforeEach(() => localStorage.clear());
 
 const lines = [
   { letter: 'A', setting: { powerPct: 14, speedMmPerS: 30, passes: 1 }, dose: 1 },
@@ -56,13 +52,10 @@ describe('what was read off a ramp', () => {
     showUnits(metricUnits);
   });
 
-  it('lies in the browser until it is taken up again; what is damaged is passed over', () => {
-    expect(keptFocusDraft()).toEqual(emptyFocusDraft);
+  it('is read back as it was written; what is damaged is passed over', () => {
     const full = draft({ gaugeMm: 7, fades: { A: { from: { mm: 20 }, to: { runsOff: true } } } });
-    keepFocusDraft(full);
-    expect(keptFocusDraft()).toEqual(full);
-    localStorage.setItem('throughcut.focus-draft', '{"ramp":{}}');
-    expect(keptFocusDraft()).toEqual(emptyFocusDraft);
+    expect(readFocusDraft(JSON.parse(JSON.stringify(full)))).toEqual(full);
+    expect(readFocusDraft({ ramp: {} })).toBeUndefined();
   });
 
   it('is a test once there are readings', () => {

@@ -3,7 +3,6 @@ import type { FocusReadings, UnkeptFocusTest } from '../../../core/machine/focus
 import type { RampLine } from '../../../core/card/rampCard.ts';
 import { done, refused, type Outcome } from '../../../core/problem.ts';
 import { readLength } from '../../parts/quantity/readers.ts';
-import { browserShelf } from '../../state/browserShelf.ts';
 
 const mm = z.number().min(0).max(2000);
 const end = z.object({ mm: mm.optional(), runsOff: z.boolean().optional() });
@@ -75,22 +74,6 @@ export const focusTestFrom = (
         ...(draft.gaugeMm === undefined ? {} : { gaugeMm: draft.gaugeMm }),
       };
 
-const key = 'throughcut.focus-draft';
-
 /** The draft that lies in this browser. */
-export const keptFocusDraft = (): FocusDraft => {
-  try {
-    const read = shape.safeParse(JSON.parse(browserShelf.getItem(key) ?? 'null'));
-    return read.success ? read.data : emptyFocusDraft;
-  } catch {
-    return emptyFocusDraft;
-  }
-};
-
-export const keepFocusDraft = (draft: FocusDraft): void => {
-  try {
-    browserShelf.setItem(key, JSON.stringify(draft));
-  } catch {
-    // It lives as long as the page, then.
-  }
-};
+export const readFocusDraft = (value: unknown): FocusDraft | undefined =>
+  shape.safeParse(value).data;

@@ -1,20 +1,22 @@
-import { useState } from 'react';
 import { plainDialect, type GcodeDialect } from '../../../core/machine/gcodeDialect.ts';
 import { machineText as words } from '../../../words/en/screens/machine.ts';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { CountField } from '../../parts/quantity/CountField.tsx';
 import { LinesField } from '../../parts/quantity/LinesField.tsx';
+import { useDraft } from '../../state/useDraft.ts';
 import { readOwnLines } from './ownLines.ts';
 
 export interface GcodeFormProps {
+  /** The id of the machine: drafts are kept under it. */
+  readonly machineId: string;
   /** Absent: nobody said, and the plain one is used. */
   readonly dialect: GcodeDialect | undefined;
   readonly onChange: (dialect: GcodeDialect) => void;
 }
 
 /** How the machine wants its G-code, for those that take any. */
-export const GcodeForm = ({ dialect = plainDialect, onChange }: GcodeFormProps) => {
+export const GcodeForm = ({ machineId, dialect = plainDialect, onChange }: GcodeFormProps) => {
   const change = (part: Partial<GcodeDialect>): void => onChange({ ...dialect, ...part });
   return (
     <More title={words.gcode}>
@@ -42,12 +44,14 @@ export const GcodeForm = ({ dialect = plainDialect, onChange }: GcodeFormProps) 
         onChange={(airOn) => change({ airOn })}
       />
       <OwnLines
+        name={`${machineId}.opening`}
         label={words.opening}
         hint={words.openingHint}
         lines={dialect.opening}
         onChange={(opening) => change({ opening })}
       />
       <OwnLines
+        name={`${machineId}.closing`}
         label={words.closing}
         hint={words.closingHint}
         lines={dialect.closing}
@@ -58,6 +62,7 @@ export const GcodeForm = ({ dialect = plainDialect, onChange }: GcodeFormProps) 
 };
 
 interface OwnLinesProps {
+  readonly name: string;
   readonly label: string;
   readonly hint: string;
   readonly lines: readonly string[];
@@ -65,8 +70,8 @@ interface OwnLinesProps {
 }
 
 /** Stays as typed; what cannot be taken says why and changes nothing. */
-const OwnLines = ({ label, hint, lines, onChange }: OwnLinesProps) => {
-  const [text, setText] = useState(() => lines.join('\n'));
+const OwnLines = ({ name, label, hint, lines, onChange }: OwnLinesProps) => {
+  const [text, setText] = useDraft({ name: `gcode.${name}`, initial: lines.join('\n') });
   const read = readOwnLines(text);
   return (
     <LinesField

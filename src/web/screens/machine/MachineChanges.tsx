@@ -1,26 +1,30 @@
-import { useState } from 'react';
 import { machineChangeKinds, type MachineChangeKind } from '../../../core/machine/machineChange.ts';
 import type { WorkshopMachine } from '../../../core/machine/workshopMachine.ts';
 import { machinesText as words } from '../../../words/en/screens/machines.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
+import { Form } from '../../parts/form/Form.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { newId } from '../../state/newId.ts';
+import { useDraft } from '../../state/useDraft.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
 
 /** Something changed: what and on which day; cards from before teach less from there on. */
 export const MachineChanges = ({ here }: { readonly here: WorkshopMachine }) => {
   const { keeper } = useWorkshop();
-  const [what, setWhat] = useState<MachineChangeKind>();
-  const [day, setDay] = useState(today);
+  const [{ what, day }, setDraft, sent] = useDraft<Draft>({
+    name: `changed.${here.id}`,
+    initial: () => ({ day: today() }),
+  });
   const at = timeOf(day);
   const note = (): void => {
     if (what === undefined || at === undefined) return;
     const change = { id: newId(), at, what };
     keeper.make({ kind: 'note-machine-change', machineId: here.id, change });
-    setWhat(undefined);
+    setDraft({ day });
+    sent();
   };
   const latestFirst = [...here.changes].sort((a, b) => Date.parse(b.at) - Date.parse(a.at));
   return (
@@ -50,12 +54,12 @@ export const MachineChanges = ({ here }: { readonly here: WorkshopMachine }) => 
         </ul>
       )}
       <More title={words.noteOne}>
-        <div className="stack">
+        <Form onSend={note}>
           <Choice
             label={words.whatChanged}
             value={what}
             options={machineChangeKinds.map((value) => ({ value, label: words.changes[value] }))}
-            onChange={setWhat}
+            onChange={(next) => setDraft({ what: next, day })}
           />
           <label className="field">
             <span className="field-label">{words.when}</span>
@@ -63,19 +67,26 @@ export const MachineChanges = ({ here }: { readonly here: WorkshopMachine }) => 
               type="date"
               value={day}
               max={today()}
-              onChange={({ target }) => setDay(target.value)}
+              onChange={({ target }) =>
+                setDraft({ ...(what === undefined ? {} : { what }), day: target.value })
+              }
             />
           </label>
           <div className="actions">
-            <Action isDisabled={what === undefined || at === undefined} onPress={note}>
+            <Action isDisabled={what === undefined || at === undefined} submits>
               {words.noteIt}
             </Action>
           </div>
-        </div>
+        </Form>
       </More>
     </Section>
   );
 };
+
+interface Draft {
+  readonly what?: MachineChangeKind;
+  readonly day: string;
+}
 
 /** The day as it is here. */
 const today = (): string => {

@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import type { Bed, Machine } from '../../../core/machine/machine.ts';
 import { refused, type Outcome } from '../../../core/problem.ts';
 import {
@@ -16,7 +15,8 @@ import { Section } from '../../parts/page/Page.tsx';
 import { LinesField } from '../../parts/quantity/LinesField.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import {
-  readCurrent,
+  readGap,
+  readRated,
   readSize,
   readCutPower,
   readCutSpeed,
@@ -24,11 +24,14 @@ import {
 } from '../../parts/quantity/readers.ts';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { withoutStrength } from '../../parts/strength/StrengthQuestion.tsx';
+import { useDraft } from '../../state/useDraft.ts';
 import { withOptional } from '../../state/withOptional.ts';
 import { GcodeForm } from './GcodeForm.tsx';
 import { readTubeLines, tubeLines } from './tubeLines.ts';
 
 export interface MachineFormProps {
+  /** Drafts are kept under it. */
+  readonly machineId: string;
   readonly machine: Machine;
   readonly onChange: (machine: Machine) => void;
 }
@@ -36,7 +39,7 @@ export interface MachineFormProps {
 const currentActs = ['current'] as const;
 
 /** Limits, tube and bed; every line may stay empty. */
-export const MachineForm = ({ machine, onChange }: MachineFormProps) => {
+export const MachineForm = ({ machineId, machine, onChange }: MachineFormProps) => {
   const change = (part: Partial<Machine>): void => onChange({ ...machine, ...part });
   const [least, most] = machine.speedRangeMmPerS;
   return (
@@ -106,10 +109,10 @@ export const MachineForm = ({ machine, onChange }: MachineFormProps) => {
           optional
           value={machine.ratedCurrentMa}
           show={currentWords}
-          parse={readCurrent}
+          parse={readRated}
           onChange={(value) => onChange(withOptional(machine, 'ratedCurrentMa', value))}
         />
-        <TubePoints machine={machine} onChange={onChange} />
+        <TubePoints machineId={machineId} machine={machine} onChange={onChange} />
         <div className="actions">
           <ActionLink href="/machine/meter">{words.readMeter}</ActionLink>
         </div>
@@ -120,7 +123,11 @@ export const MachineForm = ({ machine, onChange }: MachineFormProps) => {
           onChange={(bed) => onChange(withOptional(machine, 'bed', bed))}
         />
       </Section>
-      <GcodeForm dialect={machine.gcode} onChange={(gcode) => change({ gcode })} />
+      <GcodeForm
+        machineId={machineId}
+        dialect={machine.gcode}
+        onChange={(gcode) => change({ gcode })}
+      />
     </>
   );
 };
@@ -135,8 +142,11 @@ const readSpeedThat =
       : read;
   };
 
-const TubePoints = ({ machine, onChange }: MachineFormProps) => {
-  const [text, setText] = useState(() => tubeLines(machine.tubePoints ?? []));
+const TubePoints = ({ machineId, machine, onChange }: MachineFormProps) => {
+  const [text, setText] = useDraft({
+    name: `readings.${machineId}`,
+    initial: tubeLines(machine.tubePoints ?? []),
+  });
   const read = readTubeLines(text);
   return (
     <LinesField
@@ -168,6 +178,7 @@ const BedForm = ({
     value: number | undefined,
     take: (mm: number) => Bed,
     hint?: string,
+    parse = readSize,
   ) => (
     <QuantityField
       label={label}
@@ -175,9 +186,9 @@ const BedForm = ({
       optional
       value={value}
       show={lengthWords}
-      parse={readSize}
+      parse={parse}
       onChange={(mm) => {
-        if (mm !== undefined && mm > 0) onChange(take(mm));
+        if (mm !== undefined) onChange(take(mm));
       }}
     />
   );
@@ -185,7 +196,7 @@ const BedForm = ({
     <div className="field-row">
       {field(words.width, bed?.widthMm, (widthMm) => ({ ...now, widthMm }))}
       {field(words.height, bed?.heightMm, (heightMm) => ({ ...now, heightMm }))}
-      {field(words.gap, bed?.gapMm, (gapMm) => ({ ...now, gapMm }), words.gapHint)}
+      {field(words.gap, bed?.gapMm, (gapMm) => ({ ...now, gapMm }), words.gapHint, readGap)}
     </div>
   );
 };

@@ -20,7 +20,7 @@ export const MachineScreen = () => (
       {(machine, change, here, study) => (
         <>
           <p className="soft">{study === undefined ? words.noStudy : words.forStudies}</p>
-          <MachineForm machine={machine} onChange={change} />
+          <MachineForm machineId={here.id} machine={machine} onChange={change} />
           <MachineChanges here={here} />
           <OwnMachines here={here} />
         </>

@@ -1,11 +1,11 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { useState } from 'react';
 import { undescribedMachine } from '../../../core/machine/machine.ts';
 import type { WorkshopMachine } from '../../../core/machine/workshopMachine.ts';
 import { machinesText as words } from '../../../words/en/screens/machines.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';
+import { Form } from '../../parts/form/Form.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
@@ -14,6 +14,7 @@ import { pickMachine } from '../../state/machineHere.ts';
 import { useMachines } from '../../state/machines.ts';
 import { newId } from '../../state/newId.ts';
 import { queryKeys } from '../../state/queries.ts';
+import { useDraft } from '../../state/useDraft.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
 
 /** One more machine; and, of several, on which sheets are begun, and away with one that nothing is of. */
@@ -21,7 +22,7 @@ export const OwnMachines = ({ here }: { readonly here: WorkshopMachine }) => {
   const { keeper } = useWorkshop();
   const { own } = useMachines();
   const cache = useQueryClient();
-  const [name, setName] = useState('');
+  const [name, setName, sent] = useDraft({ name: 'machine.new', initial: '' });
   const remove = useMutation({
     mutationFn: (id: string) => callOrThrow(pageApi.removeMachine, { params: { id } }),
     onSuccess: () => cache.invalidateQueries({ queryKey: queryKeys.machines }),
@@ -36,6 +37,7 @@ export const OwnMachines = ({ here }: { readonly here: WorkshopMachine }) => {
     keeper.make({ kind: 'describe-machine', machineId: id, addedAt: addedAt(), machine });
     pickMachine(id);
     setName('');
+    sent();
   };
   return (
     <Section title={words.own}>
@@ -68,14 +70,16 @@ export const OwnMachines = ({ here }: { readonly here: WorkshopMachine }) => {
           <p>{remove.error.message}</p>
         </Notice>
       ) : null}
-      <div className="field-row">
-        <TextLine label={words.newName} value={name} onChange={setName} />
-      </div>
-      <div className="actions">
-        <Action isDisabled={name.trim() === ''} onPress={add}>
-          {words.add}
-        </Action>
-      </div>
+      <Form onSend={add}>
+        <div className="field-row">
+          <TextLine label={words.newName} value={name} onChange={setName} />
+        </div>
+        <div className="actions">
+          <Action isDisabled={name.trim() === ''} submits>
+            {words.add}
+          </Action>
+        </div>
+      </Form>
     </Section>
   );
 };

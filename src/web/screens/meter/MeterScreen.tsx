@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import type { Machine } from '../../../core/machine/machine.ts';
 import { meterReport } from '../../../core/machine/meterReport.ts';
 import type { UnkeptMetering } from '../../../core/machine/metering.ts';
@@ -7,12 +6,13 @@ import { meterText as words } from '../../../words/en/screens/meter.ts';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
-import { readCurrent, readTemperature } from '../../parts/quantity/readers.ts';
+import { readRated, readTemperature } from '../../parts/quantity/readers.ts';
+import { useDraft } from '../../state/useDraft.ts';
 import { withOptional } from '../../state/withOptional.ts';
 import { MachineHere } from '../machine/MachineHere.tsx';
 import { EarlierMeterings } from './EarlierMeterings.tsx';
 import { KeepMetering } from './KeepMetering.tsx';
-import { emptyDraft, keepDraft, keptDraft, readingsOf, type MeterDraft } from './meterDraft.ts';
+import { emptyDraft, readingsOf, readMeterDraft, type MeterDraft } from './meterDraft.ts';
 import { MeterSays } from './MeterSays.tsx';
 import { MeterTable } from './MeterTable.tsx';
 import type { OfMachineProps } from './ofMachine.ts';
@@ -30,11 +30,11 @@ export const MeterScreen = () => (
 );
 
 const Meter = ({ machineId, machine, onChange }: OfMachineProps) => {
-  const [draft, setDraft] = useState(keptDraft);
-  const change = (next: MeterDraft): void => {
-    keepDraft(next);
-    setDraft(next);
-  };
+  const [draft, change] = useDraft<MeterDraft>({
+    name: 'meter',
+    initial: emptyDraft,
+    lasting: readMeterDraft,
+  });
   return (
     <>
       <Cautions acts={acts} />
@@ -46,10 +46,8 @@ const Meter = ({ machineId, machine, onChange }: OfMachineProps) => {
             optional
             value={machine.ratedCurrentMa}
             show={currentWords}
-            parse={readCurrent}
-            onChange={(mA) =>
-              onChange(withOptional(machine, 'ratedCurrentMa', mA === 0 ? undefined : mA))
-            }
+            parse={readRated}
+            onChange={(mA) => onChange(withOptional(machine, 'ratedCurrentMa', mA))}
           />
           <QuantityField
             label={words.water}

@@ -1,6 +1,5 @@
 import { z } from 'zod';
 import type { TubePoint } from '../../../core/machine/machine.ts';
-import { browserShelf } from '../../state/browserShelf.ts';
 
 /** What was typed so far: mA by setting, once going up and once coming down. */
 export interface MeterDraft {
@@ -38,7 +37,6 @@ const ascending = (round: MeterDraft['up']): readonly TubePoint[] =>
     .map(([powerPct, currentMa]) => ({ powerPct: Number(powerPct), currentMa }))
     .sort((a, b) => a.powerPct - b.powerPct);
 
-const key = 'throughcut.meter-draft';
 const figures = z.record(z.string(), z.number());
 const shape = z.object({
   up: figures,
@@ -48,19 +46,5 @@ const shape = z.object({
 });
 
 /** The draft that lies in this browser: a phone that sleeps between two readings loses none. */
-export const keptDraft = (): MeterDraft => {
-  try {
-    const read = shape.safeParse(JSON.parse(browserShelf.getItem(key) ?? 'null'));
-    return read.success ? read.data : emptyDraft;
-  } catch {
-    return emptyDraft;
-  }
-};
-
-export const keepDraft = (draft: MeterDraft): void => {
-  try {
-    browserShelf.setItem(key, JSON.stringify(draft));
-  } catch {
-    // It lives as long as the page, then.
-  }
-};
+export const readMeterDraft = (value: unknown): MeterDraft | undefined =>
+  shape.safeParse(value).data;

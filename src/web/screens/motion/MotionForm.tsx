@@ -1,14 +1,20 @@
-import { useState } from 'react';
 import type { Machine } from '../../../core/machine/machine.ts';
 import { accelerationWords, lengthWords, speedWords } from '../../../words/en/figures.ts';
 import { motionText as words } from '../../../words/en/screens/motion.ts';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
-import { readAcceleration, readLength, readSpeed } from '../../parts/quantity/readers.ts';
+import {
+  readAcceleration,
+  readCutSpeed,
+  readDeviation,
+  readJump,
+} from '../../parts/quantity/readers.ts';
+import { useDraft } from '../../state/useDraft.ts';
 import { withOptional } from '../../state/withOptional.ts';
 import { draftOf, motionOf, type MotionDraft } from './motionDraft.ts';
 
 export interface MotionFormProps {
+  readonly machineId: string;
   readonly machine: Machine;
   readonly onChange: (machine: Machine) => void;
 }
@@ -16,8 +22,11 @@ export interface MotionFormProps {
 const rules = ['speed-jump', 'junction-deviation'] as const;
 
 /** What a controller's own list of settings says. It counts as soon as it is whole. */
-export const MotionForm = ({ machine, onChange }: MotionFormProps) => {
-  const [draft, setDraft] = useState(() => draftOf(machine.motion));
+export const MotionForm = ({ machineId, machine, onChange }: MotionFormProps) => {
+  const [draft, setDraft] = useDraft({
+    name: `motion.${machineId}`,
+    initial: draftOf(machine.motion),
+  });
   const change = (part: Partial<MotionDraft>): void => {
     const next = { ...draft, ...part };
     setDraft(next);
@@ -27,13 +36,14 @@ export const MotionForm = ({ machine, onChange }: MotionFormProps) => {
     label: string,
     value: number | undefined,
     take: (v?: number) => MotionDraftPart,
+    parse = readJump,
   ) => (
     <QuantityField
       label={label}
       optional
       value={value}
       show={speedWords}
-      parse={readSpeed}
+      parse={parse}
       onChange={(mmPerS) => change(take(mmPerS))}
     />
   );
@@ -49,9 +59,12 @@ export const MotionForm = ({ machine, onChange }: MotionFormProps) => {
           parse={readAcceleration}
           onChange={(accelerationMmPerS2) => change({ accelerationMmPerS2 })}
         />
-        {speed(words.travel, draft.travelSpeedMmPerS, (travelSpeedMmPerS) => ({
-          travelSpeedMmPerS,
-        }))}
+        {speed(
+          words.travel,
+          draft.travelSpeedMmPerS,
+          (travelSpeedMmPerS) => ({ travelSpeedMmPerS }),
+          readCutSpeed,
+        )}
       </div>
       <Choice
         label={words.rule}
@@ -70,7 +83,7 @@ export const MotionForm = ({ machine, onChange }: MotionFormProps) => {
           optional
           value={draft.deviationMm}
           show={lengthWords}
-          parse={readLength}
+          parse={readDeviation}
           onChange={(deviationMm) => change({ deviationMm })}
         />
       )}
@@ -80,11 +93,8 @@ export const MotionForm = ({ machine, onChange }: MotionFormProps) => {
         optional
         value={machine.powerRampStartMmPerS}
         show={speedWords}
-        parse={readSpeed}
-        onChange={(value) => {
-          if (value === undefined || value <= 5000)
-            onChange(withOptional(machine, 'powerRampStartMmPerS', value));
-        }}
+        parse={readJump}
+        onChange={(value) => onChange(withOptional(machine, 'powerRampStartMmPerS', value))}
       />
       <p role="status">
         {machine.motion === undefined ? words.incomplete : words.known(machine.motion)}

@@ -12,12 +12,12 @@ import './motion.css';
 export const MotionScreen = () => (
   <Page title={words.title} lead={words.lead}>
     <MachineHere>
-      {(machine, change, _here, study) => (
+      {(machine, change, { id }, study) => (
         <>
           <p className="soft">
             {study === undefined ? machineText.noStudy : machineText.forStudies}
           </p>
-          <BothWays machine={machine} onChange={change} />
+          <BothWays machineId={id} machine={machine} onChange={change} />
         </>
       )}
     </MachineHere>
@@ -25,16 +25,17 @@ export const MotionScreen = () => (
 );
 
 interface BothWaysProps {
+  readonly machineId: string;
   readonly machine: Machine;
   readonly onChange: (machine: Machine) => void;
 }
 
-const BothWays = ({ machine, onChange }: BothWaysProps) => {
+const BothWays = ({ machineId, machine, onChange }: BothWaysProps) => {
   const [kept, setKept] = useState(0);
   return (
     <>
       <Section title={words.typed}>
-        <MotionForm key={kept} machine={machine} onChange={onChange} />
+        <MotionForm key={kept} machineId={machineId} machine={machine} onChange={onChange} />
       </Section>
       <Section title={words.jobs}>
         <TimedJobs

@@ -1,4 +1,5 @@
 import type { CornerRule, MotionValues } from '../../../core/machine/motionValues.ts';
+import { bounds } from '../../../formats/saved/bounds.ts';
 import { withOptional } from '../../state/withOptional.ts';
 
 /** How a machine moves as far as it was typed; whatever is absent is not known yet. */
@@ -31,8 +32,8 @@ export const motionOf = (
   const { accelerationMmPerS2, travelSpeedMmPerS } = draft;
   const corner = cornerOf(draft);
   if (corner === undefined) return undefined;
-  if (!isWithin(accelerationMmPerS2, 1, 1_000_000)) return undefined;
-  if (!isWithin(travelSpeedMmPerS, 0.05, 5000)) return undefined;
+  if (!isWithin(accelerationMmPerS2, bounds.accelerationMmPerS2)) return undefined;
+  if (!isWithin(travelSpeedMmPerS, bounds.speedMmPerS)) return undefined;
   const motion = { ...before, accelerationMmPerS2, corner, travelSpeedMmPerS };
   return withOptional<MotionValues, 'timeErrorPct'>(motion, 'timeErrorPct', undefined);
 };
@@ -40,13 +41,15 @@ export const motionOf = (
 /** One figure of a jump stands for both axes. */
 const cornerOf = ({ rule, deviationMm, xMmPerS, yMmPerS }: MotionDraft): CornerRule | undefined => {
   if (rule === 'junction-deviation') {
-    return isWithin(deviationMm, 0, 50) ? { rule, deviationMm } : undefined;
+    return isWithin(deviationMm, bounds.deviationMm) ? { rule, deviationMm } : undefined;
   }
   const [x, y] = [xMmPerS ?? yMmPerS, yMmPerS ?? xMmPerS];
-  return isWithin(x, 0, 5000) && isWithin(y, 0, 5000)
+  return isWithin(x, bounds.jumpMmPerS) && isWithin(y, bounds.jumpMmPerS)
     ? { rule, xMmPerS: x, yMmPerS: y }
     : undefined;
 };
 
-const isWithin = (value: number | undefined, least: number, most: number): value is number =>
-  value !== undefined && value >= least && value <= most;
+const isWithin = (
+  value: number | undefined,
+  [least, most]: readonly [number, number],
+): value is number => value !== undefined && value >= least && value <= most;

@@ -16,6 +16,7 @@ import { Invented } from '../../parts/invented/Invented.tsx';
 import { Page } from '../../parts/page/Page.tsx';
 import { useBookEntry } from '../../state/queries.ts';
 import { useAnswer } from '../../state/useAnswer.ts';
+import { useDraft } from '../../state/useDraft.ts';
 import { useProof } from '../../state/useProof.ts';
 import { withOptional } from '../../state/withOptional.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
@@ -71,6 +72,13 @@ interface Drawing {
   readonly text: string;
 }
 
+/** What was picked and typed. */
+interface Draft {
+  readonly drawing?: Drawing;
+  readonly typed?: { readonly setting: Setting | undefined };
+  readonly leaveOut: readonly string[];
+}
+
 interface ProveProps {
   readonly study: Study;
   /** The kept setting that is proven; undefined: the study's answer is. */
@@ -84,9 +92,13 @@ const longestOf = (kinds: readonly { readonly cutMm: number }[] | undefined): re
 const Prove = ({ study, kept, back }: ProveProps) => {
   const { keeper } = useWorkshop();
   const { answer, earlier } = useAnswer(study, { from: 'any-sheet' });
-  const [drawing, setDrawing] = useState<Drawing>();
-  const [typed, setTyped] = useState<{ readonly setting: Setting | undefined }>();
-  const [leaveOut, setLeaveOut] = useState<readonly string[]>([]);
+  const [draft, setDraft] = useDraft<Draft>({
+    name: `prove.${back}`,
+    initial: { leaveOut: [] },
+    of: kept,
+  });
+  const change = (part: Partial<Draft>): void => setDraft({ ...draft, ...part });
+  const { drawing, typed, leaveOut } = draft;
   // Counts what was said elsewhere than in the form, so that the form shows it.
   const [told, setTold] = useState(0);
   const surer = answer?.standing.run;
@@ -146,15 +158,14 @@ const Prove = ({ study, kept, back }: ProveProps) => {
           accept=".svg,.dxf,.gcode,.nc,.gc,.txt"
           refuse={refuseBySize}
           onText={(name, text) => {
-            setLeaveOut([]);
-            setDrawing({ name, text });
+            change({ leaveOut: [], drawing: { name, text } });
           }}
         />
         {meant === undefined && typed === undefined && answer === undefined ? null : (
           <ProofSetting
             key={`${JSON.stringify(kept ?? surer)} ${String(told)}`}
             setting={meant}
-            onChange={(setting) => setTyped({ setting })}
+            onChange={(setting) => change({ typed: { setting } })}
             startMmPerS={study.machine.powerRampStartMmPerS}
             onStart={changeStart}
           />
@@ -177,12 +188,12 @@ const Prove = ({ study, kept, back }: ProveProps) => {
           proof={proof.value}
           isBehind={stage !== undefined}
           leaveOut={leaveOut}
-          onCut={setLeaveOut}
+          onCut={(next) => change({ leaveOut: next })}
           promisedMm={partLengthOf(study)}
           onLength={tellLength}
           cornersCardHref={`/study/${study.id}/card`}
           onCorners={(minPowerPct) => {
-            setTyped({ setting: { ...proof.value.setting, minPowerPct } });
+            change({ typed: { setting: { ...proof.value.setting, minPowerPct } } });
             setTold(told + 1);
           }}
         />

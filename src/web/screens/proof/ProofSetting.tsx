@@ -4,7 +4,7 @@ import { powerWords, speedWords } from '../../../words/en/figures.ts';
 import { proofText as words } from '../../../words/en/screens/proof.ts';
 import { CountField } from '../../parts/quantity/CountField.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
-import { readPower, readSpeed } from '../../parts/quantity/readers.ts';
+import { readJump, readPower } from '../../parts/quantity/readers.ts';
 import { SpeedAndPower } from '../../parts/quantity/SpeedAndPower.tsx';
 
 export interface ProofSettingProps {
@@ -62,7 +62,7 @@ export const ProofSetting = ({ setting, onChange, startMmPerS, onStart }: ProofS
           hint={words.startSpeedHint}
           value={startMmPerS}
           show={speedWords}
-          parse={readSpeed}
+          parse={readJump}
           onChange={onStart}
         />
         <CountField

@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { NamedMaterial } from '../../../core/stock/namedMaterial.ts';
 import type { Habit, Tally } from '../../../core/reading/tally.ts';
@@ -8,28 +7,43 @@ import { sheetText as words } from '../../../words/en/screens/sheet.ts';
 import { tallyText } from '../../../words/en/screens/tally.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
+import { Form } from '../../parts/form/Form.tsx';
 import { MachineChoice, usePickedMachine } from '../../parts/machine/MachineChoice.tsx';
 import { MaterialField, useWorkable } from '../../parts/material/MaterialField.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readSize, readThickness } from '../../parts/quantity/readers.ts';
 import { SpeedAndPower, type SpokenSetting } from '../../parts/quantity/SpeedAndPower.tsx';
-import { cameOut, noneCounted, TallyCounts } from '../../parts/tally/TallyCounts.tsx';
+import { cameOut, noneCounted, TallyCounts, type Counts } from '../../parts/tally/TallyCounts.tsx';
 import { newId } from '../../state/newId.ts';
 import { newStudy } from '../../state/newStudy.ts';
+import { useDraft } from '../../state/useDraft.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
+
+interface Draft {
+  readonly named: NamedMaterial;
+  readonly nominalThicknessMm: number;
+  readonly spoken: SpokenSetting;
+  readonly comesOut?: Habit['comesOut'];
+  readonly counts: Counts;
+  readonly partLengthMm?: number | undefined;
+}
+
+const blank: Draft = {
+  named: { material: '' },
+  nominalThicknessMm: 3,
+  spoken: {},
+  counts: noneCounted,
+};
 
 /** A first answer without any card: what the workshop runs, whether it comes out, or an order that was counted. */
 export const RunScreen = () => {
   const { keeper } = useWorkshop();
   const picked = usePickedMachine();
   const [, goTo] = useLocation();
-  const [named, setNamed] = useState<NamedMaterial>({ material: '' });
-  const [nominalThicknessMm, setThickness] = useState(3);
-  const [spoken, setSpoken] = useState<SpokenSetting>({});
-  const [comesOut, setComesOut] = useState<Habit['comesOut']>();
-  const [counts, setCounts] = useState(noneCounted);
-  const [partLengthMm, setLength] = useState<number>();
+  const [draft, setDraft, sent] = useDraft({ name: 'run', initial: blank });
+  const change = (part: Partial<Draft>): void => setDraft({ ...draft, ...part });
+  const { named, nominalThicknessMm, spoken, comesOut, counts, partLengthMm } = draft;
   const { speedMmPerS, powerPct } = spoken;
   const out = cameOut(counts);
   const workable = useWorkable(named);
@@ -73,65 +87,68 @@ export const RunScreen = () => {
         tally: { ...tally, id: newId(), at: new Date().toISOString() },
       });
     }
+    sent();
     goTo(`/study/${studyId}`, { replace: true });
   };
 
   return (
     <Page title={words.runTitle} lead={words.runLead}>
-      <div className="stack">
-        <MaterialField
-          label={words.material}
-          hint={words.materialHint}
-          value={named}
-          onChange={setNamed}
-        />
-        <QuantityField
-          label={words.thickness}
-          value={nominalThicknessMm}
-          show={lengthWords}
-          parse={readThickness}
-          onChange={(mm) => {
-            if (mm !== undefined) setThickness(mm);
-          }}
-        />
-        <MachineChoice picked={picked} />
-        <div className="field-row">
-          <SpeedAndPower
-            {...spoken}
-            onChange={(part) => setSpoken((before) => ({ ...before, ...part }))}
+      <Form className="page-form" onSend={see}>
+        <div className="stack">
+          <MaterialField
+            label={words.material}
+            hint={words.materialHint}
+            value={named}
+            onChange={(next) => change({ named: next })}
+          />
+          <QuantityField
+            label={words.thickness}
+            value={nominalThicknessMm}
+            show={lengthWords}
+            parse={readThickness}
+            onChange={(mm) => {
+              if (mm !== undefined) change({ nominalThicknessMm: mm });
+            }}
+          />
+          <MachineChoice picked={picked} />
+          <div className="field-row">
+            <SpeedAndPower
+              {...spoken}
+              onChange={(part) => change({ spoken: { ...spoken, ...part } })}
+            />
+          </div>
+          <Choice
+            label={habitText.comesOut}
+            value={comesOut}
+            options={(['always', 'nearly', 'often-not'] as const).map((value) => ({
+              value,
+              label: habitText.comes[value],
+            }))}
+            onChange={(next) => change({ comesOut: next })}
           />
         </div>
-        <Choice
-          label={habitText.comesOut}
-          value={comesOut}
-          options={(['always', 'nearly', 'often-not'] as const).map((value) => ({
-            value,
-            label: habitText.comes[value],
-          }))}
-          onChange={setComesOut}
-        />
-      </div>
-      <Section title={words.order}>
-        <p className="soft">{words.orderHint}</p>
-        <TallyCounts counts={counts} onChange={setCounts} />
-        {counts.cut === 0 ? null : (
-          <QuantityField
-            label={tallyText.length}
-            hint={tallyText.lengthHint}
-            optional
-            value={partLengthMm}
-            show={lengthWords}
-            parse={readSize}
-            onChange={setLength}
-          />
-        )}
-      </Section>
-      <div className="actions">
-        <Action kind="strong" isDisabled={missing !== undefined || out < 0} onPress={see}>
-          {words.see}
-        </Action>
-        <span className="soft">{missing}</span>
-      </div>
+        <Section title={words.order}>
+          <p className="soft">{words.orderHint}</p>
+          <TallyCounts counts={counts} onChange={(next) => change({ counts: next })} />
+          {counts.cut === 0 ? null : (
+            <QuantityField
+              label={tallyText.length}
+              hint={tallyText.lengthHint}
+              optional
+              value={partLengthMm}
+              show={lengthWords}
+              parse={readSize}
+              onChange={(next) => change({ partLengthMm: next })}
+            />
+          )}
+        </Section>
+        <div className="actions">
+          <Action kind="strong" isDisabled={missing !== undefined || out < 0} submits>
+            {words.see}
+          </Action>
+          <span className="soft">{missing}</span>
+        </div>
+      </Form>
     </Page>
   );
 };

@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { Habit } from '../../../core/reading/tally.ts';
 import type { Stock } from '../../../core/stock/stock.ts';
@@ -6,6 +5,7 @@ import type { Study } from '../../../core/study/study.ts';
 import { sheetText as words } from '../../../words/en/screens/sheet.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
+import { Form } from '../../parts/form/Form.tsx';
 import { HabitForm } from '../../parts/habit/HabitForm.tsx';
 import { MachineChoice, usePickedMachine } from '../../parts/machine/MachineChoice.tsx';
 import { useWorkable } from '../../parts/material/MaterialField.tsx';
@@ -27,8 +27,11 @@ const NewSheet = () => {
   const { keeper } = useWorkshop();
   const picked = usePickedMachine();
   const [, goTo] = useLocation();
-  const [stock, setStock, stockSent] = useDraft<Stock>('sheet', blank);
-  const [habit, setHabit, habitSent] = useDraft<Habit | undefined>('sheet.habit', undefined);
+  const [stock, setStock, stockSent] = useDraft<Stock>({ name: 'sheet', initial: blank });
+  const [habit, setHabit, habitSent] = useDraft<Habit | undefined>({
+    name: 'sheet.habit',
+    initial: undefined,
+  });
   const ready = useWorkable(stock);
   const begin = (then: '' | '/card'): void => {
     const study = newStudy({ ...stock, material: stock.material.trim() }, picked.machine);
@@ -43,18 +46,12 @@ const NewSheet = () => {
   };
   return (
     <Page title={words.newTitle} lead={words.lead}>
-      <form
-        className="page-form"
-        onSubmit={(event) => {
-          event.preventDefault();
-          if (ready) begin('/card');
-        }}
-      >
+      <Form className="page-form" onSend={() => begin('/card')}>
         <StockForm stock={stock} onChange={setStock} />
         <MachineChoice picked={picked} />
         <Section title={words.now}>
           <p className="soft">{words.nowHint}</p>
-          <HabitForm habit={habit} onChange={(next) => setHabit(next ?? undefined)} />
+          <HabitForm name="sheet" habit={habit} onChange={(next) => setHabit(next ?? undefined)} />
         </Section>
         <Cautions acts={newMaterial} />
         <div className="actions">
@@ -67,7 +64,7 @@ const NewSheet = () => {
             </Action>
           )}
         </div>
-      </form>
+      </Form>
     </Page>
   );
 };
@@ -80,7 +77,7 @@ const ChangeSheet = ({ id }: { readonly id: string }) => {
 const ChangeStock = ({ study }: { readonly study: Study }) => {
   const { keeper } = useWorkshop();
   const [, goTo] = useLocation();
-  const [stock, setStock] = useState(study.stock);
+  const [stock, setStock, sent] = useDraft({ name: `sheet.${study.id}`, initial: study.stock });
   const picked = usePickedMachine(study.machineId);
   const ready = useWorkable(stock);
   const save = (): void => {
@@ -89,18 +86,21 @@ const ChangeStock = ({ study }: { readonly study: Study }) => {
       ...(study.isExample || picked.machine.id === study.machineId ? {} : { of: picked.machine }),
     };
     keeper.make({ kind: 'head', studyId: study.id, head });
+    sent();
     goTo(`/study/${study.id}`);
   };
   return (
     <Page title={words.title}>
       <Invented is={study.isExample} />
-      <StockForm stock={stock} onChange={setStock} />
-      {study.isExample ? null : <MachineChoice picked={picked} />}
-      <div className="actions">
-        <Action kind="strong" isDisabled={!ready} onPress={save}>
-          {words.save}
-        </Action>
-      </div>
+      <Form className="page-form" onSend={save}>
+        <StockForm stock={stock} onChange={setStock} />
+        {study.isExample ? null : <MachineChoice picked={picked} />}
+        <div className="actions">
+          <Action kind="strong" isDisabled={!ready} submits>
+            {words.save}
+          </Action>
+        </div>
+      </Form>
     </Page>
   );
 };

@@ -30,12 +30,14 @@ export const WhatElse = ({ study, card }: WhatElseProps) => {
       <div>
         <More title={words.habit}>
           <HabitForm
+            name={studyId}
             habit={study.habit}
             onChange={(habit) => keeper.make({ kind: 'head', studyId, head: { habit } })}
           />
         </More>
         <More title={words.tally}>
           <TallyForm
+            name={studyId}
             partLengthMm={partLengthOf(study)}
             onSave={(tally) =>
               keeper.make({

@@ -1,5 +1,4 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { useState } from 'react';
 import { useLocation } from 'wouter';
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
 import { pageWatchApi } from '../../../wire/pageApi.ts';
@@ -7,6 +6,7 @@ import { lengthWords } from '../../../words/en/figures.ts';
 import { watchText as words } from '../../../words/en/screens/watch.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
+import { Form } from '../../parts/form/Form.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { readList } from '../../parts/quantity/listReader.ts';
@@ -16,15 +16,24 @@ import { TypedField } from '../../parts/quantity/TypedField.tsx';
 import { callOrThrow } from '../../state/call.ts';
 import { newId } from '../../state/newId.ts';
 import { queryKeys } from '../../state/queries.ts';
+import { useDraft } from '../../state/useDraft.ts';
 
 const readLengths = readList(readThickness);
 const places = ['new-batch', 'reference'] as const;
 
+interface Draft {
+  readonly of: (typeof places)[number];
+  readonly batch: string;
+  readonly thicknessReadingsMm: readonly number[];
+}
+
+const blank: Draft = { of: 'new-batch', batch: '', thicknessReadingsMm: [] };
+
 /** Makes a check strip for the setting and leads to the machine with it. */
 export const StripForm = ({ entry }: { readonly entry: ProvenSetting }) => {
-  const [of, setOf] = useState<(typeof places)[number]>('new-batch');
-  const [batch, setBatch] = useState('');
-  const [thicknessReadingsMm, setReadings] = useState<readonly number[]>([]);
+  const [draft, setDraft, sent] = useDraft({ name: `strip.${entry.id}`, initial: blank });
+  const change = (part: Partial<Draft>): void => setDraft({ ...draft, ...part });
+  const { of, batch, thicknessReadingsMm } = draft;
   const [, goTo] = useLocation();
   const cache = useQueryClient();
   const make = useMutation({
@@ -39,6 +48,7 @@ export const StripForm = ({ entry }: { readonly entry: ProvenSetting }) => {
       return callOrThrow(pageWatchApi.cutStrip, { params: { id: entry.id }, body });
     },
     onSuccess: ({ studyId, card }) => {
+      sent();
       void cache.invalidateQueries({ queryKey: queryKeys.book });
       void cache.invalidateQueries({ queryKey: queryKeys.home });
       goTo(`/study/${studyId}/card/${card.code}/machine`);
@@ -47,38 +57,45 @@ export const StripForm = ({ entry }: { readonly entry: ProvenSetting }) => {
   return (
     <Section title={words.stripTitle} id="strip">
       <p className="soft">{words.stripLead}</p>
-      <Choice
-        label={words.stripOf}
-        lay="list"
-        value={of}
-        options={places.map((value) => ({
-          value,
-          label: words.stripIn[value],
-          more: words.stripInMore[value],
-        }))}
-        onChange={setOf}
-      />
-      {of === 'new-batch' ? (
-        <TextLine label={words.batch} hint={words.batchHint} value={batch} onChange={setBatch} />
-      ) : null}
-      <TypedField
-        label={words.thickness}
-        hint={words.thicknessHint}
-        value={thicknessReadingsMm}
-        show={(values) => values.map(lengthWords).join(', ')}
-        parse={readLengths}
-        onChange={setReadings}
-      />
-      {make.isError ? (
-        <Notice tone="stop">
-          <p>{make.error.message}</p>
-        </Notice>
-      ) : null}
-      <div className="actions">
-        <Action onPress={() => make.mutate()} isDisabled={make.isPending}>
-          {words.make}
-        </Action>
-      </div>
+      <Form onSend={() => make.mutate()}>
+        <Choice
+          label={words.stripOf}
+          lay="list"
+          value={of}
+          options={places.map((value) => ({
+            value,
+            label: words.stripIn[value],
+            more: words.stripInMore[value],
+          }))}
+          onChange={(next) => change({ of: next })}
+        />
+        {of === 'new-batch' ? (
+          <TextLine
+            label={words.batch}
+            hint={words.batchHint}
+            value={batch}
+            onChange={(next) => change({ batch: next })}
+          />
+        ) : null}
+        <TypedField
+          label={words.thickness}
+          hint={words.thicknessHint}
+          value={thicknessReadingsMm}
+          show={(values) => values.map(lengthWords).join(', ')}
+          parse={readLengths}
+          onChange={(next) => change({ thicknessReadingsMm: next })}
+        />
+        {make.isError ? (
+          <Notice tone="stop">
+            <p>{make.error.message}</p>
+          </Notice>
+        ) : null}
+        <div className="actions">
+          <Action submits isDisabled={make.isPending}>
+            {words.make}
+          </Action>
+        </div>
+      </Form>
     </Section>
   );
 };
