@@ -10,12 +10,13 @@ import type { Machine } from '../core/machine/machine.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import { materialRemarks } from '../core/stock/acceptMaterial.ts';
 import { glowsOn } from '../core/stock/glowsOn.ts';
+import type { UnitPreference } from '../core/units/unitPreference.ts';
 import { believedForCard } from '../core/study/believedForCard.ts';
 import type { Study } from '../core/study/study.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { fileForMachine, type MachineFileKind } from '../formats/fileForMachine.ts';
 import { systemClock } from '../host/clock.ts';
-import type { CardFile, CardFileKind } from '../http/cardFile.ts';
+import type { CardFile, CardFileKind, CardFileWanted } from '../http/cardFile.ts';
 import { inventedText } from '../words/en/invented.ts';
 import { problemInWords } from '../words/words.ts';
 import { cardCautions } from './cardCautions.ts';
@@ -30,8 +31,9 @@ export interface CardToFile {
   /** Of the example workshop: every file of it says so. */
   readonly isExample?: boolean;
   readonly dialect?: GcodeDialect;
-  /** The page beside the machine. */
+  /** The page beside the machine, and in what units it speaks. */
   readonly sheet: JobSheet;
+  readonly units?: UnitPreference;
 }
 
 export const contentTypes: Readonly<Record<MachineFileKind, string>> = {
@@ -86,11 +88,13 @@ const jobSheetFor = async ({
   material,
   sheet,
   isExample = false,
+  units,
 }: CardToFile): Promise<Uint8Array> => {
   const { jobSheetPdf } = await import('../print/jobSheetPdf.ts');
   return jobSheetPdf(sheet, {
     stock: inventedText.stock(material, isExample),
     madeAt: systemClock.now(),
+    ...(units === undefined ? {} : { units }),
   });
 };
 
@@ -98,7 +102,7 @@ const jobSheetFor = async ({
 export const cardFile = async (
   study: Study,
   card: Card,
-  kind: CardFileKind,
+  { kind, units }: CardFileWanted,
   model: Model,
 ): Promise<Outcome<CardFile>> => {
   const { jobSheet } = await import('../core/card/jobSheet.ts');
@@ -114,6 +118,7 @@ export const cardFile = async (
       isExample: study.isExample,
       believed: believedForCard(cut, card, known.value),
       material: stock.material,
+      ...(units === undefined ? {} : { units }),
       sheet: jobSheet(card, {
         ...(before === undefined ? {} : { before }),
         ofMaterial: materialRemarks(stock),

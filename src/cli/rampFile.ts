@@ -1,9 +1,11 @@
 import { rampDrawing, type RampCard } from '../core/card/rampCard.ts';
 import { done } from '../core/problem.ts';
+import { metricUnits } from '../core/units/unitPreference.ts';
 import { fileForMachine } from '../formats/fileForMachine.ts';
 import { systemClock } from '../host/clock.ts';
 import type { DrawRampFile } from '../http/cardFile.ts';
 import { cautionLines } from '../words/cautionLines.ts';
+import { inUnits } from '../words/en/figures.ts';
 import { rampSheetText } from '../words/en/rampSheet.ts';
 import { contentTypes } from './cardFile.ts';
 
@@ -12,20 +14,23 @@ export const rampCautions = ({ ofMaterial }: RampCard): readonly string[] =>
   cautionLines(['focus', 'unattended', 'fire', 'beforeCut', 'always'], ofMaterial);
 
 /** Makes the file of one kind, its cautions with it; what the check of files faults is not made. */
-export const rampFile: DrawRampFile = async ({ card, machine, dialect }, kind) => {
+export const rampFile: DrawRampFile = async (
+  { card, machine, dialect, units = metricUnits },
+  kind,
+) => {
   const drawn = await fileForMachine(kind === 'pdf' ? 'svg' : kind, {
     of: { title: rampSheetText.title, plainTitle: 'focus ramp', drawing: rampDrawing(card) },
     machine,
     ...(dialect === undefined ? {} : { dialect }),
-    notes: [
+    notes: inUnits(units, () => [
       rampSheetText.about(card.ramp),
       rampSheetText.clearance(card.ramp),
       ...rampCautions(card),
-    ],
+    ]),
   });
   if (!drawn.ok) return drawn;
   if (kind !== 'pdf') return done({ contentType: contentTypes[kind], body: drawn.value });
   const { rampSheetPdf } = await import('../print/rampSheetPdf.ts');
-  const body = await rampSheetPdf(card, { madeAt: systemClock.now() });
+  const body = await rampSheetPdf(card, { madeAt: systemClock.now(), units });
   return done({ contentType: 'application/pdf', body });
 };

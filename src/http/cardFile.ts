@@ -4,6 +4,7 @@ import type { RampCard } from '../core/card/rampCard.ts';
 import type { GcodeDialect } from '../core/machine/gcodeDialect.ts';
 import type { Machine } from '../core/machine/machine.ts';
 import type { Outcome } from '../core/problem.ts';
+import type { UnitPreference } from '../core/units/unitPreference.ts';
 import type { Study } from '../core/study/study.ts';
 
 export type CardFileKind = 'svg' | 'dxf' | 'gcode' | 'pdf' | 'json';
@@ -14,11 +15,17 @@ export interface CardFile {
   readonly body: string | Uint8Array;
 }
 
+/** Which file, and in what units its page speaks; absent: mm and mm/s. */
+export interface CardFileWanted {
+  readonly kind: CardFileKind;
+  readonly units?: UnitPreference;
+}
+
 /** Draws card files; the program wires it, since drawing and printing are other layers' work. */
 export type DrawCardFile = (
   study: Study,
   card: Card,
-  kind: CardFileKind,
+  wanted: CardFileWanted,
   model: Model,
 ) => Promise<Outcome<CardFile>>;
 
@@ -32,4 +39,5 @@ export interface RampToFile {
   readonly card: RampCard;
   readonly machine: Machine;
   readonly dialect?: GcodeDialect;
+  readonly units?: UnitPreference;
 }

@@ -5,18 +5,21 @@ import { textOfPdf } from '../../test/fixtures/textOfPdf.ts';
 import type { CardRequest } from '../core/card/cardRequest.ts';
 import { designCard } from '../core/card/designCard.ts';
 import { jobSheet } from '../core/card/jobSheet.ts';
+import { inchUnits, metricUnits, type UnitPreference } from '../core/units/unitPreference.ts';
+import { unitsShown } from '../words/en/figures.ts';
 import { cautionsInEnglish } from '../words/en/cautions.ts';
 import { jobSheetText } from '../words/en/jobSheet.ts';
 import { printable } from './fonts.ts';
 import { jobSheetPdf } from './jobSheetPdf.ts';
 
-const pdfOf = (change: Partial<CardRequest> = {}): Promise<Uint8Array> => {
+const pdfOf = (change: Partial<CardRequest> = {}, units?: UnitPreference): Promise<Uint8Array> => {
   const outcome = designCard({ ...demoRequest, ...change });
   if (!outcome.ok) throw new Error(outcome.problem.code);
   const { card, remarks } = outcome.value;
   return jobSheetPdf(jobSheet(card, { remarks }), {
     stock: '3 mm birch plywood',
     madeAt: '2031-04-05T06:07:08.000Z',
+    ...(units === undefined ? {} : { units }),
   });
 };
 
@@ -29,6 +32,15 @@ describe('the job sheet as PDF', () => {
     expect(raw.trimEnd().endsWith('%%EOF')).toBe(true);
     expect(raw).toMatch(/\/FontFile2 /);
     expect(raw).not.toContain('Helvetica');
+  });
+
+  it('speaks in the units that were asked for, in those alone, and leaves those of everybody else', async () => {
+    const text = textOfPdf(await pdfOf({ air: { kPa: 100 } }, inchUnits));
+    expect(text).toMatch(/[\d.]+in\/min/);
+    expect(text).toMatch(/[\d.]+psi/);
+    expect(text.replace('3mmbirchplywood', '')).not.toMatch(/\d(?:mm|kPa)/);
+    expect(unitsShown()).toBe(metricUnits);
+    expect(textOfPdf(await pdfOf())).toMatch(/[\d.]+mm\/s/);
   });
 
   it('prints names in any script: Cyrillic, Greek, Chinese, Korean, Polish, Thai; a sign that no font has is a question mark', async () => {

@@ -1,4 +1,6 @@
 import type { JobSheet } from '../core/card/jobSheet.ts';
+import type { UnitPreference } from '../core/units/unitPreference.ts';
+import { inUnitsShown } from '../words/en/inUnits.ts';
 import { jobSheetText } from '../words/en/jobSheet.ts';
 import { problemInWords } from '../words/words.ts';
 import { drawCardPicture } from './cardPicture.ts';
@@ -23,6 +25,7 @@ interface JobSheetOptions {
   readonly stock?: string;
   /** ISO 8601, UTC. Equal sheets of equal time are equal bytes. */
   readonly madeAt: string;
+  readonly units?: UnitPreference;
 }
 
 /**
@@ -31,9 +34,9 @@ interface JobSheetOptions {
  */
 export const jobSheetPdf = (
   sheet: JobSheet,
-  { stock, madeAt }: JobSheetOptions,
+  { stock, ...made }: JobSheetOptions,
 ): Promise<Uint8Array> =>
-  newPdf({ title: jobSheetText.title(sheet.card.code), madeAt }, (pdf) => {
+  newPdf({ title: jobSheetText.title(sheet.card.code), ...made }, (pdf) => {
     let y = drawTop(pdf, sheet, stock);
     y = drawCautionFrame(pdf, sheet.cautions, y, sheet.ofMaterial);
     y = drawPicture(pdf, sheet, y);
@@ -118,6 +121,6 @@ const remarksOf = ({ hottest, remarks }: JobSheet): readonly string[] => [
   ...(hottest === undefined ? [] : [jobSheetText.hottest(hottest.rung)]),
   ...remarks.map((remark) => {
     const { message, remedy } = problemInWords(remark);
-    return `${message} ${remedy}`;
+    return inUnitsShown(`${message} ${remedy}`);
   }),
 ];

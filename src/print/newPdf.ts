@@ -1,3 +1,5 @@
+import { metricUnits, type UnitPreference } from '../core/units/unitPreference.ts';
+import { inUnits } from '../words/en/figures.ts';
 import { registerFonts, type LoadedFont } from './fonts.ts';
 import { useFonts } from './fontsInUse.ts';
 import { loadScriptFont, type ScriptFont } from './scripts.ts';
@@ -7,6 +9,8 @@ interface PdfOptions {
   readonly title: string;
   /** ISO 8601, UTC. Equal pages of equal time are equal bytes. */
   readonly madeAt: string;
+  /** Absent: mm, mm/s, kPa, °C. */
+  readonly units?: UnitPreference;
 }
 
 /**
@@ -27,7 +31,7 @@ export const newPdf = async (
 };
 
 const drawn = async (
-  { title, madeAt }: PdfOptions,
+  { title, madeAt, units = metricUnits }: PdfOptions,
   draw: (pdf: PDFKit.PDFDocument) => void,
   fonts: readonly LoadedFont[],
 ): Promise<{ readonly bytes: Uint8Array; readonly wanted: readonly ScriptFont[] }> => {
@@ -55,7 +59,7 @@ const drawn = async (
     pages += 1;
     drawRunningHead(pdf, title, pages);
   });
-  draw(pdf);
+  inUnits(units, () => draw(pdf));
   pdf.end();
   return { bytes: await bytes, wanted: [...wanted.values()] };
 };

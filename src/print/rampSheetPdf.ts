@@ -1,4 +1,5 @@
 import { rampDrawing, type RampCard } from '../core/card/rampCard.ts';
+import type { UnitPreference } from '../core/units/unitPreference.ts';
 import type { CautionAct } from '../words/caution.ts';
 import { jobSheetText } from '../words/en/jobSheet.ts';
 import { rampSheetText as words } from '../words/en/rampSheet.ts';
@@ -33,9 +34,9 @@ export const rampActs: readonly CautionAct[] = [
  */
 export const rampSheetPdf = (
   card: RampCard,
-  { madeAt }: { readonly madeAt: string },
+  made: { readonly madeAt: string; readonly units?: UnitPreference },
 ): Promise<Uint8Array> =>
-  newPdf({ title: words.title, madeAt }, (pdf) => {
+  newPdf({ title: words.title, ...made }, (pdf) => {
     let y = drawHead(pdf, words.title, [
       { text: words.about(card.ramp) },
       { text: words.clearance(card.ramp), font: 'strong' },

@@ -45,6 +45,7 @@ import {
 import { byPhone, pairBody, pairingReply, pairReply } from './pairing.ts';
 import { saidInFull } from './problem.ts';
 import { route } from './route.ts';
+import { unitsWanted } from './unitsWanted.ts';
 import {
   byStudy,
   changeStudyBody,
@@ -190,6 +191,7 @@ export const api = {
     ...addresses.cardFile,
     summary: 'The card as a file for the machine or the printer: svg, dxf, gcode, pdf or json',
     params: byCard.extend({ kind: z.enum(['svg', 'dxf', 'gcode', 'pdf', 'json']) }),
+    query: z.strictObject({ units: unitsWanted }),
   }),
 
   recordReadings: route({

@@ -1,6 +1,7 @@
 import { z } from 'zod';
 import { id, isoTime, label, pct, speedMmPerS } from '../formats/saved/bounds.ts';
 import { focusTestShape } from '../formats/saved/focusTest.ts';
+import { unitsWanted } from './unitsWanted.ts';
 
 /** A problem with its remedy. */
 const asked = z.strictObject({ code: z.string(), message: z.string(), remedy: z.string() });
@@ -49,5 +50,6 @@ export const rampFileQuery = z.strictObject({
   speedMmPerS: z.coerce.number().pipe(speedMmPerS),
   /** Whose machine's limits and G-code count. */
   studyId: id.exactOptional(),
+  units: unitsWanted,
 });
 export const byRampKind = z.strictObject({ kind: z.enum(['svg', 'dxf', 'gcode', 'pdf']) });

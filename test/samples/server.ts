@@ -44,7 +44,7 @@ export const testServer = async (over: Partial<ServerOptions> = {}): Promise<Tes
     ports,
     modelFor: () => modelHere,
     version: '9.9.9',
-    cardFile: (_study, card, kind) =>
+    cardFile: (_study, card, { kind }) =>
       Promise.resolve(done({ contentType: 'text/plain', body: `${card.code} as ${kind}` })),
     reasoningFile: ({ explanation }) =>
       Promise.resolve(

@@ -30,9 +30,11 @@ const accelerationUnits: Units<AccelerationUnit> = {
 };
 
 /** An acceleration as people write it ("800", "0.8 m/s2", "0.1 g"), in mm/s². */
-export const parseAcceleration = (text: string): Outcome<number> =>
-  parseQuantity(accelerationUnits, text, 'mm/s²');
+export const parseAcceleration = (
+  text: string,
+  defaultUnit: AccelerationUnit = 'mm/s²',
+): Outcome<number> => parseQuantity(accelerationUnits, text, defaultUnit);
 
 /** An acceleration in mm/s², to three digits: none is known closer. */
-export const showAcceleration = (mmPerS2: number): string =>
-  showQuantity(accelerationUnits, Number(mmPerS2.toPrecision(3)), 'mm/s²', 3);
+export const showAcceleration = (mmPerS2: number, unit: AccelerationUnit = 'mm/s²'): string =>
+  showQuantity(accelerationUnits, Number(mmPerS2.toPrecision(3)), unit, unit === 'in/s²' ? 1 : 3);

@@ -7,6 +7,7 @@ import { done } from '../../core/problem.ts';
 import { problemInWords } from '../../words/words.ts';
 import { api } from '../../wire/api.ts';
 import type { DrawCardFile } from '../cardFile.ts';
+import { unitsAsked } from '../unitsAsked.ts';
 import { on } from '../on.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 
@@ -33,11 +34,16 @@ export const cardRoutes = (
     const removed = await removeCard(ports, params.id, params.code);
     return removed.ok ? done({ removed: true }) : removed;
   });
-  on(app, api.cardFile, async ({ params: { id, code, kind }, reply, gone }) => {
+  on(app, api.cardFile, async ({ params: { id, code, kind }, query, reply, gone }) => {
     const found = await readCardForExport(ports, id, code);
     if (!found.ok) return found;
     const { study, card } = found.value;
-    const file = await cardFile(study, card, kind, ports.until(gone).model);
+    const file = await cardFile(
+      study,
+      card,
+      { kind, ...unitsAsked(query) },
+      ports.until(gone).model,
+    );
     if (!file.ok) return file;
     reply
       .type(file.value.contentType)

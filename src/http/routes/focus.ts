@@ -12,6 +12,7 @@ import { problemInWords } from '../../words/words.ts';
 import { api, type ReplyOf } from '../../wire/api.ts';
 import type { DrawRampFile } from '../cardFile.ts';
 import { on } from '../on.ts';
+import { unitsAsked } from '../unitsAsked.ts';
 
 /** Finding the focus: the ramp as a file, and the tests kept over time. */
 export const focusRoutes = (app: FastifyInstance, ports: Ports, rampFile: DrawRampFile): void => {
@@ -58,7 +59,7 @@ export const focusRoutes = (app: FastifyInstance, ports: Ports, rampFile: DrawRa
       machine,
     });
     if (!card.ok) return card;
-    const file = await rampFile({ card: card.value, machine }, kind);
+    const file = await rampFile({ card: card.value, machine, ...unitsAsked(query) }, kind);
     if (!file.ok) return file;
     reply
       .type(file.value.contentType)

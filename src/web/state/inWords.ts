@@ -1,4 +1,5 @@
 import type { Problem } from '../../core/problem.ts';
+import { inUnitsShown } from '../../words/en/inUnits.ts';
 import { firstAreas } from '../../words/en/firstAreas.ts';
 import { wordsIn, type ProblemInWords } from '../../words/inWords.ts';
 import { fetchPart } from './fetchPart.ts';
@@ -24,11 +25,13 @@ for (const doing of ['pointerdown', 'keydown', 'input', 'change'] as const) {
 }
 
 /** A figure and its unit, which are not to be parted at the end of a line. */
-const figureAndUnit = /(\d) (?=(?:%|mm|mA|kPa|°C|min|s)(?![a-z]))/g;
+const figureAndUnit = /(\d) (?=(?:%|mm|in|mA|kPa|°C|min|s)(?![a-z]))/g;
 
-const together = (text: string): string => text.replace(figureAndUnit, '$1\u202f');
+/** A sentence, from wherever, with its figures in the reader's own units and each held to its unit. */
+export const together = (text: string): string =>
+  inUnitsShown(text).replace(figureAndUnit, '$1\u202f');
 
-/** The same with each figure held to its unit. */
+/** The same in the reader's own units, each figure held to its unit. */
 export const heldTogether = ({ code, message, remedy }: ProblemInWords): ProblemInWords => ({
   code,
   message: together(message),

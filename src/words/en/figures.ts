@@ -19,7 +19,7 @@ const trimmed = (value: number, decimals: number): string =>
 
 /**
  * The units in which the page shows figures: a choice of the person at this screen, made once before anything is drawn.
- * What is cut into a card or typed into a machine is always in mm and mm/s.
+ * What is cut into a card is always in mm and mm/s.
  */
 let shown: UnitPreference = metricUnits;
 export const unitsShown = (): UnitPreference => shown;
@@ -27,7 +27,22 @@ export const showUnits = (preference: UnitPreference): void => {
   shown = preference;
 };
 
+/** Makes something in other units: at once, since all that is made meanwhile would have them too. */
+export const inUnits = <Made>(preference: UnitPreference, make: () => Made): Made => {
+  const before = shown;
+  shown = preference;
+  try {
+    return make();
+  } finally {
+    shown = before;
+  }
+};
+
 export const speedWords = (speedMmPerS: number): string => showSpeed(speedMmPerS, shown.speed);
+
+/** The same without its unit, for where that stands once for many. */
+export const speedFigure = (speedMmPerS: number): string =>
+  speedWords(speedMmPerS).replace(/\u202f.*$/, '');
 
 export const powerWords = (powerPct: number): string => showPower(powerPct);
 
@@ -40,7 +55,8 @@ export const wattsWords = (watts: number): string => showWatts(watts);
 
 export const currentWords = (currentMa: number): string => showCurrent(currentMa);
 
-export const accelerationWords = (mmPerS2: number): string => showAcceleration(mmPerS2);
+export const accelerationWords = (mmPerS2: number): string =>
+  showAcceleration(mmPerS2, shown.acceleration);
 
 export const pressureWords = (kPa: number): string => showPressure(kPa, shown.pressure);
 

@@ -3,19 +3,25 @@ import type { JobStep, NoteField } from '../../core/card/jobSheet.ts';
 import type { TypedFigure } from '../../core/card/typeInList.ts';
 import type { Air } from '../../core/machine/air.ts';
 import { powerInCornersPct, type Setting } from '../../core/machine/setting.ts';
-import { counted, durationWords, listed } from './figures.ts';
+import {
+  counted,
+  durationWords,
+  lengthWords,
+  listed,
+  pressureWords,
+  speedWords,
+} from './figures.ts';
 
 const gap = '\u202f';
 
 const airWords = (air: Air | undefined): string => {
   if (air === undefined) return 'as it stands';
   if (air === 'off') return 'off';
-  return air === 'pump' ? 'on' : `${String(air.kPa)}${gap}kPa`;
+  return air === 'pump' ? 'on' : pressureWords(air.kPa);
 };
 
-/** What is typed is always in mm/s and per cent, whatever units the page shows. */
 const figureWords: Readonly<Record<TypedFigure, (setting: Setting) => string>> = {
-  speedMmPerS: (setting) => `${String(setting.speedMmPerS)}${gap}mm/s`,
+  speedMmPerS: (setting) => speedWords(setting.speedMmPerS),
   powerPct: (setting) => `${String(setting.powerPct)}${gap}%`,
   minPowerPct: (setting) => `${String(powerInCornersPct(setting))}${gap}%`,
   passes: (setting) => String(setting.passes),
@@ -85,13 +91,13 @@ export const jobSheetText = {
     ({ marks: 'words and marks', window: 'window, outline', outline: 'outline' })[label] ?? label,
   settingUnsaid: 'your own setting for scoring a line',
   size: (widthMm: number, heightMm: number) =>
-    `${String(widthMm)} × ${String(heightMm)}${gap}mm of sheet`,
+    `${lengthWords(widthMm)} × ${lengthWords(heightMm)} of sheet`,
   time: ({ seconds, lowSeconds, highSeconds, motion }: TimeEstimate) =>
     `It should take about ${durationWords(seconds)} (between ${durationWords(lowSeconds)} and ${durationWords(highSeconds)}${motion === 'assumed' ? ', as machines differ' : ''}).`,
   trial: (strips: number) =>
     `Load it in your control program; there is nothing to cut. It has ${String(strips)} strips: how many separate entries do you see? That is entriesAtMost.`,
   hottest: (rung: string) => `Setting ${rung} burns most. Watch it.`,
-  thickness: (thicknessMm: number) => `${String(Number(thicknessMm.toFixed(2)))}${gap}mm thick`,
+  thickness: (thicknessMm: number) => `${lengthWords(Number(thicknessMm.toFixed(2)))} thick`,
   batch: (batch: string) => `batch ${batch}`,
   sheet: (sheet: string) => (sheet.endsWith('sheet') ? sheet : `sheet ${sheet}`),
 };

@@ -1,9 +1,8 @@
 import type { FocusRamp } from '../../core/machine/focusRamp.ts';
 import type { RampLine } from '../../core/card/rampCard.ts';
+import { lengthWords, powerWords, speedWords } from './figures.ts';
 
-const gap = '\u202f';
-/** What is measured and typed at the machine is always in mm and mm/s, whatever units the page shows. */
-const mm = (value: number): string => `${String(Number(value.toFixed(2)))}${gap}mm`;
+const mm = (value: number): string => lengthWords(Number(value.toFixed(2)));
 
 /** The page that lies beside the machine when a focus ramp is drawn, printed or on a screen. */
 export const rampSheetText = {
@@ -23,7 +22,7 @@ export const rampSheetText = {
   ],
   order: 'Type in',
   line: ({ letter, setting }: RampLine) =>
-    `Line ${letter}: ${String(setting.speedMmPerS)}${gap}mm/s, ${String(setting.powerPct)}${gap}%`,
+    `Line ${letter}: ${speedWords(setting.speedMmPerS)}, ${powerWords(setting.powerPct)}`,
   marks: (line: RampLine) =>
     `Ruler and figures: as line ${line.letter}. Turn off re-ordering: each line starts at the low end.`,
   tryFirst: 'Try line A on scrap first: it should mark plainly and cut nothing through.',

@@ -3,8 +3,10 @@ import { useEffect, useMemo, useRef, useState } from 'react';
 import type { ChangeoverPoint, FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
+import { speedUnits } from '../../../core/units/speed.ts';
 import { pictureText as words } from '../../../words/en/screens/picture.ts';
-import { picturePoints, type PicturePoint } from './picturePoints.ts';
+import { unitsShown } from '../../../words/en/figures.ts';
+import { besideOneAnother, gradedPoints, type PicturePoint } from './picturePoints.ts';
 import './picture.css';
 
 export interface CutPictureProps {
@@ -16,7 +18,7 @@ export interface CutPictureProps {
 const CutPicture = ({ study, answer }: CutPictureProps) => {
   const holder = useRef<HTMLDivElement>(null);
   const width = useWidth(holder);
-  const points = useMemo(() => picturePoints(toCutStudy(study)), [study]);
+  const points = useMemo(() => gradedPoints(toCutStudy(study)), [study]);
   useEffect(() => {
     if (width === 0) return;
     const plot = drawn(answer, points, width);
@@ -76,12 +78,24 @@ const drawn = (answer: FitAnswer, points: readonly PicturePoint[], width: number
   const slowest = Math.min(...speeds, ...line.filter(within).map(({ speedMmPerS }) => speedMmPerS));
   const bottom = Math.max(0, Math.floor(slowest * 0.8));
   const top = Math.max(...speeds, ...seen.map(({ v50MmPerS }) => v50MmPerS)) * 1.15;
+  const height = Math.round(Math.min(460 * k, Math.max(260 * k, width * 0.66)));
+  const margin = { left: 52 * k, right: 20, bottom: 46 * k, top: 26 * k };
+  const signs = besideOneAnother(points, {
+    pxPerPct: (width - margin.left - margin.right) / (most - least + 2 * room),
+    pxPerMmPerS: (height - margin.top - margin.bottom) / (top - bottom),
+    signPx: 14 * k,
+  });
+  const oneMmPerS = speedUnits.factor[unitsShown().speed];
+  /** As the axis has it: in the reader's own unit. */
+  const shown = (speedMmPerS: number): number => speedMmPerS / oneMmPerS;
+  const speedOf = ({ speedMmPerS }: { readonly speedMmPerS: number }): number => shown(speedMmPerS);
   return Plot.plot({
     width,
-    height: Math.round(Math.min(460 * k, Math.max(260 * k, width * 0.66))),
-    marginLeft: 52 * k,
-    marginBottom: 46 * k,
-    marginTop: 26 * k,
+    height,
+    marginLeft: margin.left,
+    marginRight: margin.right,
+    marginBottom: margin.bottom,
+    marginTop: margin.top,
     className: 'cut-plot',
     x: {
       label: words.powerAxis,
@@ -89,25 +103,31 @@ const drawn = (answer: FitAnswer, points: readonly PicturePoint[], width: number
       labelArrow: 'none',
       ticks: 5,
     },
-    y: { label: words.speedAxis, domain: [bottom, top], grid: true, labelArrow: 'none', ticks: 6 },
+    y: {
+      label: words.speedAxis(),
+      domain: [shown(bottom), shown(top)],
+      grid: true,
+      labelArrow: 'none',
+      ticks: 6,
+    },
     marks: [
       Plot.areaY(seen, {
         x: 'powerPct',
-        y1: (each: ChangeoverPoint) => Math.max(each.lowMmPerS, bottom),
-        y2: (each: ChangeoverPoint) => Math.min(each.highMmPerS, top),
+        y1: (each: ChangeoverPoint) => shown(Math.max(each.lowMmPerS, bottom)),
+        y2: (each: ChangeoverPoint) => shown(Math.min(each.highMmPerS, top)),
         fill: 'var(--accent)',
         fillOpacity: 0.12,
       }),
       Plot.lineY(seen, {
         x: 'powerPct',
-        y: 'v50MmPerS',
+        y: ({ v50MmPerS }: ChangeoverPoint) => shown(v50MmPerS),
         stroke: 'var(--ink-soft)',
         strokeDasharray: '3 5',
         strokeWidth: 1.5,
       }),
       Plot.lineY(line.filter(within), {
         x: 'powerPct',
-        y: 'speedMmPerS',
+        y: speedOf,
         stroke: 'var(--accent)',
         strokeWidth: 3 * k,
       }),
@@ -122,10 +142,10 @@ const drawn = (answer: FitAnswer, points: readonly PicturePoint[], width: number
         : []),
       ...(['out', 'hangs', 'stays'] as const).map((grade) =>
         Plot.dot(
-          points.filter((point) => point.grade === grade),
+          signs.filter((point) => point.grade === grade),
           {
             x: 'powerPct',
-            y: 'speedMmPerS',
+            y: speedOf,
             symbol: symbols[grade],
             r: 5.5 * k,
             stroke: 'var(--ink)',
@@ -139,7 +159,7 @@ const drawn = (answer: FitAnswer, points: readonly PicturePoint[], width: number
         : [
             Plot.dot([recommended], {
               x: 'powerPct',
-              y: 'speedMmPerS',
+              y: speedOf,
               r: 10 * k,
               stroke: 'var(--accent)',
               strokeWidth: 3 * k,

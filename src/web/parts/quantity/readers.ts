@@ -66,7 +66,7 @@ export const readCurrent = within('current', parseCurrent, bounds.currentMa, cur
 export const readRated = within('current', parseCurrent, bounds.ratedCurrentMa, currentWords);
 export const readAcceleration = within(
   'acceleration',
-  parseAcceleration,
+  (text) => parseAcceleration(text, unitsShown().acceleration),
   bounds.accelerationMmPerS2,
   accelerationWords,
 );

@@ -1,13 +1,12 @@
-import { cellWordLines } from '../../../core/card/settingWords.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
+import { speedFigure, unitsShown } from '../../../words/en/figures.ts';
 
 /** The first line of a cell's words. Where cells stand too close for it, the unit is read out but not seen. */
 export const CellSpeed = ({ setting }: { readonly setting: Setting }) => {
-  const [figure, unit] = cellWordLines(setting)[0].split(' ');
   return (
     <>
-      {figure}
-      <span className="cell-unit"> {unit}</span>
+      {speedFigure(setting.speedMmPerS)}
+      <span className="cell-unit"> {unitsShown().speed}</span>
     </>
   );
 };

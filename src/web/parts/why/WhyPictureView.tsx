@@ -1,5 +1,5 @@
 import type { WhyMark, WhyPicture } from '../../../core/explain/whyPicture.ts';
-import { powerWords } from '../../../words/en/figures.ts';
+import { powerWords, speedFigure, unitsShown } from '../../../words/en/figures.ts';
 import { whyText as words } from '../../../words/en/screens/why.ts';
 
 /** One cell's step, and the width of the field, in the picture's own units. */
@@ -31,12 +31,12 @@ export const WhyPictureView = ({ picture, speedMmPerS }: WhyPictureViewProps) =>
           <g key={speed} transform={`translate(${String(left + x * field)} ${String(above)})`}>
             <line className="why-rule" y2={height + 4} />
             <text className="why-tick" y={height + 18} textAnchor="middle">
-              {speed}
+              {speedFigure(speed)}
             </text>
           </g>
         ))}
         <text className="why-tick" x={0} y={above + height + 18}>
-          mm/s
+          {unitsShown().speed}
         </text>
         {picture.bands.map(({ powerPct, y, steps }) => (
           <text key={powerPct} className="why-tick" x={0} y={above + (y + steps / 2) * step + 4}>

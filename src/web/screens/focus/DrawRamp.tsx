@@ -11,6 +11,7 @@ import { DownloadLink } from '../../parts/action/Action.tsx';
 import { MaterialField, useWorkable } from '../../parts/material/MaterialField.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
+import { unitsInAddress } from '../../state/units.ts';
 import { useDraft } from '../../state/useDraft.ts';
 import { SettingField } from '../../parts/quantity/SettingField.tsx';
 
@@ -104,6 +105,7 @@ const fileAddress = (
       powerPct: strongest?.powerPct,
       speedMmPerS: strongest?.speedMmPerS,
       studyId: study?.id,
+      units: unitsInAddress(),
     },
   );
 };

@@ -1,12 +1,11 @@
-import { inchUnits, metricUnits } from '../../../core/units/unitPreference.ts';
-import { unitsShown } from '../../../words/en/figures.ts';
+import { unitChoiceNames } from '../../../core/units/unitPreference.ts';
 import { cornersText } from '../../../words/en/screens/corners.ts';
 import { machineText as words } from '../../../words/en/screens/machine.ts';
 import { motionText } from '../../../words/en/screens/motion.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
-import { keepUnits } from '../../state/units.ts';
+import { chosenUnits, keepUnits } from '../../state/units.ts';
 import { PhoneInvitation } from '../pair/PhoneInvitation.tsx';
 import { MachineChanges } from './MachineChanges.tsx';
 import { MachineForm } from './MachineForm.tsx';
@@ -55,13 +54,13 @@ export const MachineScreen = () => (
       <Choice
         label={words.units}
         hideLabel
-        value={unitsShown().length === 'in' ? 'inch' : 'metric'}
-        options={(['metric', 'inch'] as const).map((value) => ({
+        value={chosenUnits()}
+        options={unitChoiceNames.map((value) => ({
           value,
           label: words.unitChoices[value],
         }))}
         onChange={(value) => {
-          keepUnits(value === 'inch' ? inchUnits : metricUnits);
+          keepUnits(value);
           location.reload();
         }}
       />

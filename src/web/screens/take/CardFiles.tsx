@@ -7,6 +7,7 @@ import { takeText as words } from '../../../words/en/screens/machine.ts';
 import { DownloadLink } from '../../parts/action/Action.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
+import { unitsInAddress } from '../../state/units.ts';
 import { useKeeperState } from '../../state/workshop.tsx';
 
 const kinds = ['svg', 'dxf', 'gcode', 'pdf', 'json'] as const;
@@ -26,7 +27,11 @@ export const CardFiles = ({ studyId, card }: { readonly studyId: string; readonl
             .map((kind) => (
               <DownloadLink
                 key={kind}
-                href={addressOf(pageApi.cardFile, { id: studyId, code: card.code, kind })}
+                href={addressOf(
+                  pageApi.cardFile,
+                  { id: studyId, code: card.code, kind },
+                  kind === 'pdf' ? { units: unitsInAddress() } : {},
+                )}
                 fileName={`card-${card.code}.${kind}`}
               >
                 {words.fileKinds[kind]}

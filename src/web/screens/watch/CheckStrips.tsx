@@ -2,6 +2,7 @@ import { watchText as words } from '../../../words/en/screens/watch.ts';
 import { More } from '../../parts/more/More.tsx';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Section } from '../../parts/page/Page.tsx';
+import { together } from '../../state/inWords.ts';
 import type { Watched } from './useWatch.ts';
 
 /** The check strips that were made for a setting, each with its verdict in words. */
@@ -17,8 +18,8 @@ export const CheckStrips = ({ strips, rule }: Pick<Watched, 'strips' | 'rule'>) 
               {words.stripLine(strip.of, strip.batch)} · {new Date(strip.at).toLocaleDateString()} ·{' '}
               <span className="figure-text">{strip.code}</span>
             </p>
-            <p className="watch-verdict">{strip.message}</p>
-            <p>{strip.more}</p>
+            <p className="watch-verdict">{together(strip.message)}</p>
+            <p>{together(strip.more)}</p>
             <div className="actions">
               <ActionLink kind={isUnread ? 'plain' : 'quiet'} href={card}>
                 {isUnread ? words.read : words.open}

@@ -1,4 +1,5 @@
 import { counted } from '../figures.ts';
+import { inUnitsShown } from '../inUnits.ts';
 
 /** The screen on which a card cut elsewhere is described. */
 export const describeText = {
@@ -15,11 +16,17 @@ export const describeText = {
     listed: 'Settings one by one',
   },
   speeds: 'Speeds',
-  speedsHint: 'Such as 10, 12.5, 15 mm/s, or 10 to 30 by 5 mm/s. Odd steps are fine; so is one.',
+  get speedsHint() {
+    return inUnitsShown(
+      'Such as 10, 12.5, 15 mm/s, or 10 to 30 by 5 mm/s. Odd steps are fine; so is one.',
+    );
+  },
   powers: 'Power settings',
   powersHint: 'Such as 20, 25, 30 %. One is enough.',
   list: 'One setting a line: speed, power',
-  listHint: 'Such as 14 mm/s 30 %. A line may end with x2 for two passes.',
+  get listHint() {
+    return inUnitsShown('Such as 14 mm/s 30 %. A line may end with x2 for two passes.');
+  },
   each: 'Shapes at each setting',
   shape: 'Form of the shapes',
   shapes: {
@@ -32,7 +39,9 @@ export const describeText = {
   },
   size: 'Its longer side',
   cutLength: 'Length of cut of one shape',
-  cutLengthHint: 'A square of 20 mm has 80 mm. It need not be exact.',
+  get cutLengthHint() {
+    return inUnitsShown('A square of 20 mm has 80 mm. It need not be exact.');
+  },
   air: 'The air, if you noted it',
   circles: 'Circles flatter the machine: the head never slows as it must in corners.',
   picture: 'Your card',

@@ -1,6 +1,7 @@
 import type { FocusAdvice, GaugeCheck } from '../../../core/machine/focusAdvice.ts';
 import type { FocusFound, FocusTest, Interval } from '../../../core/machine/focusTest.ts';
 import { lengthWords } from '../figures.ts';
+import { inUnitsShown } from '../inUnits.ts';
 
 /** To a tenth of a mm where that is all that is known; finer where it is. */
 const about = (mm: number, { low, high }: Interval): string =>
@@ -70,8 +71,11 @@ export const focusText = {
   offLow: 'It shows from the low end on',
   offHigh: 'It shows to the high end',
   widths: 'Widths along line A',
-  widthsHint:
-    'One a line: place along the strip, width. Such as 30 mm 0.42 mm. Twelve or so, where it shows, on both sides.',
+  get widthsHint() {
+    return inUnitsShown(
+      'One a line: place along the strip, width. Such as 30 mm 0.42 mm. Twelve or so, where it shows, on both sides.',
+    );
+  },
   found: 'Where the focus is',
   nothing: 'Enter what you read, and it says here.',
   sentence: ({ gapMm, alongMm }: FocusFound) =>

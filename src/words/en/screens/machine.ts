@@ -1,3 +1,5 @@
+import type { UnitChoice } from '../../../core/units/unitPreference.ts';
+
 /** The screens of the machine: taking a card to it, and what is known of it. */
 export const takeText = {
   title: (code: string) => `Card ${code} at the machine`,
@@ -70,6 +72,12 @@ export const machineText = {
   fileMore: 'A drawing or a program can be read back here before it is cut.',
   fileCheck: 'Check a file',
   units: 'Units on this screen',
-  unitChoices: { metric: 'mm, mm/s, kPa, °C', inch: 'in, in/min, psi, °F' },
-  unitsMore: 'What is cut into a card, and what is typed at the machine, stays in mm/s.',
+  unitChoices: {
+    'mm/s': 'mm, mm/s, kPa, °C',
+    'mm/min': 'mm, mm/min, kPa, °C',
+    'in/s': 'in, in/s, psi, °F',
+    'in/min': 'in, in/min, psi, °F',
+  } satisfies Record<UnitChoice, string>,
+  unitsMore:
+    'Choose what your control program asks for: the list to type in follows. The words cut into a card stay in mm/s.',
 };

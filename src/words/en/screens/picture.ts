@@ -1,10 +1,10 @@
 import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
-import { powerWords, speedWords } from '../figures.ts';
+import { powerWords, speedWords, unitsShown } from '../figures.ts';
 
 /** The picture of power and speed. */
 export const pictureText = {
   powerAxis: 'Power setting (%)',
-  speedAxis: 'Speed (mm/s)',
+  speedAxis: () => `Speed (${unitsShown().speed})`,
   grades: { out: 'out', hangs: 'hangs', stays: 'not through' },
   holds: 'the fastest speed that holds',
   half: 'half come out; shaded: where that may lie',

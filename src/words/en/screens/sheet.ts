@@ -1,4 +1,5 @@
 import { lengthWords } from '../figures.ts';
+import { inUnitsShown } from '../inUnits.ts';
 
 /** The screen of a new sheet. */
 export const sheetText = {
@@ -9,8 +10,11 @@ export const sheetText = {
   materialHint: 'As you would say it: birch ply, MDF, cast acrylic.',
   thickness: 'Thickness on its label',
   measured: 'Thickness measured, in several places',
-  measuredHint:
-    'Optional, and worth it: what it is sold as is only nominal. Such as 3.1, 3.15, 3.05 mm.',
+  get measuredHint() {
+    return inUnitsShown(
+      'Optional, and worth it: what it is sold as is only nominal. Such as 3.1, 3.15, 3.05 mm.',
+    );
+  },
   meanOf: (meanMm: number, uncertaintyMm: number, leastMm: number, mostMm: number) =>
     `${lengthWords(meanMm)} on average, give or take ${lengthWords(uncertaintyMm)}; from ${lengthWords(leastMm)} to ${lengthWords(mostMm)}.`,
   batch: 'Batch, if you keep them apart',
