@@ -40,6 +40,7 @@ const MachineScreen = later(
 );
 const MeterScreen = later(async () => (await import('./meter/MeterScreen.tsx')).MeterScreen);
 const MotionScreen = later(async () => (await import('./motion/MotionScreen.tsx')).MotionScreen);
+const OrderScreen = later(async () => (await import('./order/OrderScreen.tsx')).OrderScreen);
 const ProofScreen = later(async () => (await import('./proof/ProofScreen.tsx')).ProofScreen);
 const SheetScreen = later(async () => (await import('./sheet/SheetScreen.tsx')).SheetScreen);
 const RunScreen = later(async () => (await import('./sheet/RunScreen.tsx')).RunScreen);
@@ -113,6 +114,10 @@ export const Screens = () => {
               <ProofScreen key={id} studyId={id} />
             </StudyIfCut>
           )}
+        </Route>
+        <Route path="/study/:id/order">{({ id }) => <OrderScreen key={id} studyId={id} />}</Route>
+        <Route path="/study/:id/order/new">
+          {({ id }) => <OrderScreen key={id} studyId={id} isNew />}
         </Route>
         <Route path="/study/:id">{({ id }) => <StudyScreen key={id} id={id} />}</Route>
         <Route path="/study/:id/sheet">{({ id }) => <SheetScreen key={id} studyId={id} />}</Route>

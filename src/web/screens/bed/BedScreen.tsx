@@ -7,6 +7,7 @@ import { ExampleBanner } from '../../parts/example/ExampleBanner.tsx';
 import { Invented } from '../../parts/invented/Invented.tsx';
 import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
+import { OrderLink } from '../../parts/order/OrderLink.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { useHome } from '../../state/queries.ts';
 import { Doors } from '../first/Doors.tsx';
@@ -57,6 +58,7 @@ export const BedScreen = () => {
             <ActionLink kind="strong" href={`/book/${kept.id}#count`}>
               {words.same}
             </ActionLink>
+            <OrderLink studyId={study.id} />
             <ActionLink href={`/study/${study.id}`}>{words.open}</ActionLink>
             <ActionLink href="/sheets/new">{words.newOne}</ActionLink>
           </div>

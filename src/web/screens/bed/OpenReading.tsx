@@ -6,6 +6,7 @@ import type { Study } from '../../../core/study/study.ts';
 import { bedText as words } from '../../../words/en/screens/study.ts';
 import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
 import { ActionLink } from '../../parts/action/Action.tsx';
+import { OrderLink } from '../../parts/order/OrderLink.tsx';
 import { AnswerSentence } from '../../parts/answer/AnswerSentence.tsx';
 import { saysSomething, useAnswer } from '../../state/useAnswer.ts';
 import { useStudy } from '../../state/workshop.tsx';
@@ -35,6 +36,7 @@ const SoFar = ({ study }: { readonly study: Study }) => {
         </p>
       </div>
       <div className="actions">
+        <OrderLink studyId={study.id} />
         <Next study={study} card={card} read={done?.read ?? 0} cells={done?.cells ?? 0} />
         <ActionLink href="/sheets/new">{words.newOne}</ActionLink>
       </div>

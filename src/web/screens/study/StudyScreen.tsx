@@ -12,6 +12,7 @@ import { AnswerPanel } from '../../parts/answer/AnswerPanel.tsx';
 import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
 import { Invented } from '../../parts/invented/Invented.tsx';
 import { Page, useDocumentTitle } from '../../parts/page/Page.tsx';
+import { OrderLink } from '../../parts/order/OrderLink.tsx';
 import { CardReader } from '../../parts/reader/CardReader.tsx';
 import { useReading } from '../../parts/reader/useReading.ts';
 import type { CallProblem } from '../../state/call.ts';
@@ -70,6 +71,9 @@ const Opened = ({ study, code }: { readonly study: Study; readonly code: string 
         </p>
         <Invented is={study.isExample} />
         <OnTheBed study={study} />
+        <div className="actions">
+          <OrderLink studyId={study.id} />
+        </div>
       </div>
       <div className="workbench-bench bench">
         {card === undefined ? (

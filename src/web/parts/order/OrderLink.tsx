@@ -1,0 +1,25 @@
+import { orderSoFar, runningOrder } from '../../../core/study/orderSoFar.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { orderLinkText as words } from '../../../words/en/screens/orderLink.ts';
+import { useStudy } from '../../state/workshop.tsx';
+import { ActionLink } from '../action/Action.tsx';
+
+export interface OrderLinkProps {
+  readonly studyId: string;
+}
+
+/** The way to the order that runs on a sheet, or to starting one. */
+export const OrderLink = ({ studyId }: OrderLinkProps) => {
+  const { study } = useStudy(studyId);
+  return study === undefined ? null : <Link study={study} />;
+};
+
+const Link = ({ study }: { readonly study: Study }) => {
+  const order = runningOrder(study.orders ?? [], study.tallies);
+  const isRunning = order !== undefined && !orderSoFar(order, study.tallies).isDone;
+  return (
+    <ActionLink kind={isRunning ? 'strong' : 'plain'} href={`/study/${study.id}/order`}>
+      {isRunning ? words.goOn : order === undefined ? words.start : words.look}
+    </ActionLink>
+  );
+};

@@ -1,0 +1,204 @@
+import { useMemo, useRef, useState } from 'react';
+import { climbOf, savedByClimbing } from '../../../core/running/climb.ts';
+import { sheetVerdict } from '../../../core/running/sheetVerdict.ts';
+import {
+  foretoldOf,
+  talliesOfSheet,
+  type PartsCounted,
+} from '../../../core/running/sheetCounted.ts';
+import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
+import { orderSoFar, planWishOf, studyOfOrder } from '../../../core/study/orderSoFar.ts';
+import { promiseOf } from '../../../core/study/promiseOf.ts';
+import type { StartedOrder } from '../../../core/study/startedOrder.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { speedWords } from '../../../words/en/figures.ts';
+import { orderRunText as words } from '../../../words/en/screens/orderRun.ts';
+import { studyText } from '../../../words/en/screens/study.ts';
+import { Action, ActionLink } from '../../parts/action/Action.tsx';
+import { SureAction } from '../../parts/action/SureAction.tsx';
+import { Invented } from '../../parts/invented/Invented.tsx';
+import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
+import { Section, useDocumentTitle } from '../../parts/page/Page.tsx';
+import { newId } from '../../state/newId.ts';
+import { useEarlier } from '../../state/useEarlier.ts';
+import { usePlan } from '../../state/usePlan.ts';
+import { useWorkshop } from '../../state/workshop.tsx';
+import { CarriedOver } from './CarriedOver.tsx';
+import { ClimbPicture } from './ClimbPicture.tsx';
+import { CountedSheets } from './CountedSheets.tsx';
+import { CountSheet } from './CountSheet.tsx';
+import { LastSheet } from './LastSheet.tsx';
+import { NextThing } from './NextThing.tsx';
+
+export interface RunningOrderProps {
+  readonly study: Study;
+  readonly order: StartedOrder;
+}
+
+/** An order that is cut sheet by sheet: the one next thing, the count, and the climb so far. */
+export const RunningOrder = ({ study, order }: RunningOrderProps) => {
+  const { keeper } = useWorkshop();
+  const { sheets: earlier, state } = useEarlier(study);
+  const head = useRef<HTMLDivElement>(null);
+  const soFar = useMemo(() => orderSoFar(order, study.tallies), [order, study.tallies]);
+  const { sheets, isDone } = soFar;
+  const question = useMemo(
+    () =>
+      isDone || state === 'asking'
+        ? undefined
+        : { study: studyOfOrder(study, order), wish: planWishOf(order, soFar), earlier },
+    [isDone, state, study, order, soFar, earlier],
+  );
+  const { reply, isBusy } = usePlan(question);
+  const promise = { ...promiseOf(study), partLengthMm: order.partLengthMm };
+  const planned = reply?.kind === 'planned' ? reply.planned : undefined;
+  const plan = planned?.ok === true && !isBusy ? planned.value.plan : undefined;
+  const last = sheets.at(-1);
+  const verdict = sheetVerdict(promise, sheets);
+  const [looked, setLooked] = useState<number>();
+  const lookFirst = verdict?.lookFirst === true && looked !== sheets.length ? verdict : undefined;
+  const { stock } = study;
+  const title = words.running(order.parts);
+  useDocumentTitle(title);
+  const count = (counted: readonly PartsCounted[], isAsPlanned: boolean): void => {
+    const foretold =
+      isAsPlanned && plan?.sheet !== undefined && plan.keeps !== undefined
+        ? foretoldOf(promise, plan.sheet, plan.keeps)
+        : undefined;
+    const tallies = talliesOfSheet(study, order, {
+      counted,
+      at: new Date().toISOString(),
+      ids: counted.map(newId),
+      ...(foretold === undefined ? {} : { foretold }),
+    });
+    for (const tally of tallies) keeper.make({ kind: 'tally', studyId: study.id, tally });
+    head.current?.scrollIntoView({ block: 'start' });
+  };
+  const settings = plan?.next.act === 'sheet' ? plan.next.settings : undefined;
+  const nextMmPerS = settings?.[0]?.speedMmPerS;
+  return (
+    <div className="page page-wide order">
+      <div className="page-head" ref={head}>
+        <h1>{title}</h1>
+        <p className="page-lead">
+          {studyText.stock(
+            stock.material,
+            stockThicknessMm(stock),
+            stock.thicknessReadingsMm.length > 0,
+          )}
+        </p>
+        <Invented is={study.isExample} />
+        <Progress good={soFar.good} parts={order.parts} />
+      </div>
+      <div className="order-now">
+        {last === undefined || verdict === undefined || lookFirst !== undefined ? null : (
+          <LastSheet sheet={last} verdict={verdict} />
+        )}
+        {isDone ? (
+          <Done study={study} order={order} />
+        ) : (
+          <>
+            {reply?.kind === 'broke' ? (
+              <Notice tone="stop">
+                <p>{words.broke(reply.message)}</p>
+              </Notice>
+            ) : planned?.ok === false ? (
+              <ProblemNotice problem={planned.problem} tone="stop" />
+            ) : (
+              <NextThing
+                key={sheets.length}
+                study={study}
+                order={order}
+                soFar={soFar}
+                plan={plan}
+                lookFirst={lookFirst}
+                onLooked={() => setLooked(sheets.length)}
+              />
+            )}
+            {settings === undefined || lookFirst !== undefined ? null : (
+              <CountSheet
+                key={`${String(sheets.length)} ${JSON.stringify(settings)}`}
+                order={order}
+                number={sheets.length + 1}
+                settings={settings}
+                onCount={count}
+              />
+            )}
+          </>
+        )}
+      </div>
+      <div className="order-so-far">
+        <Section title={words.climb}>
+          {sheets.length === 0 ? (
+            <p className="soft">{words.climbNone}</p>
+          ) : (
+            <>
+              <ClimbPicture
+                climb={climbOf(soFar)}
+                {...(nextMmPerS === undefined || plan?.keeps === undefined
+                  ? {}
+                  : { next: { speedMmPerS: nextMmPerS, keeps: plan.keeps } })}
+              />
+              <p>
+                <strong>{words.saved(savedByClimbing(order, soFar))}</strong>{' '}
+                <span className="soft">{words.savedHow}</span>
+              </p>
+            </>
+          )}
+        </Section>
+        <CountedSheets study={study} order={order} sheets={sheets} />
+        <CarriedOver study={study} />
+        <div className="actions">
+          <Action onPress={() => print()}>{words.print}</Action>
+          <ActionLink href={`/study/${study.id}`}>{studyText.known}</ActionLink>
+          {isDone ? null : (
+            <SureAction
+              ask={words.endAsk}
+              onPress={() =>
+                keeper.make({
+                  kind: 'keep-order',
+                  studyId: study.id,
+                  order: { ...order, endedAt: new Date().toISOString() },
+                })
+              }
+            >
+              {words.end}
+            </SureAction>
+          )}
+        </div>
+      </div>
+    </div>
+  );
+};
+
+const Progress = ({ good, parts }: { readonly good: number; readonly parts: number }) => (
+  <div className="order-progress">
+    <div
+      className="order-bar"
+      role="progressbar"
+      aria-label={words.progress(good, parts)}
+      aria-valuemin={0}
+      aria-valuemax={parts}
+      aria-valuenow={Math.min(good, parts)}
+    >
+      <div style={{ width: `${String(Math.min(100, (100 * good) / parts))}%` }} />
+    </div>
+    <p className="figure-text">{words.progress(good, parts)}</p>
+  </div>
+);
+
+const Done = ({ study, order }: RunningOrderProps) => {
+  const { sheets } = orderSoFar(order, study.tallies);
+  const last = sheets.at(-1)?.tallies[0].setting.speedMmPerS;
+  return (
+    <div className="order-next" role="status">
+      <p className="order-act">{order.endedAt === undefined ? words.done : words.ended}</p>
+      {last === undefined ? null : <p>{words.doneLead(sheets.length, speedWords(last))}</p>}
+      <div className="actions">
+        <ActionLink kind="strong" href={`/study/${study.id}/order/new`}>
+          {words.again}
+        </ActionLink>
+      </div>
+    </div>
+  );
+};

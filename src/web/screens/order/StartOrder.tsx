@@ -1,0 +1,221 @@
+import { useState } from 'react';
+import { useLocation } from 'wouter';
+import { nestFromDrawing } from '../../../app/nestFromDrawing.ts';
+import { omit } from '../../../core/omit.ts';
+import { mostOrderParts } from '../../../core/order/order.ts';
+import { orderAims } from '../../../core/plan/planWish.ts';
+import { done, refused, type Outcome, type Problem } from '../../../core/problem.ts';
+import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
+import { orderDefaults, type OrderDefaults } from '../../../core/study/orderDefaults.ts';
+import { promiseOf } from '../../../core/study/promiseOf.ts';
+import type { NestSketch } from '../../../core/study/startedOrder.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { parseNumber } from '../../../core/units/parseNumber.ts';
+import { refuseBySize } from '../../../formats/drawingSize.ts';
+import { durationWords, lengthWords, powerWords } from '../../../words/en/figures.ts';
+import { orderRunText as words } from '../../../words/en/screens/orderRun.ts';
+import { studyText } from '../../../words/en/screens/study.ts';
+import { Action } from '../../parts/action/Action.tsx';
+import { Choice } from '../../parts/choice/Choice.tsx';
+import { FilePick } from '../../parts/file/FilePick.tsx';
+import { Invented } from '../../parts/invented/Invented.tsx';
+import { More } from '../../parts/more/More.tsx';
+import { ProblemNotice } from '../../parts/notice/Notice.tsx';
+import { Page } from '../../parts/page/Page.tsx';
+import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
+import { readCutPower, readDuration, readSize } from '../../parts/quantity/readers.ts';
+import { newId } from '../../state/newId.ts';
+import { useDraft } from '../../state/useDraft.ts';
+import { useWorkshop } from '../../state/workshop.tsx';
+import { CarriedOver } from './CarriedOver.tsx';
+
+const readCount = (text: string): Outcome<number> => {
+  const read = parseNumber(text);
+  if (!read.ok) return read;
+  const { value, rest } = read.value;
+  return rest.trim() === '' && Number.isInteger(value) && value >= 1 && value <= mostOrderParts
+    ? done(value)
+    : refused('quantity-not-a-number', { text });
+};
+
+interface Draft {
+  readonly said: OrderDefaults;
+  readonly nest?: NestSketch;
+}
+
+/** An order begun: three fields, the rest from what is known. */
+export const StartOrder = ({ study }: { readonly study: Study }) => {
+  const { keeper } = useWorkshop();
+  const [, goTo] = useLocation();
+  const [draft, setDraft, sent] = useDraft<Draft>(`order.${study.id}`, {
+    said: orderDefaults(study),
+  });
+  const [problem, setProblem] = useState<Problem>();
+  const { said, nest } = draft;
+  const say = (part: Partial<OrderDefaults>): void =>
+    setDraft({ ...draft, said: { ...said, ...part } });
+  const { partLengthMm, powerPct } = said;
+  const { outOf100, surePct } = promiseOf(study);
+  const missing =
+    partLengthMm === undefined
+      ? words.missing.length
+      : powerPct === undefined
+        ? words.missing.power
+        : undefined;
+  const isPowerKnown = orderDefaults(study).powerPct !== undefined;
+  const start = (): void => {
+    if (partLengthMm === undefined || powerPct === undefined) return;
+    const order = {
+      ...said,
+      partLengthMm,
+      powerPct,
+      id: newId(),
+      startedAt: new Date().toISOString(),
+    };
+    keeper.make({
+      kind: 'keep-order',
+      studyId: study.id,
+      order: nest === undefined ? order : { ...order, nest },
+    });
+    sent();
+    goTo(`/study/${study.id}/order`, { replace: true });
+  };
+  const readDrawing = (_name: string, text: string): void => {
+    const read = nestFromDrawing(text);
+    setProblem(read.ok ? undefined : read.problem);
+    if (!read.ok) return;
+    const { nest: drawn, partLengthMm: longest } = read.value;
+    const parts = { partLengthMm: longest, partsPerSheet: drawn.parts.length };
+    setDraft({ said: { ...said, ...parts }, nest: drawn });
+  };
+  const count = (label: string, value: number, name: 'parts' | 'partsPerSheet') => (
+    <QuantityField
+      label={label}
+      value={value}
+      show={String}
+      parse={readCount}
+      onChange={(read) => {
+        if (read === undefined) return;
+        const next = { ...said, [name]: read };
+        // Counted by hand where the picture no longer fits.
+        if (name === 'partsPerSheet' && nest !== undefined && nest.parts.length !== read)
+          setDraft({ said: next });
+        else say({ [name]: read });
+      }}
+    />
+  );
+  const seconds = (name: 'knife' | 'recut' | 'type' | 'count') => (
+    <QuantityField
+      label={words.costFields[name]}
+      value={said.costS[name]}
+      show={durationWords}
+      parse={readDuration}
+      onChange={(value) => {
+        if (value !== undefined) say({ costS: { ...said.costS, [name]: value } });
+      }}
+    />
+  );
+  const { stock } = study;
+  return (
+    <Page
+      title={words.start}
+      lead={studyText.stock(
+        stock.material,
+        stockThicknessMm(stock),
+        stock.thicknessReadingsMm.length > 0,
+      )}
+    >
+      <Invented is={study.isExample} />
+      <form
+        className="stack"
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (missing === undefined) start();
+        }}
+      >
+        <p className="soft">{words.startLead}</p>
+        <div className="field-row">
+          {count(words.parts, said.parts, 'parts')}
+          {count(words.perSheet, said.partsPerSheet, 'partsPerSheet')}
+        </div>
+        <QuantityField
+          label={words.length}
+          hint={words.lengthHint}
+          optional
+          value={partLengthMm}
+          show={lengthWords}
+          parse={readSize}
+          onChange={(mm) => {
+            const rest = omit(said, 'partLengthMm');
+            setDraft({ ...draft, said: mm === undefined ? rest : { ...rest, partLengthMm: mm } });
+          }}
+        />
+        {isPowerKnown ? null : (
+          <QuantityField
+            label={words.power}
+            optional
+            value={powerPct}
+            show={powerWords}
+            parse={readCutPower}
+            onChange={(pct) => {
+              const rest = omit(said, 'powerPct');
+              setDraft({ ...draft, said: pct === undefined ? rest : { ...rest, powerPct: pct } });
+            }}
+          />
+        )}
+        <Choice
+          label={words.wish}
+          lay="list"
+          value={said.wish}
+          options={orderAims.map((value) => ({
+            value,
+            label: words.wishes[value].label,
+            more:
+              value === 'promise'
+                ? words.wishes.promise.more(outOf100, surePct)
+                : words.wishes.cheapest.more(said.acceptNotOutOf100),
+          }))}
+          onChange={(wish) => say({ wish })}
+        />
+        <FilePick
+          label={words.drawing}
+          accept=".svg,.dxf,.gcode,.nc,.gc,.txt"
+          refuse={refuseBySize}
+          onText={readDrawing}
+        />
+        {nest === undefined || partLengthMm === undefined ? null : (
+          <p role="status">{words.drawingHas(nest.parts.length, partLengthMm)}</p>
+        )}
+        {problem === undefined ? null : <ProblemNotice problem={problem} tone="stop" />}
+        <More title={words.costs}>
+          <div className="field-row">
+            {seconds('knife')}
+            {seconds('recut')}
+          </div>
+          <div className="field-row">
+            {seconds('type')}
+            {seconds('count')}
+          </div>
+          {said.wish === 'cheapest' ? (
+            <QuantityField
+              label={words.accept}
+              value={said.acceptNotOutOf100}
+              show={String}
+              parse={readCount}
+              onChange={(value) => {
+                if (value !== undefined && value <= 50) say({ acceptNotOutOf100: value });
+              }}
+            />
+          ) : null}
+        </More>
+        <CarriedOver study={study} />
+        <div className="actions">
+          <Action kind="strong" submits isDisabled={missing !== undefined}>
+            {words.startIt}
+          </Action>
+          <span className="soft">{missing}</span>
+        </div>
+      </form>
+    </Page>
+  );
+};
