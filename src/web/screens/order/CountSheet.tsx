@@ -38,14 +38,16 @@ interface Draft {
 
 type Trouble = Pick<PartsCounted, 'hangs' | 'stays' | 'spoilt'>;
 
+const noDraft: Draft = { isOpen: false, taps: noneTapped, counts: [] };
+
 const noTrouble: Trouble = { hangs: 0, stays: 0, spoilt: 0 };
 
 /** One sheet counted in two taps: all out; or what was not, and done. */
 export const CountSheet = ({ order, number, settings, onCount }: CountSheetProps) => {
-  const [draft, setDraft, sent] = useDraft<Draft>(`count.${order.id}.${String(number)}`, {
-    isOpen: false,
-    taps: noneTapped,
-    counts: [],
+  const [draft, setDraft, sent] = useDraft<Draft>({
+    name: `count.${order.id}.${String(number)}`,
+    initial: noDraft,
+    of: settings,
   });
   const [isSent, setSent] = useState(false);
   const { nest } = order;
@@ -132,10 +134,7 @@ export const CountSheet = ({ order, number, settings, onCount }: CountSheetProps
             >
               {isWrong ? words.tooMany : words.save(out, parts)}
             </button>
-            <Action
-              kind="quiet"
-              onPress={() => setDraft({ isOpen: false, taps: noneTapped, counts: [] })}
-            >
+            <Action kind="quiet" onPress={() => setDraft(noDraft)}>
               {words.leave}
             </Action>
           </div>

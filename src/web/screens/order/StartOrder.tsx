@@ -47,8 +47,9 @@ interface Draft {
 export const StartOrder = ({ study }: { readonly study: Study }) => {
   const { keeper } = useWorkshop();
   const [, goTo] = useLocation();
-  const [draft, setDraft, sent] = useDraft<Draft>(`order.${study.id}`, {
-    said: orderDefaults(study),
+  const [draft, setDraft, sent] = useDraft<Draft>({
+    name: `order.${study.id}`,
+    initial: () => ({ said: orderDefaults(study) }),
   });
   const [problem, setProblem] = useState<Problem>();
   const { said, nest } = draft;
