@@ -1,5 +1,6 @@
 import { ezdxfPart } from '../files/ezdxfPart.ts';
 import { ordersPart } from '../counted/ordersPart.ts';
+import { growthPart } from '../grown/growthPart.ts';
 import { filesPart } from '../files/filesPart.ts';
 import { killsPart } from '../server/killsPart.ts';
 import { requestsPart } from '../server/requestsPart.ts';
@@ -12,4 +13,5 @@ export const nightParts: readonly NightPart[] = [
   killsPart,
   requestsPart,
   ordersPart,
+  growthPart,
 ];

@@ -1,3 +1,4 @@
+import { onlyByAir } from '../core/book/onlyByAir.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import { needsAnswer } from '../core/standing/evidenceFrom.ts';
@@ -23,6 +24,8 @@ export interface EntryStanding {
   readonly entry: ProvenSetting;
   readonly tallies: readonly RecordedTally[];
   readonly standing: Standing;
+  /** Codes of kept settings from which it differs only by air. */
+  readonly onlyByAir?: readonly string[];
 }
 
 /** All that is stored of a kept setting, with the sums that its standing needs: for {@link judged}, when the session is over. */
@@ -34,7 +37,13 @@ export const readKept = async (
   const study = (await session.studyAsReadable(entry.cameFrom.studyId))?.study;
   const promise = promiseOf({ promise: promiseKept(entry.promise, study?.promise), tallies });
   const strips = await stripsOfEntry(session, entry, promise);
-  const known = { kept: entry, tallies, strips };
+  const alike = onlyByAir(entry, await session.entriesOnlyByAir(entry)).map(({ code }) => code);
+  const known = {
+    kept: entry,
+    tallies,
+    strips,
+    ...(alike.length === 0 ? {} : { onlyByAir: alike }),
+  };
   if (study === undefined) return known;
   if (!needsAnswer(study, entry)) return { ...known, study };
   const earlier = await historyIn(session, historyWishOf(study));
@@ -59,7 +68,8 @@ export const withStanding = async (
   question: KeptQuestion,
 ): Promise<EntryStanding> => {
   const { standing } = await judged(model, question);
-  return { entry: question.kept, tallies: question.tallies, standing };
+  const { kept, tallies, onlyByAir: alike } = question;
+  return { entry: kept, tallies, standing, ...(alike === undefined ? {} : { onlyByAir: alike }) };
 };
 
 /** By id or by label code. Refuses: `entry-not-found`. */

@@ -2,7 +2,6 @@ import { done, type Outcome } from '../core/problem.ts';
 import { lastChange } from '../core/machine/machineChange.ts';
 import { defaultMachineId } from '../core/machine/workshopMachine.ts';
 import { sameMaterialAs } from '../core/stock/sameMaterial.ts';
-import { stockThicknessMm } from '../core/stock/stockThickness.ts';
 import { earlierSheetsOf, type EarlierSheet } from '../core/study/earlierSheet.ts';
 import { historyWishOf, type HistoryWish } from '../core/study/historyWish.ts';
 import { mostTimesThicker, pickEarlier } from '../core/study/pickEarlier.ts';
@@ -27,18 +26,20 @@ export const historyIn = async (
   session: ReadSession,
   wish: HistoryWish,
 ): Promise<readonly EarlierSheet[]> => {
-  const own = (await session.summaries()).filter(({ isExample }) => isExample === wish.isExample);
   const machineId = await machineMeant(session, wish);
-  const isSame = sameMaterialAs(wish.material);
-  const ofOneKind = own.filter(
-    (one) =>
-      one.id !== wish.except &&
-      isSame(one.stock.material) &&
-      isNear(stockThicknessMm(one.stock), wish.thicknessMm) &&
-      one.machineId === machineId,
-  );
+  const ofOneKind = await session.sheetsOfKind({
+    isExample: wish.isExample,
+    machine: { id: machineId },
+    isSameMaterial: sameMaterialAs(wish.material),
+    except: wish.except,
+    thicknessMm: {
+      least: wish.thicknessMm / mostTimesThicker,
+      most: wish.thicknessMm * mostTimesThicker,
+    },
+    limit: mostStudies,
+  });
   const sheets: EarlierSheet[] = [];
-  for (const { id } of ofOneKind.slice(0, mostStudies)) {
+  for (const id of ofOneKind) {
     const found = await session.study(id);
     if (found !== undefined) sheets.push(...earlierSheetsOf(found.study));
   }
@@ -53,9 +54,6 @@ export const historyIn = async (
         ),
   );
 };
-
-const isNear = (oneMm: number, otherMm: number): boolean =>
-  Math.max(oneMm, otherMm) <= mostTimesThicker * Math.min(oneMm, otherMm);
 
 /** A page that has not heard yet which machine is the default asks for that one. */
 const machineMeant = async (session: ReadSession, { machineId }: HistoryWish): Promise<string> =>

@@ -7,6 +7,8 @@ import type { Outcome, Problem } from '../core/problem.ts';
 import type { ReadingEvent } from '../core/reading/readingEvent.ts';
 import type { WorkshopMachine } from '../core/machine/workshopMachine.ts';
 import type { StartedOrder } from '../core/study/startedOrder.ts';
+import type { Sought } from '../core/search/sought.ts';
+import type { Stock } from '../core/stock/stock.ts';
 import type { RecordedTally, SavedStudy } from '../core/study/study.ts';
 import type { Model } from './model.ts';
 import type { StoredStudy, StudyHead, StudySummary } from './stored.ts';
@@ -55,6 +57,12 @@ export interface ReadSession {
   readonly passedOver: () => readonly Problem[];
   /** The last touched first. */
   readonly summaries: () => Promise<readonly StudySummary[]>;
+  /** A stretch of them. It costs what the stretch holds, however many there are. */
+  readonly listSheets: (asked: SheetsAsked) => Promise<Listed<StudySummary>>;
+  /** One of them. */
+  readonly sheet: (id: string) => Promise<StudySummary | undefined>;
+  /** Names of the sheets of one kind, the last touched first. */
+  readonly sheetsOfKind: (kind: SheetKind) => Promise<readonly string[]>;
   /** The one last put on the bed, the workshop's own before the example's. */
   readonly onBed: () => Promise<StudySummary | undefined>;
   /** Those that were removed and can come back, the last removed first. */
@@ -79,6 +87,14 @@ export interface ReadSession {
   readonly codeTaken: (code: string) => Promise<boolean>;
   /** The last kept first. */
   readonly entries: () => Promise<readonly ProvenSetting[]>;
+  /** A stretch of them; those for the sheet on the bed first, its batch before others, where one is said. */
+  readonly listEntries: (asked: EntriesAsked) => Promise<Listed<ProvenSetting>>;
+  /** Those of one material on one machine, the last kept first. */
+  readonly entriesOfKind: (
+    kind: StockKind & { readonly limit: number },
+  ) => Promise<readonly ProvenSetting[]>;
+  /** Those of the very same stock on the same machine that differ from it only by air. */
+  readonly entriesOnlyByAir: (entry: ProvenSetting) => Promise<readonly ProvenSetting[]>;
   /** By id, or by the code on its label (the last kept, should two have it). */
   readonly entry: (idOrCode: string) => Promise<ProvenSetting | undefined>;
   /** The study that an order was started on. */
@@ -97,6 +113,55 @@ export interface ReadSession {
   /** Readings of the four corners, the latest first. */
   readonly bedTests: () => Promise<readonly BedTest[]>;
   readonly bedTest: (id: string) => Promise<BedTest | undefined>;
+}
+
+/** A stretch of a list. */
+export interface Stretch {
+  /** Absent: from the first. */
+  readonly from?: number;
+  /** Absent: to the last. */
+  readonly limit?: number;
+}
+
+export interface ListAsked extends Stretch {
+  /** Absent: whatever there is. */
+  readonly sought?: Sought;
+}
+
+export interface SheetsAsked extends ListAsked {
+  /** Only sheets of this kind, but for one. */
+  readonly kind?: StockKind & { readonly except: string };
+}
+
+export interface EntriesAsked extends ListAsked {
+  /** The sheet on the bed. */
+  readonly onBed?: Stock;
+  /** Only those that were kept from this sheet. */
+  readonly studyId?: string;
+}
+
+export interface Listed<T> {
+  readonly found: readonly T[];
+  /** How many fit, in this stretch or not. */
+  readonly total: number;
+}
+
+/** Sheets, or settings, of one material. */
+export interface StockKind {
+  readonly isExample: boolean;
+  /** Asked once of each name that there is. */
+  readonly isSameMaterial: (name: string) => boolean;
+  /** Absent: on any machine. Without an id: nobody knows on which. */
+  readonly machine?: { readonly id: string | undefined };
+}
+
+export interface SheetKind extends StockKind {
+  readonly except: string;
+  /** Thickness to reckon with. Absent: any. */
+  readonly thicknessMm?: { readonly least: number; readonly most: number };
+  /** ISO 8601, UTC. Absent: whenever they were begun. */
+  readonly begunSince?: string;
+  readonly limit: number;
 }
 
 export interface RemovedStudy {

@@ -6,10 +6,8 @@ import type { ReadSession } from './ports.ts';
  */
 export const remembering = (session: ReadSession): ReadSession => {
   const studies = new Map<string, ReturnType<ReadSession['study']>>();
-  let summaries: ReturnType<ReadSession['summaries']> | undefined;
   return {
     ...session,
-    summaries: () => (summaries ??= session.summaries()),
     studyAsReadable: (id) => {
       const known = studies.get(id) ?? session.studyAsReadable(id);
       studies.set(id, known);

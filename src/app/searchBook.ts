@@ -1,16 +1,8 @@
-import { searchBook as search } from '../core/book/searchBook.ts';
+import { soughtIn } from '../core/search/sought.ts';
 import { readKept, withStanding, type EntryStanding } from './entryStanding.ts';
-import type { AskingPorts } from './ports.ts';
+import type { AskingPorts, EntriesAsked } from './ports.ts';
 import { remembering } from './remembering.ts';
 import type { KeptQuestion } from './standingAsKnown.ts';
-
-/** A stretch of a list. */
-export interface Stretch {
-  /** Absent: from the first. */
-  readonly from?: number;
-  /** Absent: to the last. */
-  readonly limit?: number;
-}
 
 export interface BookFound {
   readonly entries: readonly EntryStanding[];
@@ -22,23 +14,25 @@ export interface BookFound {
 const askedAtOnce = 4;
 
 /**
- * The proven settings that fit all the words, those for the sheet on the bed first. No words: the whole book. Only of those
- * in the stretch it is looked up how they stand: a page of a long book costs what a page of a short one does, beside reading
- * the entries themselves.
+ * The proven settings that fit all the words, those for the sheet on the bed first. No words: the whole book. Only those in
+ * the stretch are read, and it is looked up how they stand: a page of a long book costs what a page of a short one does.
  */
 export const searchBook = async (
   { store, model }: Pick<AskingPorts, 'store' | 'model'>,
   text: string,
-  { from = 0, limit }: Stretch = {},
+  asked: Omit<EntriesAsked, 'sought' | 'onBed'> = {},
 ): Promise<BookFound> => {
   const { total, questions } = await store.read(async (stored) => {
     const session = remembering(stored);
     const onBed = (await session.onBed())?.stock;
-    const fitting = search(await session.entries(), text, onBed);
+    const { found, total: fitting } = await session.listEntries({
+      ...asked,
+      sought: soughtIn(text),
+      ...(onBed === undefined ? {} : { onBed }),
+    });
     const kept: KeptQuestion[] = [];
-    for (const entry of fitting.slice(from, limit === undefined ? undefined : from + limit))
-      kept.push(await readKept(session, entry));
-    return { total: fitting.length, questions: kept };
+    for (const entry of found) kept.push(await readKept(session, entry));
+    return { total: fitting, questions: kept };
   });
   const entries: EntryStanding[] = [];
   for (let at = 0; at < questions.length; at += askedAtOnce) {

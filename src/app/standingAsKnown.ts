@@ -40,6 +40,8 @@ export interface KeptQuestion {
   readonly study?: Study;
   /** The last read first. */
   readonly strips: readonly StripToJudge[];
+  /** Codes of kept settings from which it differs only by air. */
+  readonly onlyByAir?: readonly string[];
   /** What the sheet's cards and orders say now, where that has a say. */
   readonly answer?: AnswerQuestion;
 }

@@ -47,17 +47,16 @@ const laterStudies = async (
   session: ReadSession,
   entry: ProvenSetting,
 ): Promise<readonly Study[]> => {
-  const all = (await session.summaries()).filter(({ isExample }) => isExample === entry.isExample);
-  const isSame = sameMaterialAs(entry.holdsFor.material);
-  const fitting = all.filter(
-    (one) =>
-      one.id !== entry.cameFrom.studyId &&
-      one.createdAt >= entry.keptAt &&
-      isSame(one.stock.material) &&
-      one.machineId === entry.holdsFor.machineId,
-  );
+  const fitting = await session.sheetsOfKind({
+    isExample: entry.isExample,
+    machine: { id: entry.holdsFor.machineId },
+    isSameMaterial: sameMaterialAs(entry.holdsFor.material),
+    except: entry.cameFrom.studyId,
+    begunSince: entry.keptAt,
+    limit: mostStudies,
+  });
   const studies: Study[] = [];
-  for (const { id } of fitting.slice(0, mostStudies)) {
+  for (const id of fitting) {
     const found = await session.studyAsReadable(id);
     if (found !== undefined) studies.push(found.study);
   }

@@ -11,6 +11,7 @@ import {
 } from '../../test/samples/studies.ts';
 import { undescribedMachine, type Machine } from '../core/machine/machine.ts';
 import { exampleMachine } from '../core/virtual/exampleMachine.ts';
+import { soughtIn } from '../core/search/sought.ts';
 import { migrations } from './migrations/all.ts';
 import { openSqliteStore } from './sqliteStore.ts';
 
@@ -148,5 +149,26 @@ describe('a store from before machines were things of their own', () => {
     addStudy('s1', 1, { name: 'door' });
     old.exec(`update study set machine = '{"maxPowerPct":400}'`);
     expect(plain((await found()).machines)).toEqual([['machine-s1', true, undescribedMachine]]);
+  });
+
+  it('is searched and narrowed as a new one is; what cannot be read stands in the whole list', async () => {
+    addStudy('s1', 1, { name: 'door' });
+    addStudy('s2', 2, { name: 'door' });
+    old.exec(`update study set stock = '{' where id = 's2'`);
+    addEntry('B1B1', 'door');
+    addEntry('B2B2');
+    old.exec(`update proven_setting set body = '{' where id = 'B2B2'`);
+    old.close();
+    const store = await openSqliteStore({ file, openedAt: sampleTime });
+    await store.read(async (session) => {
+      const sheets = (text: string) => session.listSheets({ sought: soughtIn(text) });
+      expect((await sheets('birch door 3.15 mm')).found.map(({ id }) => id)).toEqual(['s1']);
+      expect(await sheets('')).toMatchObject({ found: [{ id: 's1' }], total: 2 });
+      const kept = (text: string) => session.listEntries({ sought: soughtIn(text) });
+      expect((await kept('door bk42 3 mm')).found.map(({ id }) => id)).toEqual(['B1B1']);
+      expect(await kept('')).toMatchObject({ found: [{ id: 'B1B1' }], total: 2 });
+      expect(session.passedOver().map(({ params }) => params['id'])).toEqual(['s2', 'B2B2']);
+    });
+    await store.close();
   });
 });

@@ -3,6 +3,7 @@ import type { ReadSession } from '../app/ports.ts';
 import type { StoredStudy } from '../app/stored.ts';
 import { undescribedMachine } from '../core/machine/machine.ts';
 import type { Problem } from '../core/problem.ts';
+import { entriesOfKind, entriesOnlyByAir, entryRows, listEntries } from './entries.ts';
 import { machineTestRows } from './machineTests.ts';
 import { machineUse, readMachine, readMachines } from './machines.ts';
 import {
@@ -20,7 +21,7 @@ import {
   type ReadEach,
 } from './rows.ts';
 import { removedStudies } from './removedStudies.ts';
-import { readOnBed, readSummaries } from './summaries.ts';
+import { listSheets, readOnBed, readSheet, readSummaries, sheetsOfKind } from './summaries.ts';
 import type { Tables } from './tables.ts';
 
 /** The questions that a session answers, asked inside its transaction. */
@@ -36,6 +37,9 @@ export const readSession = (db: Kysely<Tables>): ReadSession => {
 
 type StudyQuestion =
   | 'summaries'
+  | 'listSheets'
+  | 'sheet'
+  | 'sheetsOfKind'
   | 'onBed'
   | 'removedStudies'
   | 'holds'
@@ -50,6 +54,9 @@ const studyQuestions = (
   readEach: ReadEach,
 ): Pick<ReadSession, StudyQuestion> => ({
   summaries: () => readSummaries(db, readEach),
+  listSheets: (asked) => listSheets(db, readEach, asked),
+  sheet: (id) => readSheet(db, readEach, id),
+  sheetsOfKind: (kind) => sheetsOfKind(db, kind),
   onBed: () => readOnBed(db, readEach),
   removedStudies: () => removedStudies(db, readEach),
   holds: async () => {
@@ -144,6 +151,9 @@ const otherQuestions = (
     return entry.length > 0;
   },
   entries: async () => readEach(await entryRows(db).execute(), entryOf),
+  listEntries: (asked) => listEntries(db, readEach, asked),
+  entriesOfKind: (kind) => entriesOfKind(db, readEach, kind),
+  entriesOnlyByAir: (entry) => entriesOnlyByAir(db, readEach, entry),
   entry: async (idOrCode) => {
     const byId = await entryRows(db).where('proven_setting.id', '=', idOrCode).executeTakeFirst();
     const row =
@@ -220,16 +230,3 @@ const tallyRows = (db: Kysely<Tables>) =>
     .selectFrom('tally')
     .select(['id', 'study_id', 'proven_setting_id', 'body'])
     .orderBy('position');
-
-/** The last kept first. */
-const entryRows = (db: Kysely<Tables>) =>
-  db
-    .selectFrom('proven_setting')
-    .leftJoin('machine', 'machine.id', 'proven_setting.machine_id')
-    .select([
-      'proven_setting.id',
-      'proven_setting.body',
-      'proven_setting.machine_id',
-      'machine.body as machine',
-    ])
-    .orderBy('proven_setting.kept_no', 'desc');

@@ -24,6 +24,7 @@ import { stockShape } from '../formats/saved/stock.ts';
 import { aimShape, askShape, promiseShape, savedStudyShape } from '../formats/saved/study.ts';
 import { startedOrderShape } from '../formats/saved/startedOrder.ts';
 import { habitShape, recordedTallyShape } from '../formats/saved/tally.ts';
+import { machineFoundBy, stockFoundBy } from './foundBy.ts';
 import { StoreError } from './storeError.ts';
 import type {
   EntryRow,
@@ -67,6 +68,7 @@ const parsed = <S extends z.ZodType>(
 };
 
 export const headColumns = (head: StudyHead) => ({
+  ...stockFoundBy(head.stock),
   stock: JSON.stringify(head.stock),
   machine_id: head.machineId,
   promise: JSON.stringify(head.promise),
@@ -78,7 +80,7 @@ export const headColumns = (head: StudyHead) => ({
 export const stockOf = ({ stock, id }: Pick<StudyRow, 'stock' | 'id'>) =>
   parsed(stockShape, stock, 'study', id);
 
-export const machineOf = (row: Omit<MachineRow, 'position'>): WorkshopMachine => ({
+export const machineOf = (row: Omit<MachineRow, 'position' | 'found_by'>): WorkshopMachine => ({
   version: 1,
   id: row.id,
   isExample: row.is_example === 1,
@@ -95,6 +97,7 @@ export const machineColumns = (machine: WorkshopMachine) => ({
   added_at: machine.addedAt,
   body: JSON.stringify(machine.machine),
   changes: JSON.stringify(machine.changes),
+  ...machineFoundBy(machine.machine),
 });
 
 /** A study row put together with what hangs on it. */
@@ -159,8 +162,16 @@ export const bedTestOf = (row: TestRow): BedTest =>
 export const focusTestOf = (row: TestRow): FocusTest =>
   ofMachine(parsed(focusTestShape, row.body, 'machine_test', row.id), row);
 
-export const machineNameIn = ({ machine_id, machine }: OfMachine): string | undefined =>
-  machine === null ? undefined : parsed(machineShape, machine, 'machine', machine_id ?? '').name;
+export const machineNameIn = ({ machine_id, machine }: OfMachine): string | undefined => {
+  if (machine === null) return undefined;
+  if (machine === lastNamed?.machine) return lastNamed.name;
+  const { name } = parsed(machineShape, machine, 'machine', machine_id ?? '');
+  lastNamed = { machine, name };
+  return name;
+};
+
+/** Most rows of a list are of one machine: its description is read once. */
+let lastNamed: { readonly machine: string; readonly name: string | undefined } | undefined;
 
 /** The machine stands in a column of its own, and its name with itself: what names it here is as old as the row. */
 const ofMachine = <T extends { readonly machineId?: string; readonly machine?: string }>(

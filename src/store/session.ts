@@ -2,6 +2,7 @@ import type { Kysely } from 'kysely';
 import type { Session } from '../app/ports.ts';
 import { appendEvents, arrangeEvents, insertCards, insertTallies, keepOrder } from './inserts.ts';
 import { deleteMachineTest, insertMachineTest } from './machineTests.ts';
+import { entryFoundBy } from './foundBy.ts';
 import { nextKept, nextOnBed, nextTouch } from './counters.ts';
 import { replaceMachine } from './machines.ts';
 import { readSession } from './readSession.ts';
@@ -132,6 +133,7 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
         kept_no: await nextKept(db),
         study_id: entry.cameFrom.studyId,
         machine_id: entry.holdsFor.machineId ?? null,
+        ...entryFoundBy(entry),
         body: JSON.stringify(entry),
       })
       .execute();

@@ -124,6 +124,7 @@ describe('the SQLite store', () => {
       { number: 5, name: 'on-the-bed', applied_at: sampleTime },
       { number: 6, name: 'order-by-counter', applied_at: sampleTime },
       { number: 7, name: 'started-orders', applied_at: sampleTime },
+      { number: 8, name: 'found-by', applied_at: sampleTime },
     ]);
     db.close();
   });
@@ -150,6 +151,7 @@ describe('the SQLite store', () => {
       { number: 5, applied_at: '2032-01-01T00:00:00.000Z' },
       { number: 6, applied_at: '2032-01-01T00:00:00.000Z' },
       { number: 7, applied_at: '2032-01-01T00:00:00.000Z' },
+      { number: 8, applied_at: '2032-01-01T00:00:00.000Z' },
     ]);
     db.close();
   });

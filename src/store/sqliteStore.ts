@@ -17,6 +17,7 @@ import { migrate } from './migrate.ts';
 import type { Migration } from './migrations/migration.ts';
 import { explainSqlite } from './explainSqlite.ts';
 import { finishRestore, restoreIsPending } from './restoreSqlite.ts';
+import { preparedOnce } from './preparedOnce.ts';
 import { StoreError } from './storeError.ts';
 import { holdStore, type Held } from './storeLock.ts';
 import type { Tables } from './tables.ts';
@@ -46,11 +47,11 @@ export const openSqliteStore = async (options: SqliteOptions): Promise<Store> =>
     makeFolder(dirname(file));
     const held = holdForWork(file, busyMs);
     undo.push(held.release);
-    const db = new Kysely<Tables>({
-      dialect: new ImmediateDialect({ database: openFile(options) }),
-    });
+    const statements = preparedOnce(openFile(options));
+    const db = new Kysely<Tables>({ dialect: new ImmediateDialect({ database: statements }) });
     undo.push(() => void db.destroy());
     await migrate(db, options.openedAt, options.migrations);
+    statements.keep();
     const store = kyselyStore({ db, explain, stillThere: watcherOf(file) });
     return {
       ...store,

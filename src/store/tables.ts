@@ -1,3 +1,5 @@
+import type { EntryColumns, StockColumns } from './foundBy.ts';
+
 /**
  * The rows, as both engines hold them: texts, whole numbers and double precision only; JSON and ISO times as text; yes
  * and no as 1 and 0. Order is kept by `position`, counted up in the session that inserts.
@@ -30,9 +32,10 @@ export interface MachineRow {
   readonly added_at: string;
   readonly body: string;
   readonly changes: string;
+  readonly found_by: string;
 }
 
-export interface StudyRow {
+export interface StudyRow extends StockColumns {
   readonly id: string;
   readonly is_example: number;
   readonly created_at: string;
@@ -83,7 +86,7 @@ export interface TallyRow {
   readonly body: string;
 }
 
-export interface EntryRow {
+export interface EntryRow extends EntryColumns {
   readonly id: string;
   readonly code: string;
   readonly is_example: number;

@@ -31,6 +31,7 @@ export const addresses = {
   calcFit: { method: 'POST', path: '/api/calc/fit' },
   calcNextCard: { method: 'POST', path: '/api/calc/nextcard' },
   searchBook: { method: 'GET', path: '/api/book' },
+  keptLike: { method: 'GET', path: '/api/kept-like' },
   getEntry: { method: 'GET', path: '/api/book/:id' },
   keepSetting: { method: 'POST', path: '/api/book' },
   removeEntry: { method: 'DELETE', path: '/api/book/:id' },

@@ -5,6 +5,7 @@ import { id } from '../formats/saved/bounds.ts';
 import { focusTestShape } from '../formats/saved/focusTest.ts';
 import { meteringShape } from '../formats/saved/metering.ts';
 import { workshopMachineShape } from '../formats/saved/workshopMachine.ts';
+import { provenSettingShape } from '../formats/saved/provenSetting.ts';
 import { recordedTallyShape } from '../formats/saved/tally.ts';
 import { addresses } from './addresses.ts';
 import {
@@ -16,7 +17,14 @@ import {
   studyFileBody,
 } from './answer.ts';
 import { bedTestReply, byBedTest, recordBedTestBody } from './bed.ts';
-import { bookEntry, byEntry, keepSettingBody, searchBookQuery, tallyEntryBody } from './book.ts';
+import {
+  bookEntry,
+  byEntry,
+  keptLikeQuery,
+  keepSettingBody,
+  searchBookQuery,
+  tallyEntryBody,
+} from './book.ts';
 import { addCardBody, byCard, cardReply, replaceCardBody } from './card.ts';
 import { historyQuery, historyReply } from './history.ts';
 import {
@@ -49,6 +57,7 @@ import { unitsWanted } from './unitsWanted.ts';
 import {
   byStudy,
   changeStudyBody,
+  listStudiesQuery,
   correctTallyBody,
   recordReadingsBody,
   recordReadingsReply,
@@ -94,8 +103,9 @@ export const api = {
 
   listStudies: route({
     ...addresses.listStudies,
-    summary: 'All sheets, the last touched first',
-    reply: z.strictObject({ studies: z.array(studySummary) }),
+    summary: 'Sheets that fit all the words, the last touched first',
+    query: listStudiesQuery,
+    reply: z.strictObject({ studies: z.array(studySummary), total: z.number().int() }),
   }),
   startStudy: route({
     ...addresses.startStudy,
@@ -264,6 +274,12 @@ export const api = {
     summary: 'Kept settings, those for the sheet on the bed first',
     query: searchBookQuery,
     reply: z.strictObject({ entries: z.array(bookEntry), total: z.number().int() }),
+  }),
+  keptLike: route({
+    ...addresses.keptLike,
+    summary: 'Settings kept of a sheet’s material on its machine, the last kept first, 200 at most',
+    query: keptLikeQuery,
+    reply: z.strictObject({ entries: z.array(provenSettingShape) }),
   }),
   getEntry: route({
     ...addresses.getEntry,

@@ -11,6 +11,7 @@ import {
 } from '../formats/saved/tally.ts';
 import { standingReply } from './standing.ts';
 import { earlierSheetsWish } from './history.ts';
+import { listQuery } from './study.ts';
 
 export const byEntry = z.strictObject({
   /** The entry's id, or the four characters of its shelf label. */
@@ -21,15 +22,16 @@ export const bookEntry = z.strictObject({
   entry: provenSettingShape,
   tallies: z.array(recordedTallyShape),
   standing: standingReply,
+  /** Codes of kept settings from which it differs only by air. */
+  onlyByAir: z.array(z.string()).exactOptional(),
 });
 
-export const searchBookQuery = z.strictObject({
-  /** Words, a thickness such as `3 mm`, or a label's code; all must fit. */
-  text: z.string().max(200).exactOptional(),
-  /** A stretch of them; absent: all. */
-  from: z.coerce.number().int().min(0).max(1e9).exactOptional(),
-  limit: z.coerce.number().int().min(1).max(1000).exactOptional(),
+export const searchBookQuery = listQuery.extend({
+  /** Only those that were kept from this sheet. */
+  studyId: id.exactOptional(),
 });
+
+export const keptLikeQuery = z.strictObject({ studyId: id });
 
 /** A setting to be kept. What it holds for and what the model says of it are taken from the study. */
 export const keepSettingBody = z.strictObject({

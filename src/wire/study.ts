@@ -40,6 +40,21 @@ export const studySummary = z.strictObject({
   tallyCount: z.number().int(),
 });
 
+/** What of a list is asked for. */
+export const listQuery = z.strictObject({
+  /** Words, a thickness such as `3 mm`, or a code; all must fit. */
+  text: z.string().max(200).exactOptional(),
+  /** A stretch of them; absent: all. */
+  from: z.coerce.number().int().min(0).max(1e9).exactOptional(),
+  limit: z.coerce.number().int().min(1).max(1000).exactOptional(),
+});
+
+/** The same, or only sheets like another one. */
+export const listStudiesQuery = listQuery.extend({
+  /** Only other sheets of the same material as this one. */
+  like: id.exactOptional(),
+});
+
 /** A study begun: only the sheet is needed. A known id returns the study that has it, unchanged. */
 export const startStudyBody = z.strictObject({
   id: id.exactOptional(),

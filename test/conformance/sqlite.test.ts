@@ -6,11 +6,12 @@ import { createInterface } from 'node:readline';
 import { fileURLToPath } from 'node:url';
 import { openSqliteStore } from '../../src/store/sqliteStore.ts';
 import { sampleTime } from '../samples/studies.ts';
-import { storeConformance } from './store.ts';
+import { listConformance } from './lists.ts';
+import { storeConformance, type EngineUnderTest } from './store.ts';
 
 const writer = fileURLToPath(new URL('sqliteWriter.mjs', import.meta.url));
 
-storeConformance('SQLite', () => {
+const make = (): Promise<EngineUnderTest> => {
   const folder = mkdtempSync(join(tmpdir(), 'throughcut-store-'));
   const file = join(folder, 'made', 'on', 'demand', 'workshop.sqlite');
   return Promise.resolve({
@@ -34,4 +35,7 @@ storeConformance('SQLite', () => {
       return Promise.resolve();
     },
   });
-});
+};
+
+storeConformance('SQLite', make);
+listConformance('SQLite', make);

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { fallsShort, type Figure } from '../../bench/night/nightPart.ts';
+import { measureGrowth } from '../../bench/grown/growthPart.ts';
 import { killOften } from '../../bench/server/killsPart.ts';
 import { askManyThings } from '../../bench/server/requestsPart.ts';
 
@@ -22,4 +23,21 @@ describe('a tenth of the night', () => {
     // How long the slowest takes is a figure of the night: here other tests run beside it.
     expect(short.filter((figure) => !figure.startsWith('slowest'))).toEqual([]);
   });
+
+  it(
+    'answers a grown workshop with about what a bare SELECT takes',
+    { timeout: 900_000 },
+    async () => {
+      const size = { sheets: 200, kept: 500, events: 2000, roundTrip: 10_000, rounds: 5 };
+      const counted: string[] = [];
+      for await (const figure of measureGrowth(size)) {
+        // Ratios to hundreds of rows are those of the night; here other tests run beside it, and only what is counted counts.
+        if (figure.unit === undefined && figure.atLeast !== undefined) {
+          counted.push(figure.what);
+          expect(figure).toSatisfy((one: Figure) => !fallsShort(one));
+        }
+      }
+      expect(counted).toEqual(['readings of the large sheet', 'readings out and in again']);
+    },
+  );
 });

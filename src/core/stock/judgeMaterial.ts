@@ -1,4 +1,5 @@
 import type { Problem } from '../problem.ts';
+import { remembered } from '../remembered.ts';
 import type { OpenQuestion, StockCode } from './codes.ts';
 import { findMaterial, type MaterialClass } from './materials.ts';
 import {
@@ -37,7 +38,12 @@ export type MaterialJudgement = {
  * several things named the strictest counts; of overlapping names the longer. Text that names nothing known, or a thing
  * that comes in a refusable kind (leather, cloth, plastic), is a question, not a yes.
  */
-export const judgeMaterial = (text: string): MaterialJudgement => {
+export const judgeMaterial = (text: string): MaterialJudgement => judged(text);
+
+/** So many names are remembered: more materials than that has no workshop. */
+const mostRemembered = 500;
+
+const judged = remembered((text: string): MaterialJudgement => {
   const { entries, questions, denied } = readNames(text);
   const material = findMaterial(text);
   const about = material === undefined ? {} : { material };
@@ -61,7 +67,7 @@ export const judgeMaterial = (text: string): MaterialJudgement => {
   return caution === undefined || problem === undefined
     ? { decision: 'allowed', remarks: [], ...about }
     : { decision: 'caution', ...caution, problem, remarks: cautions, ...about };
-};
+}, mostRemembered);
 
 /** The question that stands in for a refusal: of rubber for lasers, or of what the text says that it is not. */
 const leftOpen = (text: string, [refusal]: readonly NamedEntry[]): StockCode | undefined => {

@@ -1,3 +1,4 @@
+import { remembered } from '../remembered.ts';
 import { judgeMaterial } from './judgeMaterial.ts';
 import { besidesMaterial, findMaterial } from './materials.ts';
 
@@ -11,20 +12,23 @@ interface NameParts {
   readonly besides: ReadonlySet<string>;
 }
 
-const partsOf = (name: string): NameParts => {
+/** So many names are remembered: more materials than that has no workshop. */
+const mostRemembered = 500;
+
+const partsOf = remembered((name: string): NameParts => {
   const judgement = judgeMaterial(name);
   return {
     material: findMaterial(name)?.id,
     judged: 'entry' in judgement ? judgement.entry.material : judgement.decision,
     besides: besidesMaterial(name),
   };
-};
+}, mostRemembered);
 
 /**
  * Whether another name is of the same material, as far as names tell: one class of stock, and nothing that contradicts.
  * "3 mm birch ply" and "plywood, birch" are one, and so is plain "plywood", which says less; birch and poplar plywood are
  * two, and so are cast and extruded acrylic. Names of no known class must say the same. Take the function that comes back
- * to many names: each name is judged once, ~0.5 ms.
+ * to many names: each name is judged once, ~0.5 ms, and remembered.
  */
 export const sameMaterialAs = (name: string): ((other: string) => boolean) => {
   const one = partsOf(name);

@@ -1,4 +1,5 @@
 import type { ProvenSetting } from '../book/provenSetting.ts';
+import type { Card } from '../card/card.ts';
 import type { StudyCell } from '../cutmodel/cutStudy.ts';
 import { powerInCornersPct, type Setting } from '../machine/setting.ts';
 import { stepNotFaster, stepNotSlower } from '../machine/speedSteps.ts';
@@ -25,6 +26,9 @@ export interface CheckStrip {
 /** More cells than this are a card. */
 const mostCells = 10;
 
+/** Whether a card is small enough for a strip. */
+export const couldBeStrip = ({ cells }: Pick<Card, 'cells'>): boolean => cells.length <= mostCells;
+
 /**
  * The check strips of a proven setting among the cards of another study. A strip is known by what it is: few cells, one
  * of them at the proven setting, the others faster and alike in everything else. Nobody has to say so, and a strip that
@@ -36,7 +40,7 @@ export const stripsIn = (study: Study, entry: ProvenSetting): readonly CheckStri
   const cut = toCutStudy(study);
   const origins = cellOrigins(study);
   return study.cards
-    .filter((card) => card.cells.length <= mostCells && isStrip(card.rungs, entry.setting))
+    .filter((card) => couldBeStrip(card) && isStrip(card.rungs, entry.setting))
     .map((card): CheckStrip => {
       const batch = card.batch ?? study.stock.batch;
       const said = study.events.filter((event) => event.cardCode === card.code);

@@ -14,6 +14,11 @@ export const bookRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
     const { entries, total } = await searchBook(ports.until(gone), text, stretch);
     return done({ entries: entries.map(spoken), total });
   });
+  on(app, api.keptLike, async ({ query }) => {
+    const { keptLike } = await import('../../app/keptLike.ts');
+    const kept = await keptLike(ports, query.studyId);
+    return kept.ok ? done({ entries: kept.value }) : kept;
+  });
   on(app, api.getEntry, async ({ params, gone }) => {
     const { readEntry } = await import('../../app/readEntry.ts');
     return saidOf(await readEntry(ports.until(gone), params.id));

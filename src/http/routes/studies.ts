@@ -12,7 +12,12 @@ import { api } from '../../wire/api.ts';
 import { on } from '../on.ts';
 
 export const studyRoutes = (app: FastifyInstance, ports: Ports): void => {
-  on(app, api.listStudies, async () => done({ studies: await listStudies(ports) }));
+  on(app, api.listStudies, async ({ query }) => {
+    const listed = await listStudies(ports, query);
+    if (!listed.ok) return listed;
+    const { found, total } = listed.value;
+    return done({ studies: found, total });
+  });
   on(app, api.startStudy, ({ body }) => startStudy(ports, body));
   on(app, api.getStudy, ({ params }) => readStudy(ports, params.id));
   on(app, api.changeStudy, ({ params, body }) => changeStudy(ports, params.id, body));

@@ -5,6 +5,7 @@ import { machines } from './0004-machines.ts';
 import { onTheBed } from './0005-on-the-bed.ts';
 import { orderByCounter } from './0006-order-by-counter.ts';
 import { startedOrders } from './0007-started-orders.ts';
+import { foundByColumns } from './0008-found-by.ts';
 import type { Migration } from './migration.ts';
 
 /** Every step, in order. A new one is one file and one line here. */
@@ -16,4 +17,5 @@ export const migrations: readonly Migration[] = [
   onTheBed,
   orderByCounter,
   startedOrders,
+  foundByColumns,
 ];

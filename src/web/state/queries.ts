@@ -11,6 +11,8 @@ export interface BookEntry {
   readonly entry: ProvenSetting;
   readonly tallies: readonly RecordedTally[];
   readonly standing: Standing;
+  /** Codes of kept settings from which it differs only by air. */
+  readonly onlyByAir?: readonly string[];
 }
 
 /** Names under which what the server said is remembered; whoever changes something forgets them. */
@@ -50,21 +52,35 @@ export const useHistory = (wish: HistoryWish) => {
   });
 };
 
-export const useStudies = () =>
-  useQuery({ queryKey: queryKeys.studies, queryFn: () => callOrThrow(pageApi.listStudies) });
+/** What of a list is asked for: a page of it at least. */
+export interface ListWish {
+  readonly text?: string;
+  readonly limit: number;
+}
 
-export const useBook = (text: string, limit?: number) =>
+/** `like`: only other sheets of the same material as this one. */
+export const useStudies = (wish: ListWish & { readonly like?: string }) =>
   useQuery({
-    queryKey: [...queryKeys.book, text, limit ?? 'all'],
-    queryFn: () =>
-      callOrThrow(pageApi.searchBook, {
-        query: {
-          ...(text === '' ? {} : { text }),
-          ...(limit === undefined ? {} : { limit }),
-        },
-      }),
+    queryKey: [...queryKeys.studies, wish],
+    queryFn: () => callOrThrow(pageApi.listStudies, { query: { ...wish } }),
     // What stands there stays until more of it has come.
     placeholderData: keepPreviousData,
+  });
+
+/** `studyId`: only what was kept from this sheet. */
+export const useBook = (wish: ListWish & { readonly studyId?: string }) =>
+  useQuery({
+    queryKey: [...queryKeys.book, wish],
+    queryFn: () => callOrThrow(pageApi.searchBook, { query: { ...wish } }),
+    placeholderData: keepPreviousData,
+  });
+
+/** What was kept of a sheet's material on its machine. */
+export const useKeptLike = (studyId: string, isWanted: boolean) =>
+  useQuery({
+    queryKey: [...queryKeys.book, 'like', studyId],
+    queryFn: () => callOrThrow(pageApi.keptLike, { query: { studyId } }),
+    enabled: isWanted,
   });
 
 /** `isReady`: not while something is being sent that may be this very entry. */

@@ -7,6 +7,7 @@ import { studyText } from '../../../words/en/screens/study.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
+import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { Field } from '../../parts/quantity/Field.tsx';
 import { useStudies } from '../../state/queries.ts';
 import { useKeeperState, useKeptStudy, useWorkshop } from '../../state/workshop.tsx';
@@ -27,6 +28,9 @@ export const AsideScreen = () => {
     </Page>
   );
 };
+
+/** So many sheets are offered, the last touched first; others are found by their words. */
+const mostOffered = 50;
 
 const nameOf = (stock: Stock): string =>
   studyText.stock(stock.material, stockThicknessMm(stock), stock.thicknessReadingsMm.length > 0);
@@ -67,7 +71,8 @@ const Group = ({ group }: { readonly group: AsideGroup }) => {
 /** Any card that the workshop has; the one that was refused is offered no more. */
 const ToCard = ({ group }: { readonly group: AsideGroup }) => {
   const { keeper } = useWorkshop();
-  const { data } = useStudies();
+  const [text, setText] = useState('');
+  const { data } = useStudies({ text: text.trim(), limit: mostOffered });
   const [picked, setPicked] = useState('');
   const cards = (data?.studies ?? []).flatMap(({ id, stock, cardCodes }) =>
     cardCodes
@@ -83,6 +88,9 @@ const ToCard = ({ group }: { readonly group: AsideGroup }) => {
         if (target !== undefined) keeper.settleAside(group.all, [ofCard(group, target)]);
       }}
     >
+      {data === undefined || data.total <= mostOffered ? null : (
+        <TextLine label={words.findSheet} value={text} onChange={setText} />
+      )}
       <Field label={words.toCard}>
         {(box) => (
           <select

@@ -1,17 +1,35 @@
+import { useState } from 'react';
 import { Link } from 'wouter';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import { inventedText } from '../../../words/en/invented.ts';
 import { bedText as words, studyText } from '../../../words/en/screens/study.ts';
+import { Action } from '../../parts/action/Action.tsx';
 import { Section } from '../../parts/page/Page.tsx';
+import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { useStudies } from '../../state/queries.ts';
 
-/** The sheets that lay on the bed before. */
+/** So many stand there at first, and come with each asking for more. */
+const pageOf = 20;
+/** More than that is searched, not scrolled. */
+const mostShown = 500;
+
+/** The sheets that lay on the bed before; where they are many, to be searched. */
 export const OtherSheets = ({ except }: { readonly except: string }) => {
-  const { data } = useStudies();
-  const others = data?.studies.filter(({ id }) => id !== except) ?? [];
-  if (others.length === 0) return null;
+  const [text, setText] = useState('');
+  const [shown, setShown] = useState(pageOf);
+  const { data } = useStudies({ text: text.trim(), limit: shown + 1 });
+  const others = data?.studies.filter(({ id }) => id !== except).slice(0, shown) ?? [];
+  const isSearched = text !== '';
+  if (data === undefined || (others.length === 0 && !isSearched)) return null;
+  // The one on the bed stands above.
+  const isBedAmong = data.studies.some(({ id }) => id === except);
+  const total = data.total - (isBedAmong ? 1 : 0);
   return (
     <Section title={words.others}>
+      {isSearched || total > pageOf ? (
+        <TextLine label={words.findSheet} value={text} onChange={setText} />
+      ) : null}
+      {others.length === 0 ? <p role="status">{words.noneFound}</p> : null}
       <ul className="sheets">
         {others.map(({ id, stock, cardCodes, touchedAt, isExample, stripOf }) => (
           <li key={id}>
@@ -32,6 +50,13 @@ export const OtherSheets = ({ except }: { readonly except: string }) => {
           </li>
         ))}
       </ul>
+      {total <= others.length || shown >= mostShown ? null : (
+        <div className="actions">
+          <Action onPress={() => setShown(shown + pageOf)}>
+            {words.showMore(others.length, total)}
+          </Action>
+        </div>
+      )}
     </Section>
   );
 };

@@ -20,13 +20,15 @@ import { Transfer } from './Transfer.tsx';
 import './book.css';
 
 /** So many stand on the page at first, and come with each asking for more. */
-const pageOf = 50;
+const pageOf = 25;
+/** More than that is searched, not scrolled. */
+const mostShown = 500;
 
 /** The workshop's proven settings, to be searched; those for the sheet on the bed first. */
 export const BookScreen = () => {
   const [text, setText] = useState('');
   const [shown, setShown] = useState(pageOf);
-  const { data, isPending, isError } = useBook(text.trim(), shown);
+  const { data, isPending, isError } = useBook({ text: text.trim(), limit: shown });
   const entries = data?.entries ?? [];
   const isEmpty = data !== undefined && entries.length === 0 && text.trim() === '';
   return (
@@ -47,10 +49,10 @@ export const BookScreen = () => {
         <>
           <ul className="book">
             {entries.map((found) => (
-              <EntryLine key={found.entry.id} found={found} all={entries} />
+              <EntryLine key={found.entry.id} found={found} />
             ))}
           </ul>
-          {data === undefined || data.total <= entries.length ? null : (
+          {data === undefined || data.total <= entries.length || shown >= mostShown ? null : (
             <div className="actions">
               <Action onPress={() => setShown(shown + pageOf)}>
                 {words.showMore(entries.length, data.total)}
@@ -79,12 +81,7 @@ const EmptyBook = () => (
   </div>
 );
 
-interface EntryLineProps {
-  readonly found: BookEntry;
-  readonly all: readonly BookEntry[];
-}
-
-const EntryLine = ({ found, all }: EntryLineProps) => {
+const EntryLine = ({ found }: { readonly found: BookEntry }) => {
   const { entry, standing } = found;
   const { material, nominalThicknessMm, measuredThicknessMm, batch } = entry.holdsFor;
   return (
@@ -101,7 +98,7 @@ const EntryLine = ({ found, all }: EntryLineProps) => {
         <span className="book-promise">
           <StandingMark standing={standing} /> {promiseOfStanding(standing, entry.surePct)}
         </span>
-        <OnlyByAir entry={entry} all={all} />
+        <OnlyByAir found={found} />
         <span className="book-code figure-text">{entry.code}</span>
       </Link>
     </li>

@@ -26,7 +26,7 @@ import { CountedOrder } from '../../parts/tally/CountedOrder.tsx';
 import { TallyForm } from '../../parts/tally/TallyForm.tsx';
 import { callOrThrow } from '../../state/call.ts';
 import { newId } from '../../state/newId.ts';
-import { queryKeys, useBook, useBookEntry, type BookEntry } from '../../state/queries.ts';
+import { queryKeys, useBookEntry, type BookEntry } from '../../state/queries.ts';
 import { fetchPart } from '../../state/fetchPart.ts';
 import { useKeeperState } from '../../state/workshop.tsx';
 import { EntryFacts } from './EntryFacts.tsx';
@@ -58,7 +58,6 @@ export const EntryScreen = ({ id }: { readonly id: string }) => {
 
 const Entry = ({ found }: { readonly found: BookEntry }) => {
   const { entry, standing, tallies } = found;
-  const { data: book } = useBook('');
   const [, goTo] = useLocation();
   const cache = useQueryClient();
   const forget = (): void => {
@@ -127,7 +126,7 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
           </ActionLink>
         </div>
       ) : null}
-      <OnlyByAir entry={entry} all={book?.entries ?? []} />
+      <OnlyByAir found={found} />
       <EntryFacts entry={entry} promise={standing.promise} />
       {tallies.length === 0 ? null : (
         <Section title={words.checked}>

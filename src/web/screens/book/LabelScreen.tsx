@@ -13,14 +13,13 @@ import {
   StandingMark,
   StandingRun,
 } from '../../parts/standing/StandingSays.tsx';
-import { useBook, useBookEntry, usePairing } from '../../state/queries.ts';
+import { useBookEntry, usePairing } from '../../state/queries.ts';
 import { OnlyByAir } from './OnlyByAir.tsx';
 import './label.css';
 
 /** A label for the shelf: the setting, what it holds for, and a code that opens the entry. */
 export const LabelScreen = ({ id }: { readonly id: string }) => {
   const { data } = useBookEntry(id);
-  const { data: book } = useBook('');
   const { data: pairing } = usePairing();
   if (data === undefined) return <p className="page-wait">{shellText.loading}</p>;
   const { entry, standing } = data;
@@ -42,7 +41,7 @@ export const LabelScreen = ({ id }: { readonly id: string }) => {
             <p className="label-setting">
               <StandingRun standing={standing} kept={entry.setting} />
             </p>
-            <OnlyByAir entry={entry} all={book?.entries ?? []} />
+            <OnlyByAir found={data} />
             <p>
               <StandingMark standing={standing} />
             </p>

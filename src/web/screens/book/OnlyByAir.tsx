@@ -1,20 +1,8 @@
-import { onlyByAir } from '../../../core/book/onlyByAir.ts';
-import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
 import { bookText as words } from '../../../words/en/screens/book.ts';
 import type { BookEntry } from '../../state/queries.ts';
 
-interface OnlyByAirProps {
-  readonly entry: ProvenSetting;
-  readonly all: readonly BookEntry[];
-}
-
 /** Where another kept setting would be typed the same and has other air: which. */
-export const OnlyByAir = ({ entry, all }: OnlyByAirProps) => {
-  const others = onlyByAir(
-    entry,
-    all.map((one) => one.entry),
+export const OnlyByAir = ({ found: { onlyByAir = [] } }: { readonly found: BookEntry }) =>
+  onlyByAir.length === 0 ? null : (
+    <strong className="book-air">{words.onlyByAir(onlyByAir)}</strong>
   );
-  return others.length === 0 ? null : (
-    <strong className="book-air">{words.onlyByAir(others.map(({ code }) => code))}</strong>
-  );
-};

@@ -1,5 +1,4 @@
 import { pieceKey, type PieceRead } from '../../../core/compare/pieces.ts';
-import { sameMaterialAs } from '../../../core/stock/sameMaterial.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { compareText as words } from '../../../words/en/screens/compare.ts';
@@ -10,6 +9,9 @@ import { Section } from '../../parts/page/Page.tsx';
 import { Field } from '../../parts/quantity/Field.tsx';
 import { useStudies } from '../../state/queries.ts';
 import { sideNames, sidesOf, type CompareDraft } from './sides.ts';
+
+/** So many other sheets are offered, the last touched first. */
+const mostOffered = 100;
 
 export interface PiecesFormProps {
   readonly study: Study;
@@ -65,13 +67,8 @@ interface OtherSheetProps {
 
 /** Another sheet of the same material whose cards may be laid as well. */
 const OtherSheet = ({ study, chosen, onChoose }: OtherSheetProps) => {
-  const { data } = useStudies();
-  const isSame = sameMaterialAs(study.stock.material);
-  const others =
-    data?.studies.filter(
-      ({ id, stock, isExample }) =>
-        id !== study.id && isExample === study.isExample && isSame(stock.material),
-    ) ?? [];
+  const { data } = useStudies({ like: study.id, limit: mostOffered });
+  const others = data?.studies ?? [];
   if (others.length === 0) return null;
   return (
     <Field label={words.otherSheet}>

@@ -11,11 +11,12 @@ const mostNamed = 5;
 /** The kept settings, that of the sheet on the bed first: each leads to its own strip. */
 export const StripsToCut = () => {
   const { data: home } = useHome();
-  const { data } = useBook('');
-  const onBed = home?.latest?.kept?.id;
-  const entries = [...(data?.entries ?? [])].sort(
-    (a, b) => Number(b.entry.id === onBed) - Number(a.entry.id === onBed),
-  );
+  const { data } = useBook({ limit: mostNamed });
+  const { kept, standing } = home?.latest ?? {};
+  const onBed = kept?.id;
+  const others = (data?.entries ?? []).filter(({ entry }) => entry.id !== onBed);
+  const entries =
+    kept === undefined || standing === undefined ? others : [{ entry: kept, standing }, ...others];
   if (entries.length === 0) return null;
   return (
     <Section title={words.which}>

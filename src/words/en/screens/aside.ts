@@ -44,6 +44,7 @@ export const asideText = {
     'remove-machine-change': 'A change of a machine taken back',
   },
   again: 'Send again',
+  findSheet: 'Search a sheet: material, thickness, batch, or the code of a card',
   toCard: 'Put these on another card',
   pickNone: 'Choose a card',
   send: 'Send to this card',

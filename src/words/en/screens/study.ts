@@ -76,6 +76,10 @@ export const bedText = {
         : counted(codes.length, 'card'),
   answer: 'The answer so far',
   others: 'Other sheets',
+  findSheet: 'Search: material, thickness, batch, or the code of a card',
+  noneFound: 'No sheet fits these words.',
+  showMore: (shown: number, total: number) =>
+    `Show more (${String(shown)} of ${String(total)} are shown)`,
   removed: (name: string) => `${name} was removed, with its cards.`,
   undoRemove: 'Undo',
   removedBefore: 'Removed sheets',

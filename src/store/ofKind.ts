@@ -1,0 +1,32 @@
+import { sql, type Expression, type Kysely, type SqlBool } from 'kysely';
+import type { StockKind } from '../app/ports.ts';
+import type { Tables } from './tables.ts';
+
+type OfStock = 'study' | 'proven_setting';
+
+/** As real or as invented, and on the same machine. */
+export const isOfMachine = (
+  table: OfStock,
+  { isExample, machine }: Pick<StockKind, 'isExample' | 'machine'>,
+): Expression<SqlBool> => {
+  const real = sql<SqlBool>`${sql.ref(`${table}.is_example`)} = ${isExample ? 1 : 0}`;
+  if (machine === undefined) return real;
+  const column = sql.ref(`${table}.machine_id`);
+  return machine.id === undefined
+    ? sql<SqlBool>`${real} and ${column} is null`
+    : sql<SqlBool>`${real} and ${column} = ${machine.id}`;
+};
+
+/** The same, and of the same material: its name is judged once a name, not once a row. */
+export const isOfKind = async (
+  db: Kysely<Tables>,
+  table: OfStock,
+  kind: StockKind,
+): Promise<Expression<SqlBool>> => {
+  const ofMachine = isOfMachine(table, kind);
+  const rows = await db.selectFrom(table).select('material').distinct().where(ofMachine).execute();
+  const materials = rows.map(({ material }) => material).filter(kind.isSameMaterial);
+  return materials.length === 0
+    ? sql<SqlBool>`1 = 0`
+    : sql<SqlBool>`${ofMachine} and ${sql.ref(`${table}.material`)} in (${sql.join(materials)})`;
+};
