@@ -133,6 +133,12 @@ program
   .action(async (file: string) => ends((await import('./watch.ts')).runWatch(file)));
 
 program
+  .command('score')
+  .description('What was promised of counted sheets, held against what came: over exported files.')
+  .argument('<folder>', 'exports, or counts without names, of any number of workshops')
+  .action(async (folder: string) => ends((await import('./score.ts')).runScore(folder)));
+
+program
   .command('reference')
   .description('Answer reference cases with the functions of this project.')
   .argument('<files...>')
@@ -153,8 +159,13 @@ program
   .description('Everything as one JSON file, or the book as a table.')
   .option('--to <file>', 'where to; standard output where absent')
   .option('--csv', 'the book alone, as CSV')
-  .action(async (options: { to?: string; csv?: boolean }) =>
-    ends((await import('./transfer.ts')).runExport(options)),
+  .option('--counts', 'counts and what was promised of them, without names, notes and dates')
+  .action(async ({ counts, ...options }: { to?: string; csv?: boolean; counts?: boolean }) =>
+    ends(
+      counts === true
+        ? (await import('./score.ts')).runExportCounts(options.to)
+        : (await import('./transfer.ts')).runExport(options),
+    ),
   );
 program
   .command('import')

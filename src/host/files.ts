@@ -1,5 +1,5 @@
 import { mkdirSync, rmSync } from 'node:fs';
-import { readFile, stat } from 'node:fs/promises';
+import { readdir, readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { text } from 'node:stream/consumers';
 import { done, refused, type Outcome, type Problem } from '../core/problem.ts';
@@ -20,6 +20,22 @@ export const readTextFile = async (path: string): Promise<Outcome<string>> => {
   const file = fromWhereCalled(path);
   try {
     return done(await readFile(file, 'utf8'));
+  } catch (thrown) {
+    return { ok: false, problem: explainFile(thrown, path, 'read') };
+  }
+};
+
+/** The JSON files of a folder that a person named, by name. Refuses what `explainFile` says of reading. */
+export const jsonFilesIn = async (path: string): Promise<Outcome<readonly string[]>> => {
+  const folder = fromWhereCalled(path);
+  try {
+    const names = await readdir(folder);
+    return done(
+      names
+        .filter((name) => name.endsWith('.json'))
+        .sort()
+        .map((name) => join(folder, name)),
+    );
   } catch (thrown) {
     return { ok: false, problem: explainFile(thrown, path, 'read') };
   }

@@ -26,6 +26,7 @@ import { machineRoutes } from './routes/machines.ts';
 import { studyRoutes } from './routes/studies.ts';
 import { transferRoutes } from './routes/transfer.ts';
 import { orderRoutes } from './routes/orders.ts';
+import { scoreRoutes } from './routes/score.ts';
 import { watchRoutes } from './routes/watch.ts';
 import { refusalHeaders, safeHeaders } from './safeHeaders.ts';
 import type { ModelFor, ServedPorts } from './servedPorts.ts';
@@ -98,6 +99,7 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   focusRoutes(app, ports, options.rampFile);
   reasoningRoutes(app, ports, options.reasoningFile);
   orderRoutes(app, ports);
+  scoreRoutes(app, ports);
   watchRoutes(app, ports);
   bedRoutes(app, ports);
   transferRoutes(app, ports, importBytesAtMost);

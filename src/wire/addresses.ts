@@ -70,6 +70,12 @@ export const orderAddresses = {
   calcPlan: { method: 'POST', path: '/api/calc/plan' },
 } as const;
 
+/** Where each route of `scoreApi` stands. */
+export const scoreAddresses = {
+  scorePromises: { method: 'GET', path: '/api/score' },
+  exportCounts: { method: 'GET', path: '/api/export/counts.json' },
+} as const;
+
 /** Where each route of `watchApi` stands. */
 export const watchAddresses = {
   watchEntry: { method: 'GET', path: '/api/book/:id/watch' },

@@ -3,6 +3,7 @@ import { apiOfFiles } from './apiOfFiles.ts';
 import { compareApi } from './compareApi.ts';
 import { orderApi } from './order.ts';
 import type { Route } from './route.ts';
+import { scoreApi } from './score.ts';
 import { watchApi } from './watch.ts';
 
 /** Every route by its name, for whoever describes or tries them all. */
@@ -11,5 +12,6 @@ export const allRoutes: Readonly<Record<string, Route>> = {
   ...apiOfFiles,
   ...compareApi,
   ...orderApi,
+  ...scoreApi,
   ...watchApi,
 };

@@ -1,7 +1,8 @@
-import { addresses, orderAddresses, watchAddresses } from './addresses.ts';
+import { addresses, orderAddresses, scoreAddresses, watchAddresses } from './addresses.ts';
 import type { api } from './api.ts';
 import type { orderApi } from './order.ts';
 import type { Route } from './route.ts';
+import type { scoreApi } from './score.ts';
 import type { watchApi } from './watch.ts';
 
 /** A route as the page carries it: its shapes are for the compiler, and weigh nothing. */
@@ -24,3 +25,6 @@ export const pageWatchApi: AddressedAll<typeof watchApi> = watchAddresses;
 
 /** Those of an order that is cut sheet by sheet. */
 export const pageOrderApi: AddressedAll<typeof orderApi> = orderAddresses;
+
+/** Those that hold promises against counts. */
+export const pageScoreApi: AddressedAll<typeof scoreApi> = scoreAddresses;

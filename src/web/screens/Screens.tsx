@@ -41,6 +41,7 @@ const MachineScreen = later(
 const MeterScreen = later(async () => (await import('./meter/MeterScreen.tsx')).MeterScreen);
 const MotionScreen = later(async () => (await import('./motion/MotionScreen.tsx')).MotionScreen);
 const OrderScreen = later(async () => (await import('./order/OrderScreen.tsx')).OrderScreen);
+const ScoreScreen = later(async () => (await import('./score/ScoreScreen.tsx')).ScoreScreen);
 const ProofScreen = later(async () => (await import('./proof/ProofScreen.tsx')).ProofScreen);
 const SheetScreen = later(async () => (await import('./sheet/SheetScreen.tsx')).SheetScreen);
 const RunScreen = later(async () => (await import('./sheet/RunScreen.tsx')).RunScreen);
@@ -95,6 +96,9 @@ export const Screens = () => {
         </Route>
         <Route path="/book">
           <BookScreen />
+        </Route>
+        <Route path="/book/promises">
+          <ScoreScreen />
         </Route>
         <Route path="/book/:id">{({ id }) => <EntryScreen key={id} id={id} />}</Route>
         <Route path="/book/:id/label">{({ id }) => <LabelScreen key={id} id={id} />}</Route>

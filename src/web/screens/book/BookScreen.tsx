@@ -61,6 +61,9 @@ export const BookScreen = () => {
           )}
         </>
       )}
+      <div className="actions">
+        <ActionLink href="/book/promises">{words.promises}</ActionLink>
+      </div>
       <div>
         <More title={words.out}>
           <Transfer />
