@@ -12,6 +12,7 @@ import type { Study } from '../core/study/study.ts';
 import type { ExampleWorkshop } from '../core/virtual/exampleWorkshop.ts';
 import type { LaserOrWood, TwoStrips } from '../core/watch/laserOrWood.ts';
 import type { WatchFile } from '../formats/watchFile.ts';
+import type { FileChecked, FileToCheck } from './checkFile.ts';
 import type { OrderAnswered } from './answerOrder.ts';
 import type { AnswerQuestion, KeptJudged, KeptQuestion } from './standingAsKnown.ts';
 import type { NextCardProposed, NextCardWish } from './nextCardFor.ts';
@@ -54,6 +55,7 @@ export interface ModelSums {
   readonly answerOrder: Sum<{ readonly study: CutStudy; readonly wish: OrderWish }, OrderAnswered>;
   readonly planOrder: Sum<PlanQuestion, PlannedOrder>;
   readonly watchByFile: Sum<WatchFile, WatchedByFile>;
+  readonly checkFile: Sum<FileToCheck, FileChecked>;
   readonly proveOnDrawing: Sum<DrawingToProve, ProofOnDrawing>;
 }
 

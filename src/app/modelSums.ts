@@ -40,5 +40,6 @@ export const modelSums: ModelSums = {
     (await import('./answerOrder.ts')).answerOrder(study, wish),
   planOrder: async (question) => (await import('./planOrder.ts')).planOrder(question),
   watchByFile: async (file) => (await import('./watchByFile.ts')).watchByFile(file),
+  checkFile: async (file) => (await import('./checkFile.ts')).checkFile(file),
   proveOnDrawing: async (drawing) => (await import('./proveOnDrawing.ts')).proveOnDrawing(drawing),
 };

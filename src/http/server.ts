@@ -14,6 +14,7 @@ import { servePage } from './page.ts';
 import { gatePhones, type Lan } from './phones.ts';
 import { answerRoutes } from './routes/answers.ts';
 import { bedRoutes } from './routes/bed.ts';
+import { checkRoutes } from './routes/check.ts';
 import { compareRoutes } from './routes/compare.ts';
 import { bookRoutes } from './routes/book.ts';
 import { cardRoutes } from './routes/cards.ts';
@@ -93,6 +94,7 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   cardRoutes(app, ports, options.cardFile);
   readingRoutes(app, ports);
   answerRoutes(app, ports);
+  checkRoutes(app, ports);
   compareRoutes(app, ports);
   bookRoutes(app, ports);
   meteringRoutes(app, ports);

@@ -1,5 +1,6 @@
 import { api } from './api.ts';
 import { apiOfFiles } from './apiOfFiles.ts';
+import { checkApi } from './checkApi.ts';
 import { compareApi } from './compareApi.ts';
 import { orderApi } from './order.ts';
 import type { Route } from './route.ts';
@@ -10,6 +11,7 @@ import { watchApi } from './watch.ts';
 export const allRoutes: Readonly<Record<string, Route>> = {
   ...api,
   ...apiOfFiles,
+  ...checkApi,
   ...compareApi,
   ...orderApi,
   ...scoreApi,

@@ -9,6 +9,7 @@ import { rampFile } from '../../src/cli/rampFile.ts';
 import { runCheck } from '../../src/cli/check.ts';
 import { undescribedMachine } from '../../src/core/machine/machine.ts';
 import { api } from '../../src/wire/api.ts';
+import { checkApi } from '../../src/wire/checkApi.ts';
 import { testServer } from '../samples/server.ts';
 
 /** Files that say less than their words, or other than their card: not written, or found by the check. */
@@ -66,6 +67,33 @@ const changed = async (
   return { code, codes: (said().findings ?? []).map((finding) => finding.code) };
 };
 
+/** A card's drawing in which two settings have each other's power in corners. */
+const cornersExchanged = (content: string): string => {
+  const least = [
+    ...new Set(
+      [...content.matchAll(/\b[A-F][ _][\d.]+mmps[ _]34pct[ _](corner\d+)/g)].flatMap(
+        ([, corner = '']) => [corner],
+      ),
+    ),
+  ];
+  const [one = '', other = ''] = least;
+  expect(other).toMatch(/^corner/);
+  return content
+    .replaceAll(`34pct_${one}`, '34pct_@')
+    .replaceAll(`34pct ${one}`, '34pct @')
+    .replaceAll(`34pct_${other}`, `34pct_${one}`)
+    .replaceAll(`34pct ${other}`, `34pct ${one}`)
+    .replaceAll('34pct_@', `34pct_${other}`)
+    .replaceAll('34pct @', `34pct ${other}`);
+};
+
+/** A card's program with one shape at M4 among those at M3. */
+const oneAtM4 = (content: string): string => {
+  const cell = content.lastIndexOf('\n(');
+  const at = content.indexOf('\nM3', cell);
+  return `${content.slice(0, at)}\nM4${content.slice(at + 3)}`;
+};
+
 describe('at the command line', () => {
   it('no G-code is written of a card whose powers in corners it cannot carry, and the reason is', async () => {
     const out = await made('corners');
@@ -79,24 +107,7 @@ describe('at the command line', () => {
     'the powers in corners of two settings, exchanged in %s',
     async (name) => {
       const out = await made('corners');
-      const least = (content: string): readonly string[] => [
-        ...new Set(
-          [...content.matchAll(/\b[A-F][ _][\d.]+mmps[ _]34pct[ _](corner\d+)/g)].flatMap(
-            ([, corner = '']) => [corner],
-          ),
-        ),
-      ];
-      const { code, codes } = await changed(out, name, (content) => {
-        const [one = '', other = ''] = least(content);
-        expect(other).toMatch(/^corner/);
-        return content
-          .replaceAll(`34pct_${one}`, '34pct_@')
-          .replaceAll(`34pct ${one}`, '34pct @')
-          .replaceAll(`34pct_${other}`, `34pct_${one}`)
-          .replaceAll(`34pct ${other}`, `34pct ${one}`)
-          .replaceAll('34pct_@', `34pct_${other}`)
-          .replaceAll('34pct @', `34pct ${other}`);
-      });
+      const { code, codes } = await changed(out, name, cornersExchanged);
       expect(code).toBe(1);
       expect(codes.length).toBeGreaterThan(0);
     },
@@ -104,11 +115,7 @@ describe('at the command line', () => {
 
   it('one shape at M4 among those at M3', async () => {
     const out = await made('speed');
-    const { code, codes } = await changed(out, 'card.gcode', (content) => {
-      const cell = content.lastIndexOf('\n(');
-      const at = content.indexOf('\nM3', cell);
-      return `${content.slice(0, at)}\nM4${content.slice(at + 3)}`;
-    });
+    const { code, codes } = await changed(out, 'card.gcode', oneAtM4);
     expect(code).toBe(1);
     expect(codes.length).toBeGreaterThan(0);
   });
@@ -139,6 +146,58 @@ describe('through HTTP', () => {
       expect(refused.body).toContain('gcode-corner-power-not-carried');
     } finally {
       await server.close();
+    }
+  });
+
+  const asked = async (body: object) => {
+    const server = await testServer();
+    try {
+      return await server.send(checkApi.checkFile, { body });
+    } finally {
+      await server.close();
+    }
+  };
+  const verdict = z.object({
+    ok: z.boolean(),
+    findings: z.array(z.object({ severity: z.string(), code: z.string() })),
+  });
+
+  it.each([
+    ['corners', 'card.svg', cornersExchanged],
+    ['corners', 'card.dxf', cornersExchanged],
+    ['speed', 'card.gcode', oneAtM4],
+  ] as const)(
+    'the check finds of a card by %s what was changed in %s',
+    async (vary, name, spoil) => {
+      const out = await made(vary);
+      const content = readFileSync(join(out, name), 'utf8');
+      const card: unknown = JSON.parse(readFileSync(join(out, 'card.json'), 'utf8'));
+      const whole = verdict.parse((await asked({ text: content, card })).json());
+      expect(whole.ok).toBe(true);
+      const spoilt = spoil(content);
+      expect(spoilt).not.toBe(content);
+      const found = verdict.parse((await asked({ text: spoilt, card })).json());
+      expect(found.ok).toBe(false);
+      // The command line says the same.
+      expect(found.findings.map(({ code }) => code)).toEqual(
+        (await changed(out, name, spoil)).codes,
+      );
+    },
+  );
+
+  it('the check holds a file to the machine, and refuses what it cannot read', async () => {
+    const out = await made('speed');
+    const text = readFileSync(join(out, 'card.svg'), 'utf8');
+    const kept = await asked({ text, machine: { maxPowerPct: 20, speedRangeMmPerS: [1, 100] } });
+    expect(verdict.parse(kept.json()).ok).toBe(false);
+    for (const body of [
+      { text: 'no drawing' },
+      { text, card: { version: 1 } },
+      { text, machine: { maxPowerPct: 400 } },
+    ]) {
+      const refused = await asked(body);
+      expect(refused.statusCode).toBeGreaterThanOrEqual(400);
+      expect(refused.statusCode).toBeLessThan(500);
     }
   });
 });
