@@ -4,6 +4,7 @@ import type { Finding, PathLine, Toolpath } from '../core/filecheck/toolpath.ts'
 import type { Setting } from '../core/machine/setting.ts';
 import { lengthMm } from '../core/path/polyline.ts';
 import { done, refused, type Outcome, type Problem } from '../core/problem.ts';
+import { drawnLines } from '../core/filecheck/drawnLines.ts';
 import { proveDrawing, type DrawingProof, type ProofStage } from '../core/proof/proveDrawing.ts';
 import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import { fitWithEarlier } from '../core/study/answerWithEarlier.ts';
@@ -118,12 +119,6 @@ const surerSetting = ({
   const spot = oneStepSurer ?? recommended;
   if (spot === null) return undefined;
   return { powerPct: spot.powerPct, speedMmPerS: spot.speedMmPerS, passes: 1 };
-};
-
-/** A fill without a stroke is no line to go along, unless the drawing has nothing else. */
-const drawnLines = (lines: readonly PathLine[]): readonly PathLine[] => {
-  const stroked = lines.filter(({ isStrokeless }) => isStrokeless !== true);
-  return stroked.length === 0 ? lines : stroked;
 };
 
 /** Drawings are commonly exported as one group, with a colour for each kind of work. */

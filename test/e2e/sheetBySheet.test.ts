@@ -1,3 +1,4 @@
+import { text } from 'node:stream/consumers';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { desk, findingsInEveryLook, phone } from './page.ts';
@@ -5,6 +6,15 @@ import { storedStudy } from './sheets.ts';
 import { openWorkshop } from './workshop.ts';
 
 const workshop = openWorkshop();
+
+/** Thirty rings in rows. */
+const ringsOfOneSheet = `<svg xmlns="http://www.w3.org/2000/svg" width="180mm" height="150mm" viewBox="0 0 180 150">${Array.from(
+  { length: 30 },
+  (_, i) => {
+    const [x, y] = [5 + 28 * (i % 6), 5 + 28 * Math.floor(i / 6)];
+    return `<path d="M${String(x)} ${String(y)}h20v20h-20zM${String(x + 6)} ${String(y + 6)}h8v8h-8z" fill="none" stroke="#f00"/>`;
+  },
+).join('')}</svg>`;
 
 const send = (path: string, method: string, body: unknown): Promise<Response> =>
   fetch(`${workshop.base}${path}`, {
@@ -101,6 +111,45 @@ describe('an order cut sheet by sheet', () => {
     expect(
       complaints.filter((said) => !/Failed to load resource|ERR_CONNECTION/.test(said)),
     ).toEqual([]);
+    await close();
+  });
+
+  it('counts on the picture of the drawing, and writes the drawing with the sheet’s setting', async () => {
+    await putSheet('drawn');
+    const { page, complaints, close } = await workshop.visit({ viewport: phone });
+    await page.goto(`${workshop.base}/study/drawn/order`);
+    await page.getByLabel('Drawing of one sheet').setInputFiles({
+      name: 'rings.svg',
+      mimeType: 'image/svg+xml',
+      buffer: Buffer.from(ringsOfOneSheet),
+    });
+    await page.getByText('30 parts, the longest with 112').waitFor();
+    await page.getByRole('button', { name: 'Start the order' }).click();
+    await page.locator('.order-all:enabled').waitFor();
+    await page.getByText('Put this sheet’s settings into your drawing').click();
+    await page.getByLabel('Drawing of one sheet').setInputFiles({
+      name: 'rings.svg',
+      mimeType: 'image/svg+xml',
+      buffer: Buffer.from(ringsOfOneSheet),
+    });
+    const speed = await speedOf(page);
+    const saving = page.waitForEvent('download');
+    await page.getByRole('button', { name: 'SVG', exact: true }).click();
+    const saved = await text(await (await saving).createReadStream());
+    expect(saved).toContain(
+      `A ${Number.isInteger(speed) ? speed.toFixed(1) : String(speed)}mmps 34pct`,
+    );
+    await page.getByRole('button', { name: 'Not all out' }).click();
+    await page.getByRole('button', { name: 'Part 8: Out' }).click();
+    await page.getByRole('button', { name: 'Part 21: Out' }).click();
+    await page.getByRole('button', { name: 'Part 21: Knife' }).click();
+    expect(await findingsInEveryLook(page, 'sheet by sheet, picture')).toEqual([]);
+    await page.getByRole('button', { name: 'Count it: 28 of 30 out' }).click();
+    await page.locator('.order-which', { hasText: 'Sheet 2' }).waitFor();
+    await expect
+      .poll(async () => (await storedStudy(workshop.base, 'drawn')).tallies[0], { timeout: 10_000 })
+      .toMatchObject({ out: 28, hangs: 1, stays: 1, partLengthMm: 112 });
+    expect(complaints).toEqual([]);
     await close();
   });
 

@@ -1,15 +1,17 @@
 import type { Polyline } from '../path/polyline.ts';
 import type { NestSketch } from '../study/startedOrder.ts';
+import { partsApart } from './spreadParts.ts';
 import type { DrawingInParts } from './partsOf.ts';
 
 /** Points of one outline in a sketch: enough to know a part by on a phone. */
 const mostPoints = 60;
 
 /** The parts of a drawing as a picture to tap on, in the order in which the drawing has them. Undefined: it has none. O(points). */
-export const nestSketch = ({ parts, outlines }: DrawingInParts): NestSketch | undefined => {
+export const nestSketch = (drawing: DrawingInParts): NestSketch | undefined => {
+  const { parts, outlines } = drawing;
   const outer = parts.flatMap(({ outlines: [first] }) => {
     const points = first === undefined ? undefined : outlines[first]?.points;
-    return points === undefined || points.length < 3 ? [] : [points];
+    return points === undefined ? [] : [points];
   });
   if (outer.length === 0) return undefined;
   let [left, right, bottom, top] = [Infinity, -Infinity, Infinity, -Infinity];
@@ -23,6 +25,7 @@ export const nestSketch = ({ parts, outlines }: DrawingInParts): NestSketch | un
   return {
     widthMm: Math.max(0.1, tenth(right - left)),
     heightMm: Math.max(0.1, tenth(top - bottom)),
+    apart: partsApart(drawing),
     parts: outer.map((points) =>
       thinned(points).flatMap(([x, y]) => [tenth(x - left), tenth(top - y)]),
     ),

@@ -6,6 +6,8 @@ export interface NestSketch {
   readonly heightMm: number;
   /** One closed outline a part, `x y x y …` in mm, y downwards. */
   readonly parts: readonly (readonly number[])[];
+  /** In which order parts are taken for a setting of their own: the first lie far from one another. */
+  readonly apart?: readonly number[];
 }
 
 /** An order that is cut sheet by sheet, as the workshop keeps it. What was cut of it are counts that name it. */

@@ -26,6 +26,7 @@ const nestShape = z.strictObject({
   widthMm: lengthMm,
   heightMm: lengthMm,
   parts: z.array(z.array(z.number()).min(4).max(200)).min(1).max(600),
+  apart: z.array(z.int().min(0)).max(600).exactOptional(),
 });
 
 /** An order as saved and sent. */

@@ -1,5 +1,4 @@
 import { useState } from 'react';
-import { middlesOf, spreadParts } from '../../../core/running/spreadParts.ts';
 import type { PartsCounted } from '../../../core/running/sheetCounted.ts';
 import type { StartedOrder } from '../../../core/study/startedOrder.ts';
 import { speedWords } from '../../../words/en/figures.ts';
@@ -62,8 +61,7 @@ export const CountSheet = ({ order, number, settings, onCount }: CountSheetProps
   );
   const parts = cut.reduce((sum, one) => sum + one.parts, 0);
   const onNest = nest !== undefined && nest.parts.length === parts ? nest : undefined;
-  const faster =
-    onNest === undefined ? [] : spreadParts(middlesOf(onNest), parts - (cut[0]?.parts ?? parts));
+  const faster = onNest?.apart?.slice(0, parts - (cut[0]?.parts ?? parts)) ?? [];
   const troubleOf = (i: number): Trouble => {
     if (onNest === undefined) return draft.counts[i] ?? noTrouble;
     return tapped(draft.taps, onNest.parts.length, (part) => faster.includes(part) === i > 0);

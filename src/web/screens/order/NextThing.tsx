@@ -114,6 +114,21 @@ const NextSheet = ({ study, soFar, plan, next }: NextSheetProps) => {
       <p className="order-setting figure-text">
         {words.setting(main, plan.sheet?.parts ?? main.parts)}
       </p>
+      <ul className="order-type">
+        <li>
+          {act === words.same
+            ? words.typeNothing
+            : words.typeSpeed(
+                held === undefined ? undefined : speedWords(held),
+                speedWords(speedMmPerS),
+              )}
+        </li>
+        {others.map((other) => (
+          <li key={other.speedMmPerS}>
+            {words.typeSpeed(undefined, speedWords(other.speedMmPerS))}
+          </li>
+        ))}
+      </ul>
       <p>{message}</p>
       {plan.sheet === undefined ? null : (
         <p>

@@ -1,4 +1,5 @@
 import { useMemo, useRef, useState } from 'react';
+import { nestFromDrawing } from '../../../app/nestFromDrawing.ts';
 import { climbOf, savedByClimbing } from '../../../core/running/climb.ts';
 import { sheetVerdict } from '../../../core/running/sheetVerdict.ts';
 import {
@@ -7,6 +8,7 @@ import {
   type PartsCounted,
 } from '../../../core/running/sheetCounted.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
+import { conditionsNow } from '../../../core/study/orderDefaults.ts';
 import { orderSoFar, planWishOf, studyOfOrder } from '../../../core/study/orderSoFar.ts';
 import { promiseOf } from '../../../core/study/promiseOf.ts';
 import type { StartedOrder } from '../../../core/study/startedOrder.ts';
@@ -20,6 +22,7 @@ import { Invented } from '../../parts/invented/Invented.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section, useDocumentTitle } from '../../parts/page/Page.tsx';
 import { newId } from '../../state/newId.ts';
+import { useDraft } from '../../state/useDraft.ts';
 import { useEarlier } from '../../state/useEarlier.ts';
 import { usePlan } from '../../state/usePlan.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
@@ -29,6 +32,7 @@ import { CountedSheets } from './CountedSheets.tsx';
 import { CountSheet } from './CountSheet.tsx';
 import { LastSheet } from './LastSheet.tsx';
 import { NextThing } from './NextThing.tsx';
+import { SheetFiles } from './SheetFiles.tsx';
 
 export interface RunningOrderProps {
   readonly study: Study;
@@ -75,6 +79,28 @@ export const RunningOrder = ({ study, order }: RunningOrderProps) => {
     head.current?.scrollIntoView({ block: 'start' });
   };
   const settings = plan?.next.act === 'sheet' ? plan.next.settings : undefined;
+  const [drawing, setDrawing] = useDraft<string | null>({
+    name: `drawing.${order.id}`,
+    initial: null,
+  });
+  /** A drawing that fits the order gives it its picture to count on. */
+  const takeDrawing = (text: string): void => {
+    setDrawing(text);
+    const read = nestFromDrawing(text);
+    if (order.nest !== undefined || !read.ok) return;
+    const { nest } = read.value;
+    if (nest.parts.length === order.partsPerSheet)
+      keeper.make({ kind: 'keep-order', studyId: study.id, order: { ...order, nest } });
+  };
+  const { air } = conditionsNow(study);
+  const toDraw = useMemo(
+    () =>
+      settings?.map(({ powerPct, speedMmPerS, parts }) => ({
+        setting: { powerPct, speedMmPerS, passes: 1, ...(air === undefined ? {} : { air }) },
+        parts,
+      })),
+    [settings, air],
+  );
   const nextMmPerS = settings?.[0]?.speedMmPerS;
   return (
     <div className="page page-wide order">
@@ -122,6 +148,15 @@ export const RunningOrder = ({ study, order }: RunningOrderProps) => {
                 number={sheets.length + 1}
                 settings={settings}
                 onCount={count}
+              />
+            )}
+            {toDraw === undefined || lookFirst !== undefined ? null : (
+              <SheetFiles
+                machine={study.machine}
+                settings={toDraw}
+                number={sheets.length + 1}
+                drawing={drawing ?? undefined}
+                onDrawing={takeDrawing}
               />
             )}
           </>

@@ -82,9 +82,8 @@ export const orderRunText = {
     `${String(outOf100)} in 100 come out: ${pct.toFixed(0)}\u202f% sure.`,
   mixed: (parts: number, speed: string) => `and ${counted(parts, 'part')} of it at ${speed}`,
   mixedWhy: 'Count the two apart: what the faster ones show pays on the sheets after.',
-  typeIn: 'Type in',
   typeSpeed: (from: string | undefined, to: string) =>
-    from === undefined ? `Speed ${to}` : `Speed ${to} instead of ${from}`,
+    from === undefined ? `Type in: speed ${to}` : `Type in: speed ${to} instead of ${from}`,
   typeNothing: 'Nothing to type: the machine holds it.',
   count: 'Count the sheet',
   allOut: (parts: number) => `All ${String(parts)} out`,
@@ -102,6 +101,16 @@ export const orderRunText = {
   leave: 'Back to “all out”',
   countedNow: (number: number, out: number, parts: number) =>
     `Sheet ${String(number)} counted: ${String(out)} of ${String(parts)} out.`,
+  files: 'Put this sheet’s settings into your drawing',
+  filesMore:
+    'Your own drawing again, each setting on a layer of its own whose name and colour spell it, inner outlines first. Nothing is moved. Check it in your program before you cut.',
+  fileTitle: (number: number) => `Sheet ${String(number)}`,
+  fileKinds: { svg: 'SVG', dxf: 'DXF', gcode: 'G-code' },
+  layer: (setting: string, parts: number) => `${setting}: ${counted(parts, 'part')}`,
+  otherCount: (has: number, wanted: number) =>
+    `The drawing has ${counted(has, 'part')}, this sheet ${String(wanted)}. Is it the right one?`,
+  rest: (lines: number) =>
+    `${counted(lines, 'line')} that free nothing stay first, on a layer of their own.`,
   climb: 'The climb',
   climbLead: 'Sheets from left to right, faster upwards.',
   climbNone: 'The picture begins with the first counted sheet.',
