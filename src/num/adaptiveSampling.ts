@@ -81,16 +81,16 @@ export const sampleAdaptively = (wish: SamplingWish): Sample => {
     rounds.push(parts);
     for (let i = 0; i < count + points; i += 1) {
       if (i < count) {
-        for (let d = 0; d < size; d += 1) at[d] = z[i * size + d] ?? 0;
-        proposed[i] = (proposed[i] ?? 0) + mixtureAt(parts, at, work);
+        for (let d = 0; d < size; d += 1) at[d] = z[i * size + d] ?? NaN;
+        proposed[i] = (proposed[i] ?? NaN) + mixtureAt(parts, at, work);
       } else {
         for (let d = 0; d < size; d += 1) work[d] = normalQuantile(cube.at(i, d));
         drawInto(parts, cube.at(i, size), work, at);
         z.set(at, i * size);
         log[i] = wish.logDensity(at);
-        for (const one of rounds) proposed[i] = (proposed[i] ?? 0) + mixtureAt(one, at, work);
+        for (const one of rounds) proposed[i] = (proposed[i] ?? NaN) + mixtureAt(one, at, work);
       }
-      logProposed[i] = Math.log(proposed[i] ?? 0);
+      logProposed[i] = Math.log(proposed[i] ?? NaN);
     }
     count += points;
     effective = weighInto(weights, log, logProposed, count);
@@ -103,7 +103,7 @@ export const sampleAdaptively = (wish: SamplingWish): Sample => {
   return {
     count,
     z: z.subarray(0, count * size),
-    logWeight: log.subarray(0, count).map((value, i) => value - (logProposed[i] ?? 0) + perRound),
+    logWeight: log.subarray(0, count).map((value, i) => value - (logProposed[i] ?? NaN) + perRound),
     effective,
   };
 };
@@ -116,17 +116,18 @@ const weighInto = (
   count: number,
 ): number => {
   let most = -Infinity;
-  for (let i = 0; i < count; i += 1) most = Math.max(most, (log[i] ?? 0) - (logProposed[i] ?? 0));
+  for (let i = 0; i < count; i += 1)
+    most = Math.max(most, (log[i] ?? NaN) - (logProposed[i] ?? NaN));
   if (most === -Infinity) return 0;
   let sum = 0;
   let squares = 0;
   for (let i = 0; i < count; i += 1) {
-    const weight = Math.exp((log[i] ?? 0) - (logProposed[i] ?? 0) - most);
+    const weight = Math.exp((log[i] ?? NaN) - (logProposed[i] ?? NaN) - most);
     weights[i] = weight;
     sum += weight;
     squares += weight * weight;
   }
-  for (let i = 0; i < count; i += 1) weights[i] = (weights[i] ?? 0) / sum;
+  for (let i = 0; i < count; i += 1) weights[i] = (weights[i] ?? NaN) / sum;
   return (sum * sum) / squares;
 };
 
@@ -149,7 +150,7 @@ const nextParts = (wish: SamplingWish, seen: Weighed, unit: number): readonly Pa
   const edges = inThirds ? thirdsOf(seen, size, bendsAlong) : [];
   const groups = inThirds ? 3 : 1;
   const groupOf = (i: number): number => {
-    const x = seen.z[i * size + bendsAlong] ?? 0;
+    const x = seen.z[i * size + bendsAlong] ?? NaN;
     return edges.filter((edge) => x > edge).length;
   };
   const shapes: { mean: Float64Array; factor: Float64Array; share: number }[] = [];
@@ -172,13 +173,13 @@ const thirdsOf = (
   axis: number,
 ): readonly number[] => {
   const order = Array.from({ length: count }, (_, i) => i).sort(
-    (a, b) => (z[a * size + axis] ?? 0) - (z[b * size + axis] ?? 0),
+    (a, b) => (z[a * size + axis] ?? NaN) - (z[b * size + axis] ?? NaN),
   );
   const edges: number[] = [];
   let below = 0;
   for (const i of order) {
-    below += weights[i] ?? 0;
-    if (below >= (edges.length + 1) / 3 && edges.length < 2) edges.push(z[i * size + axis] ?? 0);
+    below += weights[i] ?? NaN;
+    if (below >= (edges.length + 1) / 3 && edges.length < 2) edges.push(z[i * size + axis] ?? NaN);
   }
   return edges;
 };
@@ -195,22 +196,23 @@ const shapeOf = (
   let sum = 0;
   let squares = 0;
   for (let i = 0; i < count; i += 1) {
-    const weight = weights[i] ?? 0;
+    const weight = weights[i] ?? NaN;
     if (weight === 0 || !isOf(i)) continue;
     sum += weight;
     squares += weight * weight;
-    for (let d = 0; d < size; d += 1) mean[d] = (mean[d] ?? 0) + weight * (z[i * size + d] ?? 0);
+    for (let d = 0; d < size; d += 1)
+      mean[d] = (mean[d] ?? NaN) + weight * (z[i * size + d] ?? NaN);
   }
   if (sum === 0) return null;
-  for (let d = 0; d < size; d += 1) mean[d] = (mean[d] ?? 0) / sum;
+  for (let d = 0; d < size; d += 1) mean[d] = (mean[d] ?? NaN) / sum;
   for (let i = 0; i < count; i += 1) {
-    const weight = (weights[i] ?? 0) / sum;
+    const weight = (weights[i] ?? NaN) / sum;
     if (weight === 0 || !isOf(i)) continue;
     for (let a = 0; a < size; a += 1) {
-      const off = weight * ((z[i * size + a] ?? 0) - (mean[a] ?? 0));
+      const off = weight * ((z[i * size + a] ?? NaN) - (mean[a] ?? NaN));
       for (let b = 0; b <= a; b += 1) {
         covariance[a * size + b] =
-          (covariance[a * size + b] ?? 0) + off * ((z[i * size + b] ?? 0) - (mean[b] ?? 0));
+          (covariance[a * size + b] ?? NaN) + off * ((z[i * size + b] ?? NaN) - (mean[b] ?? NaN));
       }
     }
   }
@@ -221,11 +223,11 @@ const shapeOf = (
       let ofStart = 0;
       for (let k = 0; k <= b; k += 1)
         ofStart += (start?.factor[a * size + k] ?? 0) * (start?.factor[b * size + k] ?? 0);
-      const value = (covariance[a * size + b] ?? 0) + towards * ofStart;
+      const value = (covariance[a * size + b] ?? NaN) + towards * ofStart;
       covariance[a * size + b] = value;
       covariance[b * size + a] = value;
     }
-    covariance[a * size + a] = (covariance[a * size + a] ?? 0) + 1e-10;
+    covariance[a * size + a] = (covariance[a * size + a] ?? NaN) + 1e-10;
   }
   const factor = new Float64Array(size * size);
   return choleskyInto(covariance, size, factor) ? { mean, factor } : null;
@@ -280,8 +282,8 @@ const drawInto = (
   const size = mean.length;
   for (let a = 0; a < size; a += 1) {
     let sum = 0;
-    for (let b = 0; b <= a; b += 1) sum += (factor[a * size + b] ?? 0) * (normals[b] ?? 0);
-    into[a] = (mean[a] ?? 0) + times * sum;
+    for (let b = 0; b <= a; b += 1) sum += (factor[a * size + b] ?? NaN) * (normals[b] ?? NaN);
+    into[a] = (mean[a] ?? NaN) + times * sum;
   }
 };
 
@@ -296,8 +298,8 @@ const mixtureAt = (parts: readonly Part[], z: Float64Array, work: Float64Array):
   for (const { mean, factor, height } of parts) {
     let squares = 0;
     for (let a = 0; a < size; a += 1) {
-      let sum = (z[a] ?? 0) - (mean[a] ?? 0);
-      for (let b = 0; b < a; b += 1) sum -= (factor[a * size + b] ?? 0) * (work[b] ?? 0);
+      let sum = (z[a] ?? NaN) - (mean[a] ?? NaN);
+      for (let b = 0; b < a; b += 1) sum -= (factor[a * size + b] ?? NaN) * (work[b] ?? NaN);
       const step = sum / (factor[a * size + a] ?? 1);
       work[a] = step;
       squares += step * step;
@@ -323,7 +325,7 @@ export const normalAtSummit = (mean: Float64Array, curvatureFactor: Float64Array
   }
   for (let a = 0; a < size; a += 1) {
     for (let b = 0; b < a; b += 1) {
-      const both = 0.5 * ((covariance[a * size + b] ?? 0) + (covariance[b * size + a] ?? 0));
+      const both = 0.5 * ((covariance[a * size + b] ?? NaN) + (covariance[b * size + a] ?? NaN));
       covariance[a * size + b] = both;
       covariance[b * size + a] = both;
     }

@@ -131,7 +131,7 @@ const start = (data: readonly BinaryRow[], name: LinkName): readonly number[] =>
   const inverse = invertPositive(weightedCross(rows, weights))?.inverse;
   const right = weightedSum(
     rows,
-    responses.map((response, i) => response * (weights[i] ?? 0)),
+    responses.map((response, i) => response * (weights[i] ?? NaN)),
   );
   return inverse === undefined ? right.map(() => 0) : times(inverse, right);
 };

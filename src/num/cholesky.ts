@@ -11,8 +11,8 @@ export const cholesky = (matrix: Float64Array, n: number): Float64Array | null =
 export const choleskyInto = (matrix: Float64Array, n: number, lower: Float64Array): boolean => {
   for (let i = 0; i < n; i += 1) {
     for (let j = 0; j <= i; j += 1) {
-      let sum = matrix[i * n + j] ?? 0;
-      for (let k = 0; k < j; k += 1) sum -= (lower[i * n + k] ?? 0) * (lower[j * n + k] ?? 0);
+      let sum = matrix[i * n + j] ?? NaN;
+      for (let k = 0; k < j; k += 1) sum -= (lower[i * n + k] ?? NaN) * (lower[j * n + k] ?? NaN);
       if (i === j) {
         if (!(sum > 0)) return false;
         lower[i * n + i] = Math.sqrt(sum);
@@ -32,8 +32,8 @@ export const choleskySolve = (lower: Float64Array, n: number, b: Float64Array): 
 export const solveLower = (lower: Float64Array, n: number, b: Float64Array): Float64Array => {
   const x = Float64Array.from(b);
   for (let i = 0; i < n; i += 1) {
-    let sum = x[i] ?? 0;
-    for (let k = 0; k < i; k += 1) sum -= (lower[i * n + k] ?? 0) * (x[k] ?? 0);
+    let sum = x[i] ?? NaN;
+    for (let k = 0; k < i; k += 1) sum -= (lower[i * n + k] ?? NaN) * (x[k] ?? NaN);
     x[i] = sum / (lower[i * n + i] ?? 1);
   }
   return x;
@@ -43,8 +43,8 @@ export const solveLower = (lower: Float64Array, n: number, b: Float64Array): Flo
 export const solveTransposed = (lower: Float64Array, n: number, b: Float64Array): Float64Array => {
   const x = Float64Array.from(b);
   for (let i = n - 1; i >= 0; i -= 1) {
-    let sum = x[i] ?? 0;
-    for (let k = i + 1; k < n; k += 1) sum -= (lower[k * n + i] ?? 0) * (x[k] ?? 0);
+    let sum = x[i] ?? NaN;
+    for (let k = i + 1; k < n; k += 1) sum -= (lower[k * n + i] ?? NaN) * (x[k] ?? NaN);
     x[i] = sum / (lower[i * n + i] ?? 1);
   }
   return x;

@@ -20,6 +20,6 @@ export const cusumChart = (
     return x.map((value) => (sum = Math.max(0, sum + sign * (value - target) - slack)));
   };
   const [high, low] = [cumulate(1), cumulate(-1)];
-  const found = x.findIndex((_, i) => (high[i] ?? 0) > limit || (low[i] ?? 0) > limit);
+  const found = x.findIndex((_, i) => (high[i] ?? NaN) > limit || (low[i] ?? NaN) > limit);
   return { high, low, firstSignal: found < 0 ? null : found + 1 };
 };

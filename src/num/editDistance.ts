@@ -11,17 +11,17 @@ export const editDistance = (a: string, b: string): number => {
   from.forEach((letter, row) => {
     const line = [row + 1];
     to.forEach((other, column) => {
-      const put = (line[column] ?? 0) + 1;
-      const taken = (above[column + 1] ?? 0) + 1;
-      const changed = (above[column] ?? 0) + (letter === other ? 0 : 1);
+      const put = (line[column] ?? NaN) + 1;
+      const taken = (above[column + 1] ?? NaN) + 1;
+      const changed = (above[column] ?? NaN) + (letter === other ? 0 : 1);
       const swapped =
         letter === to[column - 1] && other === from[row - 1]
-          ? (twoAbove[column - 1] ?? 0) + 1
+          ? (twoAbove[column - 1] ?? NaN) + 1
           : Infinity;
       line.push(Math.min(put, taken, changed, swapped));
     });
     twoAbove = above;
     above = line;
   });
-  return above[to.length] ?? 0;
+  return above[to.length] ?? NaN;
 };

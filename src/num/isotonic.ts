@@ -30,7 +30,7 @@ export const isotonic = (
   const sign = increasing ? 1 : -1;
   const blocks: Block[] = [];
   for (const [start, value] of values.entries()) {
-    let block: Block = { start, mean: value, weight: weights[start] ?? 0 };
+    let block: Block = { start, mean: value, weight: weights[start] ?? NaN };
     // Invariant: the means of the blocks on the stack rise strictly.
     for (let last = blocks.at(-1); last !== undefined; last = blocks.at(-1)) {
       if (sign * last.mean < sign * block.mean) break;
@@ -41,10 +41,10 @@ export const isotonic = (
   }
   const blockStarts = [...blocks.map((block) => block.start), values.length];
   const fit = blocks.flatMap((block, k) =>
-    Array.from({ length: (blockStarts[k + 1] ?? 0) - block.start }, () => block.mean),
+    Array.from({ length: (blockStarts[k + 1] ?? NaN) - block.start }, () => block.mean),
   );
   const sse = values.reduce(
-    (sum, value, i) => sum + (weights[i] ?? 0) * (value - (fit[i] ?? 0)) ** 2,
+    (sum, value, i) => sum + (weights[i] ?? NaN) * (value - (fit[i] ?? NaN)) ** 2,
     0,
   );
   return { fit, blockStarts, sse };

@@ -25,7 +25,7 @@ export const kronecker = (dimensions: number): Kronecker => {
   return {
     dimensions,
     at: (index, dimension) => {
-      const value = (0.5 + (index + 1) * (steps[dimension] ?? 0)) % 1;
+      const value = (0.5 + (index + 1) * (steps[dimension] ?? NaN)) % 1;
       return Math.min(1 - 1e-12, Math.max(1e-12, value));
     },
   };

@@ -45,7 +45,7 @@ export const newtonClimb = (
     for (const i of held) gradient[i] = 0;
     const step = choleskySolve(factor, n, gradient);
     let slope = 0;
-    for (let i = 0; i < n; i += 1) slope += (step[i] ?? 0) * (gradient[i] ?? 0);
+    for (let i = 0; i < n; i += 1) slope += (step[i] ?? NaN) * (gradient[i] ?? NaN);
     if (slope < enough) {
       converged = true;
       break;
@@ -53,7 +53,7 @@ export const newtonClimb = (
     let length = 1;
     let moved = false;
     for (let halving = 0; halving < 20 && !moved; halving += 1, length /= 2) {
-      const trial = Float64Array.from(point, (x, i) => x + length * (step[i] ?? 0));
+      const trial = Float64Array.from(point, (x, i) => x + length * (step[i] ?? NaN));
       const trialGradient = new Float64Array(n);
       const trialValue = climb(trial, trialGradient);
       if (trialValue >= value + 1e-4 * length * slope && trialGradient.every(Number.isFinite)) {
@@ -85,11 +85,11 @@ const minusHessian = (
   const there = new Float64Array(n);
   for (let i = 0; i < n; i += 1) {
     if (held.includes(i)) continue;
-    nudged[i] = (point[i] ?? 0) + differenceStep;
+    nudged[i] = (point[i] ?? NaN) + differenceStep;
     climb(nudged, there);
-    nudged[i] = point[i] ?? 0;
+    nudged[i] = point[i] ?? NaN;
     for (let j = 0; j < n; j += 1) {
-      const bend = -((there[j] ?? 0) - (gradient[j] ?? 0)) / differenceStep;
+      const bend = -((there[j] ?? NaN) - (gradient[j] ?? NaN)) / differenceStep;
       // At the edge of where the function can be reckoned nothing is known of its bend.
       matrix[i * n + j] = Number.isFinite(bend) ? bend : 0;
     }
@@ -99,7 +99,7 @@ const minusHessian = (
       const both =
         held.includes(i) || held.includes(j)
           ? 0
-          : 0.5 * ((matrix[i * n + j] ?? 0) + (matrix[j * n + i] ?? 0));
+          : 0.5 * ((matrix[i * n + j] ?? NaN) + (matrix[j * n + i] ?? NaN));
       matrix[i * n + j] = both;
       matrix[j * n + i] = both;
     }
@@ -123,12 +123,12 @@ export const positiveFactor = (
   if (!Number.isFinite(dominant)) throw new Error('a matrix that is not finite has no factor');
   for (let more = 1e-3; ; more = Math.max(2 * more, 1e-12 * dominant)) {
     if (choleskyInto(matrix, n, into) && smallestPivot(into, n) >= leastPivot) return into;
-    for (let i = 0; i < n; i += 1) matrix[i * n + i] = (matrix[i * n + i] ?? 0) + more;
+    for (let i = 0; i < n; i += 1) matrix[i * n + i] = (matrix[i * n + i] ?? NaN) + more;
   }
 };
 
 const smallestPivot = (factor: Float64Array, n: number): number => {
   let least = Infinity;
-  for (let i = 0; i < n; i += 1) least = Math.min(least, (factor[i * n + i] ?? 0) ** 2);
+  for (let i = 0; i < n; i += 1) least = Math.min(least, (factor[i * n + i] ?? NaN) ** 2);
   return least;
 };

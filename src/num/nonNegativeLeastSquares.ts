@@ -22,7 +22,7 @@ export const nonNegativeMix = (
   const tooAlike = new Set<number>();
   const residualOf = (): readonly number[] => {
     const mixed = weightedSum(rows, weights);
-    return target.map((value, i) => value - (mixed[i] ?? 0));
+    return target.map((value, i) => value - (mixed[i] ?? NaN));
   };
   const scale =
     Math.sqrt(dot(target, target)) * Math.max(...rows.map((row) => Math.sqrt(dot(row, row))));
@@ -83,11 +83,11 @@ const stayNonNegative = (given: {
     const part = Math.min(
       ...[...solved]
         .filter(([, value]) => value <= 0)
-        .map(([i, value]) => (weights[i] ?? 0) / ((weights[i] ?? 0) - value)),
+        .map(([i, value]) => (weights[i] ?? NaN) / ((weights[i] ?? NaN) - value)),
     );
     weights = weights.map((weight, i) => weight + part * ((solved.get(i) ?? weight) - weight));
     for (const i of [...inUse]) {
-      if ((solved.get(i) ?? 0) <= 0 && (weights[i] ?? 0) <= 1e-14) {
+      if ((solved.get(i) ?? 0) <= 0 && (weights[i] ?? NaN) <= 1e-14) {
         inUse.delete(i);
         weights[i] = 0;
       }

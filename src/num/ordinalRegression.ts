@@ -53,7 +53,7 @@ export const fitOrdinal = (data: readonly OrdinalRow[], link: LinkName): Ordinal
 };
 
 const gradeTotals = (data: readonly OrdinalRow[]): readonly number[] =>
-  (data[0]?.counts ?? []).map((_, j) => data.reduce((sum, row) => sum + (row.counts[j] ?? 0), 0));
+  (data[0]?.counts ?? []).map((_, j) => data.reduce((sum, row) => sum + (row.counts[j] ?? NaN), 0));
 
 /** The thresholds without covariates: the link of the cumulative shares. */
 const startingThresholds = (totals: readonly number[], link: LinkName): readonly number[] => {
@@ -72,7 +72,10 @@ const centre = (
   const means = Array.from({ length: width }, (_, k) =>
     data.reduce((sum, { x }) => sum + (x[k] ?? NaN) / data.length, 0),
   );
-  const rows = data.map((row) => ({ ...row, x: row.x.map((value, k) => value - (means[k] ?? 0)) }));
+  const rows = data.map((row) => ({
+    ...row,
+    x: row.x.map((value, k) => value - (means[k] ?? NaN)),
+  }));
   return { rows, means };
 };
 

@@ -21,14 +21,14 @@ export const paretoSmoothed = (logWeights: Float64Array): SmoothedWeights => {
   for (const value of logWeights) if (value > most) most = value;
   const weight = Float64Array.from(logWeights, (value) => Math.exp(value - most));
   const order = Uint32Array.from({ length: n }, (_, i) => i).sort(
-    (a, b) => (weight[a] ?? 0) - (weight[b] ?? 0),
+    (a, b) => (weight[a] ?? NaN) - (weight[b] ?? NaN),
   );
   const wanted = Math.ceil(Math.min(n / 5, 3 * Math.sqrt(n)));
-  const cut = weight[order[n - wanted - 1] ?? 0] ?? 0;
-  const tail = [...order.subarray(n - wanted)].filter((i) => (weight[i] ?? 0) > cut);
+  const cut = weight[order[n - wanted - 1] ?? NaN] ?? NaN;
+  const tail = [...order.subarray(n - wanted)].filter((i) => (weight[i] ?? NaN) > cut);
   let shape = Infinity;
   if (tail.length > leastTail) {
-    const fitted = generalisedPareto(Float64Array.from(tail, (i) => (weight[i] ?? 0) - cut));
+    const fitted = generalisedPareto(Float64Array.from(tail, (i) => (weight[i] ?? NaN) - cut));
     shape = fitted.shape;
     tail.forEach((i, rank) => {
       const smooth = cut + paretoQuantile((rank + 0.5) / tail.length, fitted);
@@ -90,7 +90,7 @@ export const generalisedPareto = (ascending: Float64Array): Pareto => {
     const weight = Math.exp(value - best);
     if (!(weight > 0)) return;
     total += weight;
-    mean += weight * (candidates[j] ?? 0);
+    mean += weight * (candidates[j] ?? NaN);
   });
   const b = mean / total;
   const k = shapeAt(b);

@@ -63,7 +63,7 @@ const halvedStep = (
   },
 ): { readonly parameters: readonly number[]; readonly standing: Standing } | null => {
   for (let part = 1; part > 1e-9; part /= 2) {
-    const parameters = from.parameters.map((value, i) => value + part * (from.step[i] ?? 0));
+    const parameters = from.parameters.map((value, i) => value + part * (from.step[i] ?? NaN));
     const standing = standingAt(parameters);
     if (isBetter(standing, from)) return { parameters, standing };
   }

@@ -54,7 +54,7 @@ export const sobol = (
     // The bit that the Gray code of the next index changes: the lowest zero bit of this one.
     const changed = 31 - Math.clz32(~index & (index + 1));
     for (const [d, direction] of directions.entries()) {
-      state[d] = (state[d] ?? 0) ^ (direction[changed] ?? 0);
+      state[d] = (state[d] ?? NaN) ^ (direction[changed] ?? NaN);
     }
   }
   return points;
@@ -66,7 +66,7 @@ export const sobolInteger = (index: number, dimension: number): number => {
   if (direction === undefined) throw new RangeError(`sobol: no dimension ${String(dimension)}`);
   let integer = 0;
   for (let gray = index ^ (index >>> 1), bit = 0; gray !== 0; gray >>>= 1, bit += 1) {
-    if ((gray & 1) === 1) integer ^= direction[bit] ?? 0;
+    if ((gray & 1) === 1) integer ^= direction[bit] ?? NaN;
   }
   return integer;
 };
@@ -78,10 +78,10 @@ const directionNumbers = (dimension: number): readonly number[] => {
   const degree = initial.length;
   const numbers = initial.map((integer, i) => integer * 2 ** (bits - 1 - i));
   for (let i = degree; i < bits; i += 1) {
-    const oldest = numbers[i - degree] ?? 0;
+    const oldest = numbers[i - degree] ?? NaN;
     let next = oldest ^ (oldest >>> degree);
     for (let k = 1; k < degree; k += 1) {
-      if (((coefficients >>> (degree - 1 - k)) & 1) === 1) next ^= numbers[i - k] ?? 0;
+      if (((coefficients >>> (degree - 1 - k)) & 1) === 1) next ^= numbers[i - k] ?? NaN;
     }
     numbers.push(next);
   }

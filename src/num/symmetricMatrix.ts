@@ -19,7 +19,7 @@ export const invertPositive = (
   if (!scaled.every(Number.isFinite)) return null;
   const lower = cholesky(scaled, n);
   // A pivot that is all rounding: the columns depend on each other.
-  if (lower === null || scales.some((_, i) => (lower[i * n + i] ?? 0) < 1e-7)) return null;
+  if (lower === null || scales.some((_, i) => (lower[i * n + i] ?? NaN) < 1e-7)) return null;
   const inverse = scales.map((scale, i) => {
     const unit = Float64Array.from(scales, (_, j) => (i === j ? 1 : 0));
     return Array.from(

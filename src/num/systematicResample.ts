@@ -1,6 +1,6 @@
 /** Where the values stand in rising order, as indices. O(n log n). */
 export const risingOrder = (values: Float64Array): Uint32Array =>
-  Uint32Array.from(values, (_, i) => i).sort((i, j) => (values[i] ?? 0) - (values[j] ?? 0));
+  Uint32Array.from(values, (_, i) => i).sort((i, j) => (values[i] ?? NaN) - (values[j] ?? NaN));
 
 /**
  * So many indices of equal weight in place of the weighted ones, in rising order of `by`, whose distribution is kept best.
@@ -16,7 +16,7 @@ export const systematicResample = (
   let reached = 0;
   let next = 0;
   for (const i of order) {
-    reached += weights[i] ?? 0;
+    reached += weights[i] ?? NaN;
     while (next < count && (next + 0.5) / count <= reached) {
       chosen[next] = i;
       next += 1;

@@ -27,11 +27,11 @@ export const tabulate = (
     if (!(position >= 0 && position < count - 1)) return f(x);
     const i = Math.floor(position);
     const u = position - i;
-    const f0 = values[i] ?? 0;
-    const f1 = values[i + 1] ?? 0;
+    const f0 = values[i] ?? NaN;
+    const f1 = values[i + 1] ?? NaN;
     const rise = f1 - f0;
-    const s0 = (slopes[i] ?? 0) - rise;
-    const s1 = rise - (slopes[i + 1] ?? 0);
+    const s0 = (slopes[i] ?? NaN) - rise;
+    const s1 = rise - (slopes[i + 1] ?? NaN);
     const v = 1 - u;
     return f0 + u * rise + u * v * (v * s0 + u * s1);
   };

@@ -17,7 +17,7 @@ export const thinWeights = (weights: Float64Array, by: Float64Array, count: numb
   const weight: number[] = [];
   let reached = 0.5 * least;
   for (const i of risingOrder(by)) {
-    const own = weights[i] ?? 0;
+    const own = weights[i] ?? NaN;
     if (own >= least && own > 0) {
       chosen.push(i);
       weight.push(own);
@@ -40,9 +40,9 @@ const leastKept = (weights: Float64Array, count: number): number => {
   let lighter = falling.reduce((sum, weight) => sum + weight, 0);
   for (let kept = 0; kept < count; kept += 1) {
     const least = lighter / (count - kept);
-    const next = falling[kept] ?? 0;
+    const next = falling[kept] ?? NaN;
     if (next < least) return least;
     lighter -= next;
   }
-  return falling[count] ?? 0;
+  return falling[count] ?? NaN;
 };

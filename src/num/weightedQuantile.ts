@@ -21,11 +21,11 @@ export const weightedQuantiles = (
     const target = p * total;
     let below = 0;
     let lastMiddle = 0;
-    let lastValue = values[order[0] ?? 0] ?? Number.NaN;
+    let lastValue = values[order[0] ?? NaN] ?? Number.NaN;
     for (const i of order) {
-      const weight = weights[i] ?? 0;
+      const weight = weights[i] ?? NaN;
       if (weight === 0) continue;
-      const value = values[i] ?? 0;
+      const value = values[i] ?? NaN;
       const middle = below + weight / 2;
       if (middle >= target) {
         if (middle === lastMiddle || lastMiddle === 0) return value;
@@ -55,9 +55,9 @@ export const roughWeightedQuantile = (
   let high = -Infinity;
   let total = 0;
   for (let i = 0; i < values.length; i += 1) {
-    const weight = weights[i] ?? 0;
+    const weight = weights[i] ?? NaN;
     if (weight <= 0) continue;
-    const value = values[i] ?? 0;
+    const value = values[i] ?? NaN;
     total += weight;
     if (value < low) low = value;
     if (value > high) high = value;
@@ -69,14 +69,14 @@ export const roughWeightedQuantile = (
     if (!Number.isFinite(perUnit)) return low;
     histogram.fill(0);
     for (let i = 0; i < values.length; i += 1) {
-      const value = values[i] ?? 0;
+      const value = values[i] ?? NaN;
       if (!(value >= low && value <= high)) continue;
       const bin = Math.min(bins - 1, Math.floor((value - low) * perUnit));
-      histogram[bin] = (histogram[bin] ?? 0) + (weights[i] ?? 0);
+      histogram[bin] = (histogram[bin] ?? NaN) + (weights[i] ?? NaN);
     }
     let bin = 0;
-    while (bin < bins - 1 && below + (histogram[bin] ?? 0) < target) {
-      below += histogram[bin] ?? 0;
+    while (bin < bins - 1 && below + (histogram[bin] ?? NaN) < target) {
+      below += histogram[bin] ?? NaN;
       bin += 1;
     }
     low += bin / perUnit;

@@ -12,10 +12,10 @@ export const sumOf = (one: GridDensity, other: GridDensity): GridDensity => {
   const weights = new Float64Array(one.weights.length + other.weights.length - 1);
   const [a, b] = [one.weights, other.weights];
   for (let i = 0; i < a.length; i += 1) {
-    const factor = a[i] ?? 0;
+    const factor = a[i] ?? NaN;
     if (factor === 0) continue;
     for (let j = 0; j < b.length; j += 1) {
-      weights[i + j] = (weights[i + j] ?? 0) + factor * (b[j] ?? 0);
+      weights[i + j] = (weights[i + j] ?? NaN) + factor * (b[j] ?? NaN);
     }
   }
   return { from: one.from + other.from, weights };

@@ -196,7 +196,7 @@ const mixture = (
   for (const { weight, density } of parts) {
     const shift = density.from - from;
     for (const [i, each] of density.weights.entries()) {
-      weights[shift + i] = (weights[shift + i] ?? 0) + weight * each;
+      weights[shift + i] = (weights[shift + i] ?? NaN) + weight * each;
       total += weight * each;
     }
   }

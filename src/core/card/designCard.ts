@@ -103,7 +103,7 @@ const placeCells = (
   );
   const counts = new Map<number, number>();
   return spots.map(([xMm, yMm], i): Cell => {
-    const r = order[i] ?? 0;
+    const r = order[i] ?? NaN;
     const number = (counts.get(r) ?? 0) + 1;
     counts.set(r, number);
     const rung = rungLetter(r);

@@ -171,8 +171,8 @@ const weigh = (
       if (one.entry === other.entry) return;
       const weight = one.odds * other.odds * likelihood(one.longerS + other.longerS);
       mistyped += weight;
-      bySlip[i] = (bySlip[i] ?? 0) + weight;
-      bySlip[i + 1 + k] = (bySlip[i + 1 + k] ?? 0) + weight;
+      bySlip[i] = (bySlip[i] ?? NaN) + weight;
+      bySlip[i + 1 + k] = (bySlip[i + 1 + k] ?? NaN) + weight;
     });
   });
   const none = likelihood(0);
@@ -196,7 +196,7 @@ const suspectsAmong = (
   [...new Set(slips.map(({ entry }) => entry))]
     .flatMap((label): readonly TypingSuspect[] => {
       const own = slips
-        .map((slip, i) => ({ slip, probability: bySlip[i] ?? 0 }))
+        .map((slip, i) => ({ slip, probability: bySlip[i] ?? NaN }))
         .filter(({ slip }) => slip.entry === label)
         .sort((a, b) => b.probability - a.probability);
       const [best] = own;

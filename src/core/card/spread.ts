@@ -41,7 +41,7 @@ export const spreadCells = (
 const mostSwaps = 3000;
 
 const exchange = (standing: number[], a: number, b: number): void => {
-  const [atA, atB] = [standing[a] ?? 0, standing[b] ?? 0];
+  const [atA, atB] = [standing[a] ?? NaN, standing[b] ?? NaN];
   standing[a] = atB;
   standing[b] = atA;
 };
@@ -53,7 +53,7 @@ const costs = { correlation: 20, neighboursInSequence: 2, neighboursOfOneRung: 1
 const costFor = (task: SpreadTask): ((standing: readonly number[]) => number) => {
   const places = [unit(task.spots.map(([x]) => x)), unit(task.spots.map(([, y]) => y))];
   const factors = task.factors
-    .map((factor) => unit(task.rungs.map((rung) => factor[rung] ?? 0)))
+    .map((factor) => unit(task.rungs.map((rung) => factor[rung] ?? NaN)))
     .filter((factor) => factor.some((value) => value !== 0));
   const near = task.spots.map((a) => task.spots.map((b) => distanceMm(a, b) < task.neighbourMm));
   return (standing) => {
@@ -62,16 +62,16 @@ const costFor = (task: SpreadTask): ((standing: readonly number[]) => number) =>
       for (const place of places) {
         let dot = 0;
         for (let i = 0; i < standing.length; i += 1) {
-          dot += (factor[i] ?? 0) * (place[standing[i] ?? 0] ?? 0);
+          dot += (factor[i] ?? NaN) * (place[standing[i] ?? NaN] ?? NaN);
         }
         cost += costs.correlation * Math.max(0, Math.abs(dot) - smallCorrelation);
       }
     }
     for (let i = 1; i < standing.length; i += 1) {
-      const nearHere = near[standing[i] ?? 0];
-      if (nearHere?.[standing[i - 1] ?? 0] === true) cost += costs.neighboursInSequence;
+      const nearHere = near[standing[i] ?? NaN];
+      if (nearHere?.[standing[i - 1] ?? NaN] === true) cost += costs.neighboursInSequence;
       for (let j = 0; j < i - 1; j += 1) {
-        if (task.rungs[j] === task.rungs[i] && nearHere?.[standing[j] ?? 0] === true) {
+        if (task.rungs[j] === task.rungs[i] && nearHere?.[standing[j] ?? NaN] === true) {
           cost += costs.neighboursOfOneRung;
         }
       }

@@ -36,9 +36,9 @@ export const planPoints = (
   Array.from({ length: posterior.count }, (_, i): PlanPoint => {
     const asked = {
       sigma: posterior.sigma[i] ?? 1,
-      hangBand: posterior.hangBand[i] ?? 0,
-      flaw: flawOf(posterior.flawsPerMetre[i] ?? 0),
-      cdf: links[posterior.link[i] ?? 0]?.quickCdf ?? normalCdf,
+      hangBand: posterior.hangBand[i] ?? NaN,
+      flaw: flawOf(posterior.flawsPerMetre[i] ?? NaN),
+      cdf: links[posterior.link[i] ?? NaN]?.quickCdf ?? normalCdf,
     };
     const mean = (level: number): number =>
       lnSpeeds.reduce((sum, lnSpeed) => sum + informationOfCell(level - lnSpeed, asked), 0) /
@@ -46,7 +46,7 @@ export const planPoints = (
     return {
       one: mean(middle(i) - lnGain / 2),
       other: mean(middle(i) + lnGain / 2),
-      sheetSd: posterior.sheetSd[i] ?? 0,
+      sheetSd: posterior.sheetSd[i] ?? NaN,
     };
   });
 
@@ -63,7 +63,7 @@ const informationOfCell = (margin: number, asked: Asked): number => {
   const [low, at, high] = [margin - step, margin, margin + step].map((m) => gradesAt(m, asked));
   if (low === undefined || at === undefined || high === undefined) return 0;
   return at.reduce((sum, p, k) => {
-    const slope = ((high[k] ?? 0) - (low[k] ?? 0)) / (2 * step);
+    const slope = ((high[k] ?? NaN) - (low[k] ?? NaN)) / (2 * step);
     return sum + slope ** 2 / p;
   }, 0);
 };

@@ -33,7 +33,7 @@ export const compareRemarks = (
 ): readonly Problem[] => {
   const [one, other] = [gradedIn(two.one), gradedIn(two.other)];
   const all = [...one, ...other];
-  const { sd } = meanSdOf(posterior, (i) => effect[i] ?? 0);
+  const { sd } = meanSdOf(posterior, (i) => effect[i] ?? NaN);
   const too = differsToo(two);
   const mixed = mixedSides(two);
   return [

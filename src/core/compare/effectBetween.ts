@@ -41,7 +41,7 @@ export const effectBetween = (two: TwoConditions): EffectBetween => {
     posterior,
     effect: level.map((value) => (isOneCommoner ? value : -value)),
     lnV50Of: (side, at, i) =>
-      (at.lnV50[i] ?? 0) +
+      (at.lnV50[i] ?? NaN) +
       (at.batch[compiled.current.batch]?.[i] ?? 0) +
       ((side === 'one') === isOneCommoner ? 0 : (at.air[0]?.[i] ?? 0)),
   };

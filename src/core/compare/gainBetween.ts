@@ -21,7 +21,10 @@ export const gainBetween = (
   ).map((lnGain) => 100 * Math.expm1(lnGain));
   const worth = Math.log(1 + worthPct / 100);
   const chanceThat = (holds: (lnGain: number) => boolean): number =>
-    effect.reduce((sum, lnGain, i) => (holds(lnGain) ? sum + (posterior.weight[i] ?? 0) : sum), 0);
+    effect.reduce(
+      (sum, lnGain, i) => (holds(lnGain) ? sum + (posterior.weight[i] ?? NaN) : sum),
+      0,
+    );
   const gains = chanceThat((lnGain) => lnGain > worth);
   const loses = chanceThat((lnGain) => lnGain < -worth);
   return {

@@ -39,7 +39,8 @@ export const settlingCard = (two: TwoConditions, between: EffectBetween): Settli
   const lnPower = compiled.lnPowerOf(powerPct) ?? 0;
   const few = thinned(posterior, pointsAsked);
   const middle = (i: number): number =>
-    (lnV50Of('one', few, i) + lnV50Of('other', few, i)) / 2 + (few.powerExponent[i] ?? 0) * lnPower;
+    (lnV50Of('one', few, i) + lnV50Of('other', few, i)) / 2 +
+    (few.powerExponent[i] ?? NaN) * lnPower;
   const lnMiddle = meanSdOf(few, middle).mean;
   const lnGain = Math.log(1 + two.tellPct / 100);
   const wish = { lnGain, power: wantedPower, known: 0, ownSheets: false };
@@ -54,7 +55,7 @@ export const settlingCard = (two: TwoConditions, between: EffectBetween): Settli
     .toSorted((a, b) => b.chance - a.chance);
   if (best === undefined)
     return { settings: [], cellsASide: null, moreASide: null, onOwnSheets: null };
-  const { sd } = meanSdOf(posterior, (i) => effect[i] ?? 0);
+  const { sd } = meanSdOf(posterior, (i) => effect[i] ?? NaN);
   const known = Math.max(0, sd ** -2 - effectPriorSd ** -2);
   return {
     settings: best.speeds.map((speedMmPerS) => ({ powerPct, speedMmPerS, passes: 1 })),

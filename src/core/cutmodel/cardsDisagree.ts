@@ -84,7 +84,7 @@ const beyondOf = (others: number, posterior: Posterior): number =>
     ? looksBeyond
     : Math.max(
         looksBeyond,
-        several.timesScatter * meanSdOf(posterior, (i) => posterior.sheetSd[i] ?? 0).mean,
+        several.timesScatter * meanSdOf(posterior, (i) => posterior.sheetSd[i] ?? NaN).mean,
       );
 
 interface CardSheet {

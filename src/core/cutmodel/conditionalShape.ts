@@ -68,20 +68,20 @@ export const conditionalShapes = (
   const n = free.length;
   /** Scale of scatter at a point; 1 where the model has none. */
   const scaleOf = (axis: number, prior: ScalePrior | null, z: Float64Array): number =>
-    axis < 0 || prior === null ? 1 : scaleAt(prior, z[axis] ?? 0);
+    axis < 0 || prior === null ? 1 : scaleAt(prior, z[axis] ?? NaN);
   const heldSheets = scaleOf(layout.sheetSd, priors.sheetSd, heldAt);
   const heldBatches = scaleOf(layout.batchSd, priors.batchSd, heldAt);
   const inOrder = nodes.map((node) => ({
     position: node.position,
     curvature: Float64Array.from(
       free.flatMap((i) =>
-        free.map((j) => (node.curvature[i * layout.size + j] ?? 0) - (i === j ? 1 : 0)),
+        free.map((j) => (node.curvature[i * layout.size + j] ?? NaN) - (i === j ? 1 : 0)),
       ),
     ),
     // H·z₀: interpolated instead of the mode, so that the mode follows the interpolated curvature.
     pull: Float64Array.from(free, (i) =>
       free.reduce(
-        (sum, j) => sum + (node.curvature[i * layout.size + j] ?? 0) * (node.mode[j] ?? 0),
+        (sum, j) => sum + (node.curvature[i * layout.size + j] ?? NaN) * (node.mode[j] ?? NaN),
         0,
       ),
     ),
@@ -106,13 +106,13 @@ export const conditionalShapes = (
     const shape: ConditionalShape = {
       place: (steps, into) => {
         solveTransposedInto(factor, n, steps, work);
-        for (let a = 0; a < n; a += 1) into[free[a] ?? 0] = (mode[a] ?? 0) + (work[a] ?? 0);
+        for (let a = 0; a < n; a += 1) into[free[a] ?? NaN] = (mode[a] ?? NaN) + (work[a] ?? NaN);
       },
       stepsTo: (z, into) => {
-        for (let a = 0; a < n; a += 1) work[a] = (z[free[a] ?? 0] ?? 0) - (mode[a] ?? 0);
+        for (let a = 0; a < n; a += 1) work[a] = (z[free[a] ?? NaN] ?? NaN) - (mode[a] ?? NaN);
         for (let a = 0; a < n; a += 1) {
           let step = 0;
-          for (let b = a; b < n; b += 1) step += (factor[b * n + a] ?? 0) * (work[b] ?? 0);
+          for (let b = a; b < n; b += 1) step += (factor[b * n + a] ?? NaN) * (work[b] ?? NaN);
           into[a] = step;
         }
       },
@@ -122,9 +122,9 @@ export const conditionalShapes = (
     };
     const move = (width: number): void => {
       for (let a = 0; a < n; a += 1) {
-        for (let b = 0; b < n; b += 1) matrix[a * n + b] = power * (ofLikelihood[a * n + b] ?? 0);
-        matrix[a * n + a] = 1 + (matrix[a * n + a] ?? 0);
-        work[a] = power * (pull[a] ?? 0);
+        for (let b = 0; b < n; b += 1) matrix[a * n + b] = power * (ofLikelihood[a * n + b] ?? NaN);
+        matrix[a * n + a] = 1 + (matrix[a * n + a] ?? NaN);
+        work[a] = power * (pull[a] ?? NaN);
       }
       positiveFactor(matrix, n, leastCurvature, factor);
       solveInto(factor, n, work, mode);
@@ -133,9 +133,10 @@ export const conditionalShapes = (
       let curvature = 0;
       for (let a = 0; a < n; a += 1) {
         product *= factor[a * n + a] ?? 1;
-        let sum = direction[a] ?? 0;
-        for (let b = 0; b < n; b += 1) sum += (ofLikelihood[a * n + b] ?? 0) * (direction[b] ?? 0);
-        curvature += sum * (direction[a] ?? 0);
+        let sum = direction[a] ?? NaN;
+        for (let b = 0; b < n; b += 1)
+          sum += (ofLikelihood[a * n + b] ?? NaN) * (direction[b] ?? NaN);
+        curvature += sum * (direction[a] ?? NaN);
       }
       shape.logJacobian = Math.log(product);
       shape.width = width / Math.sqrt(Math.max(leastCurvature, curvature));
@@ -173,8 +174,8 @@ export const conditionalShapes = (
 
 const solveInto = (lower: Float64Array, n: number, b: Float64Array, into: Float64Array): void => {
   for (let i = 0; i < n; i += 1) {
-    let sum = b[i] ?? 0;
-    for (let k = 0; k < i; k += 1) sum -= (lower[i * n + k] ?? 0) * (into[k] ?? 0);
+    let sum = b[i] ?? NaN;
+    for (let k = 0; k < i; k += 1) sum -= (lower[i * n + k] ?? NaN) * (into[k] ?? NaN);
     into[i] = sum / (lower[i * n + i] ?? 1);
   }
   solveTransposedInto(lower, n, into, into);
@@ -187,11 +188,11 @@ const solveTransposedInto = (
   into: Float64Array,
 ): void => {
   for (let i = n - 1; i >= 0; i -= 1) {
-    let sum = b[i] ?? 0;
-    for (let k = i + 1; k < n; k += 1) sum -= (lower[k * n + i] ?? 0) * (into[k] ?? 0);
+    let sum = b[i] ?? NaN;
+    for (let k = i + 1; k < n; k += 1) sum -= (lower[k * n + i] ?? NaN) * (into[k] ?? NaN);
     into[i] = sum / (lower[i * n + i] ?? 1);
   }
 };
 
 const mix = (left: Float64Array, right: Float64Array, i: number, part: number): number =>
-  (left[i] ?? 0) + part * ((right[i] ?? 0) - (left[i] ?? 0));
+  (left[i] ?? NaN) + part * ((right[i] ?? NaN) - (left[i] ?? NaN));

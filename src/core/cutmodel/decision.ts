@@ -36,7 +36,7 @@ export const decisionOn = (
   );
   const lnFastestAtP0 = level.map((atP0, i) => {
     const sigma = posterior.sigma[i] ?? 1;
-    const margin = margins[posterior.link[i] ?? 0]?.((scatter[i] ?? 0) / sigma) ?? 0;
+    const margin = margins[posterior.link[i] ?? NaN]?.((scatter[i] ?? NaN) / sigma) ?? 0;
     return atP0 - sigma * margin;
   });
   const column = new Float64Array(count);
@@ -47,7 +47,7 @@ export const decisionOn = (
     filled = { base, lnPower };
     const { powerExponent } = posterior;
     for (let i = 0; i < count; i += 1) {
-      column[i] = (base[i] ?? 0) + (powerExponent[i] ?? 0) * lnPower;
+      column[i] = (base[i] ?? NaN) + (powerExponent[i] ?? NaN) * lnPower;
     }
     return column;
   };
@@ -69,8 +69,8 @@ export const decisionOn = (
       const fastest = along(lnFastestAtP0, lnPower);
       let sure = 0;
       for (let i = 0; i < count; i += 1) {
-        const slowed = (posterior.cornersExponent[i] ?? 0) * lnCorners;
-        if ((fastest[i] ?? 0) - slowed >= lnSpeed) sure += weight[i] ?? 0;
+        const slowed = (posterior.cornersExponent[i] ?? NaN) * lnCorners;
+        if ((fastest[i] ?? NaN) - slowed >= lnSpeed) sure += weight[i] ?? NaN;
       }
       return sure;
     },
@@ -80,12 +80,12 @@ export const decisionOn = (
       const lnSpeed = Math.log(speedMmPerS);
       let sum = 0;
       for (let i = 0; i < count; i += 1) {
-        const link = links[posterior.link[i] ?? 0];
+        const link = links[posterior.link[i] ?? NaN];
         if (!link) continue;
-        const margin = (level[i] ?? 0) + (posterior.powerExponent[i] ?? 0) * lnPower - lnSpeed;
+        const margin = (level[i] ?? NaN) + (posterior.powerExponent[i] ?? NaN) * lnPower - lnSpeed;
         sum +=
-          (weight[i] ?? 0) *
-          shareOut(link, margin, posterior.sigma[i] ?? 1, scatter[i] ?? 0, lengths);
+          (weight[i] ?? NaN) *
+          shareOut(link, margin, posterior.sigma[i] ?? 1, scatter[i] ?? NaN, lengths);
       }
       return sum;
     },
@@ -113,7 +113,7 @@ export const levelOf = (
   return posterior.lnV50.map(
     (lnV50, i) =>
       lnV50 +
-      (posterior.passesExponent[i] ?? 0) * lnPasses +
+      (posterior.passesExponent[i] ?? NaN) * lnPasses +
       (airEffect?.[i] ?? 0) +
       (batchEffect?.[i] ?? 0) +
       (sheetEffect?.[i] ?? 0),
@@ -124,5 +124,5 @@ export const levelOf = (
 export const scatterOf = (posterior: Posterior, promise: PromiseWish): Float64Array =>
   posterior.sheetSd.map((sheetSd, i) => {
     if (promise.for === 'sheet') return 0;
-    return promise.for === 'batch' ? sheetSd : Math.hypot(sheetSd, posterior.batchSd[i] ?? 0);
+    return promise.for === 'batch' ? sheetSd : Math.hypot(sheetSd, posterior.batchSd[i] ?? NaN);
   });

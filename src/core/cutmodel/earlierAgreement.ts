@@ -86,7 +86,7 @@ const leastPrecision = 0.2;
 
 const levelIn = ({ compiled }: Fit, posterior: Posterior): Known => {
   const level = presentLnV50(compiled, posterior);
-  return meanSdOf(posterior, (i) => level[i] ?? 0);
+  return meanSdOf(posterior, (i) => level[i] ?? NaN);
 };
 
 const scatterIn = (posterior: Posterior): Known =>
@@ -96,12 +96,12 @@ const scatterIn = (posterior: Posterior): Known =>
 const historyAlone = ({ compiled: { model, observationOfEarlier } }: Fit): Model => {
   const counts = model.observations.map(() => 0);
   for (const { observation, count } of observationOfEarlier) {
-    if (observation >= 0) counts[observation] = (counts[observation] ?? 0) + count;
+    if (observation >= 0) counts[observation] = (counts[observation] ?? NaN) + count;
   }
   return {
     ...model,
     observations: model.observations.flatMap((cut, i) =>
-      (counts[i] ?? 0) > 0 ? [{ ...cut, count: counts[i] ?? 0 }] : [],
+      (counts[i] ?? NaN) > 0 ? [{ ...cut, count: counts[i] ?? NaN }] : [],
     ),
   };
 };

@@ -29,7 +29,7 @@ export const answerFrom = (found: Fit, line: readonly LinePoint[] = lineOf(found
   const atPct = ask.powerPct ?? compiled.p0Pct;
   const lnPower = compiled.lnPowerOf(atPct) ?? 0;
   const present = presentLnV50(compiled, posterior);
-  const column = (values: Float64Array) => meanSdOf(posterior, (i) => values[i] ?? 0);
+  const column = (values: Float64Array) => meanSdOf(posterior, (i) => values[i] ?? NaN);
   return {
     version: 1,
     posterior: {
@@ -37,7 +37,7 @@ export const answerFrom = (found: Fit, line: readonly LinePoint[] = lineOf(found
         powerPct: atPct,
         ...meanSdOf(
           posterior,
-          (i) => (present[i] ?? 0) + (posterior.powerExponent[i] ?? 0) * lnPower,
+          (i) => (present[i] ?? NaN) + (posterior.powerExponent[i] ?? NaN) * lnPower,
         ),
       },
       powerExponent: column(posterior.powerExponent),

@@ -44,21 +44,22 @@ export const foresightOf = (found: Fit, powersOfInterestPct: readonly number[]):
   const present = presentLnV50(compiled, posterior);
   const misreading = compiled.model.priors.misreading;
   const points = Array.from(chosen, (i, k): Point => {
-    const sheet = (posterior.sheetSd[i] ?? 0) * normalQuantile(cube.at(k, 0));
+    const sheet = (posterior.sheetSd[i] ?? NaN) * normalQuantile(cube.at(k, 0));
     return {
-      lnV50: (present[i] ?? 0) + sheet,
-      powerExponent: posterior.powerExponent[i] ?? 0,
+      lnV50: (present[i] ?? NaN) + sheet,
+      powerExponent: posterior.powerExponent[i] ?? NaN,
       sigma: posterior.sigma[i] ?? 1,
-      hangBand: posterior.hangBand[i] ?? 0,
-      clear: Math.exp(-(posterior.flawsPerMetre[i] ?? 0) * 0.06),
-      link: posterior.link[i] ?? 0,
+      hangBand: posterior.hangBand[i] ?? NaN,
+      clear: Math.exp(-(posterior.flawsPerMetre[i] ?? NaN) * 0.06),
+      link: posterior.link[i] ?? NaN,
     };
   });
   const lnPowers = powersOfInterestPct.map((powerPct) => compiled.lnPowerOf(powerPct) ?? 0);
   const columns = lnPowers.map((lnPower) =>
     Float64Array.from(
       chosen,
-      (i) => (found.decision.lnFastestAtP0[i] ?? 0) + (posterior.powerExponent[i] ?? 0) * lnPower,
+      (i) =>
+        (found.decision.lnFastestAtP0[i] ?? NaN) + (posterior.powerExponent[i] ?? NaN) * lnPower,
     ),
   );
   const rises = columns.map((column) => risingOrder(column));
@@ -87,27 +88,27 @@ export const foresightOf = (found: Fit, powersOfInterestPct: readonly number[]):
         let [out, hangs, stays] = [0, 0, 0];
         for (let cell = 0; cell < rung.cells; cell += 1, dice += 1) {
           const u = cube.at(trial * 64 + dice, 1);
-          if (u < (table.out[truth] ?? 0)) out += 1;
-          else if (u < (table.out[truth] ?? 0) + (table.hangs[truth] ?? 0)) hangs += 1;
+          if (u < (table.out[truth] ?? NaN)) out += 1;
+          else if (u < (table.out[truth] ?? NaN) + (table.hangs[truth] ?? NaN)) hangs += 1;
           else stays += 1;
         }
         for (let i = 0; i < points.length; i += 1) {
           log[i] =
-            (log[i] ?? 0) +
-            out * (table.logOut[i] ?? 0) +
-            hangs * (table.logHangs[i] ?? 0) +
-            stays * (table.logStays[i] ?? 0);
+            (log[i] ?? NaN) +
+            out * (table.logOut[i] ?? NaN) +
+            hangs * (table.logHangs[i] ?? NaN) +
+            stays * (table.logStays[i] ?? NaN);
         }
       });
       let most = -Infinity;
       for (const value of log) if (value > most) most = value;
       let total = 0;
       for (let i = 0; i < log.length; i += 1) {
-        const weight = Math.exp((log[i] ?? 0) - most);
+        const weight = Math.exp((log[i] ?? NaN) - most);
         log[i] = weight;
         total += weight;
       }
-      for (let i = 0; i < log.length; i += 1) log[i] = (log[i] ?? 0) / total;
+      for (let i = 0; i < log.length; i += 1) log[i] = (log[i] ?? NaN) / total;
       sum += mean(log);
     }
     return sum / trials;
@@ -124,10 +125,10 @@ const quantileInOrder = (
 ): number => {
   let below = 0;
   for (const i of order) {
-    below += weights[i] ?? 0;
-    if (below >= p) return values[i] ?? 0;
+    below += weights[i] ?? NaN;
+    if (below >= p) return values[i] ?? NaN;
   }
-  return values[order.at(-1) ?? 0] ?? 0;
+  return values[order.at(-1) ?? 0] ?? NaN;
 };
 
 const gradeTable = (

@@ -23,14 +23,15 @@ export const gradeProbabilities = (
   let outOrHangs = 0;
   let flawed = 0;
   for (let i = 0; i < posterior.count; i += 1) {
-    const weight = posterior.weight[i] ?? 0;
-    const link = links[posterior.link[i] ?? 0];
+    const weight = posterior.weight[i] ?? NaN;
+    const link = links[posterior.link[i] ?? NaN];
     if (weight < negligible || !link) continue;
     const margin = marginAt(posterior, i, observation);
     const sigma = posterior.sigma[i] ?? 1;
-    const clear = Math.exp(-(posterior.flawsPerMetre[i] ?? 0) * lengthM);
+    const clear = Math.exp(-(posterior.flawsPerMetre[i] ?? NaN) * lengthM);
     out += weight * clear * whole(link.quickCdf(margin / sigma));
-    const through = margin + cornerLossAt(posterior, i, observation) + (posterior.hangBand[i] ?? 0);
+    const through =
+      margin + cornerLossAt(posterior, i, observation) + (posterior.hangBand[i] ?? NaN);
     outOrHangs += weight * clear * whole(link.quickCdf(through / sigma));
     flawed += weight * (1 - clear);
   }

@@ -43,7 +43,7 @@ export const target = (model: Model, layout: Layout, link: Link): Target => {
     readParameters(z, layout, priors, parameters);
     if (bounded && parameters.powerExponent <= 0) return -Infinity;
     let sum = 0;
-    for (let i = 0; i < layout.size; i += 1) sum -= 0.5 * (z[i] ?? 0) ** 2;
+    for (let i = 0; i < layout.size; i += 1) sum -= 0.5 * (z[i] ?? NaN) ** 2;
     if (habit) {
       const off = parameters.lnV50 + parameters.powerExponent * habit.lnPower - habit.mean;
       sum -= 0.5 * (off / habit.sd) ** 2;
@@ -56,7 +56,8 @@ export const target = (model: Model, layout: Layout, link: Link): Target => {
     let flaw = 0;
     for (const o of observations) {
       let margin = lnV50 + b * o.lnPower - o.lnSpeed;
-      if (layout.sheet >= 0 && o.sheet >= 0) margin += p.sheetSd * (z[layout.sheet + o.sheet] ?? 0);
+      if (layout.sheet >= 0 && o.sheet >= 0)
+        margin += p.sheetSd * (z[layout.sheet + o.sheet] ?? NaN);
       if (hasMore) margin += furtherMargin(o, z, layout, p, priors.airSd);
       if (o.lengthM !== lengthM) {
         lengthM = o.lengthM;
@@ -97,12 +98,12 @@ export const target = (model: Model, layout: Layout, link: Link): Target => {
     const p = parameters;
     let sum = 0;
     for (let i = 0; i < layout.size; i += 1) {
-      const zi = z[i] ?? 0;
+      const zi = z[i] ?? NaN;
       sum -= 0.5 * zi * zi;
       gradient[i] = -zi;
     }
     const add = (index: number, amount: number): void => {
-      if (index >= 0) gradient[index] = (gradient[index] ?? 0) + amount;
+      if (index >= 0) gradient[index] = (gradient[index] ?? NaN) + amount;
     };
     sum += addBounds(model, layout, p, add);
     for (const o of observations) {
@@ -120,7 +121,7 @@ export const target = (model: Model, layout: Layout, link: Link): Target => {
       if (layout.sheet >= 0 && o.sheet >= 0) {
         const dm = o.count * slopes.margin;
         add(layout.sheet + o.sheet, dm * p.sheetSd);
-        add(layout.sheetSd, dm * (z[layout.sheet + o.sheet] ?? 0) * p.sheetSdSlope);
+        add(layout.sheetSd, dm * (z[layout.sheet + o.sheet] ?? NaN) * p.sheetSdSlope);
       }
     }
     return sum;
@@ -139,6 +140,6 @@ const marginOf = (
 ): number => {
   const margin = p.lnV50 + p.powerExponent * o.lnPower - o.lnSpeed;
   const ofSheet =
-    layout.sheet >= 0 && o.sheet >= 0 ? p.sheetSd * (z[layout.sheet + o.sheet] ?? 0) : 0;
+    layout.sheet >= 0 && o.sheet >= 0 ? p.sheetSd * (z[layout.sheet + o.sheet] ?? NaN) : 0;
   return margin + ofSheet + furtherMargin(o, z, layout, p, airSd);
 };

@@ -14,8 +14,8 @@ export const furtherMargin = (
     -p.thicknessExponent * o.lnThickness +
     p.passesExponent * o.lnPasses -
     p.cornersExponent * o.lnCorners;
-  if (layout.air >= 0 && o.air >= 0) margin += airSd * (z[layout.air + o.air] ?? 0);
-  if (layout.batch >= 0 && o.batch >= 0) margin += p.batchSd * (z[layout.batch + o.batch] ?? 0);
+  if (layout.air >= 0 && o.air >= 0) margin += airSd * (z[layout.air + o.air] ?? NaN);
+  if (layout.batch >= 0 && o.batch >= 0) margin += p.batchSd * (z[layout.batch + o.batch] ?? NaN);
   return margin;
 };
 
@@ -73,6 +73,6 @@ export const addSlopes = (
   if (layout.air >= 0 && o.air >= 0) add(layout.air + o.air, dm * priors.airSd);
   if (layout.batch >= 0 && o.batch >= 0) {
     add(layout.batch + o.batch, dm * p.batchSd);
-    add(layout.batchSd, dm * (z[layout.batch + o.batch] ?? 0) * p.batchSdSlope);
+    add(layout.batchSd, dm * (z[layout.batch + o.batch] ?? NaN) * p.batchSdSlope);
   }
 };

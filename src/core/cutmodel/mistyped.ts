@@ -89,8 +89,8 @@ const probabilityAt = (
   const { misreading } = compiled.model.priors;
   let sum = 0;
   for (let i = 0; i < posterior.count; i += 1) {
-    const link = links[posterior.link[i] ?? 0];
-    const weight = posterior.weight[i] ?? 0;
+    const link = links[posterior.link[i] ?? NaN];
+    const weight = posterior.weight[i] ?? NaN;
     if (!link || weight === 0) continue;
     let product = weight;
     for (const index of cells) {
@@ -99,7 +99,7 @@ const probabilityAt = (
       const margin = marginAt(posterior, i, { ...observation, lnPower, lnPasses, lnSpeed });
       const sigma = posterior.sigma[i] ?? 1;
       const out = link.quickCdf(margin / sigma);
-      const slack = cornerLossAt(posterior, i, observation) + (posterior.hangBand[i] ?? 0);
+      const slack = cornerLossAt(posterior, i, observation) + (posterior.hangBand[i] ?? NaN);
       const through = link.quickCdf((margin + slack) / sigma);
       const grade = study.cells[index]?.grade;
       const true_ = grade === 'out' ? out : grade === 'hangs' ? through - out : 1 - through;

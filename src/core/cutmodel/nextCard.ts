@@ -243,9 +243,9 @@ const beliefAt = ({ study, posterior, compiled, decision }: Fit, powerPct: numbe
   const present = presentLnV50(compiled, posterior);
   const level = meanSdOf(
     posterior,
-    (i) => (present[i] ?? 0) + (posterior.powerExponent[i] ?? 0) * lnPower,
+    (i) => (present[i] ?? NaN) + (posterior.powerExponent[i] ?? NaN) * lnPower,
   );
-  const sigma = meanSdOf(posterior, (i) => posterior.sigma[i] ?? 0).mean;
+  const sigma = meanSdOf(posterior, (i) => posterior.sigma[i] ?? NaN).mean;
   const believed = decision.v50Quantile(powerPct, 0.5) ?? Math.exp(level.mean);
   return {
     powerPct,

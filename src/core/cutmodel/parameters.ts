@@ -44,7 +44,7 @@ export const readParameters = (
   priors: ModelPriors,
   into: Parameters,
 ): void => {
-  const at = (index: number): number => z[index] ?? 0;
+  const at = (index: number): number => z[index] ?? NaN;
   into.lnV50 = priors.lnV50.mean + priors.lnV50.sd * at(layout.lnV50);
   into.powerExponent =
     priors.powerExponent.mean + priors.powerExponent.sd * at(layout.powerExponent);
@@ -83,7 +83,7 @@ export const readSlopes = (
   priors: ModelPriors,
   into: Parameters,
 ): void => {
-  const at = (index: number): number => z[index] ?? 0;
+  const at = (index: number): number => z[index] ?? NaN;
   if (layout.flaws >= 0 && priors.flawsPerMetre !== null) {
     into.flawsSlope = rateAt(priors.flawsPerMetre, at(layout.flaws)).slope;
   }

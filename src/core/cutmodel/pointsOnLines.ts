@@ -55,7 +55,7 @@ export const gathering = (size: number, cube: EvenCube, lines: number): Gatherin
       link = grown(link, new Uint8Array(room));
       ofLine = grown(ofLine, new Uint32Array(room));
     }
-    for (let i = 0, first = count * size; i < size; i += 1) z[first + i] = at[i] ?? 0;
+    for (let i = 0, first = count * size; i < size; i += 1) z[first + i] = at[i] ?? NaN;
     logWeight[count] = value;
     link[count] = linkIndex;
     ofLine[count] = lineIndex;
@@ -77,7 +77,7 @@ export const gathering = (size: number, cube: EvenCube, lines: number): Gatherin
         for (const sign of ways) {
           for (let k = 1; k <= mostReach; k += 1) {
             const by = sign * k;
-            for (let i = 0; i < size; i += 1) at[i] = (origin[i] ?? 0) + by * (step[i] ?? 0);
+            for (let i = 0; i < size; i += 1) at[i] = (origin[i] ?? NaN) + by * (step[i] ?? NaN);
             const value = target.value(at);
             if (k > leastReach && !(value >= most - furthestDrop)) break;
             if (value > most) most = value;

@@ -126,7 +126,7 @@ export const drawLines = (layout: Layout, drawn: readonly LinkToDraw[], lines: n
       const index = allLinks.indexOf(one.link);
       let probability = 0;
       for (let i = 0; i < weight.length; i += 1) {
-        if (link[i] === index) probability += weight[i] ?? 0;
+        if (link[i] === index) probability += weight[i] ?? NaN;
       }
       return { link: one.link, probability };
     }),
@@ -142,24 +142,24 @@ export const drawLines = (layout: Layout, drawn: readonly LinkToDraw[], lines: n
 const weighed = (points: GatheredPoints, lines: number) => {
   const { count, size, z, logWeight, link, line } = points;
   let most = -Infinity;
-  for (let i = 0; i < count; i += 1) most = Math.max(most, logWeight[i] ?? 0);
+  for (let i = 0; i < count; i += 1) most = Math.max(most, logWeight[i] ?? NaN);
   let sum = 0;
   const ofLines = new Float64Array(lines);
   for (let i = 0; i < count; i += 1) {
-    const weight = Math.exp((logWeight[i] ?? 0) - most);
+    const weight = Math.exp((logWeight[i] ?? NaN) - most);
     sum += weight;
-    ofLines[line[i] ?? 0] = (ofLines[line[i] ?? 0] ?? 0) + weight;
+    ofLines[line[i] ?? NaN] = (ofLines[line[i] ?? NaN] ?? NaN) + weight;
   }
   let squares = 0;
   for (const weight of ofLines) squares += weight * weight;
   let kept = 0;
   let keptSum = 0;
   for (let i = 0; i < count; i += 1) {
-    const weight = Math.exp((logWeight[i] ?? 0) - most);
+    const weight = Math.exp((logWeight[i] ?? NaN) - most);
     if (weight < negligibleWeight * sum) continue;
     keptSum += weight;
     logWeight[kept] = weight;
-    link[kept] = link[i] ?? 0;
+    link[kept] = link[i] ?? NaN;
     z.copyWithin(kept * size, i * size, (i + 1) * size);
     kept += 1;
   }
@@ -208,19 +208,19 @@ export const decoded = (
     columns.thicknessExponent[i] = p.thicknessExponent;
     columns.passesExponent[i] = p.passesExponent;
     columns.cornersExponent[i] = p.cornersExponent;
-    air.forEach((column, k) => (column[i] = model.priors.airSd * (z[layout.air + k] ?? 0)));
-    batch.forEach((column, k) => (column[i] = p.batchSd * (z[layout.batch + k] ?? 0)));
-    sheet.forEach((column, k) => (column[i] = p.sheetSd * (z[layout.sheet + k] ?? 0)));
+    air.forEach((column, k) => (column[i] = model.priors.airSd * (z[layout.air + k] ?? NaN)));
+    batch.forEach((column, k) => (column[i] = p.batchSd * (z[layout.batch + k] ?? NaN)));
+    sheet.forEach((column, k) => (column[i] = p.sheetSd * (z[layout.sheet + k] ?? NaN)));
   }
   return { ...columns, air, batch, sheetEffect: (index: number) => sheet[index] };
 };
 
 /** The margin of one observation at one point: how far below the changeover of its own sheet it was cut, in ln speed. */
 export const marginAt = (posterior: Posterior, point: number, cut: Observation): number =>
-  (posterior.lnV50[point] ?? 0) +
-  (posterior.powerExponent[point] ?? 0) * cut.lnPower -
-  (posterior.thicknessExponent[point] ?? 0) * cut.lnThickness +
-  (posterior.passesExponent[point] ?? 0) * cut.lnPasses -
+  (posterior.lnV50[point] ?? NaN) +
+  (posterior.powerExponent[point] ?? NaN) * cut.lnPower -
+  (posterior.thicknessExponent[point] ?? NaN) * cut.lnThickness +
+  (posterior.passesExponent[point] ?? NaN) * cut.lnPasses -
   cornerLossAt(posterior, point, cut) +
   (posterior.air[cut.air]?.[point] ?? 0) +
   (posterior.batch[cut.batch]?.[point] ?? 0) +
@@ -237,12 +237,12 @@ export const onceASheet = (reckon: Posterior['sheetEffect']): Posterior['sheetEf
 export const thinned = (posterior: Posterior, count: number): Posterior => {
   const chosen = systematicResample(posterior.weight, posterior.sigma, count);
   const kept = (values: Float64Array): Float64Array =>
-    Float64Array.from(chosen, (i) => values[i] ?? 0);
+    Float64Array.from(chosen, (i) => values[i] ?? NaN);
   return {
     ...posterior,
     count,
     weight: new Float64Array(count).fill(1 / count),
-    link: Uint8Array.from(chosen, (i) => posterior.link[i] ?? 0),
+    link: Uint8Array.from(chosen, (i) => posterior.link[i] ?? NaN),
     lnV50: kept(posterior.lnV50),
     powerExponent: kept(posterior.powerExponent),
     sigma: kept(posterior.sigma),
@@ -264,7 +264,7 @@ export const thinned = (posterior: Posterior, count: number): Posterior => {
 
 /** What less power in corners takes from the margin of coming out, in ln speed; it takes nothing from that of hanging. */
 export const cornerLossAt = (posterior: Posterior, point: number, cut: Observation): number =>
-  (posterior.cornersExponent[point] ?? 0) * cut.lnCorners;
+  (posterior.cornersExponent[point] ?? NaN) * cut.lnCorners;
 
 /** Weighted mean and standard deviation of one column. */
 export const meanSdOf = (
@@ -272,10 +272,10 @@ export const meanSdOf = (
   column: (point: number) => number,
 ): { readonly mean: number; readonly sd: number } => {
   let mean = 0;
-  for (let i = 0; i < posterior.count; i += 1) mean += (posterior.weight[i] ?? 0) * column(i);
+  for (let i = 0; i < posterior.count; i += 1) mean += (posterior.weight[i] ?? NaN) * column(i);
   let variance = 0;
   for (let i = 0; i < posterior.count; i += 1) {
-    variance += (posterior.weight[i] ?? 0) * (column(i) - mean) ** 2;
+    variance += (posterior.weight[i] ?? NaN) * (column(i) - mean) ** 2;
   }
   return { mean, sd: Math.sqrt(variance) };
 };

@@ -152,7 +152,7 @@ const distinctOf = (summits: readonly Summit[]): readonly Summit[] =>
     ({ point }, i) =>
       !summits
         .slice(0, i)
-        .some((before) => before.point.every((z, d) => Math.abs(z - (point[d] ?? 0)) < sameHill)),
+        .some((before) => before.point.every((z, d) => Math.abs(z - (point[d] ?? NaN)) < sameHill)),
   );
 
 /** In prior standard deviations, coordinate by coordinate. */
@@ -193,7 +193,7 @@ const gathered = (each: readonly OfLink[], size: number) => {
   const squares = raw.reduce((total, share) => total + share * share, 0);
   const { chosen, weight } = thinWeights(
     raw.map((share) => share / sum),
-    Float64Array.from({ length: count }, (_, i) => all.z[i * size + 1] ?? 0),
+    Float64Array.from({ length: count }, (_, i) => all.z[i * size + 1] ?? NaN),
     mostKept,
   );
   const z = new Float64Array(chosen.length * size);
@@ -201,7 +201,7 @@ const gathered = (each: readonly OfLink[], size: number) => {
   const kept = weight.reduce((total, share) => total + share, 0);
   return {
     z,
-    link: Uint8Array.from(chosen, (i) => all.link[i] ?? 0),
+    link: Uint8Array.from(chosen, (i) => all.link[i] ?? NaN),
     weight: weight.map((share) => share / kept),
     logEvidence: most + Math.log(sum),
     effective: (sum * sum) / squares,

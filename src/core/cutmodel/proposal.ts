@@ -55,7 +55,7 @@ export const proposalFor = (target: Target): Proposal => {
   for (let again = 0; ; again += 1) {
     const about = nodesAbout(target, summit);
     const highest = about.nodes.reduce((a, b) => (b.logMarginal > a.logMarginal ? b : a));
-    const off = Math.abs(highest.position - (summit.point[lnSigma] ?? 0)) / about.spacing;
+    const off = Math.abs(highest.position - (summit.point[lnSigma] ?? NaN)) / about.spacing;
     if (off < farOff || again === mostMoves) return { draw: drawFrom(target, about) };
     // The nodes climbed a higher hill than the summit's: from there it is seen whole.
     const climbed = newtonClimb(target.climb, highest.mode, { enough: nearEnough });
@@ -84,7 +84,7 @@ const nodesAbout = (target: Target, summit: Summit): AboutSummit => {
   const marginalSd = Math.min(1.2, Math.max(0.15, marginalSdOf(summit, lnSigma, size)));
   const nodes: ShapeNode[] = [];
   const build = (index: number, start: Float64Array): Float64Array => {
-    const position = (summit.point[lnSigma] ?? 0) + (nodeOffsets[index] ?? 0) * marginalSd;
+    const position = (summit.point[lnSigma] ?? NaN) + (nodeOffsets[index] ?? NaN) * marginalSd;
     const from = Float64Array.from(start);
     from[lnSigma] = position;
     const conditional = newtonClimb(target.climb, from, {
@@ -97,7 +97,7 @@ const nodesAbout = (target: Target, summit: Summit): AboutSummit => {
   };
   const start = Float64Array.from(summit.point);
   for (const { axis } of scales) {
-    start[axis] = Math.min(mostHeldScale, Math.max(leastHeldScale, summit.point[axis] ?? 0));
+    start[axis] = Math.min(mostHeldScale, Math.max(leastHeldScale, summit.point[axis] ?? NaN));
   }
   let from = build(middle, start);
   for (let index = middle - 1; index >= 0; index -= 1) from = build(index, from);
@@ -171,7 +171,7 @@ const scaleMarginals = (target: Target, summit: Summit): readonly ScaleMarginal[
     .filter((axis) => axis >= 0)
     .map((axis) => ({
       axis,
-      mean: Math.min(2.5, Math.max(-2, summit.point[axis] ?? 0)),
+      mean: Math.min(2.5, Math.max(-2, summit.point[axis] ?? NaN)),
       sd: 1.3 * Math.min(1, Math.max(0.3, marginalSdOf(summit, axis, size))),
     }));
 };
@@ -195,14 +195,14 @@ const nodeAt = (
   const free = freeOrder(target.layout, held);
   const n = free.length;
   const factor = positiveFactor(
-    Float64Array.from(free.flatMap((i) => free.map((j) => summit.curvature[i * size + j] ?? 0))),
+    Float64Array.from(free.flatMap((i) => free.map((j) => summit.curvature[i * size + j] ?? NaN))),
     n,
     leastCurvature,
   );
   const along = columnOfInverseTransposed(factor, n, n - 1);
   const there = Float64Array.from(summit.point);
   const { width, lnMass } = widthOf((by) => {
-    free.forEach((i, a) => (there[i] = (summit.point[i] ?? 0) + by * (along[a] ?? 0)));
+    free.forEach((i, a) => (there[i] = (summit.point[i] ?? NaN) + by * (along[a] ?? NaN)));
     return target.value(there) - summit.value;
   });
   let logMarginal = summit.value + lnMass - logRootTwoPi;
@@ -250,7 +250,7 @@ const columnOfInverseTransposed = (
   const x = new Float64Array(n);
   for (let i = column; i >= 0; i -= 1) {
     let sum = i === column ? 1 : 0;
-    for (let k = i + 1; k <= column; k += 1) sum -= (lower[k * n + i] ?? 0) * (x[k] ?? 0);
+    for (let k = i + 1; k <= column; k += 1) sum -= (lower[k * n + i] ?? NaN) * (x[k] ?? NaN);
     x[i] = sum / (lower[i * n + i] ?? 1);
   }
   return x;
@@ -310,25 +310,25 @@ const drawFrom = (
       log += halfLog + logSum(normalLog(z, 0, 1), normalLog(z, mean, sd));
     }
     moveTo(position, origin);
-    const drawn = all[kindAt(cube[size] ?? 0)];
+    const drawn = all[kindAt(cube[size] ?? NaN)];
     if (!drawn?.shape) return;
     const { scale, shape, steps } = drawn;
     const spacing = spacingInWidths * shape.width;
     for (let a = 0; a < last; a += 1) {
-      steps[a] = scale * normalQuantile(cube[free[a] ?? 0] ?? 0.5);
+      steps[a] = scale * normalQuantile(cube[free[a] ?? NaN] ?? 0.5);
     }
     steps[last] = ((cube[lnV50] ?? 0.5) - 0.5) * spacing;
     shape.place(steps, origin);
     step.fill(0);
-    for (let a = 0; a <= last; a += 1) step[free[a] ?? 0] = spacing * (shape.direction[a] ?? 0);
-    for (let i = 0; i < size; i += 1) next[i] = (origin[i] ?? 0) + (step[i] ?? 0);
+    for (let a = 0; a <= last; a += 1) step[free[a] ?? NaN] = spacing * (shape.direction[a] ?? NaN);
+    for (let i = 0; i < size; i += 1) next[i] = (origin[i] ?? NaN) + (step[i] ?? NaN);
     for (const kind of all) {
       if (!kind.shape) continue;
       kind.shape.stepsTo(origin, kind.steps);
       kind.shape.stepsTo(next, kind.rise);
       for (let a = 0; a < last; a += 1) {
-        const here = kind.steps[a] ?? 0;
-        kind.rise[a] = ((kind.rise[a] ?? 0) - here) / kind.scale;
+        const here = kind.steps[a] ?? NaN;
+        kind.rise[a] = ((kind.rise[a] ?? NaN) - here) / kind.scale;
         kind.steps[a] = here / kind.scale;
       }
       kind.base =
@@ -339,7 +339,7 @@ const drawFrom = (
       for (const kind of all) {
         let squares = 0;
         for (let a = 0; a < last; a += 1) {
-          const stepThere = (kind.steps[a] ?? 0) + k * (kind.rise[a] ?? 0);
+          const stepThere = (kind.steps[a] ?? NaN) + k * (kind.rise[a] ?? NaN);
           squares += stepThere * stepThere;
         }
         total += Math.exp(kind.base - 0.5 * squares);

@@ -107,10 +107,10 @@ export const referencePosterior = (
       posterior.weight,
       [0.025, 0.05, 0.5, 0.95, 0.975],
     );
-    return { ...meanSdOf(posterior, (i) => column[i] ?? 0), q025, q05, q50, q95, q975 };
+    return { ...meanSdOf(posterior, (i) => column[i] ?? NaN), q025, q05, q50, q95, q975 };
   };
   const lnSpeedHalf = (power: number, i: number): number =>
-    (posterior.lnV50[i] ?? 0) + (posterior.powerExponent[i] ?? 0) * Math.log(power / given.P0);
+    (posterior.lnV50[i] ?? NaN) + (posterior.powerExponent[i] ?? NaN) * Math.log(power / given.P0);
   const z = normalQuantile(given.query.target);
   const normal = links[0];
   return {
@@ -120,7 +120,7 @@ export const referencePosterior = (
     ...(given.prior.lnDelta ? { delta: summary(posterior.hangBand) } : {}),
     v97: summary(
       Float64Array.from(posterior.lnV50, (_, i) =>
-        Math.exp(lnSpeedHalf(given.query.P, i) - z * (posterior.sigma[i] ?? 0)),
+        Math.exp(lnSpeedHalf(given.query.P, i) - z * (posterior.sigma[i] ?? NaN)),
       ),
     ),
     predictiveOut: given.query.cells.map(

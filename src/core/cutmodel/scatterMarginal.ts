@@ -33,7 +33,7 @@ export const marginalFrom = (
   const trapezoid = (values: Float64Array): number => {
     let sum = 0;
     for (let i = 0; i < gridSteps; i += 1)
-      sum += 0.5 * step * ((values[i] ?? 0) + (values[i + 1] ?? 0));
+      sum += 0.5 * step * ((values[i] ?? NaN) + (values[i + 1] ?? NaN));
     return sum;
   };
   const total = trapezoid(density);
@@ -43,11 +43,12 @@ export const marginalFrom = (
   const wideTotal = trapezoid(wide);
   const mixed = Float64Array.from(
     density,
-    (value, i) => ((1 - safeguard) * value) / total + (safeguard * (wide[i] ?? 0)) / wideTotal,
+    (value, i) => ((1 - safeguard) * value) / total + (safeguard * (wide[i] ?? NaN)) / wideTotal,
   );
   const cumulative = new Float64Array(gridSteps + 1);
   for (let i = 0; i < gridSteps; i += 1) {
-    cumulative[i + 1] = (cumulative[i] ?? 0) + 0.5 * step * ((mixed[i] ?? 0) + (mixed[i + 1] ?? 0));
+    cumulative[i + 1] =
+      (cumulative[i] ?? NaN) + 0.5 * step * ((mixed[i] ?? NaN) + (mixed[i + 1] ?? NaN));
   }
   const whole = cumulative[gridSteps] ?? 1;
   return (u) => {
@@ -56,12 +57,12 @@ export const marginalFrom = (
     let to = gridSteps;
     while (to - from > 1) {
       const middle = (from + to) >> 1;
-      if ((cumulative[middle] ?? 0) <= wanted) from = middle;
+      if ((cumulative[middle] ?? NaN) <= wanted) from = middle;
       else to = middle;
     }
-    const d0 = mixed[from] ?? 0;
-    const slope = ((mixed[from + 1] ?? 0) - d0) / step;
-    const rest = wanted - (cumulative[from] ?? 0);
+    const d0 = mixed[from] ?? NaN;
+    const slope = ((mixed[from + 1] ?? NaN) - d0) / step;
+    const rest = wanted - (cumulative[from] ?? NaN);
     // rest = d0·x + slope·x²/2, solved without cancellation.
     const x = (2 * rest) / (d0 + Math.sqrt(Math.max(0, d0 * d0 + 2 * slope * rest)));
     return { position: low + from * step + x, logDensity: Math.log((d0 + slope * x) / whole) };

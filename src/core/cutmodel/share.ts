@@ -22,8 +22,8 @@ export const shareOut = (
   const [at, weights] = scatter < sigma ? [wideApart, wideApartWeights] : [coarse, coarseWeights];
   let sum = 0;
   for (let i = 0; i < at.length; i += 1) {
-    const f = link.quickCdf((margin + scatter * (at[i] ?? 0)) / sigma);
-    sum += (weights[i] ?? 0) * (lengths === 1 ? f : f ** lengths);
+    const f = link.quickCdf((margin + scatter * (at[i] ?? NaN)) / sigma);
+    sum += (weights[i] ?? NaN) * (lengths === 1 ? f : f ** lengths);
   }
   return sum;
 };
@@ -81,8 +81,8 @@ const tabulate = (link: Link, share: number, lengths: number): ((ratio: number) 
   return (ratio) => {
     const place = Math.min(tableSize - 1e-9, (Math.asinh(ratio) * tableSize) / top);
     const i = Math.floor(place);
-    const low = scaled[i] ?? 0;
-    return (low + (place - i) * ((scaled[i + 1] ?? 0) - low)) * Math.sqrt(1 + ratio * ratio);
+    const low = scaled[i] ?? NaN;
+    return (low + (place - i) * ((scaled[i + 1] ?? NaN) - low)) * Math.sqrt(1 + ratio * ratio);
   };
 };
 
@@ -96,7 +96,8 @@ const solve = (link: Link, share: number, lengths: number, ratio: number): numbe
     if (ratio === 0) sum = link.cdf(middle) ** lengths;
     else {
       for (let i = 0; i < fine.length; i += 1) {
-        sum += (fineWeights[i] ?? 0) * link.quickCdf(middle + ratio * (fine[i] ?? 0)) ** lengths;
+        sum +=
+          (fineWeights[i] ?? NaN) * link.quickCdf(middle + ratio * (fine[i] ?? NaN)) ** lengths;
       }
     }
     if (sum < share) low = middle;

@@ -89,7 +89,7 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
     for (const i of some) {
       const setting = settings[i];
       if (setting !== undefined)
-        multiplyAlike(chance, setting, (base[i] ?? 0) + shift, p, flaw[i] ?? 0, cdf);
+        multiplyAlike(chance, setting, (base[i] ?? NaN) + shift, p, flaw[i] ?? NaN, cdf);
     }
     return chance.log + Math.log(chance.product);
   };
@@ -107,7 +107,7 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
       const setting = settings[i];
       if (setting === undefined) continue;
       const sharp = setting.information / (sigma * sigma);
-      pull += sharp * (sigma * setting.level - (base[i] ?? 0));
+      pull += sharp * (sigma * setting.level - (base[i] ?? NaN));
       precision += sharp;
     }
     let centre = pull / precision;
@@ -139,7 +139,7 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
     }
     for (const side of sides) {
       for (let k = 2; k <= mostHalf; k += 1) {
-        if (!((weight[middle + side * (k - 1)] ?? 0) > most - furthestDrop)) break;
+        if (!((weight[middle + side * (k - 1)] ?? NaN) > most - furthestDrop)) break;
         const log = logAt(sheet, centre + side * k * width, p);
         weight[middle + side * k] = log;
         if (log > most) most = log;
@@ -147,11 +147,11 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
     }
     let sum = 0;
     for (let q = 0; q < nodeCount; q += 1) {
-      const share = Math.exp((weight[q] ?? 0) - most);
+      const share = Math.exp((weight[q] ?? NaN) - most);
       weight[q] = share;
       sum += share;
     }
-    for (let q = 0; q < nodeCount; q += 1) weight[q] = (weight[q] ?? 0) / sum;
+    for (let q = 0; q < nodeCount; q += 1) weight[q] = (weight[q] ?? NaN) / sum;
     return most + Math.log((sum * width) / (sheetSd * Math.sqrt(2 * Math.PI)));
   };
 
@@ -160,7 +160,7 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
     readParameters(z, layout, priors, p);
     if (bounded && p.powerExponent <= 0) return -Infinity;
     let sum = 0;
-    for (let i = 0; i < layout.size; i += 1) sum -= 0.5 * (z[i] ?? 0) ** 2;
+    for (let i = 0; i < layout.size; i += 1) sum -= 0.5 * (z[i] ?? NaN) ** 2;
     if (habit) {
       const off = p.lnV50 + p.powerExponent * habit.lnPower - habit.mean;
       sum -= 0.5 * (off / habit.sd) ** 2;
@@ -177,20 +177,20 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
     readSlopes(z, layout, priors, p);
     let sum = 0;
     for (let i = 0; i < layout.size; i += 1) {
-      const zi = z[i] ?? 0;
+      const zi = z[i] ?? NaN;
       sum -= 0.5 * zi * zi;
       gradient[i] = -zi;
     }
     const add: AddSlope = (index, amount) => {
-      if (index >= 0) gradient[index] = (gradient[index] ?? 0) + amount;
+      if (index >= 0) gradient[index] = (gradient[index] ?? NaN) + amount;
     };
     sum += addBounds(model, layout, p, add);
     prepare(everything, z, p);
     const addOf = (i: number, shift: number, share: number): void => {
       const setting = settings[i];
       if (setting === undefined) return;
-      const margin = (base[i] ?? 0) + shift;
-      slopesOfAlike(setting, margin, p, { flaw: flaw[i] ?? 0, cdf, pdf: link.pdf }, slopes);
+      const margin = (base[i] ?? NaN) + shift;
+      slopesOfAlike(setting, margin, p, { flaw: flaw[i] ?? NaN, cdf, pdf: link.pdf }, slopes);
       addSlopes(setting.cut, z, here, share, add);
     };
     sum += logOf(alone, 0, p);
@@ -198,10 +198,10 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
     for (const { sheet, times } of kinds) {
       sum += times * integrate(sheet, p);
       for (let q = 0; q < nodeCount; q += 1) {
-        const share = weight[q] ?? 0;
+        const share = weight[q] ?? NaN;
         if (share < negligible) continue;
         const all = times * share;
-        const w = at[q] ?? 0;
+        const w = at[q] ?? NaN;
         for (const i of sheet) addOf(i, w, all);
         add(layout.sheetSd, ((all * ((w / p.sheetSd) ** 2 - 1)) / p.sheetSd) * p.sheetSdSlope);
       }
@@ -226,10 +226,10 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
 const placed = (place: number, at: Float64Array, weight: Float64Array): number => {
   let below = 0;
   for (let q = 0; q < weight.length; q += 1) {
-    const share = weight[q] ?? 0;
+    const share = weight[q] ?? NaN;
     if (below + share >= place || q === weight.length - 1) {
-      const step = (at[1] ?? 0) - (at[0] ?? 0);
-      return (at[q] ?? 0) + step * ((place - below) / Math.max(share, 1e-12) - 0.5);
+      const step = (at[1] ?? NaN) - (at[0] ?? NaN);
+      return (at[q] ?? NaN) + step * ((place - below) / Math.max(share, 1e-12) - 0.5);
     }
     below += share;
   }

@@ -261,8 +261,8 @@ const restsOnPrior = 0.7;
 const aboutLearning = ({ posterior, evidence }: Fit): readonly Problem[] => {
   if (evidence.graded === 0 && !evidence.hasTally) return [];
   const lnSigma = meanSdOf(posterior, (i) => Math.log(posterior.sigma[i] ?? 1));
-  const flaws = meanSdOf(posterior, (i) => posterior.flawsPerMetre[i] ?? 0);
-  const corners = meanSdOf(posterior, (i) => posterior.cornersExponent[i] ?? 0);
+  const flaws = meanSdOf(posterior, (i) => posterior.flawsPerMetre[i] ?? NaN);
+  const corners = meanSdOf(posterior, (i) => posterior.cornersExponent[i] ?? NaN);
   const learnt = flaws.sd < 0.5 * priors.flawsPerMetreMean;
   return [
     ...(lnSigma.sd > restsOnPrior * priors.lnSigma.sd
@@ -281,10 +281,10 @@ const aboutLearning = ({ posterior, evidence }: Fit): readonly Problem[] => {
 /** Air levels against the commonest: by how much, and how sure. */
 const aboutAir = ({ posterior, compiled }: Fit): readonly Problem[] =>
   posterior.air.map((effect, level) => {
-    const { mean, sd } = meanSdOf(posterior, (i) => effect[i] ?? 0);
+    const { mean, sd } = meanSdOf(posterior, (i) => effect[i] ?? NaN);
     let faster = 0;
     for (let i = 0; i < posterior.count; i += 1) {
-      if ((effect[i] ?? 0) > 0) faster += posterior.weight[i] ?? 0;
+      if ((effect[i] ?? NaN) > 0) faster += posterior.weight[i] ?? NaN;
     }
     return say('air-compared', {
       air: compiled.airLevels[level + 1] ?? '',

@@ -19,7 +19,7 @@ export const learntIn = (found: Fit, alone: Fit, powerPct: number): readonly Lea
   quantitiesOf(found, alone, powerPct).map(({ name, priorMean, priorSd, valuesIn }) => {
     const over = (fit: Fit) => {
       const values = valuesIn(fit);
-      return meanSdOf(fit.posterior, (i) => values[i] ?? 0);
+      return meanSdOf(fit.posterior, (i) => values[i] ?? NaN);
     };
     const now = over(found);
     return {
@@ -74,7 +74,7 @@ const quantitiesOf = (
       (fit) => {
         const there = fit.compiled.lnPowerOf(powerPct) ?? 0;
         const { powerExponent: b } = fit.posterior;
-        return presentLnV50(fit.compiled, fit.posterior).map((v, i) => v + (b[i] ?? 0) * there);
+        return presentLnV50(fit.compiled, fit.posterior).map((v, i) => v + (b[i] ?? NaN) * there);
       },
     ),
     ...quantity(

@@ -30,7 +30,7 @@ export const leavingOut = (found: Fit, baseline: Baseline): ((part: Part) => Lef
     const gone = countsOf(compiled, part);
     const logFactor = new Float64Array(posterior.count);
     for (const [index, count] of gone) {
-      logOf(index).forEach((log, i) => (logFactor[i] = (logFactor[i] ?? 0) - count * log));
+      logOf(index).forEach((log, i) => (logFactor[i] = (logFactor[i] ?? NaN) - count * log));
     }
     if (part.habit === true) takeHabitOut(compiled, posterior, logFactor);
     const weighed = reweighed(posterior, logFactor);
@@ -123,7 +123,7 @@ const takeHabitOut = (
 ): void => {
   if (habit === undefined) return;
   for (let i = 0; i < logFactor.length; i += 1) {
-    const level = (posterior.lnV50[i] ?? 0) + (posterior.powerExponent[i] ?? 0) * habit.lnPower;
-    logFactor[i] = (logFactor[i] ?? 0) + 0.5 * ((level - habit.mean) / habit.sd) ** 2;
+    const level = (posterior.lnV50[i] ?? NaN) + (posterior.powerExponent[i] ?? NaN) * habit.lnPower;
+    logFactor[i] = (logFactor[i] ?? NaN) + 0.5 * ((level - habit.mean) / habit.sd) ** 2;
   }
 };

@@ -50,7 +50,7 @@ const afterOne = (
   const { powerPct, posterior } = baseline;
   const cut = oneMore(found, powerPct, speedMmPerS, grade);
   const odds = readingProbability(posterior, cut);
-  const probability = odds.reduce((sum, odd, i) => sum + odd * (posterior.weight[i] ?? 0), 0);
+  const probability = odds.reduce((sum, odd, i) => sum + odd * (posterior.weight[i] ?? NaN), 0);
   const air = study.cells.at(-1)?.air;
   const cell: StudyCell = {
     powerPct,

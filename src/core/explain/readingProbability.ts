@@ -13,15 +13,15 @@ export const readingProbability = (posterior: Posterior, cut: Observation): Floa
   const { misread, overlooked } = careOf(posterior.model.priors, cut);
   const read = (true_: number): number => Math.max(leastProbability, asRead(misread, true_));
   return Float64Array.from({ length: posterior.count }, (_, i) => {
-    const flaw = 1 - Math.exp(-(posterior.flawsPerMetre[i] ?? 0) * cut.lengthM);
+    const flaw = 1 - Math.exp(-(posterior.flawsPerMetre[i] ?? NaN) * cut.lengthM);
     if (cut.outcome === 'flaw') return Math.max(leastProbability, flaw);
-    const link = links[posterior.link[i] ?? 0];
+    const link = links[posterior.link[i] ?? NaN];
     if (!link) return leastProbability;
     const cdf = misread > 0 ? link.quickCdf : link.cdf;
     const sigma = posterior.sigma[i] ?? 1;
     const margin = marginAt(posterior, i, cut);
     const x = margin / sigma;
-    const y = (margin + cornerLossAt(posterior, i, cut) + (posterior.hangBand[i] ?? 0)) / sigma;
+    const y = (margin + cornerLossAt(posterior, i, cut) + (posterior.hangBand[i] ?? NaN)) / sigma;
     const sound = 1 - flaw;
     const asFell = overlooked * flaw;
     switch (cut.outcome) {

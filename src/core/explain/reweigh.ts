@@ -22,7 +22,7 @@ const mostShape = 0.5;
 export const reweighed = (posterior: Posterior, logFactor: Float64Array): Reweighed => {
   const logWeights = Float64Array.from(
     posterior.weight,
-    (weight, i) => Math.log(Math.max(weight, 1e-300)) + (logFactor[i] ?? 0),
+    (weight, i) => Math.log(Math.max(weight, 1e-300)) + (logFactor[i] ?? NaN),
   );
   const { weight, shape, effectivePoints } = paretoSmoothed(logWeights);
   return {

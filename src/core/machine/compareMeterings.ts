@@ -91,7 +91,7 @@ const measured = (
     farthest(off.map((value, k) => value - (here.off[k] ?? NaN))),
   );
   const worst = here.apart.reduce(
-    (most, value, k) => (Math.abs(value) > Math.abs(here.apart[most] ?? 0) ? k : most),
+    (most, value, k) => (Math.abs(value) > Math.abs(here.apart[most] ?? NaN) ? k : most),
     0,
   );
   const powerPct = settings[worst] ?? NaN;

@@ -50,15 +50,15 @@ const energyOver = (
   ramped: RampedDelivery,
 ): number => {
   let energy = 0;
-  for (let i = pieceAt(atMm, fromMm); i + 1 < atMm.length && (atMm[i] ?? 0) < toMm; i += 1) {
-    const [startMm, endMm] = [atMm[i] ?? 0, atMm[i + 1] ?? 0];
+  for (let i = pieceAt(atMm, fromMm); i + 1 < atMm.length && (atMm[i] ?? NaN) < toMm; i += 1) {
+    const [startMm, endMm] = [atMm[i] ?? NaN, atMm[i + 1] ?? NaN];
     if (!(endMm > startMm)) continue;
-    const [v0, v1] = [speedMmPerS[i] ?? 0, speedMmPerS[i + 1] ?? 0];
+    const [v0, v1] = [speedMmPerS[i] ?? NaN, speedMmPerS[i + 1] ?? NaN];
     const shareAt = (mm: number): number =>
       Math.min(1, Math.max(0, (mm - startMm) / (endMm - startMm)));
     const speedOf = (mm: number): number => Math.sqrt(v0 * v0 + shareAt(mm) * (v1 * v1 - v0 * v0));
     const [from, to] = [speedOf(fromMm), speedOf(toMm)];
-    const pieceS = (atS[i + 1] ?? 0) - (atS[i] ?? 0);
+    const pieceS = (atS[i + 1] ?? NaN) - (atS[i] ?? NaN);
     const seconds =
       v0 === v1 ? pieceS * (shareAt(toMm) - shareAt(fromMm)) : (pieceS * (to - from)) / (v1 - v0);
     energy += seconds * meanPower(from, to, ramped);
@@ -79,7 +79,7 @@ const meanPower = (
     const before = marks[i - 1] ?? mark;
     const part = (mark - before) / (to - from);
     const mean = nodes.x.reduce(
-      (total, x, k) => total + (nodes.weights[k] ?? 0) * powerAt(before + x * (mark - before)),
+      (total, x, k) => total + (nodes.weights[k] ?? NaN) * powerAt(before + x * (mark - before)),
       0,
     );
     return sum + part * mean;

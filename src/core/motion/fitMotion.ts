@@ -205,12 +205,12 @@ const describe = (
     },
     jobs: compared,
     offPct,
-    untold: motionUnknowns.filter((_, i) => (sd[i] ?? 0) > toldShare * (beliefs[i]?.sd ?? 0)),
+    untold: motionUnknowns.filter((_, i) => (sd[i] ?? NaN) > toldShare * (beliefs[i]?.sd ?? 0)),
     notApart: pairs()
       .filter(
         ([i, k]) =>
-          Math.abs(covariance[i]?.[k] ?? 0) > togetherFrom * (sd[i] ?? 0) * (sd[k] ?? 0) &&
-          (sd[i] ?? 0) > 0,
+          Math.abs(covariance[i]?.[k] ?? 0) > togetherFrom * (sd[i] ?? NaN) * (sd[k] ?? NaN) &&
+          (sd[i] ?? NaN) > 0,
       )
       .map(([i, k]) => [nameOf(i), nameOf(k)] as const),
     iterations: fit.iterations,
@@ -243,7 +243,7 @@ const pairs = (): readonly (readonly [number, number])[] =>
 const quadratic = (matrix: Matrix, row: readonly number[]): number =>
   matrix.reduce(
     (sum, line, i) =>
-      sum + line.reduce((inner, value, k) => inner + (row[i] ?? 0) * value * (row[k] ?? 0), 0),
+      sum + line.reduce((inner, value, k) => inner + (row[i] ?? NaN) * value * (row[k] ?? NaN), 0),
     0,
   );
 

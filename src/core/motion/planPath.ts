@@ -40,14 +40,19 @@ export const planPath = (points: Polyline, limits: MotionLimits): PathPlan => {
   const { accelerationMmPerS2: a } = limits;
   for (let i = 0; i < count; i += 1) {
     speedMmPerS[i + 1] = reachable(
-      speedMmPerS[i] ?? 0,
-      speedMmPerS[i + 1] ?? 0,
-      segmentMm[i] ?? 0,
+      speedMmPerS[i] ?? NaN,
+      speedMmPerS[i + 1] ?? NaN,
+      segmentMm[i] ?? NaN,
       a,
     );
   }
   for (let i = count - 1; i >= 0; i -= 1) {
-    speedMmPerS[i] = reachable(speedMmPerS[i + 1] ?? 0, speedMmPerS[i] ?? 0, segmentMm[i] ?? 0, a);
+    speedMmPerS[i] = reachable(
+      speedMmPerS[i + 1] ?? NaN,
+      speedMmPerS[i] ?? NaN,
+      segmentMm[i] ?? NaN,
+      a,
+    );
   }
   return { limits, segmentMm, cornerMmPerS, speedMmPerS, ...timed(segmentMm, speedMmPerS, limits) };
 };
@@ -102,8 +107,8 @@ const timed = (
   const peakMmPerS = new Float64Array(segmentMm.length);
   let [lengthMm, seconds] = [0, 0];
   for (let i = 0; i < segmentMm.length; i += 1) {
-    const length = segmentMm[i] ?? 0;
-    const [entry, exit] = [speedMmPerS[i] ?? 0, speedMmPerS[i + 1] ?? 0];
+    const length = segmentMm[i] ?? NaN;
+    const [entry, exit] = [speedMmPerS[i] ?? NaN, speedMmPerS[i + 1] ?? NaN];
     const peak = peakSpeed(length, entry, exit, limits.speedMmPerS, limits.accelerationMmPerS2);
     const taken = secondsOver(length, entry, exit, peak, limits.accelerationMmPerS2);
     peakMmPerS[i] = peak;

@@ -20,11 +20,11 @@ export const speedAlong = (plan: PathPlan): SpeedAlong => {
   let [runMm, runS] = [0, 0];
   plan.segmentMm.forEach((lengthMm, i) => {
     if (lengthMm === 0) return;
-    const [entry, exit] = [plan.speedMmPerS[i] ?? 0, plan.speedMmPerS[i + 1] ?? 0];
-    const peak = plan.peakMmPerS[i] ?? 0;
+    const [entry, exit] = [plan.speedMmPerS[i] ?? NaN, plan.speedMmPerS[i + 1] ?? NaN];
+    const peak = plan.peakMmPerS[i] ?? NaN;
     const risingMm = Math.min(lengthMm, changingMm(entry, peak, acceleration));
     const fallingMm = Math.min(lengthMm - risingMm, changingMm(exit, peak, acceleration));
-    const endS = runS + (plan.segmentS[i] ?? 0);
+    const endS = runS + (plan.segmentS[i] ?? NaN);
     knots.add(runMm, runS, entry);
     if (peak > entry)
       knots.add(runMm + risingMm, runS + changingS(entry, peak, acceleration), peak);
@@ -75,9 +75,10 @@ class Knots {
 
 /** The speed after so much of the line, in mm/s; at its ends and beyond, the speed there: 0. O(log knots). */
 export const speedAt = (along: SpeedAlong, atMm: number): number => {
+  if (along.atMm.length < 2) return 0;
   const i = pieceAt(along.atMm, atMm);
-  const [from, to] = [along.atMm[i] ?? 0, along.atMm[i + 1] ?? 0];
-  const [before, after] = [along.speedMmPerS[i] ?? 0, along.speedMmPerS[i + 1] ?? 0];
+  const [from, to] = [along.atMm[i] ?? NaN, along.atMm[i + 1] ?? NaN];
+  const [before, after] = [along.speedMmPerS[i] ?? NaN, along.speedMmPerS[i + 1] ?? NaN];
   const share = to > from ? Math.min(1, Math.max(0, (atMm - from) / (to - from))) : 1;
   return Math.sqrt(before * before + share * (after * after - before * before));
 };
@@ -87,7 +88,7 @@ export const pieceAt = (ascending: Float64Array, value: number): number => {
   let [low, high] = [0, Math.max(0, ascending.length - 2)];
   while (low < high) {
     const middle = (low + high + 1) >> 1;
-    if ((ascending[middle] ?? 0) <= value) low = middle;
+    if ((ascending[middle] ?? NaN) <= value) low = middle;
     else high = middle - 1;
   }
   return low;

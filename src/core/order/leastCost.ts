@@ -47,13 +47,13 @@ export const sharesAt = (
     hangs += weight * fate.hangs;
   };
   for (let i = 0; i < points.count; i += 1) {
-    const weight = points.weight[i] ?? 0;
+    const weight = points.weight[i] ?? NaN;
     if (weight < negligible) continue;
-    const sd = Math.hypot(points.orderSd[i] ?? 0, points.sheetSd[i] ?? 0);
+    const sd = Math.hypot(points.orderSd[i] ?? NaN, points.sheetSd[i] ?? NaN);
     if (sd === 0) add(i, 0, weight);
     else {
       for (let k = 0; k < places.length; k += 1) {
-        add(i, sd * (places[k] ?? 0), (weight * (placeWeights[k] ?? 0)) / weightOfAll);
+        add(i, sd * (places[k] ?? NaN), (weight * (placeWeights[k] ?? NaN)) / weightOfAll);
       }
     }
   }

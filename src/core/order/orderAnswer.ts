@@ -101,4 +101,5 @@ export const orderAnswer = (found: Fit, wish: OrderWish): Outcome<OrderAnswer> =
 
 /** Flaws that one part meets on average: the rate a metre, carried to its length. */
 const flawsPerPart = ({ weight, flawsPerMetre }: Fit['posterior'], partLengthMm: number): number =>
-  (partLengthMm / 1000) * weight.reduce((sum, each, i) => sum + each * (flawsPerMetre[i] ?? 0), 0);
+  (partLengthMm / 1000) *
+  weight.reduce((sum, each, i) => sum + each * (flawsPerMetre[i] ?? NaN), 0);

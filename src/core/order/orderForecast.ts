@@ -87,11 +87,11 @@ const play = (
   const most = mostTimes * parts;
   const end = { out: 0, hang: 0, flawed: 0, enough: most + 1, enoughWithKnife: most + 1 };
   const fate: Fate = { out: 0, hangs: 0, flaw: 0 };
-  const shared = (points.orderSd[point] ?? 0) * random.normal();
+  const shared = (points.orderSd[point] ?? NaN) * random.normal();
   let [out, hangs] = [0, 0];
   for (let cut = 1; cut <= most && out < parts; cut += 1) {
     if ((cut - 1) % partsPerSheet === 0) {
-      fateAt(point, shared + (points.sheetSd[point] ?? 0) * random.normal(), fate);
+      fateAt(point, shared + (points.sheetSd[point] ?? NaN) * random.normal(), fate);
     }
     const luck = random.uniform();
     if (luck < fate.out) out += 1;
@@ -119,4 +119,4 @@ const bandOf = (sorted: Int32Array): CountBand => ({
 
 /** The least count that is not exceeded with probability `p`. */
 const quantileOf = (sorted: Int32Array, p: number): number =>
-  sorted[Math.max(0, Math.ceil(p * sorted.length) - 1)] ?? 0;
+  sorted[Math.max(0, Math.ceil(p * sorted.length) - 1)] ?? NaN;

@@ -45,7 +45,7 @@ const mostPoints = 4000;
 /** Whether the readings tell how many flaws a metre of cut meets. */
 export const knowsFlaws = (posterior: Posterior): boolean => {
   if (posterior.model.priors.flawsPerMetre === null) return false;
-  const { sd } = meanSdOf(posterior, (i) => posterior.flawsPerMetre[i] ?? 0);
+  const { sd } = meanSdOf(posterior, (i) => posterior.flawsPerMetre[i] ?? NaN);
   return sd < learntBelow * priors.flawsPerMetreMean;
 };
 
@@ -83,16 +83,16 @@ export const orderPoints = (
       const metres = flawsLearnt ? partLengthMm / 1000 : 0;
       const whole = (share: number): number => (lengths === 1 ? share : share ** lengths);
       return (point, shift, into) => {
-        const link = links[few.link[point] ?? 0];
+        const link = links[few.link[point] ?? NaN];
         const scatter = sigma[point] ?? 1;
         const through =
-          (level[point] ?? 0) + (few.powerExponent[point] ?? 0) * lnPower + shift - lnSpeed;
-        const margin = through - (few.cornersExponent[point] ?? 0) * lnCorners;
+          (level[point] ?? NaN) + (few.powerExponent[point] ?? NaN) * lnPower + shift - lnSpeed;
+        const margin = through - (few.cornersExponent[point] ?? NaN) * lnCorners;
         const out = whole(link?.quickCdf(margin / scatter) ?? 0);
         const comesOff = whole(
-          link?.quickCdf((through + (few.hangBand[point] ?? 0)) / scatter) ?? 0,
+          link?.quickCdf((through + (few.hangBand[point] ?? NaN)) / scatter) ?? 0,
         );
-        const sound = Math.exp(-(few.flawsPerMetre[point] ?? 0) * metres);
+        const sound = Math.exp(-(few.flawsPerMetre[point] ?? NaN) * metres);
         into.out = sound * out;
         into.flaw = 1 - sound;
         into.hangs = sound * Math.max(0, comesOff - out) + 0.5 * into.flaw;

@@ -32,7 +32,7 @@ export const insideTest = (line: Polyline): ((point: Point) => boolean) => {
 const isInside = (line: Polyline, among: ArrayLike<number>, [x, y]: Point): boolean => {
   let inside = false;
   for (let k = 0; k < among.length; k += 1) {
-    const i = among[k] ?? 0;
+    const i = among[k] ?? NaN;
     const [x0, y0] = line[i] ?? [0, 0];
     const [x1, y1] = line[i + 1] ?? [0, 0];
     if (y0 > y !== y1 > y && x < x0 + ((y - y0) / (y1 - y0)) * (x1 - x0)) inside = !inside;

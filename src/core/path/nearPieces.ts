@@ -32,7 +32,7 @@ export const piecesOf = ({ count, ends, owner }: SegmentCells): Pieces => {
 const boxOf = (ends: Float64Array, from: number, to: number): Box => {
   let [left, bottom, right, top] = [Infinity, Infinity, -Infinity, -Infinity];
   for (let k = 4 * from; k < 4 * to; k += 2) {
-    const [x, y] = [ends[k] ?? 0, ends[k + 1] ?? 0];
+    const [x, y] = [ends[k] ?? NaN, ends[k + 1] ?? NaN];
     left = Math.min(left, x);
     right = Math.max(right, x);
     bottom = Math.min(bottom, y);
@@ -59,13 +59,13 @@ export const eachNearPiece = (
   const met = new Int32Array(count).fill(-1);
   let end = count;
   for (let p = 0; p < end; p += 1) {
-    const [from, to] = [first[p] ?? 0, first[p + 1] ?? 0];
+    const [from, to] = [first[p] ?? NaN, first[p + 1] ?? NaN];
     for (let i = from; i < to; i += 1) {
       grid.eachCell(i, reachMm, (cell) => {
         if (lookedAt[cell] === p || end === 0) return;
         lookedAt[cell] = p;
         for (let at = lastIn[cell] ?? -1; at >= 0; at = before[at] ?? -1) {
-          const q = pieceAt[at] ?? 0;
+          const q = pieceAt[at] ?? NaN;
           if (met[q] === p) continue;
           met[q] = p;
           if (look(p, q)) continue;

@@ -36,7 +36,7 @@ export const nestingOf = (lines: readonly Polyline[]): readonly Nested[] => {
     active = active.filter((j) => (outlines[j]?.box.rightMm ?? 0) >= own.box.leftMm - sameMm);
     // The last begun first: in a nest of many that is the smallest, and none of the others need be asked.
     for (let at = active.length - 1; at >= 0; at -= 1) {
-      const j = active[at] ?? 0;
+      const j = active[at] ?? NaN;
       const other = outlines[j];
       if (other === undefined) continue;
       if (

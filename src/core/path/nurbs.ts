@@ -45,7 +45,7 @@ export function* splinePieces(spline: Nurbs): Generator<SplinePiece, void, undef
     return [x * w, y * w, w];
   });
   for (let span = degree; span < controls.length; span += 1) {
-    const [from, to] = [knots[span] ?? 0, knots[span + 1] ?? 0];
+    const [from, to] = [knots[span] ?? NaN, knots[span + 1] ?? NaN];
     if (!(to > from)) continue;
     const around = raised.slice(span - degree, span + 1);
     const piece = Array.from({ length: degree + 1 }, (_, i) =>
@@ -73,7 +73,7 @@ const blossom = (
     const t = at(step);
     row = row.slice(1).map((to, j): Raised => {
       const from = row[j] ?? to;
-      const [low, high] = [knots[span - degree + step + j] ?? 0, knots[span + 1 + j] ?? 0];
+      const [low, high] = [knots[span - degree + step + j] ?? NaN, knots[span + 1 + j] ?? NaN];
       const share = (t - low) / (high - low);
       return [
         lean(from[0], to[0], share),

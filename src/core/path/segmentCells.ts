@@ -44,8 +44,8 @@ export const segmentCells = (lines: readonly Polyline[], cellMm: number): Segmen
   const rowOf = (y: number): number => within(Math.floor((y - box.bottomMm) / cell), rows);
 
   const eachCell = (i: number, reachMm: number, look: (cellIndex: number) => void): void => {
-    const [x0, y0] = [ends[4 * i] ?? 0, ends[4 * i + 1] ?? 0];
-    const [x1, y1] = [ends[4 * i + 2] ?? 0, ends[4 * i + 3] ?? 0];
+    const [x0, y0] = [ends[4 * i] ?? NaN, ends[4 * i + 1] ?? NaN];
+    const [x1, y1] = [ends[4 * i + 2] ?? NaN, ends[4 * i + 3] ?? NaN];
     const pieces = Math.max(1, Math.ceil(Math.max(Math.abs(x1 - x0), Math.abs(y1 - y0)) / cell));
     let [lastLeft, lastRight, lastLow, lastHigh] = [1, 0, 1, 0];
     for (let k = 0; k < pieces; k += 1) {

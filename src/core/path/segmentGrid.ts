@@ -27,15 +27,16 @@ export const segmentGrid = (lines: readonly Polyline[], cellMm: number): Segment
   const { count, ends, owner, cells, eachCell } = segmentCells(lines, cellMm);
   const starts = new Uint32Array(cells + 1);
   for (let i = 0; i < count; i += 1) {
-    eachCell(i, 0, (at) => (starts[at + 1] = (starts[at + 1] ?? 0) + 1));
+    eachCell(i, 0, (at) => (starts[at + 1] = (starts[at + 1] ?? NaN) + 1));
   }
-  for (let at = 0; at < cells; at += 1) starts[at + 1] = (starts[at + 1] ?? 0) + (starts[at] ?? 0);
+  for (let at = 0; at < cells; at += 1)
+    starts[at + 1] = (starts[at + 1] ?? NaN) + (starts[at] ?? NaN);
   const filled = starts.slice();
   const members = new Uint32Array(starts.at(-1) ?? 0);
   for (let i = 0; i < count; i += 1) {
     eachCell(i, 0, (at) => {
-      members[filled[at] ?? 0] = i;
-      filled[at] = (filled[at] ?? 0) + 1;
+      members[filled[at] ?? NaN] = i;
+      filled[at] = (filled[at] ?? NaN) + 1;
     });
   }
   return {
@@ -45,18 +46,18 @@ export const segmentGrid = (lines: readonly Polyline[], cellMm: number): Segment
       let met = 0;
       for (let i = 0; i < count; i += 1) {
         if (met > mostMet) return false;
-        const [x0, y0] = [ends[4 * i] ?? 0, ends[4 * i + 1] ?? 0];
-        const [x1, y1] = [ends[4 * i + 2] ?? 0, ends[4 * i + 3] ?? 0];
+        const [x0, y0] = [ends[4 * i] ?? NaN, ends[4 * i + 1] ?? NaN];
+        const [x1, y1] = [ends[4 * i + 2] ?? NaN, ends[4 * i + 3] ?? NaN];
         const [left, right] = [Math.min(x0, x1) - reachMm, Math.max(x0, x1) + reachMm];
         const [low, high] = [Math.min(y0, y1) - reachMm, Math.max(y0, y1) + reachMm];
         eachCell(i, reachMm, (at) => {
-          for (let k = starts[at] ?? 0; k < (starts[at + 1] ?? 0); k += 1) {
+          for (let k = starts[at] ?? NaN; k < (starts[at + 1] ?? NaN); k += 1) {
             met += 1;
-            const j = members[k] ?? 0;
+            const j = members[k] ?? NaN;
             if (j >= i) break;
-            const [a, b] = [ends[4 * j] ?? 0, ends[4 * j + 2] ?? 0];
+            const [a, b] = [ends[4 * j] ?? NaN, ends[4 * j + 2] ?? NaN];
             if ((a < left && b < left) || (a > right && b > right)) continue;
-            const [c, d] = [ends[4 * j + 1] ?? 0, ends[4 * j + 3] ?? 0];
+            const [c, d] = [ends[4 * j + 1] ?? NaN, ends[4 * j + 3] ?? NaN];
             if ((c < low && d < low) || (c > high && d > high)) continue;
             met += lookCost;
             look(i, j);

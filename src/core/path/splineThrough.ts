@@ -47,7 +47,7 @@ const pieces = ({ points, startWay, endWay }: Through): readonly (readonly Point
   const slope = (i: number): Point => [slopes[0]?.[i] ?? 0, slopes[1]?.[i] ?? 0];
   return points.slice(1).map((to, i) => {
     const from = points[i] ?? to;
-    const third = (spans[i] ?? 0) / 3;
+    const third = (spans[i] ?? NaN) / 3;
     const [a, b] = [slope(i), slope(i + 1)];
     return [
       from,
@@ -72,7 +72,8 @@ const slopesThrough = (
 ): readonly number[] => {
   const last = values.length - 1;
   if (last < 1) return values.map(() => 0);
-  const rise = (i: number): number => ((values[i + 1] ?? 0) - (values[i] ?? 0)) / (spans[i] ?? 1);
+  const rise = (i: number): number =>
+    ((values[i + 1] ?? NaN) - (values[i] ?? NaN)) / (spans[i] ?? 1);
   const upper: number[] = [];
   const right: number[] = [];
   for (let i = 0; i <= last; i += 1) {
@@ -82,7 +83,7 @@ const slopesThrough = (
     right.push((row.right - row.before * (right[i - 1] ?? 0)) / pivot);
   }
   for (let i = last - 1; i >= 0; i -= 1)
-    right[i] = (right[i] ?? 0) - (upper[i] ?? 0) * (right[i + 1] ?? 0);
+    right[i] = (right[i] ?? NaN) - (upper[i] ?? NaN) * (right[i + 1] ?? NaN);
   return right;
 };
 

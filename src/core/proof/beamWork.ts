@@ -29,17 +29,17 @@ export const beamWork = (machine: Machine, setting: Setting): BeamWork | null =>
   /** ∫ share over speed, in steps of the table. */
   const sum = new Float64Array(steps + 1);
   for (let i = 0; i < steps; i += 1) {
-    sum[i + 1] = (sum[i] ?? 0) + ((share[i] ?? 0) + (share[i + 1] ?? 0)) / 2;
+    sum[i + 1] = (sum[i] ?? NaN) + ((share[i] ?? NaN) + (share[i + 1] ?? NaN)) / 2;
   }
   const shareAt = (speed: number): number => {
     const place = Math.min(steps, (Math.max(0, speed) * steps) / set);
     const i = Math.min(steps - 1, Math.floor(place));
-    return (share[i] ?? 0) + (place - i) * ((share[i + 1] ?? 0) - (share[i] ?? 0));
+    return (share[i] ?? NaN) + (place - i) * ((share[i + 1] ?? NaN) - (share[i] ?? NaN));
   };
   const summedTo = (speed: number): number => {
     const place = Math.min(steps, (Math.max(0, speed) * steps) / set);
     const i = Math.min(steps - 1, Math.floor(place));
-    return (sum[i] ?? 0) + ((place - i) * ((share[i] ?? 0) + shareAt(speed))) / 2;
+    return (sum[i] ?? NaN) + ((place - i) * ((share[i] ?? NaN) + shareAt(speed))) / 2;
   };
   const near = set / steps;
   return {

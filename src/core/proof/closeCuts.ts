@@ -41,7 +41,7 @@ export const closeCuts = (drawn: readonly Polyline[], widthMm: number): CloseCut
   let narrowest: readonly [i: number, j: number] | undefined;
   eachNearPiece(grid, pieces, widthMm, (p, q) => {
     if (left < 0 || near.size >= mostPairs) return false;
-    const [a, b] = [owner[pieces.first[p] ?? 0] ?? 0, owner[pieces.first[q] ?? 0] ?? 0];
+    const [a, b] = [owner[pieces.first[p] ?? NaN] ?? NaN, owner[pieces.first[q] ?? NaN] ?? NaN];
     if (a === b) return true;
     const key = keyOf(a, b);
     const known = near.has(key);
@@ -70,7 +70,7 @@ const touchingPairs = (
   const { ends, owner, eachPair } = segmentGrid(lines, 1);
   const touching = new Set<number>();
   const isWhole = eachPair(touchMm, (i, j) => {
-    const [a, b] = [owner[i] ?? 0, owner[j] ?? 0];
+    const [a, b] = [owner[i] ?? NaN, owner[j] ?? NaN];
     if (a !== b && touching.size < mostPairs && segmentGapMm(ends, i, j) <= touchMm)
       touching.add(keyOf(a, b));
   });
@@ -78,7 +78,7 @@ const touchingPairs = (
 };
 
 const boxesApartMm = (boxes: Float64Array, p: number, q: number): number => {
-  const side = (of: number, k: number): number => boxes[4 * of + k] ?? 0;
+  const side = (of: number, k: number): number => boxes[4 * of + k] ?? NaN;
   const across = Math.max(0, side(p, 0) - side(q, 2), side(q, 0) - side(p, 2));
   const up = Math.max(0, side(p, 1) - side(q, 3), side(q, 1) - side(p, 3));
   return Math.sqrt(across * across + up * up);
@@ -124,15 +124,18 @@ const segmentsNear = (
   other: number,
   reachMm: number,
 ): readonly number[] => {
-  const [left, bottom] = [(boxes[4 * other] ?? 0) - reachMm, (boxes[4 * other + 1] ?? 0) - reachMm];
+  const [left, bottom] = [
+    (boxes[4 * other] ?? NaN) - reachMm,
+    (boxes[4 * other + 1] ?? NaN) - reachMm,
+  ];
   const [right, top] = [
-    (boxes[4 * other + 2] ?? 0) + reachMm,
-    (boxes[4 * other + 3] ?? 0) + reachMm,
+    (boxes[4 * other + 2] ?? NaN) + reachMm,
+    (boxes[4 * other + 3] ?? NaN) + reachMm,
   ];
   const near: number[] = [];
-  for (let i = first[p] ?? 0; i < (first[p + 1] ?? 0); i += 1) {
-    const [x0, y0] = [ends[4 * i] ?? 0, ends[4 * i + 1] ?? 0];
-    const [x1, y1] = [ends[4 * i + 2] ?? 0, ends[4 * i + 3] ?? 0];
+  for (let i = first[p] ?? NaN; i < (first[p + 1] ?? NaN); i += 1) {
+    const [x0, y0] = [ends[4 * i] ?? NaN, ends[4 * i + 1] ?? NaN];
+    const [x1, y1] = [ends[4 * i + 2] ?? NaN, ends[4 * i + 3] ?? NaN];
     if ((x0 < left && x1 < left) || (x0 > right && x1 > right)) continue;
     if ((y0 < bottom && y1 < bottom) || (y0 > top && y1 > top)) continue;
     near.push(i);

@@ -41,8 +41,8 @@ export const cutTwice = (lines: readonly Polyline[]): CutTwice | undefined => {
     if (stretches.length === 0) return;
     const k = 4 * current;
     const [from, to]: [Point, Point] = [
-      [ends[k] ?? 0, ends[k + 1] ?? 0],
-      [ends[k + 2] ?? 0, ends[k + 3] ?? 0],
+      [ends[k] ?? NaN, ends[k + 1] ?? NaN],
+      [ends[k + 2] ?? NaN, ends[k + 3] ?? NaN],
     ];
     found(unionOf(stretches), () => middleOf(from, to));
     stretches = [];
@@ -66,13 +66,15 @@ const middleOf = ([x0, y0]: Point = [0, 0], [x1, y1]: Point = [x0, y0]): Point =
 
 /** The stretch of segment i, in mm from its start, along which segment j runs within {@link sameCutMm} of it. */
 const overlapOf = (ends: Float64Array, i: number, j: number): [number, number] | undefined => {
-  const [x0, y0] = [ends[4 * i] ?? 0, ends[4 * i + 1] ?? 0];
-  const [dx, dy] = [(ends[4 * i + 2] ?? 0) - x0, (ends[4 * i + 3] ?? 0) - y0];
+  const [x0, y0] = [ends[4 * i] ?? NaN, ends[4 * i + 1] ?? NaN];
+  const [dx, dy] = [(ends[4 * i + 2] ?? NaN) - x0, (ends[4 * i + 3] ?? NaN) - y0];
   const length = Math.hypot(dx, dy);
   if (length < 1e-6) return undefined;
   const [ux, uy] = [dx / length, dy / length];
-  const along = (k: number): number => ((ends[k] ?? 0) - x0) * ux + ((ends[k + 1] ?? 0) - y0) * uy;
-  const beside = (k: number): number => ((ends[k + 1] ?? 0) - y0) * ux - ((ends[k] ?? 0) - x0) * uy;
+  const along = (k: number): number =>
+    ((ends[k] ?? NaN) - x0) * ux + ((ends[k + 1] ?? NaN) - y0) * uy;
+  const beside = (k: number): number =>
+    ((ends[k + 1] ?? NaN) - y0) * ux - ((ends[k] ?? NaN) - x0) * uy;
   const [a, b] = [along(4 * j), along(4 * j + 2)];
   const [from, to] = [Math.max(0, Math.min(a, b)), Math.min(length, Math.max(a, b))];
   // A sliver of overlap is a corner, or the next chord of the same curve.

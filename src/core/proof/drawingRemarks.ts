@@ -92,7 +92,7 @@ const outsideFirst = ({ outlines }: DrawingInParts): readonly DrawingRemark[] =>
   const freedAt = outlines.map(({ lines }) => lines.reduce((last, i) => Math.max(last, i), 0));
   const late = outlines.filter(({ nested: { within, copyOf } }, i) => {
     const around = within === undefined ? undefined : freedAt[within];
-    return copyOf === undefined && around !== undefined && around < (freedAt[i] ?? 0);
+    return copyOf === undefined && around !== undefined && around < (freedAt[i] ?? NaN);
   });
   const [first] = late;
   if (first === undefined) return [];

@@ -46,8 +46,8 @@ export const learntCorners = (found: Fit, setting: Setting): LearntCorners | und
   if (speedMmPerS <= (machine.powerRampStartMmPerS ?? 0)) return undefined;
   const [lnFull, lnLeast] = [powerPct, powerInCornersPct(setting)].map(compiled.lnPowerOf);
   if (lnFull == null || lnLeast == null || lnLeast >= lnFull) return undefined;
-  const exponent = meanSdOf(posterior, (i) => posterior.cornersExponent[i] ?? 0).mean;
-  const powerExponent = meanSdOf(posterior, (i) => posterior.powerExponent[i] ?? 0).mean;
+  const exponent = meanSdOf(posterior, (i) => posterior.cornersExponent[i] ?? NaN).mean;
+  const powerExponent = meanSdOf(posterior, (i) => posterior.powerExponent[i] ?? NaN).mean;
   const own = weakestOfCard(found, setting, powerExponent);
   if (own === undefined) return undefined;
   const lnCorners = lnFull - lnLeast;

@@ -27,22 +27,22 @@ export const lineInTime = (plan: PathPlan, work: BeamWork, loops: boolean): Line
   const { atMm, atS, speedMmPerS, lengthMm, seconds } = speeds;
   const workS = new Float64Array(atMm.length);
   for (let i = 0; i + 1 < atMm.length; i += 1) {
-    const mean = work.meanShare(speedMmPerS[i] ?? 0, speedMmPerS[i + 1] ?? 0);
-    workS[i + 1] = (workS[i] ?? 0) + ((atS[i + 1] ?? 0) - (atS[i] ?? 0)) * mean;
+    const mean = work.meanShare(speedMmPerS[i] ?? NaN, speedMmPerS[i + 1] ?? NaN);
+    workS[i + 1] = (workS[i] ?? NaN) + ((atS[i + 1] ?? NaN) - (atS[i] ?? NaN)) * mean;
   }
   const wholeWorkS = workS.at(-1) ?? 0;
   let [reachedS, reachedWorkS] = [0, 0];
   /** Sets the two figures at a place within the line. */
   const reach = (mm: number): void => {
     const i = pieceAt(atMm, mm);
-    const [from, to] = [atMm[i] ?? 0, atMm[i + 1] ?? 0];
-    const [v0, v1] = [speedMmPerS[i] ?? 0, speedMmPerS[i + 1] ?? 0];
+    const [from, to] = [atMm[i] ?? NaN, atMm[i + 1] ?? NaN];
+    const [v0, v1] = [speedMmPerS[i] ?? NaN, speedMmPerS[i + 1] ?? NaN];
     const share = to > from ? Math.min(1, Math.max(0, (mm - from) / (to - from))) : 1;
     const speed = Math.sqrt(v0 * v0 + share * (v1 * v1 - v0 * v0));
-    const pieceS = (atS[i + 1] ?? 0) - (atS[i] ?? 0);
+    const pieceS = (atS[i + 1] ?? NaN) - (atS[i] ?? NaN);
     const gone = pieceS * (v0 === v1 ? share : (speed - v0) / (v1 - v0));
-    reachedS = (atS[i] ?? 0) + gone;
-    reachedWorkS = (workS[i] ?? 0) + gone * work.meanShare(v0, speed);
+    reachedS = (atS[i] ?? NaN) + gone;
+    reachedWorkS = (workS[i] ?? NaN) + gone * work.meanShare(v0, speed);
   };
   const within = (fromMm: number, toMm: number): Passed => {
     reach(fromMm);

@@ -92,22 +92,22 @@ export const promiseForParts = (
     const { cutMm } = kind;
     const lengths = Math.max(1, cutMm / referenceLengthMm);
     return Float64Array.from({ length: points }, (_, i) => {
-      const level = (sheet[i] ?? 0) + (few.powerExponent[i] ?? 0) * lnPower;
+      const level = (sheet[i] ?? NaN) + (few.powerExponent[i] ?? NaN) * lnPower;
       const margin = level - lnSpeed + changeOf(kind, i);
-      const f = links[few.link[i] ?? 0]?.quickCdf(margin / (few.sigma[i] ?? 1)) ?? 0;
+      const f = links[few.link[i] ?? NaN]?.quickCdf(margin / (few.sigma[i] ?? 1)) ?? 0;
       return lengths === 1 ? f : f ** lengths;
     });
   });
   const failing = meanOver(kinds, (k, i) => 1 - (shares[k]?.[i] ?? 0));
   const flawed = meanOver(
     kinds,
-    (k, i) => 1 - Math.exp((-(few.flawsPerMetre[i] ?? 0) * (kinds[k]?.cutMm ?? 0)) / 1000),
+    (k, i) => 1 - Math.exp((-(few.flawsPerMetre[i] ?? NaN) * (kinds[k]?.cutMm ?? 0)) / 1000),
   );
   const hardest = kinds
     .map((kind, k) => ({ kind, mean: mean(shares[k] ?? new Float64Array()) }))
     .sort((a, b) => a.mean - b.mean)
     .slice(0, mostKinds);
-  const flaws = meanSdOf(posterior, (i) => posterior.flawsPerMetre[i] ?? 0);
+  const flaws = meanSdOf(posterior, (i) => posterior.flawsPerMetre[i] ?? NaN);
   return {
     parts: parts.length,
     outOf100: study.promise.outOf100,
@@ -116,7 +116,7 @@ export const promiseForParts = (
         const wish = { ...study.promise, partLengthMm: kind.cutMm };
         const { lnFastestAtP0 } = decisionOn(compiled, few, wish, passes);
         const holds = lnFastestAtP0.map((lnFastest, i) => {
-          const held = lnFastest + (few.powerExponent[i] ?? 0) * lnPower;
+          const held = lnFastest + (few.powerExponent[i] ?? NaN) * lnPower;
           return held + changeOf({ ...kind, learntShare }, i) >= lnSpeed ? 1 : 0;
         });
         return { ...kind, outOf100Mean: 100 * outMean, surePct: 100 * mean(holds) };
@@ -163,7 +163,7 @@ const kindsOf = (parts: readonly PartToPromise[]): readonly Kind[] => {
 /** One sheet for each point, on a fixed sequence: identical input, identical answer. */
 const oneSheetEach = (level: Float64Array, scatter: Float64Array): Float64Array => {
   const places = halton(level.length, [2], { skip: 1 });
-  return level.map((at, i) => at + (scatter[i] ?? 0) * normalQuantile(places[i]?.[0] ?? 0.5));
+  return level.map((at, i) => at + (scatter[i] ?? NaN) * normalQuantile(places[i]?.[0] ?? 0.5));
 };
 
 /** For each point the mean over all parts. */

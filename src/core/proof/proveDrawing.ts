@@ -172,7 +172,7 @@ export const proveDrawing = (
 
 const exponentOf = ({ posterior }: Fit): number =>
   posterior.converged
-    ? meanSdOf(posterior, (i) => posterior.powerExponent[i] ?? 0).mean
+    ? meanSdOf(posterior, (i) => posterior.powerExponent[i] ?? NaN).mean
     : priors.powerExponent.mean;
 
 /** What is held against, for so many passes. */
@@ -252,7 +252,7 @@ const lookAlong = (
       const verdicts = verdictsOn(place, limits);
       for (const verdict of verdicts) withVerdict[verdict] += 1;
       places.push({ ...place, line, verdicts });
-      if (place.marginChange < (weakestOfLine[line] ?? 0)) {
+      if (place.marginChange < (weakestOfLine[line] ?? NaN)) {
         weakestOfLine[line] = place.marginChange;
         learntOfLine[line] = learnt?.shareAt(found) ?? 0;
       }
@@ -280,8 +280,8 @@ const partsToPromise = (
   parts.map(({ cutMm, lines }) => {
     let [marginChange, learntShare] = [0, 0];
     for (const i of lines) {
-      if ((weakestOfLine[i] ?? 0) >= marginChange) continue;
-      [marginChange, learntShare] = [weakestOfLine[i] ?? 0, learntOfLine[i] ?? 0];
+      if ((weakestOfLine[i] ?? NaN) >= marginChange) continue;
+      [marginChange, learntShare] = [weakestOfLine[i] ?? NaN, learntOfLine[i] ?? NaN];
     }
     return { cutMm, marginChange, learntShare };
   });

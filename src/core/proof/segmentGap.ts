@@ -18,9 +18,9 @@ export const segmentGapMm = (ends: Float64Array, i: number, j: number): number =
 
 /** The square of the distance from a point, by where its x stands, to a segment. */
 const squareToSegment = (ends: Float64Array, i: number, point: number): number => {
-  const [x0, y0] = [ends[4 * i] ?? 0, ends[4 * i + 1] ?? 0];
-  const [dx, dy] = [(ends[4 * i + 2] ?? 0) - x0, (ends[4 * i + 3] ?? 0) - y0];
-  const [x, y] = [(ends[point] ?? 0) - x0, (ends[point + 1] ?? 0) - y0];
+  const [x0, y0] = [ends[4 * i] ?? NaN, ends[4 * i + 1] ?? NaN];
+  const [dx, dy] = [(ends[4 * i + 2] ?? NaN) - x0, (ends[4 * i + 3] ?? NaN) - y0];
+  const [x, y] = [(ends[point] ?? NaN) - x0, (ends[point + 1] ?? NaN) - y0];
   const share = (x * dx + y * dy) / (dx * dx + dy * dy || 1);
   const held = Math.min(1, Math.max(0, share));
   const [offX, offY] = [x - held * dx, y - held * dy];
@@ -39,7 +39,7 @@ export const shortestBridge = (
     [j, i],
   ] as const) {
     for (const k of [4 * other, 4 * other + 2]) {
-      const point: Point = [ends[k] ?? 0, ends[k + 1] ?? 0];
+      const point: Point = [ends[k] ?? NaN, ends[k + 1] ?? NaN];
       const foot = footOn(ends, segment, point);
       const gapMm = distanceMm(point, foot);
       if (gapMm < best.gapMm) {
@@ -51,8 +51,8 @@ export const shortestBridge = (
 };
 
 const footOn = (ends: Float64Array, i: number, [x, y]: Point): Point => {
-  const [x0, y0] = [ends[4 * i] ?? 0, ends[4 * i + 1] ?? 0];
-  const [dx, dy] = [(ends[4 * i + 2] ?? 0) - x0, (ends[4 * i + 3] ?? 0) - y0];
+  const [x0, y0] = [ends[4 * i] ?? NaN, ends[4 * i + 1] ?? NaN];
+  const [dx, dy] = [(ends[4 * i + 2] ?? NaN) - x0, (ends[4 * i + 3] ?? NaN) - y0];
   const share = ((x - x0) * dx + (y - y0) * dy) / (dx * dx + dy * dy || 1);
   const held = Math.min(1, Math.max(0, share));
   return [x0 + held * dx, y0 + held * dy];
@@ -63,9 +63,9 @@ const crossing = (ends: Float64Array, i: number, j: number): boolean =>
 
 /** True where the two ends of segment j lie on either side of segment i. */
 const parts = (ends: Float64Array, i: number, j: number): boolean => {
-  const [x0, y0] = [ends[4 * i] ?? 0, ends[4 * i + 1] ?? 0];
-  const [dx, dy] = [(ends[4 * i + 2] ?? 0) - x0, (ends[4 * i + 3] ?? 0) - y0];
-  const atFirst = dx * ((ends[4 * j + 1] ?? 0) - y0) - dy * ((ends[4 * j] ?? 0) - x0);
-  const atLast = dx * ((ends[4 * j + 3] ?? 0) - y0) - dy * ((ends[4 * j + 2] ?? 0) - x0);
+  const [x0, y0] = [ends[4 * i] ?? NaN, ends[4 * i + 1] ?? NaN];
+  const [dx, dy] = [(ends[4 * i + 2] ?? NaN) - x0, (ends[4 * i + 3] ?? NaN) - y0];
+  const atFirst = dx * ((ends[4 * j + 1] ?? NaN) - y0) - dy * ((ends[4 * j] ?? NaN) - x0);
+  const atLast = dx * ((ends[4 * j + 3] ?? NaN) - y0) - dy * ((ends[4 * j + 2] ?? NaN) - x0);
   return atFirst * atLast < 0;
 };

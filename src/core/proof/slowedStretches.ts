@@ -70,7 +70,7 @@ const dipsOf = ({ atMm, speedMmPerS }: SpeedAlong, setMmPerS: number): readonly 
       dips.push({ fromMm: from, toMm, atMm: leastAt, leastMmPerS: least, peakAfter });
   };
   for (let i = 0; i < atMm.length; i += 1) {
-    const [at, speed] = [atMm[i] ?? 0, speedMmPerS[i] ?? 0];
+    const [at, speed] = [atMm[i] ?? NaN, speedMmPerS[i] ?? NaN];
     const [atBefore, before] = [atMm[i - 1] ?? at, speedMmPerS[i - 1] ?? speed];
     if (before < limit !== speed < limit) {
       const share = (limit * limit - before * before) / (speed * speed - before * before);

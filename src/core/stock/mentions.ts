@@ -89,7 +89,7 @@ export const mentionsIn = <K extends string>(
   for (let from = 0; from < words.length; from += 1) {
     for (let to = from + 1; to <= Math.min(words.length, from + longestWindow); to += 1) {
       const typed = words.slice(from, to);
-      const at = starts[from] ?? 0;
+      const at = starts[from] ?? NaN;
       for (const { entry, offset, length, exact } of hitsOf(typed, dictionary)) {
         const mention = {
           of: entry.of,

@@ -123,7 +123,7 @@ export const virtualWorkshop = (traits: WorkshopTraits, random: SeededRandom): V
     const levels = levelsOf(cells);
     return cells.map((cell, i) => {
       const noise = sigmaAt(cell.speedMmPerS) * quantile(link, random.uniform());
-      const margin = (levels[i] ?? 0) + noise - Math.log(cell.speedMmPerS);
+      const margin = (levels[i] ?? NaN) + noise - Math.log(cell.speedMmPerS);
       const flawed = random.uniform() < traits.flawShare;
       const flawedHangs = random.uniform() < 0.5;
       return noted(flawed ? (flawedHangs ? 'hangs' : 'stays') : gradeOfMargin(margin));
@@ -136,7 +136,7 @@ export const virtualWorkshop = (traits: WorkshopTraits, random: SeededRandom): V
       const lengths = lengthsOf(part.lengthMm);
       // The worst of so many reference lengths: P(it > x) = F(-x)^lengths, F being symmetric.
       const worst = -quantile(link, random.uniform() ** (1 / lengths));
-      const margin = (levels[i] ?? 0) + sigmaAt(part.speedMmPerS) * worst;
+      const margin = (levels[i] ?? NaN) + sigmaAt(part.speedMmPerS) * worst;
       const flawed = random.uniform() < 1 - (1 - traits.flawShare) ** lengths;
       const seen = random.integer(5) < flawsSeenInFive;
       const flawedHangs = random.uniform() < 0.5;

@@ -135,7 +135,7 @@ const laserPrior = (isChanged: boolean): readonly number[] => {
 const laserPriors = { changed: laserPrior(true), same: laserPrior(false) };
 
 const laserChance = (cause: Cause, at: number): number =>
-  (changed.laser.has(cause) ? laserPriors.changed : laserPriors.same)[at] ?? 0;
+  (changed.laser.has(cause) ? laserPriors.changed : laserPriors.same)[at] ?? NaN;
 
 /** Of w; the grid of sums cuts its far tails off alike for all causes. */
 const woodChance = (cause: Cause, wood: number): number => {
@@ -183,25 +183,25 @@ const likelihoods = (
   const all = weights.reduce((a, b) => a + b, 0);
   return shifts.map((shift) =>
     Float64Array.from({ length: points.count }, (_, i) => {
-      const link = links[points.link[i] ?? 0];
+      const link = links[points.link[i] ?? NaN];
       if (link === undefined) return 0;
       const sigma = points.sigma[i] ?? 1;
       let sum = 0;
       sheetNodes.forEach((z, node) => {
-        const level = (present[i] ?? 0) + shift + z * (points.sheetSd[i] ?? 0);
-        let chance = (weights[node] ?? 0) / all;
+        const level = (present[i] ?? NaN) + shift + z * (points.sheetSd[i] ?? NaN);
+        let chance = (weights[node] ?? NaN) / all;
         for (const cell of graded) {
           const margin =
             level +
-            (points.powerExponent[i] ?? 0) * cell.lnPower -
-            (points.thicknessExponent[i] ?? 0) * cell.lnThickness +
-            (points.passesExponent[i] ?? 0) * cell.lnPasses -
+            (points.powerExponent[i] ?? NaN) * cell.lnPower -
+            (points.thicknessExponent[i] ?? NaN) * cell.lnThickness +
+            (points.passesExponent[i] ?? NaN) * cell.lnPasses -
             cell.lnSpeed;
-          const clear = Math.exp(-(points.flawsPerMetre[i] ?? 0) * cell.lengthM);
+          const clear = Math.exp(-(points.flawsPerMetre[i] ?? NaN) * cell.lengthM);
           chance *= gradeChance(cell.grade, {
             out: clear * link.quickCdf(margin / sigma) ** cell.lengths,
             outOrHangs:
-              clear * link.quickCdf((margin + (points.hangBand[i] ?? 0)) / sigma) ** cell.lengths,
+              clear * link.quickCdf((margin + (points.hangBand[i] ?? NaN)) / sigma) ** cell.lengths,
             flawed: 1 - clear,
           });
         }

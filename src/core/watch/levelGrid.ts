@@ -97,7 +97,7 @@ const ofOneSetting = (group: WatchedGroup, promiseLengthMm: number): CountChance
   const failing = lnOut.map((ln) => -Math.expm1(ln));
   return {
     same: lnOut.map((ln, i) =>
-      Math.exp(choose + out * ln + (failed === 0 ? 0 : failed * Math.log(failing[i] ?? 0))),
+      Math.exp(choose + out * ln + (failed === 0 ? 0 : failed * Math.log(failing[i] ?? NaN))),
     ),
     // P(X ≥ f + 1): the regularised incomplete beta function.
     more: failing.map((q) => (out === 0 ? 0 : betaCdf(q, failed + 1, out))),
@@ -114,12 +114,12 @@ const ofSettings = (groups: readonly WatchedGroup[], promiseLengthMm: number): C
       let counts = [1];
       for (const { parts, lnFaster, lengthMm } of groups) {
         const q = -Math.expm1(lnShare(t - lnFaster / sigma, lengthMm, promiseLengthMm));
-        mean[i] = (mean[i] ?? 0) + weight * parts * q;
+        mean[i] = (mean[i] ?? NaN) + weight * parts * q;
         for (let part = 0; part < parts; part += 1) counts = withOneMore(counts, q);
       }
-      same[i] = (same[i] ?? 0) + weight * (counts[failed] ?? 0);
+      same[i] = (same[i] ?? NaN) + weight * (counts[failed] ?? NaN);
       const above = counts.slice(failed + 1).reduce((sum, chance) => sum + chance, 0);
-      more[i] = (more[i] ?? 0) + weight * above;
+      more[i] = (more[i] ?? NaN) + weight * above;
     }
   });
   return { same, more, mean };
@@ -128,27 +128,27 @@ const ofSettings = (groups: readonly WatchedGroup[], promiseLengthMm: number): C
 const withOneMore = (counts: readonly number[], q: number): number[] =>
   Array.from(
     { length: counts.length + 1 },
-    (_, k) => (counts[k] ?? 0) * (1 - q) + (k === 0 ? 0 : (counts[k - 1] ?? 0) * q),
+    (_, k) => (counts[k] ?? 0) * (1 - q) + (k === 0 ? 0 : (counts[k - 1] ?? NaN) * q),
   );
 
 /** What is expected of something that is known by margin, node by node. O(nodes × margins), ~25 µs. */
 const byNode = ({ nodes }: LevelBelief, values: Float64Array): Float64Array =>
   Float64Array.from(nodes, ({ margin }) => {
     let sum = 0;
-    for (let i = 0; i < margin.length; i += 1) sum += (margin[i] ?? 0) * (values[i] ?? 0);
+    for (let i = 0; i < margin.length; i += 1) sum += (margin[i] ?? NaN) * (values[i] ?? NaN);
     return sum;
   });
 
 /** The same over all nodes. */
 export const expected = (belief: LevelBelief, values: Float64Array): number =>
-  byNode(belief, values).reduce((sum, value, i) => sum + value * (belief.weights[i] ?? 0), 0);
+  byNode(belief, values).reduce((sum, value, i) => sum + value * (belief.weights[i] ?? NaN), 0);
 
 /** What is known once a count was seen. */
 export const learned = (belief: LevelBelief, chances: CountChances): LevelBelief => {
   const likely = byNode(belief, chances.same);
   return {
     ...belief,
-    weights: normalised(belief.weights.map((weight, i) => weight * (likely[i] ?? 0) + 1e-300)),
+    weights: normalised(belief.weights.map((weight, i) => weight * (likely[i] ?? NaN) + 1e-300)),
   };
 };
 
@@ -162,11 +162,11 @@ export const chanceAtLower = (
   const each = counts.map(({ same }) =>
     byNode(
       belief,
-      margins.map((_, i) => same[Math.max(0, i - places)] ?? 0),
+      margins.map((_, i) => same[Math.max(0, i - places)] ?? NaN),
     ),
   );
   return belief.weights.reduce(
-    (sum, weight, node) => sum + each.reduce((all, chance) => all * (chance[node] ?? 0), weight),
+    (sum, weight, node) => sum + each.reduce((all, chance) => all * (chance[node] ?? NaN), weight),
     0,
   );
 };

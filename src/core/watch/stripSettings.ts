@@ -32,9 +32,9 @@ export const stripSettings = (
   const lnPower = compiled.lnPowerOf(proven.powerPct) ?? 0;
   const level = meanSdOf(
     posterior,
-    (i) => (present[i] ?? 0) + (posterior.powerExponent[i] ?? 0) * lnPower,
+    (i) => (present[i] ?? NaN) + (posterior.powerExponent[i] ?? NaN) * lnPower,
   );
-  const sigma = meanSdOf(posterior, (i) => posterior.sigma[i] ?? 0).mean;
+  const sigma = meanSdOf(posterior, (i) => posterior.sigma[i] ?? NaN).mean;
   const spread = Math.hypot(level.sd, sigma);
   const slowest = Math.max(least, Math.exp(level.mean) / energyCeiling);
   const lnProven = Math.log(proven.speedMmPerS);

@@ -74,8 +74,8 @@ export const watchChart = (foreseen: Foreseen, watched: readonly Watched[]): Wat
   const points = watched.map((one, i): WatchPoint => {
     const chances = counts[i];
     const belief = beliefs[i];
-    const average = averages[i + 1] ?? 0;
-    const shortfall = low[i] ?? 0;
+    const average = averages[i + 1] ?? NaN;
+    const shortfall = low[i] ?? NaN;
     const parts = one.groups.reduce((sum, group) => sum + group.parts, 0);
     return {
       id: one.id,
@@ -87,13 +87,13 @@ export const watchChart = (foreseen: Foreseen, watched: readonly Watched[]): Wat
       spoilt: one.spoilt,
       foreseenNotOut:
         chances === undefined || belief === undefined ? 0 : expected(belief, chances.mean),
-      score: scores[i] ?? 0,
+      score: scores[i] ?? NaN,
       average,
       shortfall,
       alarm:
         shortfall > limit ||
         average < -(exactHalfWidths[i] ?? Infinity) ||
-        (scores[i] ?? 0) < -outright,
+        (scores[i] ?? NaN) < -outright,
     };
   });
   const now = points.at(-1)?.alarm === true;
@@ -132,7 +132,7 @@ const slipping = (
   const all = likely.reduce((sum, chance) => sum + chance, 0);
   const quantile = (p: number): number => {
     let below = 0;
-    return lossesPct.find((_, i) => (below += likely[i] ?? 0) >= p * all) ?? 0;
+    return lossesPct.find((_, i) => (below += likely[i] ?? NaN) >= p * all) ?? 0;
   };
   return {
     sincePoint,
