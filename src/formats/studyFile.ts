@@ -144,7 +144,6 @@ const planInFile = z.strictObject({
   partsPerSheet: orderParts,
   partLengthMm: lengthMm,
   done: z.int().min(0).default(0),
-  notOut: z.int().min(0).exactOptional(),
   wish: z.enum(orderAims).default('promise'),
   acceptNotOutOf100: acceptNotOutOf100.default(3),
   costS: planCostsShape.default(usualPlanCosts),

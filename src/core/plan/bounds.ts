@@ -20,7 +20,7 @@ export interface OrderState {
   readonly left: number;
   /** Parts of the next sheet. */
   readonly parts: number;
-  /** Sound parts that did not come out so far. */
+  /** Sound parts that did not come out so far, as far as is known: a flaw that was overlooked looks the same. */
   readonly notOut: number;
 }
 
@@ -33,27 +33,39 @@ const sureOfAccepted = 0.8;
 /** What is set aside of the accepted share for the sheets after the next one. */
 const keptForLater = 0.5;
 
-/** Of one sheet no more than this share is risked, and no less than this share of the accepted one is asked of any. */
-const mostRisked = 0.15;
-const leastAsked = 0.3;
+/**
+ * Of one sheet no more than this share is risked. The accepted share itself is denied to none: what earlier ones lost more
+ * is not won back by cutting the last ones ever slower.
+ */
+const mostRisked = 0.3;
 
 /**
  * What the climb may reach beyond the fastest that came out, times: between a shape that came out and one that did not lies
- * no more than this on most cards that a plan asks for.
+ * no more than the first on most cards that a plan asks for. The cheapest asks no promise of a single sheet.
  */
-const beyondWhatCameOut = 1.25;
+const beyondWhatCameOut = { promise: 1.25, cheapest: 1.5 } as const;
+
+/** What of the cuts so far bounds the next sheet, whatever the model makes of it. */
+export interface SeenSoFar {
+  /** The fastest that came out at this power or a lower one; null: nothing has been cut. */
+  readonly outMmPerS: number | null;
+  /** Where a promise is to be kept: one step slower than each count that failed it clearly. Infinity: none did. */
+  readonly ceilingMmPerS: number;
+}
+
+export const nothingSeen: SeenSoFar = { outMmPerS: null, ceilingMmPerS: Infinity };
 
 /**
  * The bounds of an order. Keep the promise: each sheet's own setting keeps it. Cheapest: of the whole order no more sound
  * parts fail than are accepted, expected and surely enough, so that a sheet which teaches may risk what others save.
- * `outMmPerS`: the fastest that came out at this power or a lower one; null: nothing has been cut.
  */
 export const boundsOf = (
   { wish, acceptNotOutOf100, parts: wanted }: PlanWish,
   promise: PromiseWish,
-  outMmPerS: number | null,
+  { outMmPerS, ceilingMmPerS }: SeenSoFar,
 ): BoundsAt => {
-  const fastestMmPerS = outMmPerS === null ? Infinity : beyondWhatCameOut * outMmPerS;
+  const climbMmPerS = outMmPerS === null ? Infinity : beyondWhatCameOut[wish] * outMmPerS;
+  const fastestMmPerS = wish === 'promise' ? Math.min(climbMmPerS, ceilingMmPerS) : climbMmPerS;
   if (wish === 'promise') {
     const bounds: Bounds = {
       share: promise.outOf100 / 100,
@@ -67,10 +79,7 @@ export const boundsOf = (
   return ({ left, parts, notOut }) => {
     const later = keptForLater * accepted * Math.max(0, left - parts);
     const mayFail = (accepted * wanted - notOut - later) / parts;
-    const risked = Math.min(
-      Math.max(accepted, mostRisked),
-      Math.max(leastAsked * accepted, mayFail),
-    );
+    const risked = Math.min(Math.max(accepted, mostRisked), Math.max(accepted, mayFail));
     return { share: 1 - risked, sure: sureOfAccepted, inMean: true, fastestMmPerS };
   };
 };

@@ -1,3 +1,4 @@
+import { ceilingOfOrders } from '../cutmodel/countedOrders.ts';
 import { fastestOutAt } from '../cutmodel/evidence.ts';
 import type { Fit } from '../cutmodel/fit.ts';
 import { meanSdOf } from '../cutmodel/posterior.ts';
@@ -6,13 +7,14 @@ import { energyCeiling } from '../card/ceiling.ts';
 import { powerLimit } from '../machine/deliveredPower.ts';
 import type { Tally } from '../reading/tally.ts';
 import { done, refused, type Outcome, type Problem } from '../problem.ts';
-import { boundsOf, keepsBounds } from './bounds.ts';
+import { boundsOf, keepsBounds, nothingSeen } from './bounds.ts';
 import type { PlanCode } from './codes.ts';
 import { playOut, settingNow, type FirstAct, type PlanTable, type PlayedOrder } from './playOut.ts';
 import { planPoints } from './planPoints.ts';
 import type { PlanWish } from './planWish.ts';
 import { meanOver } from './pricedSpeed.ts';
 import { forecastSheet, keptUpTo, type KeptUpTo, type SheetForecast } from './sheetForecast.ts';
+import { soundNotOut } from './soundNotOut.ts';
 import { bestSpeed, speedGrid } from './speedGrid.ts';
 import { threeCards, trialCards, type BelievedLevel } from './trialCards.ts';
 import { trialSheets } from './trialSheets.ts';
@@ -65,9 +67,6 @@ const firstTrials = 14;
 const lastTrials = 60;
 const onShortList = 4;
 
-/** Something else than the usual sheet is done where it is better by this many standard errors of the difference. */
-const standardErrors = 1;
-
 /** Nothing faster than so many of its standard deviations above the believed changeover is weighed. */
 const aboveBelieved = 2;
 
@@ -99,8 +98,11 @@ export const planNext = (found: Fit, wish: PlanWish): Outcome<Plan> => {
     points,
     grid,
     wish,
-    boundsAt: boundsOf(wish, study.promise, fastestOutAt(evidence, powerPct)),
-    notOut: wish.notOut ?? study.tallies.reduce((sum, { hangs, stays }) => sum + hangs + stays, 0),
+    boundsAt: boundsOf(wish, study.promise, {
+      outMmPerS: fastestOutAt(evidence, powerPct),
+      ceilingMmPerS: ceilingOfOrders(study, powerPct),
+    }),
+    notOut: soundNotOut(study.tallies, { points, wish, powerPct }),
     typed: heldMmPerS === undefined ? -1 : grid.indexOf(heldMmPerS),
     then: 'climb',
   };
@@ -123,7 +125,7 @@ export const planNext = (found: Fit, wish: PlanWish): Outcome<Plan> => {
   const cardsFirst = playOut(
     {
       ...table,
-      boundsAt: boundsOf({ ...wish, wish: 'promise' }, study.promise, null),
+      boundsAt: boundsOf({ ...wish, wish: 'promise' }, study.promise, nothingSeen),
       then: 'stay',
     },
     threeCards(points, wish.costS, believed, study.machine.speedRangeMmPerS),
@@ -175,9 +177,9 @@ const believedLevel = ({ compiled, posterior }: Fit, powerPct: number): Believed
   const present = presentLnV50(compiled, posterior);
   const level = meanSdOf(
     posterior,
-    (i) => (present[i] ?? 0) + (posterior.powerExponent[i] ?? 0) * lnPower,
+    (i) => (present[i] ?? NaN) + (posterior.powerExponent[i] ?? NaN) * lnPower,
   );
-  const scatter = meanSdOf(posterior, (i) => posterior.sigma[i] ?? 0).mean;
+  const scatter = meanSdOf(posterior, (i) => posterior.sigma[i] ?? NaN).mean;
   return { mean: level.mean, sd: Math.hypot(level.sd, scatter) };
 };
 
@@ -189,10 +191,7 @@ interface Judged {
 const meanSeconds = (played: readonly PlayedOrder[]): number =>
   played.reduce((sum, one) => sum + one.seconds, 0) / played.length;
 
-/**
- * The act with the least expected seconds; but the usual one unless another is better beyond the chance of so few trials, so
- * that settings are not typed for nothing.
- */
+/** The act with the least expected seconds, the usual one where another is no better. */
 const bestOf = (table: PlanTable, usual: FirstAct, others: readonly FirstAct[]): Judged => {
   const judge =
     (trials: number) =>
@@ -201,19 +200,13 @@ const bestOf = (table: PlanTable, usual: FirstAct, others: readonly FirstAct[]):
   const base = judge(lastTrials)(usual);
   const shortList = others.map(judge(firstTrials)).sort(bySeconds).slice(0, onShortList);
   const judged = shortList.map(({ act }) => judge(lastTrials)(act)).sort(bySeconds);
-  return judged.find((one) => isSurelyBetter(one.played, base.played)) ?? base;
-};
-
-const isSurelyBetter = (played: readonly PlayedOrder[], base: readonly PlayedOrder[]): boolean => {
-  const saved = played.map((one, k) => (base[k]?.seconds ?? 0) - one.seconds);
-  const mean = saved.reduce((a, b) => a + b, 0) / saved.length;
-  const squares = saved.reduce((sum, one) => sum + (one - mean) ** 2, 0);
-  return mean > (standardErrors * Math.sqrt(squares)) / saved.length;
+  const [best = base] = judged;
+  return meanSeconds(best.played) < meanSeconds(base.played) ? best : base;
 };
 
 const bandOf = (played: readonly PlayedOrder[]): readonly [number, number] => {
   const minutes = played.map(({ seconds }) => seconds / 60).sort((a, b) => a - b);
-  const at = (p: number): number => minutes[Math.round(p * (minutes.length - 1))] ?? 0;
+  const at = (p: number): number => minutes[Math.round(p * (minutes.length - 1))] ?? NaN;
   return [at(0.05), at(0.95)];
 };
 

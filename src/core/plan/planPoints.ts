@@ -39,11 +39,11 @@ export const planPoints = (
   const lnPower = compiled.lnPowerOf(powerPct);
   if (lnPower === null) return null;
   const level = levelOf(compiled, posterior, { ...study.promise, for: 'batch' }, 1).map(
-    (atP0, i) => atP0 + (posterior.powerExponent[i] ?? 0) * lnPower,
+    (atP0, i) => atP0 + (posterior.powerExponent[i] ?? NaN) * lnPower,
   );
   const chosen = systematicResample(posterior.weight, level, pointCount);
   const kept = (values: Float64Array): Float64Array =>
-    Float64Array.from(chosen, (i) => values[i] ?? 0);
+    Float64Array.from(chosen, (i) => values[i] ?? NaN);
   return {
     count: pointCount,
     level: kept(level),
@@ -51,7 +51,7 @@ export const planPoints = (
     hangBand: kept(posterior.hangBand),
     sheetSd: kept(posterior.sheetSd),
     flawsPerMetre: kept(posterior.flawsPerMetre),
-    link: Uint8Array.from(chosen, (i) => posterior.link[i] ?? 0),
+    link: Uint8Array.from(chosen, (i) => posterior.link[i] ?? NaN),
   };
 };
 
@@ -80,12 +80,13 @@ export const oddsAt = (points: PlanPoints, speedMmPerS: number, lengthMm: number
   ];
   for (let place = 0; place < sheetPlaces.length; place += 1) {
     for (let i = 0; i < count; i += 1) {
-      const cdf = links[link[i] ?? 0]?.quickCdf;
+      const cdf = links[link[i] ?? NaN]?.quickCdf;
       if (!cdf) continue;
-      const margin = (level[i] ?? 0) + (sheetSd[i] ?? 0) * (sheetPlaces[place] ?? 0) - lnSpeed;
+      const margin =
+        (level[i] ?? NaN) + (sheetSd[i] ?? NaN) * (sheetPlaces[place] ?? NaN) - lnSpeed;
       const scatter = sigma[i] ?? 1;
       const fell = cdf(margin / scatter) ** lengths;
-      const through = cdf((margin + (hangBand[i] ?? 0)) / scatter) ** lengths;
+      const through = cdf((margin + (hangBand[i] ?? NaN)) / scatter) ** lengths;
       const at = place * count + i;
       out[at] = leastOdds + (1 - 3 * leastOdds) * fell;
       hangs[at] = leastOdds + (1 - 3 * leastOdds) * Math.max(0, through - fell);
@@ -101,7 +102,7 @@ export const overSheets = (odds: Float64Array, count: number): Float64Array => {
   const mean = new Float64Array(count);
   sheetPlaceWeights.forEach((weight, place) => {
     for (let i = 0; i < count; i += 1) {
-      mean[i] = (mean[i] ?? 0) + weight * (odds[place * count + i] ?? 0);
+      mean[i] = (mean[i] ?? NaN) + weight * (odds[place * count + i] ?? NaN);
     }
   });
   return mean;

@@ -41,8 +41,6 @@ export interface PlanWish {
   readonly parts: number;
   /** Good parts there are already. */
   readonly done: number;
-  /** Sound parts of this order that did not come out so far; absent: all that were counted belong to it. */
-  readonly notOut?: number;
   readonly partsPerSheet: number;
   /** Length of cut of one part, in mm. */
   readonly partLengthMm: number;

@@ -3,7 +3,7 @@ import { plainStudy } from '../../../test/plainStudy.ts';
 import { fit } from '../cutmodel/fit.ts';
 import { sharesAt } from '../order/leastCost.ts';
 import { orderPoints } from '../order/orderPoints.ts';
-import { boundsOf } from './bounds.ts';
+import { boundsOf, nothingSeen } from './bounds.ts';
 import { playOut, type PlanTable } from './playOut.ts';
 import { planPoints, type PlanPoints } from './planPoints.ts';
 import { usualPlanCosts, type PlanWish } from './planWish.ts';
@@ -36,7 +36,7 @@ const tableOf = (points: PlanPoints): PlanTable => ({
   points,
   grid: speedGrid(points, wish, { slowest: 5, fastest: 30, also: [] }),
   wish,
-  boundsAt: boundsOf(wish, promise, null),
+  boundsAt: boundsOf(wish, promise, nothingSeen),
   notOut: 0,
   typed: -1,
   then: 'climb',
@@ -94,20 +94,29 @@ describe('an order played out', () => {
     }
   });
 
-  it('lets a sheet that teaches risk what the rest of the order saves, and nothing where it is spent', () => {
-    const boundsAt = boundsOf(wish, promise, null);
-    const early = boundsAt({ left: 300, parts: 30, notOut: 0 });
+  it('lets a sheet that teaches risk what the rest of the order saves, and what is accepted where it is spent', () => {
+    const boundsAt = boundsOf(wish, promise, nothingSeen);
+    const early = boundsAt({ left: 90, parts: 30, notOut: 0 });
     const late = boundsAt({ left: 30, parts: 30, notOut: 10 });
-    // 90 parts at 3 in 100 may lose 2.7; ten are lost: as little as is ever asked, 0.3 of 3 in 100.
-    expect(late.share).toBeCloseTo(1 - 0.009, 12);
-    expect(early.share).toBeLessThanOrEqual(late.share);
-    expect(
-      boundsOf({ ...wish, wish: 'promise' }, promise, 12)({ left: 9, parts: 9, notOut: 0 }),
-    ).toEqual({
+    // 90 parts at 3 in 100 may lose 2.7; ten are lost: no more is risked than was accepted of any sheet.
+    expect(late.share).toBeCloseTo(0.97, 12);
+    expect(early.share).toBeLessThan(late.share);
+    const promised = boundsOf({ ...wish, wish: 'promise' }, promise, {
+      outMmPerS: 12,
+      ceilingMmPerS: Infinity,
+    });
+    expect(promised({ left: 9, parts: 9, notOut: 0 })).toEqual({
       share: 0.97,
       sure: 0.95,
       inMean: false,
       fastestMmPerS: 15,
     });
+  });
+
+  it('never keeps a promise at a speed that failed one, however fast something came out', () => {
+    const seen = { outMmPerS: 12, ceilingMmPerS: 11.4 };
+    const state = { left: 90, parts: 30, notOut: 0 };
+    expect(boundsOf({ ...wish, wish: 'promise' }, promise, seen)(state).fastestMmPerS).toBe(11.4);
+    expect(boundsOf(wish, promise, seen)(state).fastestMmPerS).toBe(18);
   });
 });

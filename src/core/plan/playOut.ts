@@ -90,8 +90,8 @@ const playOnce = (
       const priced = grid.priced(index);
       if (index !== held) seconds += costS.type;
       if (k === 0) typed = index;
-      seconds += parts * (priced.costS[truth] ?? 0);
-      notOut += parts * (1 - (priced.outShare[truth] ?? 0));
+      seconds += parts * (priced.costS[truth] ?? NaN);
+      notOut += parts * (1 - (priced.outShare[truth] ?? NaN));
       left -= parts;
       return { odds: priced.odds, parts };
     });

@@ -10,7 +10,7 @@ export interface PricedSpeed {
   readonly outShare: Float64Array;
   /** Share of all parts that are good in the end: out or freed, no flaw. */
   readonly goodShare: Float64Array;
-  /** Expected seconds of one good part: its cut, its share of knife, and every lost one before it. */
+  /** Expected seconds of one part: its cut, its share of knife, and cutting it again where it is lost. */
   readonly costS: Float64Array;
 }
 
@@ -19,6 +19,12 @@ export interface PricedSpeed {
  * seen for what they are; common practice, no source). The rest are freed with a knife.
  */
 const lostOfFlawed = 0.9;
+
+/**
+ * What is lost is cut again on a later sheet: by then nobody cuts at the speed that lost it, but at about this share of the
+ * believed changeover.
+ */
+const cutAgainShare = 0.7;
 
 /** Prices a speed. O(points). */
 export const priceSpeed = (
@@ -30,23 +36,28 @@ export const priceSpeed = (
   const odds = oddsAt(points, speedMmPerS, partLengthMm);
   const outShare = overSheets(odds.out, points.count);
   const hangShare = overSheets(odds.hangs, points.count);
-  const soundAt = (i: number): number => Math.exp((-(flawsPerMetre[i] ?? 0) * partLengthMm) / 1000);
+  const soundAt = (i: number): number =>
+    Math.exp((-(flawsPerMetre[i] ?? NaN) * partLengthMm) / 1000);
   const attemptS = partLengthMm / speedMmPerS + costS.part;
   const hangs = outShare.map((_, i) => {
     const sound = soundAt(i);
-    return sound * (hangShare[i] ?? 0) + (1 - lostOfFlawed) * (1 - sound);
+    return sound * (hangShare[i] ?? NaN) + (1 - lostOfFlawed) * (1 - sound);
   });
-  const goodShare = outShare.map((out, i) => soundAt(i) * out + (hangs[i] ?? 0));
+  const goodShare = outShare.map((out, i) => soundAt(i) * out + (hangs[i] ?? NaN));
+  const lostS = costS.recut + partLengthMm / (cutAgainShare * believedMmPerS(points)) + costS.part;
   const cost = goodShare.map(
-    (good, i) => (attemptS + (hangs[i] ?? 0) * costS.knife + (1 - good) * costS.recut) / good,
+    (good, i) => attemptS + (hangs[i] ?? NaN) * costS.knife + (1 - good) * lostS,
   );
   return { speedMmPerS, odds, outShare, goodShare, costS: cost };
 };
 
+const believedMmPerS = ({ level, count }: PlanPoints): number =>
+  Math.exp(level.reduce((sum, one) => sum + one, 0) / count);
+
 /** The mean of a figure over the points with their weights, which sum to 1. */
 export const meanOver = (weights: Float64Array, of: Float64Array): number => {
   let sum = 0;
-  for (let i = 0; i < weights.length; i += 1) sum += (weights[i] ?? 0) * (of[i] ?? 0);
+  for (let i = 0; i < weights.length; i += 1) sum += (weights[i] ?? NaN) * (of[i] ?? NaN);
   return sum;
 };
 
@@ -54,7 +65,7 @@ export const meanOver = (weights: Float64Array, of: Float64Array): number => {
 export const sureOfShare = (weights: Float64Array, speed: PricedSpeed, share: number): number => {
   let sum = 0;
   for (let i = 0; i < weights.length; i += 1) {
-    if ((speed.outShare[i] ?? 0) >= share) sum += weights[i] ?? 0;
+    if ((speed.outShare[i] ?? NaN) >= share) sum += weights[i] ?? NaN;
   }
   return sum;
 };

@@ -23,8 +23,8 @@ export const playSheet = (
 ): readonly SheetCount[] => {
   const at = placeBy(random.uniform()) * count + point;
   return cuts.map(({ odds, parts }) => {
-    const pOut = odds.out[at] ?? 0;
-    const pHangs = odds.hangs[at] ?? 0;
+    const pOut = odds.out[at] ?? NaN;
+    const pHangs = odds.hangs[at] ?? NaN;
     let [out, hangs] = [0, 0];
     for (let part = 0; part < parts; part += 1) {
       const u = random.uniform();
@@ -38,7 +38,7 @@ export const playSheet = (
 const placeBy = (u: number): number => {
   let reached = 0;
   for (let place = 0; place < sheetPlaces.length; place += 1) {
-    reached += sheetPlaceWeights[place] ?? 0;
+    reached += sheetPlaceWeights[place] ?? NaN;
     if (u < reached) return place;
   }
   return sheetPlaces.length - 1;
@@ -64,27 +64,27 @@ export const weighedBy = (
         if (odds === undefined) continue;
         const { out, hangs, stays } = ends[c] ?? noCount;
         log +=
-          out * (odds.lnOut[at] ?? 0) +
-          hangs * (odds.lnHangs[at] ?? 0) +
-          stays * (odds.lnStays[at] ?? 0);
+          out * (odds.lnOut[at] ?? NaN) +
+          hangs * (odds.lnHangs[at] ?? NaN) +
+          stays * (odds.lnStays[at] ?? NaN);
       }
       logs[place] = log;
       if (log > highest) highest = log;
     }
     let sum = 0;
     for (let place = 0; place < sheetPlaces.length; place += 1) {
-      sum += (sheetPlaceWeights[place] ?? 0) * Math.exp((logs[place] ?? 0) - highest);
+      sum += (sheetPlaceWeights[place] ?? NaN) * Math.exp((logs[place] ?? NaN) - highest);
     }
     after[i] = highest + Math.log(sum);
-    if ((weights[i] ?? 0) > 0 && (after[i] ?? 0) > most) most = after[i] ?? 0;
+    if ((weights[i] ?? NaN) > 0 && (after[i] ?? NaN) > most) most = after[i] ?? NaN;
   }
   let total = 0;
   for (let i = 0; i < count; i += 1) {
-    const weight = (weights[i] ?? 0) * Math.exp((after[i] ?? 0) - most);
+    const weight = (weights[i] ?? NaN) * Math.exp((after[i] ?? NaN) - most);
     after[i] = weight;
     total += weight;
   }
-  for (let i = 0; i < count; i += 1) after[i] = (after[i] ?? 0) / total;
+  for (let i = 0; i < count; i += 1) after[i] = (after[i] ?? NaN) / total;
   return after;
 };
 

@@ -26,8 +26,6 @@ export interface OrderSoFar {
   /** Parts that are good: out, or freed with a knife. */
   readonly good: number;
   readonly left: number;
-  /** Sound parts that did not come out by themselves. */
-  readonly notOut: number;
   readonly isDone: boolean;
 }
 
@@ -50,7 +48,6 @@ export const orderSoFar = (order: StartedOrder, tallies: readonly RecordedTally[
     sheets,
     good,
     left,
-    notOut: sum(({ hangs, stays }) => hangs + stays),
     isDone: left === 0 || order.endedAt !== undefined,
   };
 };
@@ -82,7 +79,7 @@ const partsOf = ({ out, hangs, stays, spoilt }: RecordedTally): number =>
   out + hangs + stays + spoilt;
 
 /** What is asked of the plan of an order, by how far it is. */
-export const planWishOf = (order: StartedOrder, { good, notOut }: OrderSoFar): PlanWish => {
+export const planWishOf = (order: StartedOrder, { good }: OrderSoFar): PlanWish => {
   const { parts, partsPerSheet, partLengthMm, wish, acceptNotOutOf100, costS } = order;
   return {
     parts,
@@ -92,7 +89,6 @@ export const planWishOf = (order: StartedOrder, { good, notOut }: OrderSoFar): P
     acceptNotOutOf100,
     costS,
     done: Math.min(parts, good),
-    notOut,
   };
 };
 
