@@ -1,6 +1,7 @@
 import { ezdxfPart } from '../files/ezdxfPart.ts';
 import { ordersPart } from '../counted/ordersPart.ts';
 import { growthPart } from '../grown/growthPart.ts';
+import { firstViewPart } from '../server/firstViewPart.ts';
 import { filesPart } from '../files/filesPart.ts';
 import { killsPart } from '../server/killsPart.ts';
 import { requestsPart } from '../server/requestsPart.ts';
@@ -14,4 +15,5 @@ export const nightParts: readonly NightPart[] = [
   requestsPart,
   ordersPart,
   growthPart,
+  firstViewPart,
 ];

@@ -1,6 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
+import type { UnitChoice } from '../../src/core/units/unitPreference.ts';
+import { showSpeed } from '../../src/core/units/speed.ts';
 import type { ProvenSetting } from '../../src/core/book/provenSetting.ts';
+import type { WorkshopMachine } from '../../src/core/machine/workshopMachine.ts';
 import type { Standing } from '../../src/core/standing/standing.ts';
 import { standingText } from '../../src/words/en/screens/standing.ts';
 import { desk, phone, tapCard } from './page.ts';
@@ -32,7 +35,11 @@ const spoken = ({ kind, isGuess }: Standing): string =>
   `${standingText.kinds[kind]}${isGuess ? ` · ${standingText.guess}` : ''}`;
 
 /** What every surface says of every kept setting, held against what the server says of it. */
-const allSayTheSame = async (page: Page, step: string): Promise<readonly Listed[]> => {
+const allSayTheSame = async (
+  page: Page,
+  step: string,
+  units: UnitChoice = 'mm/s',
+): Promise<readonly Listed[]> => {
   const listed = await book();
   const table = await (await fetch(`${workshop.base}/api/export/book.csv`)).text();
   const [head = '', ...rows] = table.trim().split('\r\n');
@@ -69,7 +76,8 @@ const allSayTheSame = async (page: Page, step: string): Promise<readonly Listed[
       await mark.waitFor();
       expect(await mark.innerText(), `${of} on ${address}`).toBe(spoken(standing));
       const said = await place.first().innerText();
-      expect(said, `${of} on ${address}`).toContain(`Cut at ${String(run)}\u202fmm/s`);
+      const speed = run === undefined ? '' : showSpeed(run, units);
+      expect(said, `${of} on ${address}`).toContain(`Cut at ${speed}`);
       if (entry.isExample) expect(said, `${of} on ${address}`).toMatch(/invented example/i);
     }
   }
@@ -79,13 +87,14 @@ const allSayTheSame = async (page: Page, step: string): Promise<readonly Listed[
 const kindOf = (listed: readonly Listed[], id: string) =>
   listed.find(({ entry }) => entry.id === id)?.standing.kind;
 
-/** A card is read and its answer kept, by hand. */
-const readAndKeep = async (page: Page, material: string): Promise<string> => {
+/** A card is read and its answer kept, by hand. `machine`: on which, where there are several. */
+const readAndKeep = async (page: Page, material: string, machine?: string): Promise<string> => {
   const before = new Set((await book()).map(({ entry }) => entry.id));
   await page.goto(`${workshop.base}/cards/describe`);
   await page.getByLabel('Material').fill(material);
   await page.getByLabel('Speeds', { exact: true }).fill('8, 10, 12, 14, 16, 18, 20');
   await page.getByLabel('Power settings').fill('40');
+  if (machine !== undefined) await page.getByText(machine, { exact: true }).first().click();
   await page.getByRole('button', { name: 'Read it' }).click();
   await tapCard(page);
   await page.getByRole('button', { name: /^Keep .* in the book$/ }).click();
@@ -93,6 +102,22 @@ const readAndKeep = async (page: Page, material: string): Promise<string> => {
   await page.getByRole('heading', { level: 1, name: /^Cut at/ }).waitFor();
   const added = (await book()).find(({ entry }) => !before.has(entry.id));
   return added?.entry.id ?? '';
+};
+
+const machines = async () =>
+  (
+    (await (await fetch(`${workshop.base}/api/machines`)).json()) as {
+      readonly machines: readonly WorkshopMachine[];
+    }
+  ).machines;
+
+/** By hand, as of today. */
+const noteNewLens = async (page: Page): Promise<void> => {
+  await page.goto(`${workshop.base}/machine`);
+  await page.getByText('Note a change').click();
+  await page.getByText('new lens', { exact: true }).click();
+  await page.getByRole('button', { name: 'Note it' }).click();
+  await page.getByRole('button', { name: 'Take it back' }).first().waitFor();
 };
 
 describe.each([
@@ -119,6 +144,32 @@ describe.each([
       readonly latest?: { readonly kept?: ProvenSetting };
     };
     expect(onBed.latest?.kept?.id).toBe(second);
+
+    await noteNewLens(page);
+    const lensed = await allSayTheSame(page, 'another lens');
+    expect(lensed.map(({ entry }) => entry.id)).toContain(second);
+    const lensOn = (await machines()).map(({ changes }) => changes.map(({ what }) => what));
+    expect(lensOn.flat()).toContain('lens');
+
+    await page.goto(`${workshop.base}/machine`);
+    await page.getByLabel('Name of another machine').fill(`the small one of ${where}`);
+    await page.getByRole('button', { name: 'Add it' }).click();
+    await page
+      .getByRole('radio', { name: `the small one of ${where}` })
+      .waitFor({ state: 'attached' });
+    const third = await readAndKeep(page, `alder ${where}`, `the small one of ${where}`);
+    const twoMachines = await allSayTheSame(page, 'a second machine');
+    expect(twoMachines.find(({ entry }) => entry.id === third)?.entry.holdsFor.machine).toBe(
+      `the small one of ${where}`,
+    );
+
+    await page.goto(`${workshop.base}/machine`);
+    await page.getByText('in, in/min, psi, °F').click();
+    await page.waitForLoadState('load');
+    await allSayTheSame(page, 'inches', 'in/min');
+    await page.goto(`${workshop.base}/machine`);
+    await page.getByText('mm, mm/s, kPa, °C').click();
+    await page.waitForLoadState('load');
 
     await send('/api/example', {});
     await allSayTheSame(page, 'the example opened');

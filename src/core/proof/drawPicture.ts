@@ -31,6 +31,8 @@ const mostStretches = 1500;
 const mostMarks = 48;
 /** Numbers nearer to one another than this share of the drawing's size would cover one another. */
 const marksApart = 1 / 11;
+/** A stretch is drawn no shorter than this share of the drawing's size: it would be a dot that nobody sees. */
+const leastStretch = 1 / 60;
 /** From this energy on a stretch is warmer than the rest, though not burnt. */
 const warmRatio = 1.3;
 
@@ -64,7 +66,7 @@ export const drawPicture = (
     stretches: shown.map((place) => ({
       look: lookOf(place),
       points: thinnedLine(
-        stretchOf(lines[place.line] ?? [], place.fromMm, place.toMm),
+        stretchOf(lines[place.line] ?? [], ...seenStretch(place, size * leastStretch)),
         size * fineness,
       ),
     })),
@@ -76,6 +78,17 @@ export const drawPicture = (
 
 const lookOf = ({ verdicts, energyRatio }: FoundPlace): StretchLook =>
   verdicts[0] ?? (energyRatio >= warmRatio ? 'warm' : 'slow');
+
+/** Where a stretch is drawn, in mm from the line's start: longer on both sides where it is too short to be seen. */
+const seenStretch = (
+  { fromMm, toMm }: FoundPlace,
+  leastMm: number,
+): readonly [fromMm: number, toMm: number] => {
+  const moreMm = Math.max(0, (leastMm - (toMm - fromMm)) / 2);
+  // Before the start of a line there is more of it only where it loops.
+  const seenFromMm = fromMm < 0 ? fromMm - moreMm : Math.max(0, fromMm - moreMm);
+  return [seenFromMm, Math.max(toMm + moreMm, seenFromMm + leastMm)];
+};
 
 const looks: readonly StretchLook[] = ['not-through', 'may-hang', 'tips-burn', 'warm', 'slow'];
 const rankOf = (place: FoundPlace): number => looks.indexOf(lookOf(place));

@@ -8,7 +8,7 @@ import { fit, type Fit } from '../cutmodel/fit.ts';
 import type { MotionValues } from '../machine/motionValues.ts';
 import type { Setting } from '../machine/setting.ts';
 import { omit } from '../omit.ts';
-import { closed, placed, type Polyline } from '../path/polyline.ts';
+import { closed, lengthMm, placed, type Polyline } from '../path/polyline.ts';
 import { promiseForParts } from './promiseForParts.ts';
 import { proofStages, proveDrawing, type DrawingProof, type ProofStage } from './proveDrawing.ts';
 
@@ -204,6 +204,24 @@ describe('a proof on the drawing', () => {
     const { promise, places } = proof(sheet);
     expect(moved.places.withVerdict).toEqual(places.withVerdict);
     expect(moved.promise?.needKnife.mean).toBeCloseTo(promise?.needKnife.mean ?? 0, 6);
+  });
+
+  it('draws every slowed place so long that it is seen, however short it is and large the sheet', () => {
+    // 30 squares on 600 mm, on a machine so quick that a corner slows it over less than a millimetre.
+    const squares = Array.from({ length: 30 }, (_, i): Polyline => {
+      const [x, y] = [100 * (i % 6), 80 * Math.floor(i / 6)];
+      return closed([
+        [x, y],
+        [x + 40, y],
+        [x + 40, y + 40],
+        [x, y + 40],
+      ]);
+    });
+    const { picture, places } = proof(squares);
+    expect(places.slowed).toBe(120);
+    expect(picture.stretches).toHaveLength(120);
+    const size = picture.box.rightMm - picture.box.leftMm;
+    for (const { points } of picture.stretches) expect(lengthMm(points)).toBeGreaterThan(size / 75);
   });
 
   it('gives a big sheet a picture that a page can carry', () => {
