@@ -117,7 +117,7 @@ const noteNewLens = async (page: Page): Promise<void> => {
   await page.getByText('Note a change').click();
   await page.getByText('new lens', { exact: true }).click();
   await page.getByRole('button', { name: 'Note it' }).click();
-  await page.getByRole('button', { name: 'Take it back' }).first().waitFor();
+  await page.getByRole('button', { name: 'Take back' }).first().waitFor();
 };
 
 describe.each([
