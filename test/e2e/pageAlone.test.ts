@@ -139,7 +139,7 @@ describe('what is printed', () => {
     await fetch(`${workshop.base}/api/example`, { method: 'POST' });
     const { page, close } = await workshop.visit({ viewport: desk });
     await page.goto(`${workshop.base}/book`);
-    await page.locator('a[href^="/book/"]').first().click();
+    await page.locator('a.book-entry').first().click();
     await page.locator('a[href$="/label"]').click();
     await page.locator('.label').waitFor();
     await page.emulateMedia({ media: 'print' });

@@ -1,8 +1,7 @@
 import type { PlanCode } from '../../core/plan/codes.ts';
 import type { Fill, Sentence } from '../sentence.ts';
-import { speedWords } from './figures.ts';
 
-const speed = (p: Fill, name = 'speedMmPerS'): string => speedWords(Number(p(name)));
+const speed = (p: Fill, name = 'speedMmPerS'): string => `${p(name)} mm/s`;
 
 /** Why an order's next act is what it is. */
 export const planWords = {

@@ -1,3 +1,4 @@
+import { inUnitsShown } from '../inUnits.ts';
 import { counted, powerWords, speedWords } from '../figures.ts';
 
 const share = (probability: number): string => `${Math.round(100 * probability).toString()}\u202f%`;
@@ -60,8 +61,11 @@ export const modelText = {
   convergence: (ok: boolean, points: number, effective: number) =>
     `${ok ? 'converged' : 'did not converge'}: ${counted(points, 'point')}, worth ${counted(effective, 'line')}`,
   nothing: 'nothing to go by',
-  priors:
-    'Before any shape is read, the tool believes: a median changeover for the class of material and thickness, right within a factor of 1.8 two times in three; an exponent of power of 1 ± 0.3; a scatter of about 8 %; one flaw in thirty 60 mm shapes; one grade in a hundred misread.',
+  get priors() {
+    return inUnitsShown(
+      'Before any shape is read, the tool believes: a median changeover for the class of material and thickness, right within a factor of 1.8 two times in three; an exponent of power of 1 ± 0.3; a scatter of about 8 %; one flaw in thirty 60 mm shapes; one grade in a hundred misread.',
+    );
+  },
 };
 
 const round = (value: number): number => Number(value.toPrecision(3));
