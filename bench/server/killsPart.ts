@@ -3,14 +3,15 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { seededRandom, type SeededRandom } from '../../src/num/seededRandom.ts';
 import type { Figure, NightPart } from '../night/nightPart.ts';
+import { olderSchemas, schemaOf, writeOlderStore } from './olderStore.ts';
 import { runCommand, serve } from './program.ts';
 
 /** A power cut in the midst of whatever writes. */
 export const killsPart: NightPart = {
   name: 'kills',
   about:
-    'the program killed while it writes, starts, imports, backs up and restores: nothing said is lost',
-  run: () => killOften({ each: 100, seed: 1 }),
+    'the program killed while it writes, starts, imports, backs up, restores and brings an older store up to date: nothing said is lost',
+  run: () => killOften({ each: 84, seed: 1 }),
 };
 
 interface Extent {
@@ -23,6 +24,8 @@ interface Extent {
 interface Situation {
   readonly what: string;
   readonly kill: (place: Place) => Promise<readonly string[]>;
+  /** What else is to be told of all its kills. */
+  readonly tell?: () => Figure;
 }
 
 interface Place {
@@ -34,7 +37,7 @@ interface Place {
 /** Every situation, one after the other. */
 export async function* killOften({ each, seed }: Extent): AsyncGenerator<Figure> {
   const random = seededRandom(seed);
-  for (const { what, kill } of situations) {
+  for (const { what, kill, tell } of [...situations, bringingUpToDate()]) {
     const folder = mkdtempSync(join(tmpdir(), 'throughcut-kills-'));
     const data = join(folder, 'data');
     const lost: string[] = [];
@@ -42,6 +45,7 @@ export async function* killOften({ each, seed }: Extent): AsyncGenerator<Figure>
     for (let round = 0; round < each; round += 1)
       lost.push(...(await kill({ data, random, round })));
     yield { what: `kills ${what}`, value: each };
+    if (tell !== undefined) yield tell();
     yield { what: `lost ${what}`, value: lost.length, atMost: 0, cases: lost.slice(0, 5) };
     rmSync(folder, { recursive: true, force: true });
   }
@@ -67,8 +71,15 @@ const begun = async (data: string): Promise<void> => {
 };
 
 interface Exported {
-  readonly studies: readonly { readonly id: string; readonly tallies: readonly { id: string }[] }[];
+  readonly studies: readonly {
+    readonly id: string;
+    readonly tallies: readonly { readonly id: string }[];
+    readonly events: readonly unknown[];
+  }[];
+  readonly book: readonly { readonly id: string }[];
 }
+
+const nothing: Exported = { studies: [], book: [] };
 
 /** All that is stored, by what the program itself says of it. */
 const stored = async (data: string): Promise<Exported | undefined> => {
@@ -99,7 +110,7 @@ const writing: Situation = {
     await server.kill();
     isOver.abort();
     await Promise.all(writers);
-    const there = new Set(idsIn((await stored(data)) ?? { studies: [] }));
+    const there = new Set(idsIn((await stored(data)) ?? nothing));
     return heard.filter((id) => !there.has(id));
   },
 };
@@ -123,7 +134,7 @@ const importing: Situation = {
     const from = await fullExport(data);
     const fresh = `${data}-import-${String(round)}`;
     await runCommand(['import', '--from', from], fresh, 300 + random.integer(1200));
-    const whole = idsIn((await stored(data)) ?? { studies: [] }).length;
+    const whole = idsIn((await stored(data)) ?? nothing).length;
     const after = await stored(fresh);
     rmSync(fresh, { recursive: true, force: true });
     if (after === undefined) return ['nothing can be read any more'];
@@ -173,6 +184,52 @@ const restoring: Situation = {
     await runCommand(['restore', '--from', from], data, 200 + random.integer(900));
     return isThere(await stored(data), 'first');
   },
+};
+
+/**
+ * Every earlier schema in turn, each time a fresh store of it: killed at any moment between its opening and its end, it is
+ * opened again, and all that it held is there.
+ */
+const bringingUpToDate = (): Situation => {
+  const schemas = olderSchemas();
+  const takesMs = new Map<string, number>();
+  let leftOld = 0;
+  return {
+    what: 'while it brings an older store up to date',
+    kill: async ({ data, random, round }) => {
+      const schema = schemas[round % schemas.length] ?? '';
+      const older = `${data}-older`;
+      const file = join(older, 'workshop.sqlite');
+      const fresh = (): readonly string[] => {
+        rmSync(older, { recursive: true, force: true });
+        return writeOlderStore(file, schema);
+      };
+      if (!takesMs.has(schema)) {
+        fresh();
+        takesMs.set(schema, await takes(() => runCommand(['export'], older)));
+      }
+      const ids = fresh();
+      const before = schemaOf(file);
+      const wholeMs = takesMs.get(schema) ?? 0;
+      await runCommand(['export'], older, wholeMs * (0.2 + 0.8 * random.uniform()));
+      if (schemaOf(file) === before) leftOld += 1;
+      const after = await stored(older);
+      if (after === undefined) return [`${schema}: nothing can be read any more`];
+      const there = new Set([...idsIn(after), ...after.book.map(({ id }) => id)]);
+      const without = after.studies.filter(({ events }) => events.length !== 2);
+      return [
+        ...ids.filter((id) => !there.has(id)),
+        ...without.map(({ id }) => `readings of ${id}`),
+      ].map((id) => `${schema}: ${id}`);
+    },
+    tell: () => ({ what: 'of them left at the schema that they had', value: leftOld }),
+  };
+};
+
+const takes = async (work: () => Promise<unknown>): Promise<number> => {
+  const began = performance.now();
+  await work();
+  return performance.now() - began;
 };
 
 const situations: readonly Situation[] = [writing, starting, importing, backingUp, restoring];
