@@ -10,7 +10,7 @@ import {
   type Polyline,
 } from '../../src/core/path/polyline.ts';
 import type { SeededRandom } from '../../src/num/seededRandom.ts';
-import { isCell, type DrawnLine } from './drawnLine.ts';
+import { isCell, runs, type DrawnLine } from './drawnLine.ts';
 
 /** Something that is done to the lines of a card on the way; null where this card has nothing to do it to. */
 export interface Change {
@@ -85,16 +85,14 @@ export const changes: readonly Change[] = [
   {
     what: 'strokes joined by an optimiser',
     is: 'harmless',
-    make: (lines) => {
-      const layers = [...new Set(lines.map(({ layer }) => layer))];
-      return layers.flatMap((layer) => {
-        const its = lines.filter((line) => line.layer === layer);
-        return joinTouching(its.map(({ points }) => points)).flatMap(({ points, of }) => {
+    // Neighbours only: a program cuts a mixed card in an order that is meant, and one sorted by layers is another card.
+    make: (lines) =>
+      runs(lines).flatMap((its) =>
+        joinTouching(its.map(({ points }) => points)).flatMap(({ points, of }) => {
           const [line] = of.flatMap((i) => its[i] ?? []);
           return line === undefined ? [] : [withPoints(line, points)];
-        });
-      });
-    },
+        }),
+      ),
   },
   {
     what: 'every line drawn from its other end',
@@ -327,6 +325,20 @@ export const changes: readonly Change[] = [
         next -= 1;
         return cells[next] ?? line;
       });
+    },
+  },
+  {
+    what: 'the cells of a mixed program sorted by their layers',
+    is: 'spoilt',
+    only: 'programs',
+    make: (lines) => {
+      const cells = lines.filter(isCell);
+      const layers = [...new Set(cells.map(({ layer }) => layer))];
+      const sorted = layers.flatMap((layer) => cells.filter((cell) => cell.layer === layer));
+      const next = sorted.values();
+      return sorted.every((cell, i) => cell === cells[i])
+        ? null
+        : lines.map((line) => (isCell(line) ? (next.next().value ?? line) : line));
     },
   },
   {

@@ -33,3 +33,14 @@ export const drawnLines = (card: Card): readonly DrawnLine[] =>
   );
 
 export const isCell = ({ of }: DrawnLine): boolean => of.what === 'cell';
+
+/** Runs of lines that share a layer, in order: a layer that is left and come back to is written twice. */
+export const runs = (lines: readonly DrawnLine[]): readonly (readonly DrawnLine[])[] => {
+  const found: DrawnLine[][] = [];
+  for (const line of lines) {
+    const last = found.at(-1);
+    if (last?.[0]?.layer === line.layer && last[0].colour === line.colour) last.push(line);
+    else found.push([line]);
+  }
+  return found;
+};

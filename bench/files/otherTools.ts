@@ -1,5 +1,5 @@
 import { isClosed, segmentsOf, type Polyline } from '../../src/core/path/polyline.ts';
-import type { DrawnLine } from './drawnLine.ts';
+import { runs, type DrawnLine } from './drawnLine.ts';
 
 /** A way in which some program or other writes lines: none of it is ours, and none is read by ours when written. */
 export type OtherTool = (lines: readonly DrawnLine[], page: Page) => string;
@@ -12,17 +12,6 @@ export interface Page {
 }
 
 const figure = (value: number, decimals = 3): string => String(Number(value.toFixed(decimals)));
-
-/** Runs of lines that share a layer, in order: a layer that is left and come back to is written twice. */
-const runs = (lines: readonly DrawnLine[]): readonly (readonly DrawnLine[])[] => {
-  const found: DrawnLine[][] = [];
-  for (const line of lines) {
-    const last = found.at(-1);
-    if (last?.[0]?.layer === line.layer && last[0].colour === line.colour) last.push(line);
-    else found.push([line]);
-  }
-  return found;
-};
 
 const svgPath = (points: Polyline, at: (x: number, y: number) => string): string =>
   points.map(([x, y], i) => `${i === 0 ? 'M' : 'L'}${at(x, y)}`).join('');
