@@ -2,6 +2,7 @@ import { ezdxfPart } from '../files/ezdxfPart.ts';
 import { ordersPart } from '../counted/ordersPart.ts';
 import { growthPart } from '../grown/growthPart.ts';
 import { firstViewPart } from '../server/firstViewPart.ts';
+import { faultsPart } from '../server/faultsPart.ts';
 import { filesPart } from '../files/filesPart.ts';
 import { killsPart } from '../server/killsPart.ts';
 import { requestsPart } from '../server/requestsPart.ts';
@@ -12,6 +13,7 @@ export const nightParts: readonly NightPart[] = [
   filesPart,
   ezdxfPart,
   killsPart,
+  faultsPart,
   requestsPart,
   ordersPart,
   growthPart,

@@ -118,7 +118,7 @@ const writing: Situation = {
 const starting: Situation = {
   what: 'while it starts',
   kill: async ({ data, random }) => {
-    await runCommand(['serve'], data, random.integer(900));
+    await runCommand(['serve'], data, { killAfterMs: random.integer(900) });
     return isThere(await stored(data), 'first');
   },
 };
@@ -133,7 +133,9 @@ const importing: Situation = {
   kill: async ({ data, random, round }) => {
     const from = await fullExport(data);
     const fresh = `${data}-import-${String(round)}`;
-    await runCommand(['import', '--from', from], fresh, 300 + random.integer(1200));
+    await runCommand(['import', '--from', from], fresh, {
+      killAfterMs: 300 + random.integer(1200),
+    });
     const whole = idsIn((await stored(data)) ?? nothing).length;
     const after = await stored(fresh);
     rmSync(fresh, { recursive: true, force: true });
@@ -161,7 +163,7 @@ const backingUp: Situation = {
   what: 'while it backs up',
   kill: async ({ data, random, round }) => {
     const to = `${data}-${String(round)}.backup`;
-    await runCommand(['backup', '--to', to], data, 200 + random.integer(900));
+    await runCommand(['backup', '--to', to], data, { killAfterMs: 200 + random.integer(900) });
     const lost = [...isThere(await stored(data), 'first')];
     if (existsSync(to) && statSync(to).size > 0) {
       const other = `${data}-restored`;
@@ -181,7 +183,7 @@ const restoring: Situation = {
     if (!existsSync(kept)) await runCommand(['backup', '--to', kept], data);
     const from = `${data}.from`;
     copyFileSync(kept, from);
-    await runCommand(['restore', '--from', from], data, 200 + random.integer(900));
+    await runCommand(['restore', '--from', from], data, { killAfterMs: 200 + random.integer(900) });
     return isThere(await stored(data), 'first');
   },
 };
@@ -211,7 +213,8 @@ const bringingUpToDate = (): Situation => {
       const ids = fresh();
       const before = schemaOf(file);
       const wholeMs = takesMs.get(schema) ?? 0;
-      await runCommand(['export'], older, wholeMs * (0.2 + 0.8 * random.uniform()));
+      const killAfterMs = wholeMs * (0.2 + 0.8 * random.uniform());
+      await runCommand(['export'], older, { killAfterMs });
       if (schemaOf(file) === before) leftOld += 1;
       const after = await stored(older);
       if (after === undefined) return [`${schema}: nothing can be read any more`];

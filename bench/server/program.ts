@@ -1,4 +1,5 @@
 import { spawn, type ChildProcess } from 'node:child_process';
+import { closeSync, openSync } from 'node:fs';
 import { createServer } from 'node:net';
 import { fileURLToPath } from 'node:url';
 
@@ -11,50 +12,75 @@ const program = fileURLToPath(
 export interface Ended {
   readonly code: number | null;
   readonly out: string;
+  /** What a person at the terminal is told. */
+  readonly err: string;
 }
 
-const environment = (data: string, port = 0): NodeJS.ProcessEnv => ({
+/** How a program is started where that is not as always. */
+export interface Started {
+  readonly environment?: NodeJS.ProcessEnv;
+  /** A command that starts it: the program and its words come behind. */
+  readonly by?: readonly string[];
+  /** A file that is piped in. */
+  readonly stdin?: string;
+  readonly killAfterMs?: number;
+}
+
+const environment = (data: string, port: number): NodeJS.ProcessEnv => ({
   ...process.env,
   THROUGHCUT_DATA: data,
   THROUGHCUT_PORT: String(port),
 });
 
-/** Runs a command to its end, or until it is killed after so many milliseconds. */
-export const runCommand = (
+const start = (
+  words: readonly string[],
+  env: NodeJS.ProcessEnv,
+  { by = [], stdin }: Started,
+): ChildProcess => {
+  const [command = '', ...args] = [...by, process.execPath, program, ...words];
+  const input = stdin === undefined ? 'ignore' : openSync(stdin, 'r');
+  const child = spawn(command, args, { env, stdio: [input, 'pipe', 'pipe'] });
+  if (input !== 'ignore') closeSync(input);
+  return child;
+};
+
+/** Runs a command to its end, or until it is killed. */
+export const runCommand = async (
   words: readonly string[],
   data: string,
-  killAfterMs?: number,
-): Promise<Ended> =>
-  new Promise((resolve) => {
-    const child = spawn(process.execPath, [program, ...words], {
-      env: environment(data),
-      stdio: ['ignore', 'pipe', 'ignore'],
-    });
-    let out = '';
-    child.stdout.on('data', (part: Buffer) => (out += part.toString()));
+  started: Started = {},
+): Promise<Ended> => {
+  const env = { ...environment(data, await freePort()), ...started.environment };
+  return new Promise((resolve) => {
+    const child = start(words, env, started);
+    let [out, err] = ['', ''];
+    child.stdout?.on('data', (part: Buffer) => (out += part.toString()));
+    child.stderr?.on('data', (part: Buffer) => (err += part.toString()));
+    const { killAfterMs } = started;
     const timer =
       killAfterMs === undefined ? undefined : setTimeout(() => child.kill('SIGKILL'), killAfterMs);
     child.on('close', (code) => {
       clearTimeout(timer);
-      resolve({ code, out });
+      resolve({ code, out, err });
     });
   });
+};
 
 export interface Served {
   readonly base: string;
+  readonly pid: number;
   readonly kill: () => Promise<void>;
 }
 
-/** Starts a server on such data; gives it as soon as it answers, or at once where nobody waits for that. */
-export const serve = async (data: string, { waits = true } = {}): Promise<Served> => {
+/** Starts a server on such data; gives it as soon as it answers. */
+export const serve = async (data: string, started: Started = {}): Promise<Served> => {
   const port = await freePort();
-  const child = spawn(process.execPath, [program, 'serve'], {
-    env: environment(data, port),
-    stdio: 'ignore',
-  });
+  const child = start(['serve'], { ...environment(data, port), ...started.environment }, started);
+  child.stdout?.resume();
+  child.stderr?.resume();
   const base = `http://127.0.0.1:${String(port)}`;
-  if (waits) await answering(base, child);
-  return { base, kill: () => killed(child) };
+  await answering(base, child);
+  return { base, pid: child.pid ?? 0, kill: () => killed(child) };
 };
 
 const killed = (child: ChildProcess): Promise<void> =>

@@ -9,6 +9,7 @@ export const hostCodes = [
   'file-disk-full',
   'file-is-the-store',
   'stdin-empty',
+  'stdin-too-big',
   'no-home-folder',
 ] as const;
 

@@ -10,7 +10,7 @@ import {
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { readTextFile, writeFiles, writeTextFile } from './files.ts';
+import { readBytes, readTextFile, writeFiles, writeTextFile } from './files.ts';
 import { keepsOff } from './keepsOff.ts';
 
 let folder: string;
@@ -53,6 +53,7 @@ describe('files that a person names', () => {
     ['x'.repeat(300), 'file-name-too-long'],
   ])('say what stands against reading %s', async (name, code) => {
     expect(await codeOf(readTextFile(join(folder, name)))).toBe(code);
+    expect(await codeOf(readBytes(join(folder, name)))).toBe(code);
   });
 
   it.runIf(process.platform === 'linux')('say so when the disk is full', async () => {

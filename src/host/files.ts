@@ -2,17 +2,23 @@ import { mkdirSync, rmSync } from 'node:fs';
 import { readdir, readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { text } from 'node:stream/consumers';
-import { done, refused, type Outcome, type Problem } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import type { HostCode } from './codes.ts';
 import { explainFile } from './explainFile.ts';
 import { keepsOff } from './keepsOff.ts';
 import { fromWhereCalled } from './paths.ts';
 import { putFiles, type FileToPut } from './putFile.ts';
 
-/** Everything that is piped in. Refuses: `stdin-empty`. */
+/** Everything that is piped in. Refuses: `stdin-empty`, `stdin-too-big`. */
 export const readStdin = async (): Promise<Outcome<string>> => {
-  const piped = process.stdin.isTTY ? '' : await text(process.stdin);
-  return piped.trim() === '' ? refuse('stdin-empty') : done(piped);
+  try {
+    const piped = process.stdin.isTTY ? '' : await text(process.stdin);
+    return piped.trim() === '' ? refuse('stdin-empty') : done(piped);
+  } catch (thrown) {
+    // Longer than any text can be.
+    if (thrown instanceof RangeError) return refuse('stdin-too-big');
+    throw thrown;
+  }
 };
 
 /** A text file that a person named. Refuses what `explainFile` says of reading. */
@@ -41,12 +47,12 @@ export const jsonFilesIn = async (path: string): Promise<Outcome<readonly string
   }
 };
 
-/** A file that a person named, as it is. Refuses: `file-not-found`. */
+/** A file that a person named, as it is. Refuses what `explainFile` says of reading. */
 export const readBytes = async (path: string): Promise<Outcome<Uint8Array>> => {
   try {
     return done(await readFile(fromWhereCalled(path)));
-  } catch {
-    return refuse('file-not-found', { file: path });
+  } catch (thrown) {
+    return { ok: false, problem: explainFile(thrown, path, 'read') };
   }
 };
 
@@ -106,5 +112,4 @@ const put = (files: readonly FileToPut[], folder?: string): Promise<Outcome<read
   }
 };
 
-const refuse = (code: HostCode, params: Problem['params'] = {}): Outcome<never> =>
-  refused(code, params);
+const refuse = (code: HostCode): Outcome<never> => refused(code);

@@ -180,6 +180,16 @@ class ImmediateDriver extends SqliteDriver {
     const begin = settings?.accessMode === 'read only' ? 'begin' : 'begin immediate';
     await connection.executeQuery(CompiledQuery.raw(begin));
   }
+
+  /** The engine undoes a transaction by itself where a disk is full or breaks: what it said then must not be hidden. */
+  override async rollbackTransaction(connection: DatabaseConnection): Promise<void> {
+    try {
+      await super.rollbackTransaction(connection);
+    } catch (thrown) {
+      if (!(thrown instanceof Error && thrown.message.includes('no transaction is active')))
+        throw thrown;
+    }
+  }
 }
 
 class ImmediateDialect extends SqliteDialect {

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { fallsShort, type Figure } from '../../bench/night/nightPart.ts';
 import { measureGrowth } from '../../bench/grown/growthPart.ts';
+import { bringAbout } from '../../bench/server/faultsPart.ts';
 import { killOften } from '../../bench/server/killsPart.ts';
 import { askManyThings } from '../../bench/server/requestsPart.ts';
 
@@ -16,6 +17,10 @@ const shortIn = async (figures: AsyncIterable<Figure>): Promise<readonly string[
 describe('a tenth of the night', () => {
   it('loses nothing when the program is killed', { timeout: 900_000 }, async () => {
     expect(await shortIn(killOften({ each: 9, seed: 2 }))).toEqual([]);
+  });
+
+  it('has words for every fault, and loses nothing by one', { timeout: 900_000 }, async () => {
+    expect(await shortIn(bringAbout())).toEqual([]);
   });
 
   it('is broken by no request made from its own description', { timeout: 900_000 }, async () => {

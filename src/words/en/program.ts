@@ -42,6 +42,10 @@ export const programWords = {
     message: () => 'Nothing was piped in.',
     remedy: () => 'Pipe a study file into the command, as in throughcut calc fit < study.json.',
   },
+  'stdin-too-big': {
+    message: () => 'What was piped in is too big to be read in one piece.',
+    remedy: () => 'Nothing was calculated. Check that it is the right file.',
+  },
   'command-misused': {
     message: (p) => `The command cannot be understood: ${p('detail')}.`,
     remedy: () => 'See what there is with throughcut --help.',
