@@ -2,6 +2,7 @@ import { gzipSync } from 'node:zlib';
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { tapThrough } from '../../bench/taps/tapThrough.ts';
+import { cutOff, enlargeText } from './cutOff.ts';
 import { axeFindings, desk, openAll, overflow, phone, tapCard } from './page.ts';
 import { openWorkshop } from './workshop.ts';
 
@@ -98,7 +99,6 @@ describe('every screen', () => {
     ['study', made.card],
     ['card', `${made.study}/card`],
     ['take', `${made.card}/machine`],
-    ['sheet', `${made.study}/sheet`],
     ['new sheet', '/sheets/new'],
     ['describe', '/cards/describe'],
     ['check', `${made.card}/check`],
@@ -106,6 +106,9 @@ describe('every screen', () => {
     ['prove a kept one', `${made.entry}/prove`],
     ['entry', made.entry],
     ['label', `${made.entry}/label`],
+    ['run', '/sheets/run'],
+    ['describe one more', `${made.study}/describe`],
+    ['change a sheet', `${made.study}/sheet`],
     ['book', '/book'],
     ['machine', '/machine'],
     ['meter', '/machine/meter'],
@@ -136,6 +139,32 @@ describe('every screen', () => {
         await close();
       }
     },
+  );
+
+  it.each([
+    ['360 × 640', small, 1],
+    ['360 × 640 with text twice as large', small, 2],
+    ['a phone with text twice as large', phone, 2],
+    ['a desk with text twice as large', desk, 2],
+  ])(
+    'cuts nothing off on %s',
+    async (_name, viewport, times) => {
+      const { page, close } = await workshop.visit({ viewport });
+      const found: string[] = [];
+      for (const [name, address] of screens()) {
+        await page.goto(workshop.base + address);
+        await settled(page);
+        await enlargeText(page, times);
+        await openAll(page);
+        await page.waitForTimeout(150);
+        const sideways = await overflow(page);
+        if (sideways > 0) found.push(`${name}: scrolls sideways by ${String(sideways)} px`);
+        found.push(...(await cutOff(page)).map((what) => `${name}: ${what}`));
+      }
+      expect(found).toEqual([]);
+      await close();
+    },
+    120_000,
   );
 
   it('fits from 360 px to 4k without scrolling sideways', async () => {

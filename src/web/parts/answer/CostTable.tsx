@@ -12,6 +12,7 @@ import { parseNumber } from '../../../core/units/parseNumber.ts';
 import { costText as words } from '../../../words/en/screens/cost.ts';
 import { keepAssumptions, keptAssumptions } from '../../state/costAssumptions.ts';
 import type { AnswerStanding } from '../../state/useAnswer.ts';
+import { Scrolls } from '../page/Scrolls.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';
 import './cost.css';
 
@@ -48,24 +49,26 @@ export const CostTable = ({ study, answer }: { study: Study; answer: AnswerStand
   };
   return (
     <div className="stack">
-      <table className="cost">
-        <caption>{words.caption}</caption>
-        <thead>
-          <tr>
-            <th scope="col">{words.way}</th>
-            <th scope="col">{words.seconds}</th>
-            <th scope="col">{words.time}</th>
-            <th scope="col">{words.knife}</th>
-            <th scope="col">{words.tube}</th>
-            <th scope="col">{words.total}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {ways.map((way) => (
-            <CostRow key={way.kind} way={way} run={answer.standing.run} assumed={assumed} />
-          ))}
-        </tbody>
-      </table>
+      <Scrolls label={words.caption}>
+        <table className="cost">
+          <caption>{words.caption}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{words.way}</th>
+              <th scope="col">{words.seconds}</th>
+              <th scope="col">{words.time}</th>
+              <th scope="col">{words.knife}</th>
+              <th scope="col">{words.tube}</th>
+              <th scope="col">{words.total}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {ways.map((way) => (
+              <CostRow key={way.kind} way={way} run={answer.standing.run} assumed={assumed} />
+            ))}
+          </tbody>
+        </table>
+      </Scrolls>
       <p>{crossing(ways, assumed)}</p>
       <p className="small soft">
         {words.timeOnly} {words.assumed}

@@ -1,5 +1,6 @@
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { TypedFigure, TypeInEntry, TypeInList } from '../../../core/card/typeInList.ts';
+import { Scrolls } from '../../parts/page/Scrolls.tsx';
 import { jobSheetText as words } from '../../../words/en/jobSheet.ts';
 import { takeText } from '../../../words/en/screens/machine.ts';
 
@@ -20,35 +21,37 @@ export const TypeInTable = ({ list }: { readonly list: TypeInList }) => {
         <p className="take-same">{words.everywhere(words.same(same, setting))}</p>
       )}
       {corners ? null : <p className="small soft">{takeText.corners}</p>}
-      <table className="take-table figure-text">
-        <thead>
-          <tr>
-            <th scope="col">{takeText.letter}</th>
-            {varies.map((figure) => (
-              <th key={figure} scope="col">
-                {words.figureName(figure)}
-              </th>
-            ))}
-          </tr>
-        </thead>
-        <tbody>
-          {rungs.map((entry) => (
-            <tr key={entry.label}>
-              <th scope="row">
-                <Swatch entry={entry} /> {entry.label}
-              </th>
-              {varies.map((figure, i) => (
-                <td key={figure}>
-                  {figureOf(entry, figure)}
-                  {entry.unchanged && i === 0 ? (
-                    <span className="soft small"> {words.unchanged}</span>
-                  ) : null}
-                </td>
+      <Scrolls label={words.typeInTitle}>
+        <table className="take-table figure-text">
+          <thead>
+            <tr>
+              <th scope="col">{takeText.letter}</th>
+              {varies.map((figure) => (
+                <th key={figure} scope="col">
+                  {words.figureName(figure)}
+                </th>
               ))}
             </tr>
-          ))}
-        </tbody>
-      </table>
+          </thead>
+          <tbody>
+            {rungs.map((entry) => (
+              <tr key={entry.label}>
+                <th scope="row">
+                  <Swatch entry={entry} /> {entry.label}
+                </th>
+                {varies.map((figure, i) => (
+                  <td key={figure}>
+                    {figureOf(entry, figure)}
+                    {entry.unchanged && i === 0 ? (
+                      <span className="soft small"> {words.unchanged}</span>
+                    ) : null}
+                  </td>
+                ))}
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </Scrolls>
       <ul className="take-others figure-text">
         {list.before.map((entry) => (
           <Other key={entry.label} entry={entry} when={takeText.first} />

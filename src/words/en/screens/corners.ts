@@ -87,7 +87,7 @@ export const cornersText = {
   read: 'What fell out?',
   readMore:
     'Tap a shape: once for out, again for hangs, again for not through. Leave a spoilt one unread.',
-  keepMore: 'They go when you leave this page, unless you keep them.',
+  keepMore: 'They stay in this tab until you keep or clear them.',
   keep: 'Keep it',
   kept: 'Kept, with today’s date.',
   earlier: 'Four corners so far',
