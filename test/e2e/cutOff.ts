@@ -15,7 +15,7 @@ export const cutOff = (page: Page): Promise<string[]> =>
     const found: string[] = [];
     const wide = document.documentElement.clientWidth;
     const name = (element: Element): string =>
-      `${element.tagName.toLowerCase()}.${element.getAttribute('class') ?? ''} “${(element.textContent ?? '').trim().slice(0, 40)}”`;
+      `${element.tagName.toLowerCase()}.${element.getAttribute('class') ?? ''} “${element.textContent.trim().slice(0, 40)}”`;
     /** Only read out, or in a box that scrolls: nothing is lost. */
     const isElsewhere = (from: Element): boolean => {
       for (let at: Element | null = from; at !== null; at = at.parentElement) {
