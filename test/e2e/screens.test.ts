@@ -167,6 +167,35 @@ describe('every screen', () => {
     120_000,
   );
 
+  it.each([
+    ['1440 × 900', { width: 1440, height: 900 }],
+    ['1920 × 1080', { width: 1920, height: 1080 }],
+  ])(
+    'uses the width of %s, and reads from left to right as from top to bottom',
+    async (_name, viewport) => {
+      const { page, close } = await workshop.visit({ viewport });
+      const withTwo = ['bed', 'take', 'new sheet', 'entry', 'run', 'machine', 'trouble'];
+      for (const [name, address] of screens().filter(([screen]) => withTwo.includes(screen))) {
+        await page.goto(workshop.base + address);
+        await settled(page);
+        const boxes = await page.$$eval('.beside-part', (parts) =>
+          parts.map((part) => {
+            const { left, right, top } = part.getBoundingClientRect();
+            return { left, right, top };
+          }),
+        );
+        const [first, second] = boxes;
+        expect(boxes.length, name).toBe(2);
+        expect(second?.top, name).toBe(first?.top);
+        expect(second?.left, name).toBeGreaterThan(first?.right ?? Number.NaN);
+        const used = ((second?.right ?? 0) - (first?.left ?? 0)) / viewport.width;
+        expect(used, name).toBeGreaterThan(0.7);
+        expect(await overflow(page), name).toBeLessThanOrEqual(0);
+      }
+      await close();
+    },
+  );
+
   it('fits from 360 px to 4k without scrolling sideways', async () => {
     for (const viewport of [small, huge]) {
       const { page, close } = await workshop.visit({ viewport });

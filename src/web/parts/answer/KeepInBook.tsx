@@ -22,7 +22,7 @@ export interface KeepInBookProps {
 }
 
 /**
- * Keeps the speed at the head, with all that it holds for. Pressed while a newer answer is still being reckoned, it keeps
+ * Keeps the speed at the head, with all that it holds for. Pressed while a newer answer is still being calculated, it keeps
  * the newer one. A card that is read in part keeps nothing before somebody said what the rest did.
  */
 export const KeepInBook = ({ study, behind, speed, kept: before }: KeepInBookProps) => {
@@ -65,6 +65,7 @@ export const KeepInBook = ({ study, behind, speed, kept: before }: KeepInBookPro
           <span role="status" className="actions">
             <strong>{words.kept(inBook.setting)}</strong>
             <ActionLink href={`/book/${inBook.id}`}>{words.openEntry}</ActionLink>
+            <ActionLink href={`/book/${inBook.id}/label`}>{words.printLabel}</ActionLink>
           </span>
         )}
         <ActionLink href={`/study/${study.id}/prove`}>{words.prove}</ActionLink>

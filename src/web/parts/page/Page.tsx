@@ -6,8 +6,8 @@ export interface PageProps {
   /** A line under the title. */
   readonly lead?: ReactNode;
   readonly children: ReactNode;
-  /** narrow: one column to read and fill in. wide: as wide as the screen is useful. */
-  readonly width?: 'narrow' | 'wide';
+  /** narrow: one column to read and fill in. two: two of them, where there is room. wide: as wide as the screen is useful. */
+  readonly width?: 'narrow' | 'two' | 'wide';
 }
 
 /** A screen that is read from top to bottom: its title, and what belongs to it. */

@@ -8,6 +8,7 @@ import { Invented } from '../../parts/invented/Invented.tsx';
 import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { OrderLink } from '../../parts/order/OrderLink.tsx';
+import { Beside } from '../../parts/page/Beside.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { useHome } from '../../state/queries.ts';
 import { Doors } from '../first/Doors.tsx';
@@ -39,37 +40,44 @@ export const BedScreen = () => {
     <Page
       title={words.title}
       lead={studyText.stock(study.stock.material, stockThicknessMm(study.stock), measured)}
+      width="two"
     >
-      <ExampleBanner />
-      <Invented is={study.isExample} />
-      {home?.unreadable?.map(({ message, remedy }) => (
-        <Notice key={message} tone="care">
-          <p>
-            {message} {remedy}
-          </p>
-        </Notice>
-      ))}
-      {kept === undefined || standing === undefined ? (
-        <OpenReading studyId={study.id} />
-      ) : (
-        <OnlyIfCut stock={kept.holdsFor} studyId={study.id}>
-          <KeptSetting entry={kept} standing={standing} lastTally={lastTally} />
-          <div className="actions">
-            <ActionLink kind="strong" href={`/book/${kept.id}#count`}>
-              {words.same}
-            </ActionLink>
-            <OrderLink studyId={study.id} />
-            <ActionLink href={`/study/${study.id}`}>{words.open}</ActionLink>
-            <ActionLink href="/sheets/new">{words.newOne}</ActionLink>
-          </div>
-        </OnlyIfCut>
-      )}
-      <Section title={words.elsewhere}>
-        <Doors />
-      </Section>
-      <OtherSheets except={study.id} />
-      {removed}
-      {home?.exampleOpen === true ? null : <ExampleDoor />}
+      <Beside>
+        <>
+          <ExampleBanner />
+          <Invented is={study.isExample} />
+          {home?.unreadable?.map(({ message, remedy }) => (
+            <Notice key={message} tone="care">
+              <p>
+                {message} {remedy}
+              </p>
+            </Notice>
+          ))}
+          {kept === undefined || standing === undefined ? (
+            <OpenReading studyId={study.id} />
+          ) : (
+            <OnlyIfCut stock={kept.holdsFor} studyId={study.id}>
+              <KeptSetting entry={kept} standing={standing} lastTally={lastTally} />
+              <div className="actions">
+                <ActionLink kind="strong" href={`/book/${kept.id}#count`}>
+                  {words.same}
+                </ActionLink>
+                <OrderLink studyId={study.id} />
+                <ActionLink href={`/study/${study.id}`}>{words.open}</ActionLink>
+                <ActionLink href="/sheets/new">{words.newOne}</ActionLink>
+              </div>
+            </OnlyIfCut>
+          )}
+        </>
+        <>
+          <Section title={words.elsewhere}>
+            <Doors />
+          </Section>
+          <OtherSheets except={study.id} />
+          {removed}
+          {home?.exampleOpen === true ? null : <ExampleDoor />}
+        </>
+      </Beside>
     </Page>
   );
 };

@@ -32,7 +32,7 @@ export const BookScreen = () => {
   const entries = data?.entries ?? [];
   const isEmpty = data !== undefined && entries.length === 0 && text.trim() === '';
   return (
-    <Page title={words.title} lead={words.lead}>
+    <Page title={words.title} lead={words.lead} width="two">
       <ExampleBanner />
       {isEmpty ? null : <TextLine label={words.search} value={text} onChange={setText} />}
       {isPending ? <p>{shellText.loading}</p> : null}

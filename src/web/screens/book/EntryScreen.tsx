@@ -20,6 +20,7 @@ import { Fetched } from '../../parts/fetched/Fetched.tsx';
 import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { Invented } from '../../parts/invented/Invented.tsx';
+import { Beside } from '../../parts/page/Beside.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { promiseOfStanding, StandingSays } from '../../parts/standing/StandingSays.tsx';
 import { CountedOrder } from '../../parts/tally/CountedOrder.tsx';
@@ -110,67 +111,74 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
         ...(isRunAsKept ? [] : [standingText.keptWas(speedWords(entry.setting.speedMmPerS))]),
         promiseOfStanding(standing, entry.surePct),
       ].join(' ')}
+      width="two"
     >
-      <Invented is={entry.isExample} />
-      <StandingSays standing={standing} />
-      {standing.next === 'cut-strip' ? (
-        <div className="actions">
-          <ActionLink kind="strong" href={`/book/${entry.id}#strip`}>
-            {standingText.next['cut-strip']}
-          </ActionLink>
-        </div>
-      ) : standing.next === 'cut-card' || standing.next === 'card-that-reaches' ? (
-        <div className="actions">
-          <ActionLink kind="strong" href={`/study/${entry.cameFrom.studyId}/card`}>
-            {standingText.next[standing.next]}
-          </ActionLink>
-        </div>
-      ) : null}
-      <OnlyByAir found={found} />
-      <EntryFacts entry={entry} promise={standing.promise} />
-      {tallies.length === 0 ? null : (
-        <Section title={words.checked}>
-          <ul className="sheets figure-text">
-            {tallies.map((tally) => (
-              <CountedOrder
-                key={tally.id}
-                tally={tally}
-                onCorrect={(corrected) => correct.mutate(corrected)}
-                onRemove={() => uncount.mutate(tally.id)}
-              />
-            ))}
-          </ul>
-        </Section>
-      )}
-      <Section title={tallyText.title} id="count">
-        <p className="soft">{tallyText.lead}</p>
-        <TallyForm
-          name={entry.id}
-          partLengthMm={partLengthOf({ promise: standing.promise, tallies })}
-          settings={settings}
-          batches={batchesOf(found)}
-          {...lastBatchOf(found)}
-          onSave={(tally) => count.mutate(tally)}
-        />
-        {[count, correct, uncount].map(({ error }, i) =>
-          error === null ? null : (
-            <Notice key={i} tone="stop">
-              <p>{error.message}</p>
-            </Notice>
-          ),
-        )}
-      </Section>
-      <Fetched waiting={<p>{shellText.loading}</p>}>
-        <OnlyIfCut stock={entry.holdsFor} studyId={entry.cameFrom.studyId}>
-          <WatchEntry entry={entry} />
-        </OnlyIfCut>
-      </Fetched>
+      <Beside>
+        <>
+          <Invented is={entry.isExample} />
+          <StandingSays standing={standing} />
+          {standing.next === 'cut-strip' ? (
+            <div className="actions">
+              <ActionLink kind="strong" href={`/book/${entry.id}#strip`}>
+                {standingText.next['cut-strip']}
+              </ActionLink>
+            </div>
+          ) : standing.next === 'cut-card' || standing.next === 'card-that-reaches' ? (
+            <div className="actions">
+              <ActionLink kind="strong" href={`/study/${entry.cameFrom.studyId}/card`}>
+                {standingText.next[standing.next]}
+              </ActionLink>
+            </div>
+          ) : null}
+          <OnlyByAir found={found} />
+          <EntryFacts entry={entry} promise={standing.promise} />
+          {tallies.length === 0 ? null : (
+            <Section title={words.checked}>
+              <ul className="sheets figure-text">
+                {tallies.map((tally) => (
+                  <CountedOrder
+                    key={tally.id}
+                    tally={tally}
+                    onCorrect={(corrected) => correct.mutate(corrected)}
+                    onRemove={() => uncount.mutate(tally.id)}
+                  />
+                ))}
+              </ul>
+            </Section>
+          )}
+        </>
+        <>
+          <Section title={tallyText.title} id="count">
+            <p className="soft">{tallyText.lead}</p>
+            <TallyForm
+              name={entry.id}
+              partLengthMm={partLengthOf({ promise: standing.promise, tallies })}
+              settings={settings}
+              batches={batchesOf(found)}
+              {...lastBatchOf(found)}
+              onSave={(tally) => count.mutate(tally)}
+            />
+            {[count, correct, uncount].map(({ error }, i) =>
+              error === null ? null : (
+                <Notice key={i} tone="stop">
+                  <p>{error.message}</p>
+                </Notice>
+              ),
+            )}
+          </Section>
+          <Fetched waiting={<p>{shellText.loading}</p>}>
+            <OnlyIfCut stock={entry.holdsFor} studyId={entry.cameFrom.studyId}>
+              <WatchEntry entry={entry} />
+            </OnlyIfCut>
+          </Fetched>
+        </>
+      </Beside>
       <Cautions acts={[...actsOfKept(entry, standing.run), 'unattended', 'always']} brief />
       <div className="actions">
         <ActionLink href={`/study/${entry.cameFrom.studyId}`}>{words.openStudy}</ActionLink>
         <ActionLink href={`/compare?sheet=${entry.cameFrom.studyId}`}>{words.compare}</ActionLink>
         <ActionLink href={`/book/${entry.id}/prove`}>{answerText.prove}</ActionLink>
-        <ActionLink href={`/book/${entry.id}/label`}>{words.printLabel}</ActionLink>
+        <ActionLink href={`/book/${entry.id}/label`}>{answerText.printLabel}</ActionLink>
         <ActionLink href="/book">{words.back}</ActionLink>
         <SureAction ask={words.removeAsk(tallies.length)} onPress={() => remove.mutate()}>
           {words.remove}
@@ -180,7 +188,7 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
   );
 };
 
-/** Deliveries that were named, the one that was proven first. */
+/** Batches that were named, the one that was proven first. */
 const batchesOf = ({ entry, tallies }: BookEntry): readonly string[] => [
   ...new Set(
     [entry.holdsFor, ...tallies].flatMap(({ batch }) => (batch === undefined ? [] : [batch])),

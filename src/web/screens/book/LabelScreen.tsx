@@ -14,14 +14,22 @@ import {
   StandingRun,
 } from '../../parts/standing/StandingSays.tsx';
 import { useBookEntry, usePairing } from '../../state/queries.ts';
+import { useKeeperState } from '../../state/workshop.tsx';
 import { OnlyByAir } from './OnlyByAir.tsx';
 import './label.css';
 
 /** A label for the shelf: the setting, what it holds for, and a code that opens the entry. */
 export const LabelScreen = ({ id }: { readonly id: string }) => {
-  const { data } = useBookEntry(id);
+  const { sending } = useKeeperState();
+  // Straight from the button that keeps it: not asked for before it was sent.
+  const { data, isError } = useBookEntry(id, sending !== 'sending');
   const { data: pairing } = usePairing();
-  if (data === undefined) return <p className="page-wait">{shellText.loading}</p>;
+  if (data === undefined)
+    return (
+      <p className="page-wait" role="status">
+        {isError ? shellText.notFoundMore : shellText.loading}
+      </p>
+    );
   const { entry, standing } = data;
   const { material, nominalThicknessMm, measuredThicknessMm, batch } = entry.holdsFor;
   return (

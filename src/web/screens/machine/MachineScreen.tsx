@@ -4,6 +4,7 @@ import { machineText as words } from '../../../words/en/screens/machine.ts';
 import { motionText } from '../../../words/en/screens/motion.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
+import { Beside } from '../../parts/page/Beside.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { chosenUnits, keepUnits } from '../../state/units.ts';
 import { PhoneInvitation } from '../pair/PhoneInvitation.tsx';
@@ -14,57 +15,61 @@ import { OwnMachines } from './OwnMachines.tsx';
 
 /** What is known of the machine. It counts for the sheet on the bed at once, and for new sheets. */
 export const MachineScreen = () => (
-  <Page title={words.title} lead={words.lead}>
-    <MachineHere>
-      {(machine, change, here, study) => (
-        <>
-          <p className="soft">{study === undefined ? words.noStudy : words.forStudies}</p>
-          <MachineForm machineId={here.id} machine={machine} onChange={change} />
-          <MachineChanges here={here} />
-          <OwnMachines here={here} />
-        </>
-      )}
-    </MachineHere>
-    <Section title={words.focus}>
-      <p>{words.focusMore}</p>
-      <div className="actions">
-        <ActionLink href="/machine/focus">{words.findFocus}</ActionLink>
-      </div>
-    </Section>
-    <Section title={motionText.title}>
-      <p>{motionText.lead}</p>
-      <div className="actions">
-        <ActionLink href="/machine/motion">{motionText.link}</ActionLink>
-      </div>
-    </Section>
-    <PhoneInvitation />
-    <Section title={cornersText.door}>
-      <p>{cornersText.doorMore}</p>
-      <div className="actions">
-        <ActionLink href="/machine/corners">{cornersText.open}</ActionLink>
-      </div>
-    </Section>
-    <Section title={words.file}>
-      <p>{words.fileMore}</p>
-      <div className="actions">
-        <ActionLink href="/check">{words.fileCheck}</ActionLink>
-      </div>
-    </Section>
-    <Section title={words.units}>
-      <Choice
-        label={words.units}
-        hideLabel
-        value={chosenUnits()}
-        options={unitChoiceNames.map((value) => ({
-          value,
-          label: words.unitChoices[value],
-        }))}
-        onChange={(value) => {
-          keepUnits(value);
-          location.reload();
-        }}
-      />
-      <p className="small soft">{words.unitsMore}</p>
-    </Section>
+  <Page title={words.title} lead={words.lead} width="two">
+    <Beside>
+      <MachineHere>
+        {(machine, change, here, study) => (
+          <>
+            <p className="soft">{study === undefined ? words.noStudy : words.forStudies}</p>
+            <MachineForm machineId={here.id} machine={machine} onChange={change} />
+            <MachineChanges here={here} />
+            <OwnMachines here={here} />
+          </>
+        )}
+      </MachineHere>
+      <>
+        <Section title={words.focus}>
+          <p>{words.focusMore}</p>
+          <div className="actions">
+            <ActionLink href="/machine/focus">{words.findFocus}</ActionLink>
+          </div>
+        </Section>
+        <Section title={motionText.title}>
+          <p>{motionText.lead}</p>
+          <div className="actions">
+            <ActionLink href="/machine/motion">{motionText.link}</ActionLink>
+          </div>
+        </Section>
+        <PhoneInvitation />
+        <Section title={cornersText.door}>
+          <p>{cornersText.doorMore}</p>
+          <div className="actions">
+            <ActionLink href="/machine/corners">{cornersText.open}</ActionLink>
+          </div>
+        </Section>
+        <Section title={words.file}>
+          <p>{words.fileMore}</p>
+          <div className="actions">
+            <ActionLink href="/check">{words.fileCheck}</ActionLink>
+          </div>
+        </Section>
+        <Section title={words.units}>
+          <Choice
+            label={words.units}
+            hideLabel
+            value={chosenUnits()}
+            options={unitChoiceNames.map((value) => ({
+              value,
+              label: words.unitChoices[value],
+            }))}
+            onChange={(value) => {
+              keepUnits(value);
+              location.reload();
+            }}
+          />
+          <p className="small soft">{words.unitsMore}</p>
+        </Section>
+      </>
+    </Beside>
   </Page>
 );

@@ -10,6 +10,7 @@ import { Choice } from '../../parts/choice/Choice.tsx';
 import { Form } from '../../parts/form/Form.tsx';
 import { MachineChoice, usePickedMachine } from '../../parts/machine/MachineChoice.tsx';
 import { MaterialField, useWorkable } from '../../parts/material/MaterialField.tsx';
+import { Beside } from '../../parts/page/Beside.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readSize, readThickness } from '../../parts/quantity/readers.ts';
@@ -92,56 +93,58 @@ export const RunScreen = () => {
   };
 
   return (
-    <Page title={words.runTitle} lead={words.runLead}>
+    <Page title={words.runTitle} lead={words.runLead} width="two">
       <Form className="page-form" onSend={see}>
-        <div className="stack">
-          <MaterialField
-            label={words.material}
-            hint={words.materialHint}
-            value={named}
-            onChange={(next) => change({ named: next })}
-          />
-          <QuantityField
-            label={words.thickness}
-            value={nominalThicknessMm}
-            show={lengthWords}
-            parse={readThickness}
-            onChange={(mm) => {
-              if (mm !== undefined) change({ nominalThicknessMm: mm });
-            }}
-          />
-          <MachineChoice picked={picked} />
-          <div className="field-row">
-            <SpeedAndPower
-              {...spoken}
-              onChange={(part) => change({ spoken: { ...spoken, ...part } })}
+        <Beside>
+          <div className="stack">
+            <MaterialField
+              label={words.material}
+              hint={words.materialHint}
+              value={named}
+              onChange={(next) => change({ named: next })}
+            />
+            <QuantityField
+              label={words.thickness}
+              value={nominalThicknessMm}
+              show={lengthWords}
+              parse={readThickness}
+              onChange={(mm) => {
+                if (mm !== undefined) change({ nominalThicknessMm: mm });
+              }}
+            />
+            <MachineChoice picked={picked} />
+            <div className="field-row">
+              <SpeedAndPower
+                {...spoken}
+                onChange={(part) => change({ spoken: { ...spoken, ...part } })}
+              />
+            </div>
+            <Choice
+              label={habitText.comesOut}
+              value={comesOut}
+              options={(['always', 'nearly', 'often-not'] as const).map((value) => ({
+                value,
+                label: habitText.comes[value],
+              }))}
+              onChange={(next) => change({ comesOut: next })}
             />
           </div>
-          <Choice
-            label={habitText.comesOut}
-            value={comesOut}
-            options={(['always', 'nearly', 'often-not'] as const).map((value) => ({
-              value,
-              label: habitText.comes[value],
-            }))}
-            onChange={(next) => change({ comesOut: next })}
-          />
-        </div>
-        <Section title={words.order}>
-          <p className="soft">{words.orderHint}</p>
-          <TallyCounts counts={counts} onChange={(next) => change({ counts: next })} />
-          {counts.cut === 0 ? null : (
-            <QuantityField
-              label={tallyText.length}
-              hint={tallyText.lengthHint}
-              optional
-              value={partLengthMm}
-              show={lengthWords}
-              parse={readSize}
-              onChange={(next) => change({ partLengthMm: next })}
-            />
-          )}
-        </Section>
+          <Section title={words.order}>
+            <p className="soft">{words.orderHint}</p>
+            <TallyCounts counts={counts} onChange={(next) => change({ counts: next })} />
+            {counts.cut === 0 ? null : (
+              <QuantityField
+                label={tallyText.length}
+                hint={tallyText.lengthHint}
+                optional
+                value={partLengthMm}
+                show={lengthWords}
+                parse={readSize}
+                onChange={(next) => change({ partLengthMm: next })}
+              />
+            )}
+          </Section>
+        </Beside>
         <div className="actions">
           <Action kind="strong" isDisabled={missing !== undefined || out < 0} submits>
             {words.see}

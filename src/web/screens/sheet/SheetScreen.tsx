@@ -10,6 +10,7 @@ import { HabitForm } from '../../parts/habit/HabitForm.tsx';
 import { MachineChoice, usePickedMachine } from '../../parts/machine/MachineChoice.tsx';
 import { useWorkable } from '../../parts/material/MaterialField.tsx';
 import { Invented } from '../../parts/invented/Invented.tsx';
+import { Beside } from '../../parts/page/Beside.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { useDraft } from '../../state/useDraft.ts';
 import { newStudy } from '../../state/newStudy.ts';
@@ -45,15 +46,25 @@ const NewSheet = () => {
     goTo(`/study/${study.id}${then}`);
   };
   return (
-    <Page title={words.newTitle} lead={words.lead}>
+    <Page title={words.newTitle} lead={words.lead} width="two">
       <Form className="page-form" onSend={() => begin('/card')}>
-        <StockForm stock={stock} onChange={setStock} />
-        <MachineChoice picked={picked} />
-        <Section title={words.now}>
-          <p className="soft">{words.nowHint}</p>
-          <HabitForm name="sheet" habit={habit} onChange={(next) => setHabit(next ?? undefined)} />
-        </Section>
-        <Cautions acts={newMaterial} />
+        <Beside>
+          <>
+            <StockForm stock={stock} onChange={setStock} />
+            <MachineChoice picked={picked} />
+          </>
+          <>
+            <Section title={words.now}>
+              <p className="soft">{words.nowHint}</p>
+              <HabitForm
+                name="sheet"
+                habit={habit}
+                onChange={(next) => setHabit(next ?? undefined)}
+              />
+            </Section>
+            <Cautions acts={newMaterial} />
+          </>
+        </Beside>
         <div className="actions">
           <Action kind="strong" isDisabled={!ready} submits>
             {words.design}

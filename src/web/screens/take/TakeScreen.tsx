@@ -13,6 +13,7 @@ import { studyText } from '../../../words/en/screens/study.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Invented } from '../../parts/invented/Invented.tsx';
+import { Beside } from '../../parts/page/Beside.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { ToldTime } from '../../parts/told/ToldTime.tsx';
 import { usePairing } from '../../state/queries.ts';
@@ -61,40 +62,46 @@ const AtMachine = ({ study, card }: { readonly study: Study; readonly card: Card
   });
   const { time, hottest } = sheet;
   return (
-    <Page title={words.title(card.code)} lead={words.lead}>
+    <Page title={words.title(card.code)} lead={words.lead} width="two">
       <Invented is={study.isExample} />
       <p className="take-stock">
         <strong>{words.putIn}</strong> {putInWords(study, card)}
       </p>
-      <div className="take-screen-only">
-        <CardFiles studyId={study.id} card={card} />
-      </div>
-      <Section title={job.typeInTitle}>
-        <TypeInTable list={sheet.typeIn} />
-      </Section>
-      <Section title={job.stepsTitle}>
-        <div className="take-steps">
-          <ol>
-            {sheet.steps.map((step) => (
-              <li key={step}>{job.step(step)}</li>
-            ))}
-          </ol>
-          <ZeroPicture card={card} />
-        </div>
-        <p className="take-paper-only">{job.time(time)}</p>
-        {hottest === undefined ? null : <p>{job.hottest(hottest.rung)}</p>}
-      </Section>
-      <Cautions acts={sheet.cautions} />
-      <div className="take-screen-only">
-        <Section title={timeText.title}>
-          <ToldTime study={study} card={card} />
-        </Section>
-      </div>
-      <div className="take-paper-only">
-        <Section title={job.notesTitle}>
-          <NotePlaces fields={sheet.noteFields} />
-        </Section>
-      </div>
+      <Beside>
+        <>
+          <div className="take-screen-only">
+            <CardFiles studyId={study.id} card={card} />
+          </div>
+          <Section title={job.typeInTitle}>
+            <TypeInTable list={sheet.typeIn} />
+          </Section>
+        </>
+        <>
+          <Section title={job.stepsTitle}>
+            <div className="take-steps">
+              <ol>
+                {sheet.steps.map((step) => (
+                  <li key={step}>{job.step(step)}</li>
+                ))}
+              </ol>
+              <ZeroPicture card={card} />
+            </div>
+            <p className="take-paper-only">{job.time(time)}</p>
+            {hottest === undefined ? null : <p>{job.hottest(hottest.rung)}</p>}
+          </Section>
+          <Cautions acts={sheet.cautions} />
+          <div className="take-screen-only">
+            <Section title={timeText.title}>
+              <ToldTime study={study} card={card} />
+            </Section>
+          </div>
+          <div className="take-paper-only">
+            <Section title={job.notesTitle}>
+              <NotePlaces fields={sheet.noteFields} />
+            </Section>
+          </div>
+        </>
+      </Beside>
       <div className="actions take-screen-only">
         <ActionLink kind="strong" href={`/study/${study.id}/card/${card.code}`}>
           {words.read}

@@ -55,6 +55,7 @@ export const answerText = {
   restUnseen: 'They were not looked at',
   restLater: 'Go on reading',
   openEntry: 'Open it',
+  printLabel: 'Label for the shelf',
   prove: 'Prove it on the drawing',
   kept: (spot: Spot) => `${speedWords(spot.speedMmPerS)} kept in the book.`,
   knives: 'Of 200 parts, how many may need a knife?',

@@ -58,12 +58,12 @@ export const bookText = {
       : `The setting goes with ${counted(orders, 'counted order')}; the sheet and its cards stay.`,
   back: 'The whole book',
   label: 'Shelf label',
-  labelLead: 'Print it, cut it out, and put it where the sheets stand. The code opens this entry.',
-  labelCode: (code: string) => `The address of entry ${code} for a phone’s camera`,
+  labelLead:
+    'Print it, cut it out, and put it where the sheets stand. The code opens this setting.',
+  labelCode: (code: string) => `The address of kept setting ${code} for a phone’s camera`,
   labelCare: 'Stay with a running laser. Extinguisher within reach.',
   print: 'Print it',
-  openEntry: 'Back to the entry',
-  printLabel: 'Label for the shelf',
+  openEntry: 'Back to the kept setting',
   importAll: 'Bring in such a file',
   notOurs:
     'This is not a file that was written here. Choose one that ends in .json and was saved by “Everything in one file”.',
