@@ -26,7 +26,7 @@ const readCard = async (page: Page, hand: Hand, { out = 0.5, through = 0.7 } = {
     const taps = share < out ? 1 : share < through ? 2 : 0;
     for (let n = 0; n < taps; n += 1) await hand.press(page.locator(`[data-cell="${id}"]`));
   }
-  await hand.press(page.getByRole('button', { name: /^The other \d+ / }));
+  await hand.press(page.getByRole('button', { name: /^The (other \d+|last one) / }));
   await page.waitForSelector('.answer-sentence[aria-busy="false"] .answer-cut');
 };
 
@@ -36,7 +36,7 @@ describe.each([
 ])('the actions of a first-time walk on %s', (where, viewport) => {
   const workshop = openWorkshop();
 
-  it('are at most 14 from a card of the drawer to its answer', async () => {
+  it('are at most 13 from a card of the drawer to its answer', async () => {
     const { page, complaints, close } = await workshop.visit({ viewport });
     const hand = new Hand();
     await page.goto(workshop.base);
@@ -48,12 +48,12 @@ describe.each([
     await hand.press(page.getByRole('button', { name: 'Read it' }));
     await readCard(page, hand);
     await picture(page, `${where} walk 2 answered`);
-    expect(hand.count).toBe(13);
+    expect(hand.count).toBeLessThanOrEqual(13);
     expect(complaints).toEqual([]);
     await close();
   });
 
-  it('are at most 23 from a new sheet to the label that is printed', async () => {
+  it('are at most 25 from a new sheet to the label that is printed', async () => {
     const { page, complaints, close } = await workshop.visit({ viewport });
     await page.addInitScript(() => {
       globalThis.print = () => document.documentElement.setAttribute('data-printed', '');
@@ -82,7 +82,7 @@ describe.each([
     await picture(page, `${where} walk 7 label`);
     await hand.press(page.getByRole('button', { name: 'Print' }));
     await page.waitForSelector('[data-printed]', { state: 'attached' });
-    expect(hand.count).toBeLessThanOrEqual(23);
+    expect(hand.count).toBeLessThanOrEqual(25);
     expect(complaints).toEqual([]);
     await close();
   });
