@@ -4,8 +4,10 @@ import { growthPart } from '../grown/growthPart.ts';
 import { firstViewPart } from '../server/firstViewPart.ts';
 import { faultsPart } from '../server/faultsPart.ts';
 import { filesPart } from '../files/filesPart.ts';
+import { hostilePart } from '../hostile/hostilePart.ts';
 import { killsPart } from '../server/killsPart.ts';
 import { requestsPart } from '../server/requestsPart.ts';
+import { sumsPart } from '../sums/sumsPart.ts';
 import type { NightPart } from './nightPart.ts';
 
 /** All parts of the night, in the order of running. One more is one line here. */
@@ -15,6 +17,8 @@ export const nightParts: readonly NightPart[] = [
   killsPart,
   faultsPart,
   requestsPart,
+  hostilePart,
+  sumsPart,
   ordersPart,
   growthPart,
   firstViewPart,

@@ -14,6 +14,7 @@ import {
 import { problemInWords } from '../words/words.ts';
 import { askModel } from './askModel.ts';
 import { printOutcome, type ExitCode } from './output.ts';
+import { readDrawingText } from './readDrawing.ts';
 import { refuse } from './refuse.ts';
 
 interface ProofOptions {
@@ -40,7 +41,7 @@ const prove = async (file: string, options: ProofOptions): Promise<Outcome<Proof
   if (!json.ok) return json;
   const study = parseCutStudy(json.value);
   if (!study.ok) return study;
-  const drawing = await readTextFile(file);
+  const drawing = await readDrawingText(file);
   if (!drawing.ok) return drawing;
   return askModel('proveOnDrawing', {
     text: drawing.value,

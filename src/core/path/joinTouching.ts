@@ -7,29 +7,43 @@ const touchMm = 0.02;
 /**
  * Open lines that touch end to end, put together: a shape that was saved as single strokes is whole again. Each entry
  * names the lines that it was made of, in the order in which it runs through them. Closed lines stay as they are, and no
- * line is joined to its own copy. O(n) for drawings as they are.
+ * line is joined to its own copy. O(n), heaps of copies and of lines from one place included.
  */
 export const joinTouching = (
   lines: readonly Polyline[],
 ): readonly { readonly points: Polyline; readonly of: readonly number[] }[] => {
   const open = new Set<number>();
-  const ends = new Map<string, number[]>();
+  /** By place, the lines that end there; copies of one line stand together, so that a heap of them is looked at once. */
+  const ends = new Map<string, Map<string, Copies>>();
   lines.forEach((line, i) => {
     if (line.length < 2 || isClosed(line)) return;
     open.add(i);
+    const same = copyKeyOf(line);
     for (const end of [line[0], line.at(-1)]) {
       if (end === undefined) continue;
-      const there = ends.get(keyOf(end));
-      if (there === undefined) ends.set(keyOf(end), [i]);
-      else there.push(i);
+      const place = ends.get(keyOf(end)) ?? new Map<string, Copies>();
+      ends.set(keyOf(end), place);
+      const copies = place.get(same);
+      if (copies === undefined) place.set(same, { lines: [i], next: 0 });
+      else copies.lines.push(i);
     }
   });
+  const firstOpen = (copies: Copies): number | undefined => {
+    while (copies.next < copies.lines.length && !open.has(copies.lines[copies.next] ?? -1))
+      copies.next += 1;
+    return copies.lines[copies.next];
+  };
   /** An open line that begins or ends at a place, turned so that it begins there. */
   const nextAt = (at: Point, last: Polyline): { points: Polyline; i: number } | undefined => {
     for (const key of keysAround(at))
-      for (const i of ends.get(key) ?? []) {
-        const line = lines[i];
-        if (line === undefined || !open.has(i) || isCopy(line, last)) continue;
+      for (const [same, copies] of ends.get(key) ?? []) {
+        const i = firstOpen(copies);
+        const line = i === undefined ? undefined : lines[i];
+        if (i === undefined || line === undefined) {
+          ends.get(key)?.delete(same);
+          continue;
+        }
+        if (isCopy(line, last)) continue;
         const [first, end] = [line[0], line.at(-1)];
         if (first !== undefined && distanceMm(first, at) <= touchMm) return { points: line, i };
         if (end !== undefined && distanceMm(end, at) <= touchMm)
@@ -64,6 +78,24 @@ export const joinTouching = (
     grow();
     return [{ points: closedUp(points.toReversed()), of: of.toReversed() }];
   });
+};
+
+/** Lines that are copies of one another, in order; those before `next` are used up. */
+interface Copies {
+  readonly lines: number[];
+  next: number;
+}
+
+/** Points of one square of this size lie nearer to one another than what touches. */
+const copyGridMm = touchMm / 2;
+
+/** The same for copies, whichever way they run. */
+const copyKeyOf = (line: Polyline): string => {
+  const places = line.map(
+    ([x, y]) => `${String(Math.round(x / copyGridMm))} ${String(Math.round(y / copyGridMm))}`,
+  );
+  const [there, back] = [places.join(','), places.toReversed().join(',')];
+  return there < back ? there : back;
 };
 
 /** Ends that meet within what a file rounds away are one place. */
