@@ -23,6 +23,20 @@ const pure = {
   ],
 };
 
+const pureFiles = [
+  'src/num/**/*.ts',
+  'src/core/**/*.ts',
+  'src/formats/**/*.ts',
+  'src/words/**/*.ts',
+];
+
+/** Most test files share a process, where a module that is mocked for one would be mocked for all after it, or for none. */
+const noModuleMocks = ['mock', 'doMock'].map((property) => ({
+  object: 'vi',
+  property,
+  message: 'Pass in what is to be replaced, or see test/dangers.',
+}));
+
 export default tseslint.config(
   { ignores: ['build/', 'node_modules/', 'src/web/public/'] },
   js.configs.recommended,
@@ -53,8 +67,18 @@ export default tseslint.config(
     rules: reactHooks.configs.recommended.rules,
   },
   {
-    files: ['src/num/**/*.ts', 'src/core/**/*.ts', 'src/formats/**/*.ts', 'src/words/**/*.ts'],
+    files: pureFiles,
     rules: pure,
+  },
+  {
+    files: ['src/**/*.test.ts', 'bench/**/*.test.ts', 'test/*.ts', 'test/conformance/**/*.ts'],
+    rules: { 'no-restricted-properties': ['error', ...noModuleMocks] },
+  },
+  {
+    files: pureFiles.map((files) => files.replace('*.ts', '*.test.ts')),
+    rules: {
+      'no-restricted-properties': [...pure['no-restricted-properties'], ...noModuleMocks],
+    },
   },
   {
     files: ['**/*.js', '**/*.mjs'],

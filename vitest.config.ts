@@ -1,16 +1,33 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
+
+const fixedSeed = 'test/fixedSeed.ts';
+const timed = ['test/e2e/hardSum.test.ts'];
 
 export default defineConfig({
   test: {
     reporters: ['default', ['json', { outputFile: 'build/test-report.json' }]],
+    // Every core, on two as on eight; more browsers at once than that only wait for each other.
+    maxWorkers: Math.min(8, availableParallelism()),
     projects: [
       {
         test: {
           name: 'unit',
           environment: 'node',
           include: ['src/**/*.test.ts', 'bench/**/*.test.ts', 'test/**/*.test.ts'],
-          exclude: ['test/e2e/**', 'src/web/**'],
-          setupFiles: ['test/fixedSeed.ts'],
+          exclude: ['test/e2e/**', 'test/dangers/**', 'src/web/**'],
+          setupFiles: [fixedSeed],
+          // One process for many files: loading the model anew for each takes as long as the tests. Lint keeps module mocks out.
+          isolate: false,
+          testTimeout: 60_000,
+        },
+      },
+      {
+        test: {
+          name: 'dangers',
+          environment: 'node',
+          include: ['test/dangers/**/*.test.ts'],
+          setupFiles: [fixedSeed, 'test/dangers/sumsHere.ts'],
           testTimeout: 60_000,
         },
       },
@@ -19,7 +36,7 @@ export default defineConfig({
           name: 'web',
           environment: 'jsdom',
           include: ['src/web/**/*.test.{ts,tsx}'],
-          setupFiles: ['test/fixedSeed.ts'],
+          setupFiles: [fixedSeed],
           testTimeout: 60_000,
         },
       },
@@ -28,9 +45,22 @@ export default defineConfig({
           name: 'e2e',
           environment: 'node',
           include: ['test/e2e/**/*.test.ts'],
-          fileParallelism: false,
+          exclude: timed,
+          globalSetup: 'test/e2e/unpackBrowser.ts',
           testTimeout: 300_000,
           hookTimeout: 120_000,
+          // What is waited for comes sooner or later, on a busy computer later.
+          expect: { poll: { timeout: 15_000 } },
+        },
+      },
+      {
+        // Holds milliseconds against a bound: after all others, with the computer to itself.
+        test: {
+          name: 'timed',
+          environment: 'node',
+          include: timed,
+          fileParallelism: false,
+          testTimeout: 300_000,
         },
       },
     ],

@@ -11,7 +11,8 @@ export const launchBrowser = async (): Promise<Browser> => {
   });
 };
 
-const bundledChromium = async (): Promise<string> => {
+/** Unpacks the browser where that has not been done yet, and says where it lies. */
+export const bundledChromium = async (): Promise<string> => {
   // Makes the package unpack the shared libraries that a bare machine lacks; it is read at import time.
   process.env['AWS_EXECUTION_ENV'] = 'AWS_Lambda_nodejs20.x';
   const { default: chromium } = await import('@sparticuz/chromium');

@@ -8,6 +8,7 @@ import { fitWithEarlier } from '../src/core/study/answerWithEarlier.ts';
 import { seededRandom } from '../src/num/seededRandom.ts';
 import { answerQuestion } from '../src/web/worker/answerQuestion.ts';
 import { api } from '../src/wire/api.ts';
+import { someOf } from './everyCase.ts';
 import { plainStudy } from './plainStudy.ts';
 import { testServer, type TestServer } from './samples/server.ts';
 
@@ -33,7 +34,7 @@ const ofBatches = (batches: number, seed: number): CutStudy => {
   return plainStudy({ cells, ask: { powerPct: 34 } });
 };
 
-const studies: readonly (readonly [string, CutStudy])[] = [
+const studies: readonly (readonly [string, CutStudy])[] = someOf([
   ...Array.from({ length: 28 }, (_, seed) => {
     const { study } = drawStudy(seededRandom(seed), false);
     return [`cards, ${String(seed)}`, study] as const;
@@ -46,7 +47,7 @@ const studies: readonly (readonly [string, CutStudy])[] = [
   ...[2, 4, 8, 9, 10, 11, 12, 16, 20, 30].map(
     (batches, k) => [`${String(batches)} batches`, ofBatches(batches, k)] as const,
   ),
-];
+]);
 
 /** The study as its file says it: a tally's setting stands beside its counts. */
 const fileOf = ({ tallies, ...study }: CutStudy) => ({

@@ -1,5 +1,6 @@
 import { ezdxfPart } from '../files/ezdxfPart.ts';
 import { ordersPart } from '../counted/ordersPart.ts';
+import { casesPart } from './casesPart.ts';
 import { growthPart } from '../grown/growthPart.ts';
 import { firstViewPart } from '../server/firstViewPart.ts';
 import { faultsPart } from '../server/faultsPart.ts';
@@ -22,4 +23,5 @@ export const nightParts: readonly NightPart[] = [
   ordersPart,
   growthPart,
   firstViewPart,
+  casesPart,
 ];

@@ -66,8 +66,12 @@ describe('every refusal', () => {
     },
   );
 
-  it('ends a request that does not come whole', { timeout: 40_000 }, async () => {
-    const began = performance.now();
+  it('ends a request that does not come whole', async () => {
+    const { server: listener } = server.app;
+    expect([listener.requestTimeout, listener.headersTimeout]).toEqual([20_000, 20_000]);
+    // The same limit, sooner: nothing is learnt by waiting for it.
+    listener.requestTimeout = 500;
+    listener.headersTimeout = 500;
     const reply = await sent(
       lines(
         'POST /api/studies HTTP/1.1',
@@ -76,7 +80,6 @@ describe('every refusal', () => {
         'content-length: 900',
       ) + '{"half"',
     );
-    expect(performance.now() - began).toBeLessThan(25_000);
     expect(reply).toMatch(/^HTTP\/1.1 408 /);
     expect(reply).toContain('request-took-too-long');
   });

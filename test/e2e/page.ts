@@ -98,8 +98,9 @@ export const overflow = (page: Page): Promise<number> =>
 
 const screens = join(import.meta.dirname, '../../build/screens');
 
-/** A picture of the screen for people to look at. */
+/** A picture of the screen for people to look at, in build/screens, where they ask for it: `THROUGHCUT_SCREENS=1 npm test`. */
 export const picture = async (page: Page, name: string): Promise<void> => {
+  if (process.env['THROUGHCUT_SCREENS'] !== '1') return;
   mkdirSync(screens, { recursive: true });
   await page.screenshot({ path: join(screens, `${name}.png`), fullPage: true });
 };

@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { describe, expect, it } from 'vitest';
+import { beforeAll, describe, expect, it } from 'vitest';
 import { axeFindings, desk, phone, picture, tapCard } from './page.ts';
 import { openWorkshop } from './workshop.ts';
 
@@ -22,8 +22,12 @@ const drawing = svg(
     `<path stroke="#0000c0" d="M10 6H290M10 174H290"/>`,
 );
 
-/** A study with an answer, at its address. */
-const openStudy = async (page: Page): Promise<string> => {
+/** Where the study is proven that all visitors bring their drawings to. */
+let proving = '';
+
+/** A study with an answer. */
+const makeStudy = async (): Promise<void> => {
+  const { page, close } = await workshop.visit({ viewport: phone });
   await page.goto(`${workshop.base}/sheets/new`);
   await page.getByLabel('Material').fill('birch plywood');
   await page.getByRole('button', { name: 'Make a card for it' }).click();
@@ -32,7 +36,13 @@ const openStudy = async (page: Page): Promise<string> => {
   await tapCard(page);
   await page.getByRole('link', { name: 'Prove it on the drawing' }).click();
   await page.waitForURL(/\/prove$/);
-  return new URL(page.url()).pathname;
+  proving = new URL(page.url()).pathname;
+  await close();
+};
+beforeAll(makeStudy);
+
+const openStudy = async (page: Page): Promise<void> => {
+  await page.goto(workshop.base + proving);
 };
 
 const bring = (page: Page, name: string, text: string): Promise<void> =>

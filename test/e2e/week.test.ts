@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { Page } from 'playwright-core';
+import type { Locator, Page } from 'playwright-core';
 import type { UnitChoice } from '../../src/core/units/unitPreference.ts';
 import { showSpeed } from '../../src/core/units/speed.ts';
 import type { ProvenSetting } from '../../src/core/book/provenSetting.ts';
@@ -34,9 +34,52 @@ const send = async (path: string, body: unknown, method = 'POST'): Promise<void>
 const spoken = ({ kind, isGuess }: Standing): string =>
   `${standingText.kinds[kind]}${isGuess ? ` · ${standingText.guess}` : ''}`;
 
+const saysOf = async (
+  place: Locator,
+  of: string,
+  { entry, standing }: Listed,
+  units: UnitChoice,
+): Promise<void> => {
+  const mark = place.locator('.standing-mark').first();
+  await mark.waitFor();
+  expect(await mark.innerText(), of).toBe(spoken(standing));
+  const said = await place.first().innerText();
+  const run = standing.run?.speedMmPerS;
+  const speed = run === undefined ? '' : showSpeed(run, units);
+  expect(said, of).toContain(`Cut at ${speed}`);
+  if (entry.isExample) expect(said, of).toMatch(/invented example/i);
+};
+
+interface Expected {
+  readonly listed: readonly Listed[];
+  readonly step: string;
+  readonly units: UnitChoice;
+  /** The entry that lies on the bed. */
+  readonly onBed: string | undefined;
+}
+
+const everyScreenSays = async (
+  page: Page,
+  { listed, step, units, onBed }: Expected,
+): Promise<void> => {
+  const where = `${step}, ${String(page.viewportSize()?.width)} px`;
+  for (const one of listed) {
+    const { id, code } = one.entry;
+    for (const address of [`/book/${id}`, `/book/${id}/label`, ...(onBed === id ? ['/bed'] : [])]) {
+      await page.goto(workshop.base + address);
+      await saysOf(page.locator('main'), `${where}: ${code} on ${address}`, one, units);
+    }
+  }
+  await page.goto(`${workshop.base}/book`);
+  for (const one of listed) {
+    const row = page.locator('.book li', { hasText: one.entry.code });
+    await saysOf(row, `${where}: ${one.entry.code} in the book`, one, units);
+  }
+};
+
 /** What every surface says of every kept setting, held against what the server says of it. */
 const allSayTheSame = async (
-  page: Page,
+  pages: readonly Page[],
   step: string,
   units: UnitChoice = 'mm/s',
 ): Promise<readonly Listed[]> => {
@@ -64,23 +107,9 @@ const allSayTheSame = async (
       standing.kind,
       run,
     ]);
-    const screens = [`/book/${entry.id}`, `/book/${entry.id}/label`, '/book'];
-    if (home.latest?.kept?.id === entry.id) screens.push('/bed');
-    for (const address of screens) {
-      await page.goto(workshop.base + address);
-      const place =
-        address === '/book'
-          ? page.locator('.book li', { hasText: entry.code })
-          : page.locator('main');
-      const mark = place.locator('.standing-mark').first();
-      await mark.waitFor();
-      expect(await mark.innerText(), `${of} on ${address}`).toBe(spoken(standing));
-      const said = await place.first().innerText();
-      const speed = run === undefined ? '' : showSpeed(run, units);
-      expect(said, `${of} on ${address}`).toContain(`Cut at ${speed}`);
-      if (entry.isExample) expect(said, `${of} on ${address}`).toMatch(/invented example/i);
-    }
   }
+  const onBed = home.latest?.kept?.id;
+  for (const page of pages) await everyScreenSays(page, { listed, step, units, onBed });
   return listed;
 };
 
@@ -111,6 +140,14 @@ const machines = async () =>
     }
   ).machines;
 
+const chooseUnits = async (pages: readonly Page[], units: string): Promise<void> => {
+  for (const page of pages) {
+    await page.goto(`${workshop.base}/machine`);
+    await page.getByText(units).click();
+    await page.waitForLoadState('load');
+  }
+};
+
 /** By hand, as of today. */
 const noteNewLens = async (page: Page): Promise<void> => {
   await page.goto(`${workshop.base}/machine`);
@@ -120,65 +157,60 @@ const noteNewLens = async (page: Page): Promise<void> => {
   await page.getByRole('button', { name: 'Take back' }).first().waitFor();
 };
 
-describe.each([
-  ['a phone', phone],
-  ['a desk', desk],
-])('a working week on %s', (where, viewport) => {
+describe('a working week, on a phone and at a desk', () => {
   it('says the same of each sheet everywhere after each step', async () => {
-    const { page, close } = await workshop.visit({ viewport });
-    const first = await readAndKeep(page, `birch plywood ${where}`);
-    await allSayTheSame(page, 'a card');
+    const { page: onPhone, close } = await workshop.visit({ viewport: phone });
+    const { page: atDesk, close: closeDesk } = await workshop.visit({ viewport: desk });
+    const pages = [onPhone, atDesk];
+
+    const first = await readAndKeep(onPhone, 'birch plywood');
+    await allSayTheSame(pages, 'a card');
 
     const order = (id: string, out: number, hangs: number) =>
       send(`/api/book/${id}/tallies`, { out, hangs, stays: 0, spoilt: 2, partLengthMm: 160 });
     await order(first, 120, 0);
-    await allSayTheSame(page, 'a good order');
+    await allSayTheSame(pages, 'a good order');
     await order(first, 150, 40);
-    const failed = await allSayTheSame(page, 'a bad order');
+    const failed = await allSayTheSame(pages, 'a bad order');
     expect(kindOf(failed, first)).toBe('failed');
 
     await send(`/api/book/${first}/strips`, { of: 'new-batch', batch: 'autumn' });
-    const second = await readAndKeep(page, `poplar plywood ${where}`);
-    await allSayTheSame(page, 'a strip and a second sheet');
+    const second = await readAndKeep(atDesk, 'poplar plywood');
+    await allSayTheSame(pages, 'a strip and a second sheet');
     const onBed = (await (await fetch(`${workshop.base}/api/home`)).json()) as {
       readonly latest?: { readonly kept?: ProvenSetting };
     };
     expect(onBed.latest?.kept?.id).toBe(second);
 
-    await noteNewLens(page);
-    const lensed = await allSayTheSame(page, 'another lens');
+    await noteNewLens(onPhone);
+    const lensed = await allSayTheSame(pages, 'another lens');
     expect(lensed.map(({ entry }) => entry.id)).toContain(second);
     const lensOn = (await machines()).map(({ changes }) => changes.map(({ what }) => what));
     expect(lensOn.flat()).toContain('lens');
 
-    await page.goto(`${workshop.base}/machine`);
-    await page.getByLabel('Name of another machine').fill(`the small one of ${where}`);
-    await page.getByRole('button', { name: 'Add it' }).click();
-    await page
-      .getByRole('radio', { name: `the small one of ${where}` })
-      .waitFor({ state: 'attached' });
-    const third = await readAndKeep(page, `alder ${where}`, `the small one of ${where}`);
-    const twoMachines = await allSayTheSame(page, 'a second machine');
+    await atDesk.goto(`${workshop.base}/machine`);
+    await atDesk.getByLabel('Name of another machine').fill('the small one');
+    await atDesk.getByRole('button', { name: 'Add it' }).click();
+    await atDesk.getByRole('radio', { name: 'the small one' }).waitFor({ state: 'attached' });
+    const third = await readAndKeep(onPhone, 'alder', 'the small one');
+    const twoMachines = await allSayTheSame(pages, 'a second machine');
     expect(twoMachines.find(({ entry }) => entry.id === third)?.entry.holdsFor.machine).toBe(
-      `the small one of ${where}`,
+      'the small one',
     );
 
-    await page.goto(`${workshop.base}/machine`);
-    await page.getByText('in, in/min, psi, °F').click();
-    await page.waitForLoadState('load');
-    await allSayTheSame(page, 'inches', 'in/min');
-    await page.goto(`${workshop.base}/machine`);
-    await page.getByText('mm, mm/s, kPa, °C').click();
-    await page.waitForLoadState('load');
+    await chooseUnits(pages, 'in, in/min, psi, °F');
+    await allSayTheSame(pages, 'inches', 'in/min');
+    await chooseUnits(pages, 'mm, mm/s, kPa, °C');
 
     await send('/api/example', {});
-    await allSayTheSame(page, 'the example opened');
+    await allSayTheSame(pages, 'the example opened');
     await fetch(`${workshop.base}/api/example`, { method: 'DELETE' });
     await workshop.killServer();
     await workshop.startServer();
-    const after = await allSayTheSame(page, 'the example left, the server killed and back');
+    const after = await allSayTheSame(pages, 'the example left, the server killed and back');
     expect(kindOf(after, first)).toBe('failed');
     expect(after.some(({ entry }) => entry.isExample)).toBe(false);
     await close();
+    await closeDesk();
   }, 420_000);
 });

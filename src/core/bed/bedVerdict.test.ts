@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { tenthOf } from '../../../test/everyCase.ts';
 import { seededRandom } from '../../num/seededRandom.ts';
 import { accusedFrom, bedReport, type BedVerdict } from './bedVerdict.ts';
 import { forEachPlace, type BedPlace } from './place.ts';
@@ -31,7 +32,7 @@ const verdicts = (
   cells: number,
   lost: Partial<Record<BedPlace, number>> = {},
 ): readonly BedVerdict[] =>
-  Array.from({ length: beds }, (_, i) => bedReport(cutBed(i + 1, cells, lost)).verdict);
+  Array.from({ length: tenthOf(beds) }, (_, i) => bedReport(cutBed(i + 1, cells, lost)).verdict);
 
 const share = (all: readonly BedVerdict[], fits: (verdict: BedVerdict) => boolean): number =>
   all.filter(fits).length / all.length;
@@ -41,12 +42,12 @@ const isAccused = ({ kind }: BedVerdict): boolean => kind === 'place' || kind ==
 describe('over simulated beds', () => {
   it('accuses fewer than 1 in 20 even beds, with four cells at each place', () => {
     // Counted when this was written: 15 of 500, 7 of them as a place and 8 as a side.
-    const even = verdicts(500, 4);
+    const even = verdicts(1000, 4);
     expect(share(even, isAccused)).toBeLessThan(1 / 20);
   }, 60_000);
 
   it('calls most even beds even with twelve cells at each place, and hardly accuses one', () => {
-    const even = verdicts(120, 12);
+    const even = verdicts(600, 12);
     expect(share(even, ({ kind }) => kind === 'even')).toBeGreaterThan(0.7);
     expect(share(even, isAccused)).toBeLessThan(0.06);
   }, 60_000);
@@ -55,15 +56,15 @@ describe('over simulated beds', () => {
     const lost = { 'back-left': Math.log(0.85) } as const;
     const found = (verdict: BedVerdict): boolean =>
       verdict.kind === 'place' && verdict.place === 'back-left';
-    expect(share(verdicts(120, 4, lost), found)).toBeGreaterThan(0.4);
-    const withEight = verdicts(120, 8, lost);
+    expect(share(verdicts(600, 4, lost), found)).toBeGreaterThan(0.4);
+    const withEight = verdicts(600, 8, lost);
     expect(share(withEight, found)).toBeGreaterThan(0.75);
     expect(share(withEight, ({ kind }) => kind === 'even')).toBeLessThan(0.05);
   }, 60_000);
 
   it('finds a bed tilted by 15 % from left to right as a side', () => {
     const tilted = { 'front-right': Math.log(0.85), 'back-right': Math.log(0.85) } as const;
-    const found = verdicts(120, 8, tilted);
+    const found = verdicts(600, 8, tilted);
     expect(
       share(found, (verdict) => verdict.kind === 'side' && verdict.side === 'right'),
     ).toBeGreaterThan(0.8);
