@@ -30,6 +30,7 @@ const touchMm = 0.05;
  */
 export const closeCuts = (drawn: readonly Polyline[], widthMm: number): CloseCuts | undefined => {
   const lines = drawnOnce(drawn).first.map((i) => drawn[i] ?? []);
+  if (lines.length < 2) return undefined;
   const grid = segmentCells(lines, Math.max(1, widthMm));
   const { ends, owner } = grid;
   const pieces = piecesOf(grid);
@@ -41,6 +42,8 @@ export const closeCuts = (drawn: readonly Polyline[], widthMm: number): CloseCut
   let narrowest: readonly [i: number, j: number] | undefined;
   eachNearPiece(grid, pieces, widthMm, (p, q) => {
     if (left < 0 || near.size >= mostPairs) return false;
+    // Pieces of one line too: a line that goes over itself again and again has millions of pairs.
+    left -= 1;
     const [a, b] = [owner[pieces.first[p] ?? NaN] ?? NaN, owner[pieces.first[q] ?? NaN] ?? NaN];
     if (a === b) return true;
     const key = keyOf(a, b);

@@ -172,28 +172,52 @@ const thinnedLine = (line: Polyline, nearMm: number): Polyline => {
 
 const round = (mm: number): number => Math.round(mm * 1000) / 1000;
 
-/** The part of a line between two places, in mm from its start; before its start a loop goes on from its end. */
-const stretchOf = (line: Polyline, fromMm: number, toMm: number): Polyline => {
-  const points: Point[] = [];
-  let runMm = 0;
-  const whole = fromMm < 0 ? [...line.slice(0, -1), ...line] : line;
-  if (fromMm < 0) {
-    for (let i = 1; i < line.length; i += 1)
-      runMm -= distanceMm(line[i - 1] ?? [0, 0], line[i] ?? [0, 0]);
+/** Of a line, how far each of its points lies from its start: measured once, however many stretches are cut out of it. */
+const runs = new WeakMap<Polyline, Float64Array>();
+const runOf = (line: Polyline): Float64Array => {
+  const known = runs.get(line);
+  if (known !== undefined) return known;
+  const run = new Float64Array(line.length);
+  for (let i = 1; i < line.length; i += 1)
+    run[i] = (run[i - 1] ?? 0) + distanceMm(line[i - 1] ?? [0, 0], line[i] ?? [0, 0]);
+  runs.set(line, run);
+  return run;
+};
+
+/** The first segment that goes on behind a place. O(log n). */
+const segmentBehind = (run: Float64Array, mm: number): number => {
+  let [low, high] = [1, run.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((run[middle] ?? NaN) > mm) high = middle;
+    else low = middle + 1;
   }
-  for (let i = 1; i < whole.length && runMm < toMm; i += 1) {
-    const [a, b] = [whole[i - 1], whole[i]];
-    if (a === undefined || b === undefined) break;
-    const length = distanceMm(a, b);
+  return low;
+};
+
+/** The part of a line between two places, in mm from its start; before its start a loop goes on from its end. O(its points). */
+const stretchOf = (line: Polyline, fromMm: number, toMm: number): Polyline => {
+  const run = runOf(line);
+  const wholeMm = run.at(-1) ?? 0;
+  if (fromMm < 0 && wholeMm > 0)
+    return [
+      ...between(line, run, wholeMm + Math.max(fromMm, -wholeMm), wholeMm + Math.min(toMm, 0)),
+      ...(toMm > 0 ? between(line, run, 0, toMm) : []),
+    ];
+  return between(line, run, fromMm, toMm);
+};
+
+const between = (line: Polyline, run: Float64Array, fromMm: number, toMm: number): Polyline => {
+  const points: Point[] = [];
+  for (let i = segmentBehind(run, fromMm); i < line.length; i += 1) {
+    const [a, b, startMm = NaN, endMm = NaN] = [line[i - 1], line[i], run[i - 1], run[i]];
+    if (a === undefined || b === undefined || startMm >= toMm) break;
     const along = (mm: number): Point => {
-      const share = length > 0 ? Math.min(1, Math.max(0, (mm - runMm) / length)) : 0;
+      const share = Math.min(1, Math.max(0, (mm - startMm) / (endMm - startMm)));
       return [a[0] + share * (b[0] - a[0]), a[1] + share * (b[1] - a[1])];
     };
-    if (runMm + length > fromMm) {
-      if (points.length === 0) points.push(along(fromMm));
-      points.push(along(toMm));
-    }
-    runMm += length;
+    if (points.length === 0) points.push(along(fromMm));
+    if (endMm > startMm) points.push(along(toMm));
   }
   return points;
 };
