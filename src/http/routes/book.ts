@@ -4,6 +4,7 @@ import { done, type Outcome } from '../../core/problem.ts';
 import { standingInWords } from '../../words/standingInWords.ts';
 import { api, type ReplyOf } from '../../wire/api.ts';
 import { on } from '../on.ts';
+import { goneOrAfter, pagePatienceMs } from '../patience.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 
 /** The verbs here load the distributions, or the cut model, when they are first asked: the server starts without. */
@@ -11,7 +12,8 @@ export const bookRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
   on(app, api.searchBook, async ({ query, gone }) => {
     const { searchBook } = await import('../../app/searchBook.ts');
     const { text = '', ...stretch } = query;
-    const { entries, total } = await searchBook(ports.until(gone), text, stretch);
+    const patient = goneOrAfter(gone, pagePatienceMs);
+    const { entries, total } = await searchBook(ports.until(patient), text, stretch);
     return done({ entries: entries.map(spoken), total });
   });
   on(app, api.keptLike, async ({ query }) => {

@@ -6,6 +6,7 @@ import { bookCsv } from '../../formats/bookCsv.ts';
 import { api } from '../../wire/api.ts';
 import { problemInWords } from '../../words/words.ts';
 import { on } from '../on.ts';
+import { goneOrAfter, tablePatienceMs } from '../patience.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 
 /** Everything out, and in again. */
@@ -20,7 +21,8 @@ export const transferRoutes = (
   });
   on(app, api.exportBookTable, async ({ reply, gone }) => {
     const { searchBook } = await import('../../app/searchBook.ts');
-    const { entries } = await searchBook(ports.until(gone), '');
+    const patient = goneOrAfter(gone, tablePatienceMs);
+    const { entries } = await searchBook(ports.until(patient), '');
     reply
       .type('text/csv; charset=utf-8')
       .header('content-disposition', 'attachment; filename="throughcut-book.csv"')
