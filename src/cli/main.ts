@@ -117,7 +117,7 @@ program
 
 program
   .command('proof')
-  .description('What a setting will do to a drawing: places, promise, power in corners, time.')
+  .description('What a setting will do to a drawing: places, promise, corner power, time.')
   .argument('<file>')
   .requiredOption('--study <file>', 'the study that the setting comes from')
   .option('--setting <words>', 'as “14 mm/s 30% min 20% x2”; else one step surer than recommended')

@@ -23,7 +23,7 @@ const rung = z
   .strictObject({ ...settingShape.shape, passes: settingShape.shape.passes.default(1) })
   .refine((setting) => (setting.minPowerPct ?? 0) <= setting.powerPct, {
     path: ['minPowerPct'],
-    message: 'power in corners may not exceed powerPct',
+    message: 'corner power may not exceed powerPct',
   });
 
 const shape = z

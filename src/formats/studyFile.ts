@@ -36,7 +36,7 @@ export interface StudyFile extends CutStudy {
   readonly plan?: PlanWish;
 }
 
-const cornerRule = { path: ['minPowerPct'], message: 'power in corners may not exceed powerPct' };
+const cornerRule = { path: ['minPowerPct'], message: 'corner power may not exceed powerPct' };
 const cornersWithin = (s: { readonly powerPct: number; readonly minPowerPct?: number }): boolean =>
   (s.minPowerPct ?? 0) <= s.powerPct;
 

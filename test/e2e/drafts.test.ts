@@ -73,6 +73,7 @@ const forms = (): readonly (readonly [string, readonly Filled[]])[] => [
       { label: 'Meter readings', typed: '20 % 5.3 mA\n30' },
     ],
   ],
+  ['/book', [{ label: 'Search: material, thickness, or the code on a label', typed: 'birch' }]],
   ['/machine/motion', [{ label: 'Acceleration', typed: '3000', shown: '3000\u202fmm/s²' }]],
   ['/machine/meter', [{ label: 'Water temperature', typed: '19', shown: '19\u202f°C' }]],
 ];

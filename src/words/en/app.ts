@@ -3,13 +3,13 @@ import type { AreaWords } from '../sentence.ts';
 /** What stands against a use-case. Codes: `appCodes` in src/app/codes.ts. */
 export const appWords = {
   'study-not-found': {
-    message: (p) => `There is no study “${p('id')}”.`,
+    message: (p) => `There is no sheet “${p('id')}”.`,
     remedy: () => 'It may have been removed. Go back to the first screen and open one from there.',
   },
   'card-not-found': {
-    message: (p) => `This study has no card ${p('card')}.`,
+    message: (p) => `This sheet has no card ${p('card')}.`,
     remedy: () =>
-      'Check the four characters on the card, and that the study is the one it was cut for.',
+      'Check the four characters on the card, and that the sheet is the one it was cut for.',
   },
   'tally-not-found': {
     message: (p) => `There is no count “${p('id')}” here.`,

@@ -86,7 +86,7 @@ describe('reading a card', () => {
 
   it('says that the rest stayed in one go, and takes it back in one go', async () => {
     await tap(cell('A1'));
-    await tap(named('The other 3 stayed'));
+    await tap(named('The other 3 are not through'));
     expect(states()).toBe('out stays stays stays');
     await tap(named('Undo'));
     expect(states()).toBe('out unread unread unread');

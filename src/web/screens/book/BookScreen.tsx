@@ -16,6 +16,7 @@ import {
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { OnlyByAir } from './OnlyByAir.tsx';
 import { useBook, type BookEntry } from '../../state/queries.ts';
+import { useDraft } from '../../state/useDraft.ts';
 import { Transfer } from './Transfer.tsx';
 import './book.css';
 
@@ -26,7 +27,8 @@ const mostShown = 500;
 
 /** The workshop's proven settings, to be searched; those for the sheet on the bed first. */
 export const BookScreen = () => {
-  const [text, setText] = useState('');
+  // Kept in this tab, so that the way back from a setting leads to what was found.
+  const [text, setText] = useDraft({ name: 'book.search', initial: '' });
   const [shown, setShown] = useState(pageOf);
   const { data, isPending, isError } = useBook({ text: text.trim(), limit: shown });
   const entries = data?.entries ?? [];

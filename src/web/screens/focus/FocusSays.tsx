@@ -1,4 +1,3 @@
-import { useState } from 'react';
 import { checkGauge, focusAdvice, servedThicknessMm } from '../../../core/machine/focusAdvice.ts';
 import type { FocusFound } from '../../../core/machine/focusTest.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
@@ -8,6 +7,7 @@ import { focusText as words } from '../../../words/en/screens/focus.ts';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readThickness } from '../../parts/quantity/readers.ts';
+import { useDraft } from '../../state/useDraft.ts';
 
 export interface FocusSaysProps {
   readonly found: FocusFound;
@@ -48,9 +48,10 @@ interface IntoTheSheetProps extends Pick<FocusSaysProps, 'study'> {
 }
 
 const IntoTheSheet = ({ gapMm, rayleighMm, study }: IntoTheSheetProps) => {
-  const [thicknessMm, setThicknessMm] = useState(
-    study === undefined ? 3 : stockThicknessMm(study.stock),
-  );
+  const [thicknessMm, setThicknessMm] = useDraft({
+    name: 'focus.thickness',
+    initial: study === undefined ? 3 : stockThicknessMm(study.stock),
+  });
   const advice = focusAdvice({ gapMm, rayleighMm, thicknessMm });
   return (
     <div className="stack">

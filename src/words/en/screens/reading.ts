@@ -59,7 +59,7 @@ export const readingText = {
   undo: 'Undo',
   redo: 'Redo',
   rest: (unread: number) =>
-    unread === 1 ? 'The last one stayed' : `The other ${String(unread)} stayed`,
+    unread === 1 ? 'The last one is not through' : `The other ${String(unread)} are not through`,
   progress: (read: number, cells: number) => `${String(read)} of ${counted(cells, 'shape')} read`,
   cellName: (id: string, spot: Spot) =>
     `${id}, ${speedWords(spot.speedMmPerS)}, ${powerWords(spot.powerPct)}${passesWords(spot.passes)}`,
