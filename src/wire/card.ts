@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { testShapeNames } from '../core/card/testShapes.ts';
 import { code, id, label, lengthMm, pct, speedMmPerS } from '../formats/saved/bounds.ts';
 import { cardShape } from '../formats/saved/card.ts';
 import { settingShape } from '../formats/saved/setting.ts';
@@ -17,7 +18,7 @@ export const cardRequestShape = z.strictObject({
   /** From the colour trial: how many separate entries the control program keeps apart. */
   entriesAtMost: z.number().int().min(1).max(1000).exactOptional(),
   cellsEach: z.number().int().min(1).max(24).exactOptional(),
-  shape: z.enum(['star', 'key', 'comb', 'hook', 'circle']).exactOptional(),
+  shape: z.enum(testShapeNames).exactOptional(),
   sizeMm: lengthMm.exactOptional(),
   sheetMm: z.tuple([lengthMm, lengthMm]).exactOptional(),
   /** A person's deliberate choice: rungs may drive the tube above its rated current. */

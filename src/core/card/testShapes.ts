@@ -16,7 +16,9 @@ export const testShapes = { star, key, comb, hook, circle } as const satisfies R
 
 export type TestShape = keyof typeof testShapes;
 
-export const testShapeNames: readonly TestShape[] = ['star', 'key', 'comb', 'hook', 'circle'];
+export const testShapeNames: readonly TestShape[] = Object.keys(testShapes).filter(
+  (name): name is TestShape => name in testShapes,
+);
 
 /** The closed outline of a shape whose longer side is `sizeMm`, the middle of its box at `at`. */
 export const shapeOutline = (shape: TestShape, sizeMm: number, at: Point = [0, 0]): Polyline =>

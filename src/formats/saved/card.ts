@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import type { Card } from '../../core/card/card.ts';
+import { testShapeNames } from '../../core/card/testShapes.ts';
 import { code, label, lengthMm, pct, thicknessMm } from './bounds.ts';
 import { settingShape } from './setting.ts';
 
@@ -31,7 +32,7 @@ export const cardShape = z
       .array(z.strictObject({ id: cellId, rung: rungLetter, xMm: positionMm, yMm: positionMm }))
       .min(1)
       .max(1000),
-    shape: z.enum(['star', 'key', 'comb', 'hook', 'circle']),
+    shape: z.enum(testShapeNames),
     sizeMm: lengthMm,
     shapeLengthMm: lengthMm,
     widthMm: lengthMm,

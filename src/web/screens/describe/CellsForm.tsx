@@ -1,4 +1,5 @@
 import type { Outcome } from '../../../core/problem.ts';
+import { testShapeNames } from '../../../core/card/testShapes.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import { lengthWords, powerWords, speedWords } from '../../../words/en/figures.ts';
 import { describeText as words } from '../../../words/en/screens/describe.ts';
@@ -107,6 +108,13 @@ const SettingLines = ({
   );
 };
 
+/** Circles first: most cards in drawers have them. */
+const shapesToName: readonly Description['shape'][] = [
+  'circle',
+  ...testShapeNames.filter((name) => name !== 'circle'),
+  'other',
+];
+
 const ShapeForm = ({ described }: { readonly described: Described }) => {
   const { description, change } = described;
   return (
@@ -114,7 +122,7 @@ const ShapeForm = ({ described }: { readonly described: Described }) => {
       <Choice<Description['shape']>
         label={words.shape}
         value={description.shape}
-        options={(['circle', 'star', 'key', 'comb', 'hook', 'other'] as const).map((value) => ({
+        options={shapesToName.map((value) => ({
           value,
           label: words.shapes[value],
         }))}

@@ -1,4 +1,5 @@
 import { counted, durationWords, lengthWords } from '../figures.ts';
+import { shapeWords } from '../testShapes.ts';
 
 /** The screen on which a card is designed. */
 export const cardText = {
@@ -29,7 +30,7 @@ export const cardText = {
   settings: 'Settings to type, at most',
   each: 'Shapes at each setting',
   shape: 'Shape',
-  shapes: { star: 'star', key: 'key', comb: 'comb', hook: 'hook', circle: 'circle' },
+  shapes: shapeWords,
   size: 'Size of a shape',
   offcutWide: 'Width of the offcut',
   offcutHigh: 'Height of the offcut',

@@ -1,5 +1,6 @@
 import { counted } from '../figures.ts';
 import { inUnitsShown } from '../inUnits.ts';
+import { shapeWords } from '../testShapes.ts';
 
 /** The screen on which a card cut elsewhere is described. */
 export const describeText = {
@@ -29,14 +30,7 @@ export const describeText = {
   },
   each: 'Shapes at each setting',
   shape: 'Form of the shapes',
-  shapes: {
-    circle: 'circle',
-    star: 'star',
-    key: 'key',
-    comb: 'comb',
-    hook: 'hook',
-    other: 'another',
-  },
+  shapes: { ...shapeWords, other: 'another' },
   size: 'Its longer side',
   cutLength: 'Length of cut of one shape',
   get cutLengthHint() {
