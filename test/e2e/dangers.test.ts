@@ -171,8 +171,11 @@ describe('a card that is designed on the page', () => {
     ['a scoring line at full power', 'Speed', 'Power setting', '100', '68', 0],
     ['a scoring line ten times slower than meant', 'Speed', 'Power setting', '9', '14', 0],
     ['a slow setting that is a crawl', 'Speed', 'Power setting', '1', '50', 1],
+    ['a scoring line above the machine’s limit', 'Speed', 'Power setting', '100', '95', 0],
+    ['a slow setting above rated current', 'Speed', 'Power setting', '30', '65', 1],
+    ['a slow setting above the machine’s limit', 'Speed', 'Power setting', '60', '95', 1],
   ] as const)('makes nothing with %s', async (what, speed, power, mmPerS, pct, at) => {
-    const { page, close } = await designing(`marks-${what.replaceAll(' ', '-')}`);
+    const { page, close } = await designing(`marks-${what.replaceAll(/[^a-z]/g, '-')}`);
     await page.getByText('Shape, size, marks and outline').click();
     await fill(page, speed, mmPerS, at);
     await fill(page, power, pct, at);

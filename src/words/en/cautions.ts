@@ -84,7 +84,7 @@ const beforeCut: readonly Caution[] = [
   // common practice, no source
   essential(
     'water-air-stop',
-    'Before the cut: cooling water flowing and within the range in the maker’s manual, air on, and you know where the emergency stop is and can reach it.',
+    'Before the cut: cooling water flowing and within the range in the maker’s manual, air on unless the setting says off, and you know where the emergency stop is and can reach it.',
   ),
 ];
 
