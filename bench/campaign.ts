@@ -41,6 +41,7 @@ export const play = (
       bed: shop.bed,
       typicalPowerPct: shop.typicalPowerPct,
       ...(workshop.history ? { history: workshop.history(seed) } : {}),
+      ...(workshop.oneBoard === true ? { oneBoard: true } : {}),
       ...(method.isTold && shop.truthForTheBound ? { truth: shop.truthForTheBound } : {}),
       cutCard,
     },

@@ -5,7 +5,7 @@ import { allMethods, methodNames } from './methods/all.ts';
 import { refuse, wholeNumber } from './options.ts';
 import { runInThreads } from './threads.ts';
 import { summarise, type MethodSummary } from './summary.ts';
-import { ownWorkshops } from './workshops/own.ts';
+import { oneBoardWorkshops, ownWorkshops } from './workshops/own.ts';
 
 const { values } = parseArgs({
   options: {
@@ -37,7 +37,7 @@ const job = {
 const base = process.env['INIT_CWD'] ?? process.cwd();
 const workshops = values.workshop
   ? values.workshop.map((file) => pathToFileURL(resolve(base, file)).href)
-  : ownWorkshops;
+  : [...ownWorkshops, ...oneBoardWorkshops];
 
 const table = (name: string, methods: readonly MethodSummary[]): string =>
   [

@@ -56,6 +56,8 @@ export interface WorkshopModule {
   readonly name: string;
   readonly openWorkshop: (seed: number) => OpenedWorkshop;
   readonly history?: (seed: number) => unknown;
+  /** Every card is cut from the same board, and the speed is for that board; its owner knows. Absent: false. */
+  readonly oneBoard?: boolean;
   /** Share of reference lengths that meet a flaw; what the one who knows pays for too. */
   readonly flawRate?: number;
 }
@@ -66,6 +68,7 @@ export type VisibleWorkshop = Pick<
   'machine' | 'stock' | 'bed' | 'typicalPowerPct'
 > & {
   readonly history?: unknown;
+  readonly oneBoard?: boolean;
   /** For the bound alone. */
   readonly truth?: TruthForTheBound;
   readonly cutCard: (cells: readonly BenchCell[]) => readonly Grade[];

@@ -52,7 +52,7 @@ export const cutThreeCards = (shop: VisibleWorkshop, random: SeededRandom, limit
       outOf100: 100 * wantedShare,
       surePct: wantedSurePct,
       partLengthMm: limits.partLengthMm ?? referenceLengthMm,
-      for: 'batch',
+      for: shop.oneBoard === true ? 'sheet' : 'batch',
     },
     ask: { powerPct: shop.typicalPowerPct },
   };
@@ -73,7 +73,7 @@ export const cutThreeCards = (shop: VisibleWorkshop, random: SeededRandom, limit
       powerPct,
       speedMmPerS,
       passes,
-      sheet: `card ${String(k + 1)}`,
+      sheet: shop.oneBoard === true ? 'the board' : `card ${String(k + 1)}`,
       grade: grades[i] ?? 'stays',
     }));
     study = { ...study, cells: [...study.cells, ...cells] };

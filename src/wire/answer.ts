@@ -41,6 +41,7 @@ export const fitReply = z.object({
   oneStepSurer: forecast.exactOptional(),
   oneStepFaster: forecast.exactOptional(),
   evenOdds: z.object({ powerPct: z.number(), speedMmPerS: z.number() }).exactOptional(),
+  onThisSheet: z.object({ powerPct: z.number(), speedMmPerS: z.number() }).exactOptional(),
   asked: forecast.exactOptional(),
   morePasses: z
     .object({

@@ -22,6 +22,28 @@ export const evenOddsBeside = (found: Fit, choice: Recommendation): Pick<FitAnsw
     : { evenOdds: { powerPct: choice.powerPct, speedMmPerS: answerSpeed(speed) } };
 };
 
+/**
+ * What holds on the board that lies there, where all cards were cut from that one: how boards differ is not paid for.
+ * Absent where that is asked for anyway, where parts were counted (they came from boards of their own), or where it is no
+ * faster.
+ */
+export const thisSheetBeside = (
+  found: Fit,
+  { powerPct, speedMmPerS: anywhere }: Recommendation,
+): Pick<FitAnswer, 'onThisSheet'> => {
+  const { study, compiled, posterior } = found;
+  const { cells, tallies, promise } = study;
+  const boards = new Set(cells.map(({ batch, sheet }) => JSON.stringify([batch, sheet])));
+  const [first] = cells;
+  if (promise.for === 'sheet' || tallies.length > 0) return {};
+  if (boards.size !== 1 || first?.sheet === undefined) return {};
+  const decision = decisionOn(compiled, posterior, { ...promise, for: 'sheet' });
+  const speedMmPerS = speedAt({ ...found, decision }, powerPct);
+  return speedMmPerS === null || speedMmPerS <= anywhere
+    ? {}
+    : { onThisSheet: { powerPct, speedMmPerS } };
+};
+
 /** Whether the most passes that were tried pay, at the recommended power. */
 export const passesBeside = (
   found: Fit,

@@ -86,6 +86,8 @@ export interface FitAnswer {
   readonly oneStepFaster?: SettingForecast;
   /** What would do if an even chance of the promise were enough: how much of the setting is thin evidence. */
   readonly evenOdds?: { readonly powerPct: number; readonly speedMmPerS: number };
+  /** What keeps the promise on the board that all cards were cut from, at the recommended power; only where it is faster. */
+  readonly onThisSheet?: { readonly powerPct: number; readonly speedMmPerS: number };
   readonly asked?: SettingForecast;
   /** The most passes that were tried, at the recommended power; only where cells of more than one pass were cut. */
   readonly morePasses?: MorePasses;

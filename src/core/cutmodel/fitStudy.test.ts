@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { plainStudy } from '../../../test/plainStudy.ts';
+import type { PromiseWish } from '../reading/promise.ts';
 import type { Grade } from '../reading/grade.ts';
 import { fitStudy } from './fitStudy.ts';
 
@@ -240,5 +241,30 @@ describe('earlier sheets of the same material', () => {
     const bare = fitStudy(plainStudy({ cells: few, ...at30 }));
     const backed = fitStudy(plainStudy({ cells: few, history, ...at30 }));
     expect(backed.recommended?.speedMmPerS).toBeGreaterThan(bare.recommended?.speedMmPerS ?? 0);
+  });
+});
+
+describe('what holds on the board that all cards were cut from', () => {
+  const gap = (sheetOf: (i: number) => string, promise: Partial<PromiseWish> = {}) => {
+    const cells = mixed.map((cell, i) => ({ ...cell, sheet: sheetOf(i) }));
+    const plain = plainStudy({ cells, ...at30 });
+    return fitStudy({ ...plain, promise: { ...plain.promise, ...promise } });
+  };
+
+  it('is what is answered to somebody who asks for that board alone', () => {
+    const answer = gap(() => 'no. 4');
+    const asked = gap(() => 'no. 4', { for: 'sheet' });
+    const aside = answer.onThisSheet?.speedMmPerS ?? NaN;
+    expect(aside).toBeGreaterThan(answer.recommended?.speedMmPerS ?? NaN);
+    expect(aside).toBe(asked.recommended?.speedMmPerS);
+    expect(asked.onThisSheet).toBeUndefined();
+  });
+
+  it('is not said where cards come from several boards, or parts were counted', () => {
+    expect(gap((i) => `no. ${String(i % 2)}`).onThisSheet).toBeUndefined();
+    const plain = plainStudy({ cells: mixed, ...at30 });
+    const setting = { powerPct: 30, speedMmPerS: 12, passes: 1 };
+    const tally = { setting, out: 30, hangs: 0, stays: 0, spoilt: 0, partLengthMm: 180 };
+    expect(fitStudy({ ...plain, tallies: [tally] }).onThisSheet).toBeUndefined();
   });
 });

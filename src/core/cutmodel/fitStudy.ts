@@ -1,6 +1,6 @@
 import { powerLimit } from '../machine/deliveredPower.ts';
 import { oneStepFaster, oneStepSurer } from './answerSpeed.ts';
-import { cornersBeside, evenOddsBeside, passesBeside } from './besides.ts';
+import { cornersBeside, evenOddsBeside, passesBeside, thisSheetBeside } from './besides.ts';
 import type { CutStudy } from './cutStudy.ts';
 import type { Decision } from './decision.ts';
 import { fit, type Fit } from './fit.ts';
@@ -56,6 +56,7 @@ export const answerFrom = (found: Fit, line: readonly LinePoint[] = lineOf(found
           oneStepSurer: forecast(decision, choice.powerPct, oneStepSurer(choice.speedMmPerS)),
           oneStepFaster: forecast(decision, choice.powerPct, oneStepFaster(choice.speedMmPerS)),
           ...evenOddsBeside(found, choice),
+          ...thisSheetBeside(found, choice),
           ...cornersBeside(found, choice),
         }),
     ...passesBeside(found, 'reason' in choice ? null : choice),

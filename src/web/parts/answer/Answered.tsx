@@ -9,6 +9,7 @@ import { fetchPart } from '../../state/fetchPart.ts';
 import type { AnswerStanding } from '../../state/useAnswer.ts';
 import type { Earlier } from '../../state/useEarlier.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
+import { Action } from '../action/Action.tsx';
 import { Fetched } from '../fetched/Fetched.tsx';
 import { More } from '../more/More.tsx';
 import { OpenedOnce } from '../more/OpenedOnce.tsx';
@@ -62,6 +63,17 @@ const Answered = (props: AnsweredProps) => {
       )}
       {answer.morePasses === undefined ? null : (
         <p className="small">{words.passes(answer.morePasses, promiseOf(study))}</p>
+      )}
+      {answer.onThisSheet === undefined ? null : (
+        <div className="stack">
+          <p className="small">{words.onThisSheet(answer.onThisSheet.speedMmPerS)}</p>
+          <Action
+            kind="quiet"
+            onPress={() => changeHead({ promise: { ...promiseOf(study), for: 'sheet' } })}
+          >
+            {words.promiseThisSheet}
+          </Action>
+        </div>
       )}
       <CornersLine corners={answer.corners} />
       {isSample ? null : <KeepInBook study={study} behind={behind} speed={speed} kept={kept} />}

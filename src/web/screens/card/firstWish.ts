@@ -3,6 +3,7 @@ import { sheetOfCard } from '../../../core/card/sheetOfCard.ts';
 import type { Air } from '../../../core/machine/air.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import { usualOffcutMm } from '../../../core/study/cardRequestFor.ts';
+import { likelyBoard } from '../../../core/study/likelyBoard.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { designFor, usualWish, type CardWish } from '../../state/designFor.ts';
 import { entriesAtMost } from '../../state/entriesAtMost.ts';
@@ -24,7 +25,6 @@ export const firstWish = (
   const last = study.cards.findLast(({ origin }) => origin === 'designed');
   const air = next?.rungs[0]?.air ?? last?.rungs[0]?.setting.air;
   const entries = entriesAtMost();
-  const { batch, sheet } = study.stock;
   const wish: CardWish = {
     ...usualWish(newCode(), powerPct),
     ...(entries === undefined ? {} : { entriesAtMost: entries }),
@@ -32,8 +32,8 @@ export const firstWish = (
     ...(last?.scoring === undefined ? {} : { scoring: last.scoring }),
     ...(air === undefined ? {} : { air }),
     ...(last?.trusted === undefined ? {} : { trusted: last.trusted }),
-    ...(batch === undefined ? {} : { batch }),
-    ...(sheet === undefined ? {} : { sheet }),
+    // A comparison says by itself which of its two cards are to lie on one board.
+    ...(next?.compared === undefined ? likelyBoard(study) : boardOfStock(study)),
   };
   return next === undefined
     ? wish
@@ -58,6 +58,11 @@ const settingsOf = (card: Card, air: Air | undefined): readonly Setting[] =>
   card.rungs
     .map(({ setting }): Setting => withOptional(setting, 'air', air))
     .sort((a, b) => a.speedMmPerS - b.speedMmPerS);
+
+const boardOfStock = ({ stock: { batch, sheet } }: Study): Pick<CardWish, 'batch' | 'sheet'> => ({
+  ...(batch === undefined ? {} : { batch }),
+  ...(sheet === undefined ? {} : { sheet }),
+});
 
 const boardOf = (card: Card): Pick<CardWish, 'batch' | 'sheet'> => ({
   ...(card.batch === undefined ? {} : { batch: card.batch }),

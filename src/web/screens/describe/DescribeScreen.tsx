@@ -1,5 +1,6 @@
 import { useLocation } from 'wouter';
 import type { Card } from '../../../core/card/card.ts';
+import { likelyBoard } from '../../../core/study/likelyBoard.ts';
 import { sheetsCut } from '../../../core/study/sheetsCut.ts';
 import { namedMaterial, type NamedMaterial } from '../../../core/stock/namedMaterial.ts';
 import type { Study } from '../../../core/study/study.ts';
@@ -43,7 +44,7 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
     initial: {
       named: study === undefined ? { material: 'plywood' } : namedMaterial(study.stock),
       thicknessMm: study?.stock.nominalThicknessMm ?? 3,
-      board: boardOf(study),
+      board: study === undefined ? {} : likelyBoard(study),
     },
   });
   const { named, thicknessMm, board } = draft;
@@ -149,11 +150,3 @@ interface Draft {
   readonly thicknessMm: number;
   readonly board: Board;
 }
-
-const boardOf = (study: Study | undefined): Board => {
-  const { batch, sheet } = study?.stock ?? {};
-  return {
-    ...(batch === undefined ? {} : { batch }),
-    ...(sheet === undefined ? {} : { sheet }),
-  };
-};

@@ -105,6 +105,9 @@ export const answerText = {
   },
   corners: (minPowerPct: number, speedMmPerS: number) =>
     `Corner power: ${powerWords(minPowerPct)} or more keeps the promise at ${speedWords(speedMmPerS)}.`,
+  onThisSheet: (speedMmPerS: number) =>
+    `On the rest of the sheet that the cards were cut from, ${speedWords(speedMmPerS)} keeps the promise too; other sheets of the batch may be slower to cut.`,
+  promiseThisSheet: 'Promise it for that sheet alone',
   overdrive: 'Overdrive: above its rated current the tube lives shorter.',
   missing: {
     tell: 'Add them',
