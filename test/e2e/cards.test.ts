@@ -2,6 +2,7 @@ import { readFile } from 'node:fs/promises';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { answerText, axeFindings, cellsOn, desk, phone, picture, tapCard } from './page.ts';
+import { putSheet, sendEvents, storedStudy } from './sheets.ts';
 import { openWorkshop } from './workshop.ts';
 
 const workshop = openWorkshop();
@@ -59,6 +60,69 @@ describe('a card that varies speed and power', () => {
     expect(power).toBeGreaterThanOrEqual(powers[0] ?? Infinity);
     expect(power).toBeLessThanOrEqual(powers.at(-1) ?? 0);
     await picture(page, 'a phone two-way card read');
+    expect(complaints).toEqual([]);
+    await close();
+  });
+});
+
+describe('a second card of a sheet', () => {
+  it('is taken as cut from the board of the first', async () => {
+    const { page, complaints, close } = await workshop.visit({ viewport: phone });
+    const { id, codes } = await putSheet(workshop.base);
+    await page.goto(`${workshop.base}/study/${id}/card`);
+    const same = page.getByRole('radio', { name: `the one of card ${codes[0] ?? ''}` });
+    expect(await same.isChecked()).toBe(true);
+    await page.getByRole('button', { name: 'Take it to the machine' }).click();
+    await page.getByRole('table').waitFor();
+    const { cards } = await storedStudy(workshop.base, id);
+    expect(cards[1]?.sheet).toBe(`card ${codes[0] ?? ''}`);
+
+    expect(complaints).toEqual([]);
+    await close();
+  });
+
+  it('has a faster speed beside its answer that may be promised for its own board alone', async () => {
+    const { page, complaints, close } = await workshop.visit({ viewport: phone });
+    const { id } = await putSheet(workshop.base, { cards: 0 });
+    const made = await fetch(`${workshop.base}/api/studies/${id}/cards`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify({
+        request: {
+          powerPct: 30,
+          vary: 'speed',
+          cellsEach: 4,
+          sheetMm: [400, 300],
+          rungs: [11, 12, 13, 14, 15, 16, 17, 19].map((speedMmPerS) => ({
+            powerPct: 30,
+            speedMmPerS,
+            passes: 1,
+          })),
+        },
+      }),
+    });
+    expect(made.ok, await made.clone().text()).toBe(true);
+    const [card] = (await storedStudy(workshop.base, id)).cards;
+    if (card === undefined) throw new Error('no card');
+    const at = new Date().toISOString();
+    // All come out below 14 mm/s, every other up to 16, none above.
+    const events = card.cells.map((cell) => {
+      const speed =
+        card.rungs.find(({ letter }) => letter === cell.rung)?.setting.speedMmPerS ?? NaN;
+      const out = speed < 14 || (speed < 16 && /[13579]$/.test(cell.id));
+      const grade = out ? 'out' : 'stays';
+      return { id: cell.id, cardCode: card.code, at, kind: 'graded', cell: cell.id, grade };
+    });
+    await sendEvents(workshop.base, id, events);
+    await page.goto(`${workshop.base}/study/${id}`);
+    await page.waitForSelector('.answer-sentence[aria-busy="false"] .answer-cut');
+    const before = Number(/([\d.]+)\u202fmm/.exec(await answerText(page))?.[1]);
+    await page.getByText(/On the rest of the sheet that the cards were cut from/).waitFor();
+    await picture(page, 'a phone one board');
+    await page.getByRole('button', { name: 'Promise it for that sheet alone' }).click();
+    await expect
+      .poll(async () => Number(/([\d.]+)\u202fmm/.exec(await answerText(page))?.[1]))
+      .toBeGreaterThan(before);
     expect(complaints).toEqual([]);
     await close();
   });

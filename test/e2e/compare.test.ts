@@ -21,6 +21,8 @@ const twoCards = async (page: Page): Promise<string> => {
   await readACard(page, 0.4);
   const study = new URL(page.url()).pathname.split('/card/')[0] ?? '';
   await page.goto(`${workshop.base}${study}/card`);
+  // A second card is taken as cut from the board of the first, unless it is said to be another.
+  await page.getByText('a new one', { exact: true }).click();
   await readACard(page, 0.7);
   return study;
 };

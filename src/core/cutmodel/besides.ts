@@ -22,9 +22,12 @@ export const evenOddsBeside = (found: Fit, choice: Recommendation): Pick<FitAnsw
     : { evenOdds: { powerPct: choice.powerPct, speedMmPerS: answerSpeed(speed) } };
 };
 
+/** So many times as fast is worth a line. */
+const worthSaying = 1.02;
+
 /**
  * What holds on the board that lies there, where all cards were cut from that one: how boards differ is not paid for.
- * Absent where that is asked for anyway, where parts were counted (they came from boards of their own), or where it is no
+ * Absent where that is asked for anyway, where parts were counted (they came from boards of their own), or where it is hardly
  * faster.
  */
 export const thisSheetBeside = (
@@ -39,7 +42,7 @@ export const thisSheetBeside = (
   if (boards.size !== 1 || first?.sheet === undefined) return {};
   const decision = decisionOn(compiled, posterior, { ...promise, for: 'sheet' });
   const speedMmPerS = speedAt({ ...found, decision }, powerPct);
-  return speedMmPerS === null || speedMmPerS <= anywhere
+  return speedMmPerS === null || speedMmPerS < worthSaying * anywhere
     ? {}
     : { onThisSheet: { powerPct, speedMmPerS } };
 };

@@ -245,8 +245,14 @@ describe('earlier sheets of the same material', () => {
 });
 
 describe('what holds on the board that all cards were cut from', () => {
+  const sharp = ladder(['out', 'out', 'out', 'stays', 'stays', 'stays', 'stays', 'stays'], 11, 1);
   const gap = (sheetOf: (i: number) => string, promise: Partial<PromiseWish> = {}) => {
-    const cells = mixed.map((cell, i) => ({ ...cell, sheet: sheetOf(i) }));
+    // All come out below 14 mm/s, every other up to 16, none above: where sheets differ by as much as shapes do, it counts.
+    const cells = [...sharp, ...sharp, ...sharp, ...sharp].map((cell, i) => ({
+      ...cell,
+      grade: cell.speedMmPerS < 16 && i % 16 < 8 ? 'out' : cell.grade,
+      sheet: sheetOf(i),
+    }));
     const plain = plainStudy({ cells, ...at30 });
     return fitStudy({ ...plain, promise: { ...plain.promise, ...promise } });
   };
@@ -255,7 +261,7 @@ describe('what holds on the board that all cards were cut from', () => {
     const answer = gap(() => 'no. 4');
     const asked = gap(() => 'no. 4', { for: 'sheet' });
     const aside = answer.onThisSheet?.speedMmPerS ?? NaN;
-    expect(aside).toBeGreaterThan(answer.recommended?.speedMmPerS ?? NaN);
+    expect(aside).toBeGreaterThanOrEqual(1.02 * (answer.recommended?.speedMmPerS ?? NaN));
     expect(aside).toBe(asked.recommended?.speedMmPerS);
     expect(asked.onThisSheet).toBeUndefined();
   });
