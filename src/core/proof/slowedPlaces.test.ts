@@ -5,7 +5,7 @@ import { shapeOutline } from '../card/testShapes.ts';
 import { undescribedMachine, type Machine } from '../machine/machine.ts';
 import type { MotionValues } from '../machine/motionValues.ts';
 import type { Setting } from '../machine/setting.ts';
-import { beamAlong } from '../motion/beamAlong.ts';
+import { beamAlong } from '../../../test/reference/beamAlong.ts';
 import { planPath } from '../motion/planPath.ts';
 import { isClosed, type Polyline } from '../path/polyline.ts';
 import { beamWork, type BeamWork } from './beamWork.ts';

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import { undescribedMachine, type Machine } from '../machine/machine.ts';
-import type { Setting } from '../machine/setting.ts';
-import type { Polyline } from '../path/polyline.ts';
+import { undescribedMachine, type Machine } from '../../src/core/machine/machine.ts';
+import type { Setting } from '../../src/core/machine/setting.ts';
+import type { Polyline } from '../../src/core/path/polyline.ts';
 import { beamAlong, type BeamAlong } from './beamAlong.ts';
-import { planPath } from './planPath.ts';
-import { rampedPowerPct } from './powerRamp.ts';
+import { planPath } from '../../src/core/motion/planPath.ts';
+import { rampedPowerPct } from '../../src/core/motion/powerRamp.ts';
 
 const setting: Setting = { powerPct: 40, minPowerPct: 20, speedMmPerS: 40, passes: 1 };
 const straight: Polyline = [

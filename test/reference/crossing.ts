@@ -1,5 +1,5 @@
-import { isClosed, segmentsOf, type Polyline } from './polyline.ts';
-import type { Point } from './point.ts';
+import { isClosed, segmentsOf, type Polyline } from '../../src/core/path/polyline.ts';
+import type { Point } from '../../src/core/path/point.ts';
 
 /**
  * True where no part of the line touches another part, save neighbours at their common point and the two ends of a
