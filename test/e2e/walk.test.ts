@@ -25,6 +25,8 @@ describe.each([
       '97 in 100 come out; we are 95\u202f% sure.',
     );
     await picture(page, `${where} first answered`);
+    // What a closed browser has not sent, no other visitor sees.
+    await page.getByText('All saved').waitFor({ state: 'attached' });
     expect(complaints).toEqual([]);
     await close();
   });
