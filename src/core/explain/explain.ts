@@ -7,6 +7,7 @@ import { speedAt } from '../cutmodel/recommend.ts';
 import type { Aim } from '../study/study.ts';
 import type { Explanation, Leaning, LeftOut, SpeedExplained } from './explanation.ts';
 import { learntIn } from './learnt.ts';
+import { fitsAllowed } from './fitsAllowed.ts';
 import { leavingOut, type Part } from './leaveOut.ts';
 import { nextCells } from './nextCells.ts';
 import { cardsOf, earlierBatchesOf, rungsOf, type CardOf, type CellGroup } from './partsOf.ts';
@@ -45,7 +46,8 @@ export const explain = (
       points: posterior.count,
       effectivePoints: Math.round(posterior.effectivePoints),
       paretoShape: smoothedWhole(posterior).paretoShape,
-      fits: speed === undefined ? 0 : fitsIn(speed),
+      fits: speed === undefined ? 0 : partsBy(speed, 'fit'),
+      rough: speed === undefined ? 0 : partsBy(speed, 'rough-weights'),
     },
   };
 };
@@ -62,16 +64,34 @@ export const explainAimed = (
 
 const speedExplained = (found: Fit, baseline: Baseline, cardOf: CardOf): SpeedExplained => {
   const { study, compiled } = found;
-  const without = onceEach(leavingOut(found, baseline), ({ cells, tallies, earlier, habit }) =>
-    // Equal cells of one card weigh alike.
-    JSON.stringify([
-      cells?.map((i) => [compiled.observationOfCell[i], study.cells[i]?.powerPct]),
-      tallies,
-      earlier,
-      habit,
-    ]),
+  const fits = fitsAllowed(found, baseline);
+  // What matters most has its fits first.
+  const assumed = whatIf(found, baseline, fits);
+  const without = onceEach(
+    leavingOut(found, baseline, fits),
+    ({ cells, tallies, earlier, habit }) =>
+      // Equal cells of one card weigh alike.
+      JSON.stringify([
+        cells?.map((i) => [compiled.observationOfCell[i], study.cells[i]?.powerPct]),
+        tallies,
+        earlier,
+        habit,
+      ]),
   );
   const group = ({ cells, name }: CellGroup) => ({ ...without({ cells }), cells, name });
+  const cards = cardsOf(study, cardOf).map(group);
+  const orders = study.tallies.map((tally, i) => ({
+    ...without({ tallies: [i] }),
+    name: tally.sheet ?? tally.batch ?? '',
+    shapes: tally.out + tally.hangs + tally.stays + tally.spoilt,
+  }));
+  const earlier = earlierBatchesOf(study).map(({ name, cells }) => ({
+    ...without({ earlier: cells }),
+    name,
+    shapes: cells.length,
+  }));
+  const habit = study.habit === undefined ? {} : { habit: without({ habit: true }) };
+  const rungs = rungsOf(study, cardOf).map(group);
   return {
     powerPct: baseline.powerPct,
     speedMmPerS: baseline.speedMmPerS,
@@ -80,21 +100,13 @@ const speedExplained = (found: Fit, baseline: Baseline, cardOf: CardOf): SpeedEx
     cells: study.cells.map((_, i) =>
       (compiled.observationOfCell[i] ?? -1) < 0 ? null : without({ cells: [i] }),
     ),
-    rungs: rungsOf(study, cardOf).map(group),
-    cards: cardsOf(study, cardOf).map(group),
-    orders: study.tallies.map((tally, i) => ({
-      ...without({ tallies: [i] }),
-      name: tally.sheet ?? tally.batch ?? '',
-      shapes: tally.out + tally.hangs + tally.stays + tally.spoilt,
-    })),
-    ...(study.habit === undefined ? {} : { habit: without({ habit: true }) }),
-    earlier: earlierBatchesOf(study).map(({ name, cells }) => ({
-      ...without({ earlier: cells }),
-      name,
-      shapes: cells.length,
-    })),
-    nextCells: nextCells(found, baseline),
-    whatIf: whatIf(found, baseline),
+    rungs,
+    cards,
+    orders,
+    ...habit,
+    earlier,
+    nextCells: nextCells(found, baseline, fits),
+    whatIf: assumed,
   };
 };
 
@@ -118,9 +130,12 @@ const leaningOf = (found: Fit, alone: Fit, baseline: Baseline | null): Leaning =
   verdict: earlierAgreement(found, alone),
 });
 
-const fitsIn = ({ cells, rungs, cards, orders, habit, earlier }: SpeedExplained): number =>
+const partsBy = (
+  { cells, rungs, cards, orders, habit, earlier }: SpeedExplained,
+  by: LeftOut['by'],
+): number =>
   new Set(
     [...cells, ...rungs, ...cards, ...orders, ...earlier, habit].flatMap((left) =>
-      left?.by === 'fit' ? [`${String(left.shiftPct)}|${String(left.paretoShape)}`] : [],
+      left?.by === by ? [`${String(left.shiftPct)}|${String(left.paretoShape)}`] : [],
     ),
   ).size;

@@ -12,9 +12,9 @@ export interface LeftOut {
   readonly shiftPct: number | null;
   /** The same for the fastest speed at which the promise holds, whatever came out. */
   readonly holdingShiftPct: number;
-  /** Whether the points at hand were weighed anew, or a fit was made. */
-  readonly by: 'weights' | 'fit';
-  /** Shape of the tail of the weights; above 0.7 a fit is made. */
+  /** Whether the points at hand were weighed anew, or a fit was made; roughly weighed where fits would have taken too long. */
+  readonly by: 'weights' | 'fit' | 'rough-weights';
+  /** Shape of the tail of the weights; above 0.5 a fit is made, where there is time for it. */
   readonly paretoShape: number;
 }
 
@@ -128,5 +128,7 @@ export interface Explanation {
     readonly paretoShape: number;
     /** Parts for which weights would not do, so that a fit was made. */
     readonly fits: number;
+    /** Parts for which a fit would have taken too long, so that weights had to do: roughly. */
+    readonly rough: number;
   };
 }

@@ -5,6 +5,7 @@ import type { Model } from '../cutmodel/model.ts';
 import type { Posterior } from '../cutmodel/posterior.ts';
 import type { LeftOut } from './explanation.ts';
 import { finePosterior } from './finePosterior.ts';
+import type { FitsAllowed } from './fitsAllowed.ts';
 import { readingProbability } from './readingProbability.ts';
 import { reweighed } from './reweigh.ts';
 import { speedFrom, type Baseline } from './speedFrom.ts';
@@ -20,9 +21,14 @@ export interface Part {
 
 /**
  * Leaves parts out of one fit: by dividing the weights of its points by the probability of what is left out (Vehtari,
- * Gelman & Gabry 2017), or by a fit where the weights' tail is too heavy for that. ~5 ms by weights, ~50 ms by a fit.
+ * Gelman & Gabry 2017), or by a fit where the weights' tail is too heavy for that and there are fits left; roughly by weights
+ * where there are none. ~5 ms by weights, ~50 ms by a fit.
  */
-export const leavingOut = (found: Fit, baseline: Baseline): ((part: Part) => LeftOut) => {
+export const leavingOut = (
+  found: Fit,
+  baseline: Baseline,
+  fits: FitsAllowed,
+): ((part: Part) => LeftOut) => {
   const { compiled, study } = found;
   const { posterior } = baseline;
   const logOf = logProbabilities(compiled, posterior);
@@ -35,17 +41,15 @@ export const leavingOut = (found: Fit, baseline: Baseline): ((part: Part) => Lef
     if (part.habit === true) takeHabitOut(compiled, posterior, logFactor);
     const weighed = reweighed(posterior, logFactor);
     const left = { study: studyWithout(study, part) };
-    const said = weighed.isReliable
-      ? speedFrom(found, baseline, { ...left, posterior: weighed.posterior, isSmoothed: true })
-      : speedFrom(found, baseline, {
-          ...left,
-          posterior: finePosterior(modelWithout(compiled, part), study),
-        });
-    return {
-      ...said,
-      by: weighed.isReliable ? 'weights' : 'fit',
-      paretoShape: weighed.paretoShape,
-    };
+    const by = weighed.isReliable ? 'weights' : fits.take(1) ? 'fit' : 'rough-weights';
+    const said =
+      by !== 'fit'
+        ? speedFrom(found, baseline, { ...left, posterior: weighed.posterior, isSmoothed: true })
+        : speedFrom(found, baseline, {
+            ...left,
+            posterior: finePosterior(modelWithout(compiled, part), study),
+          });
+    return { ...said, by, paretoShape: weighed.paretoShape };
   };
 };
 

@@ -6,6 +6,7 @@ import type { Grade } from '../reading/grade.ts';
 import { referenceLengthMm } from '../reading/promise.ts';
 import type { NextCellChange } from './explanation.ts';
 import { finePosterior } from './finePosterior.ts';
+import type { FitsAllowed } from './fitsAllowed.ts';
 import { readingProbability } from './readingProbability.ts';
 import { reweighed } from './reweigh.ts';
 import { speedFrom, type Baseline } from './speedFrom.ts';
@@ -17,14 +18,18 @@ const mostSpeeds = 9;
  * What one more cell of this sheet would do to the answer: one step slower than it, at it, and step by step faster up to
  * the fastest that was cut.
  */
-export const nextCells = (found: Fit, baseline: Baseline): readonly NextCellChange[] =>
+export const nextCells = (
+  found: Fit,
+  baseline: Baseline,
+  fits: FitsAllowed,
+): readonly NextCellChange[] =>
   speedsAbout(found, baseline.speedMmPerS).map((speedMmPerS) => ({
     powerPct: baseline.powerPct,
     speedMmPerS,
     after: {
-      out: afterOne(found, baseline, speedMmPerS, 'out'),
-      hangs: afterOne(found, baseline, speedMmPerS, 'hangs'),
-      stays: afterOne(found, baseline, speedMmPerS, 'stays'),
+      out: afterOne(found, { baseline, fits, speedMmPerS }, 'out'),
+      hangs: afterOne(found, { baseline, fits, speedMmPerS }, 'hangs'),
+      stays: afterOne(found, { baseline, fits, speedMmPerS }, 'stays'),
     },
   }));
 
@@ -40,10 +45,15 @@ const speedsAbout = ({ study, evidence }: Fit, at: number): readonly number[] =>
   return [...new Set(speeds)];
 };
 
+interface OneMore {
+  readonly baseline: Baseline;
+  readonly fits: FitsAllowed;
+  readonly speedMmPerS: number;
+}
+
 const afterOne = (
   found: Fit,
-  baseline: Baseline,
-  speedMmPerS: number,
+  { baseline, fits, speedMmPerS }: OneMore,
   grade: Grade,
 ): NextCellChange['after'][Grade] => {
   const { compiled, study } = found;
@@ -65,7 +75,7 @@ const afterOne = (
   const { speedMmPerS: then } = speedFrom(
     found,
     baseline,
-    weighed.isReliable
+    weighed.isReliable || !fits.take(1)
       ? { study: more, posterior: weighed.posterior, isSmoothed: true }
       : {
           study: more,

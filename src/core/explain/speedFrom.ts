@@ -7,6 +7,7 @@ import type { Posterior } from '../cutmodel/posterior.ts';
 import { recommend, speedAt } from '../cutmodel/recommend.ts';
 import type { Problem } from '../problem.ts';
 import { finePosterior } from './finePosterior.ts';
+import { mostWork, workOfFit } from './fitsAllowed.ts';
 import { smoothedWhole } from './reweigh.ts';
 
 /** The answer against which others are held: the fastest speed that may be recommended at one power. */
@@ -32,7 +33,9 @@ export const baselineAt = (found: Fit, powerPct: number): Baseline | null => {
   if (holding === null || cap === null) return null;
   const most = study.machine.speedRangeMmPerS[1];
   const least = Math.min(holding, cap, most);
-  const posterior = finePosterior(compiled.model, study);
+  // The points of the answer itself have to do where finer ones would take too long.
+  const isDear = workOfFit(compiled.model, 3 * found.posterior.count) > mostWork;
+  const posterior = isDear ? found.posterior : finePosterior(compiled.model, study);
   const smoothed = smoothedWhole(posterior);
   const lnHoldingBy = (fine: Posterior): number =>
     Math.log(decisionOn(compiled, fine, study.promise).fastestHolding(powerPct) ?? holding);

@@ -4,10 +4,14 @@ import type { ModelPriors } from '../cutmodel/model.ts';
 import type { Posterior } from '../cutmodel/posterior.ts';
 import type { WhatIf, WhatIfName } from './explanation.ts';
 import { finePosterior } from './finePosterior.ts';
+import type { FitsAllowed } from './fitsAllowed.ts';
 import { speedFrom, type Baseline } from './speedFrom.ts';
 
-/** The answer under other priors, other misreading and each link alone. Seven fits: ~0.15 s. */
-export const whatIf = (found: Fit, baseline: Baseline): readonly WhatIf[] => {
+/**
+ * The answer under other priors, other misreading and each link alone. Seven fits: ~0.15 s; where they would take too long,
+ * the links alone.
+ */
+export const whatIf = (found: Fit, baseline: Baseline, fits: FitsAllowed): readonly WhatIf[] => {
   const under = (name: WhatIfName, posterior: Posterior): WhatIf => {
     const { speedMmPerS, shiftPct } = speedFrom(found, baseline, {
       study: found.study,
@@ -16,8 +20,10 @@ export const whatIf = (found: Fit, baseline: Baseline): readonly WhatIf[] => {
     return { name, speedMmPerS, shiftPct };
   };
   const { model } = found.compiled;
+  const priors = otherPriors(model.priors);
+  const tried = fits.take(priors.length) ? priors : [];
   return [
-    ...otherPriors(model.priors).map(([name, changed]) =>
+    ...tried.map(([name, changed]) =>
       under(name, finePosterior({ ...model, priors: changed }, found.study)),
     ),
     ...links.flatMap((link) => {

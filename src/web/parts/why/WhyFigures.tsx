@@ -26,7 +26,9 @@ export const WhyFigures = ({ cut, explanation, speed }: WhyFiguresProps) => (
             name,
             words.orNone(part.speedMmPerS),
             words.shift(part.shiftPct),
-            part.by === 'fit' ? words.byFit : words.byWeights,
+            { fit: words.byFit, weights: words.byWeights, 'rough-weights': words.byRoughWeights }[
+              part.by
+            ],
           ]}
         />
       ))}

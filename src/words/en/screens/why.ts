@@ -252,6 +252,7 @@ export const whyText = {
   by: 'calculated by',
   byWeights: 'weights',
   byFit: 'a new fit',
+  byRoughWeights: 'weights, roughly',
   rung: (speedMmPerS: number, powerPct: number, cells: number) =>
     `${counted(cells, 'shape')} at ${speedWords(speedMmPerS)}, ${powerWords(powerPct)}`,
   card: (name: string, cells: number) =>
@@ -292,8 +293,8 @@ export const whyText = {
     'logistic-alone': 'logistic link alone',
     'student3-alone': 'Student t3 link alone (heavy tails)',
   } satisfies Record<WhatIfName, string>,
-  reckoned: ({ points, effectivePoints, paretoShape, fits }: Explanation['reckoning']) =>
-    `${String(points)} points of the posterior on lines, worth ${String(effectivePoints)} lines of equal weight; shape of the weights’ tail ${paretoShape.toFixed(2)} (below 0.7 is sound). Left-out parts are calculated by weighing these points anew, with the tail smoothed; where that tail is heavier than 0.5 a new fit was made (${String(fits)} of them).`,
+  reckoned: ({ points, effectivePoints, paretoShape, fits, rough }: Explanation['reckoning']) =>
+    `${String(points)} points of the posterior on lines, worth ${String(effectivePoints)} lines of equal weight; shape of the weights’ tail ${paretoShape.toFixed(2)} (below 0.7 is sound). Left-out parts are calculated by weighing these points anew, with the tail smoothed; where that tail is heavier than 0.5 a new fit was made (${String(fits)} of them).${rough === 0 ? '' : ` For ${String(rough)} more that would have taken too long: they are rough.`}`,
   pdf: 'The whole reasoning as a PDF',
   orNone,
   shift: shiftWords,
