@@ -64,7 +64,7 @@ export const explainAimed = (
 
 const speedExplained = (found: Fit, baseline: Baseline, cardOf: CardOf): SpeedExplained => {
   const { study, compiled } = found;
-  const fits = fitsAllowed(found, baseline);
+  const fits = fitsAllowed(compiled.model, baseline.posterior.count);
   // What matters most has its fits first.
   const assumed = whatIf(found, baseline, fits);
   const without = onceEach(

@@ -26,7 +26,7 @@ describe('the fits of an explanation', () => {
     const work = workOfFit(compiled.model, posterior.count);
     fc.assert(
       fc.property(fc.array(fc.integer({ min: 1, max: 40 }), { maxLength: 60 }), (wishes) => {
-        const fits = fitsAllowed({ compiled }, { posterior });
+        const fits = fitsAllowed(compiled.model, posterior.count);
         const made = wishes.reduce((sum, wish) => sum + (fits.take(wish) ? wish : 0), 0);
         expect(made * work).toBeLessThanOrEqual(mostWork);
         // What is left after the last of them is less than was refused.

@@ -1,6 +1,4 @@
-import type { Fit } from '../cutmodel/fit.ts';
 import type { Model } from '../cutmodel/model.ts';
-import type { Baseline } from './speedFrom.ts';
 
 /** Fits that an explanation may still make: each asks first. */
 export interface FitsAllowed {
@@ -21,12 +19,9 @@ export const workOfFit = ({ observations, sheets }: Model, points: number): numb
  */
 export const mostWork = 8e6;
 
-/** The fits that explain one answer, by what one of them takes. */
-export const fitsAllowed = (
-  { compiled }: Pick<Fit, 'compiled'>,
-  { posterior }: Pick<Baseline, 'posterior'>,
-): FitsAllowed => {
-  let left = Math.floor(mostWork / workOfFit(compiled.model, posterior.count));
+/** The fits that explain one answer, each of so many points. */
+export const fitsAllowed = (model: Model, points: number): FitsAllowed => {
+  let left = Math.floor(mostWork / workOfFit(model, points));
   return {
     take: (fits) => {
       if (fits > left) return false;
