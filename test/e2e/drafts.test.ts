@@ -6,6 +6,8 @@ import { openWorkshop } from './workshop.ts';
 const workshop = openWorkshop();
 
 interface Filled {
+  /** What is tapped before it is there to be typed into. */
+  readonly behind?: string;
   readonly label: string;
   readonly typed: string;
   /** What the field shows once it is left; absent: as typed. */
@@ -50,7 +52,7 @@ const forms = (): readonly (readonly [string, readonly Filled[]])[] => [
       { label: 'Power setting you run', typed: '46', shown: '46\u202f%' },
       // Half of a setting: its speed is still to come.
       { label: 'Power setting', typed: '12', shown: '12\u202f%' },
-      { label: 'Batch, if you keep them apart', typed: 'July' },
+      { behind: 'a new one', label: 'Batch, if you keep them apart', typed: 'July' },
     ],
   ],
   [
@@ -112,7 +114,11 @@ describe.each([
     for (const [address, filled] of forms()) {
       await page.goto(workshop.base + address);
       await settled(page);
-      for (const { label, typed } of filled) {
+      for (const { behind, label, typed } of filled) {
+        if (behind !== undefined) {
+          await page.getByText(behind, { exact: true }).click();
+          await openAll(page);
+        }
         await field(page, label).fill(typed);
         await field(page, label).blur();
       }
