@@ -1,6 +1,6 @@
 import { networkInterfaces } from 'node:os';
 import { describe, expect, it } from 'vitest';
-import { axeFindings, cellsOn, desk, ownSample, phone, picture } from './page.ts';
+import { axeFindings, cellsOn, desk, phone, picture } from './page.ts';
 import { openWorkshop } from './workshop.ts';
 
 describe('the example workshop', () => {
@@ -57,7 +57,8 @@ describe.skipIf(ownAddress === undefined)('a phone in the same network', () => {
     const [first] = await cellsOn(page);
     await page.click(`[data-cell="${first?.id ?? ''}"]`);
     await page.getByText('1 of 12 shapes read').waitFor();
-    await ownSample(page);
+    await page.getByRole('button', { name: 'Yes, keep it as my sheet' }).click();
+    await page.getByText('All saved').waitFor({ state: 'attached' });
     await deskVisit.page.goto(workshop.base);
     await deskVisit.page.getByText('1 of 12 shapes read').waitFor();
     await close();
