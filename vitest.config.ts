@@ -7,7 +7,7 @@ const timed = ['test/e2e/hardSum.test.ts'];
 export default defineConfig({
   test: {
     reporters: ['default', ['json', { outputFile: 'build/test-report.json' }]],
-    // Every core, on two as on eight; more browsers at once than that only wait for each other.
+    // Every core, on two as on eight.
     maxWorkers: Math.min(8, availableParallelism()),
     projects: [
       {
@@ -47,6 +47,8 @@ export default defineConfig({
           include: ['test/e2e/**/*.test.ts'],
           exclude: timed,
           globalSetup: 'test/e2e/unpackBrowser.ts',
+          // A browser, its server and its sums fill two cores: two files at once only make each other late.
+          fileParallelism: false,
           testTimeout: 300_000,
           hookTimeout: 120_000,
           // What is waited for comes sooner or later, on a busy computer later.
