@@ -1,4 +1,4 @@
-import { sheetOfCard } from '../core/card/sheetOfCard.ts';
+import { boardOf, boardOfCard } from '../core/card/boardOf.ts';
 import { designCard, type DesignedCard } from '../core/card/designCard.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import { cardRequestKnowing, type CardWish } from '../core/study/cardRequestFor.ts';
@@ -40,7 +40,7 @@ export const designNewCard = async (
   const board = {
     ...(before === undefined ? boardOf(stock) : {}),
     ...wish,
-    ...(before === undefined ? {} : boardOf({ ...before, sheet: sheetOfCard(before) })),
+    ...(before === undefined ? {} : boardOfCard(before)),
   };
   const known = await model.ask('answerToDesignBy', { cut, earlier }, studyId);
   if (!known.ok) return known;
@@ -56,8 +56,3 @@ export const designNewCard = async (
     return done({ ...designed.value, revision });
   });
 };
-
-const boardOf = ({ batch, sheet }: Pick<CardWish, 'batch' | 'sheet'>) => ({
-  ...(batch === undefined ? {} : { batch }),
-  ...(sheet === undefined ? {} : { sheet }),
-});

@@ -6,7 +6,7 @@ import type { Fit, FittedStudy } from '../cutmodel/fit.ts';
 import type { Posterior } from '../cutmodel/posterior.ts';
 import { recommend, speedAt } from '../cutmodel/recommend.ts';
 import type { Problem } from '../problem.ts';
-import { finePosterior } from './finePosterior.ts';
+import { finePosterior, timesAsFine } from './finePosterior.ts';
 import { mostWork, workOfFit } from './fitsAllowed.ts';
 import { smoothedWhole } from './reweigh.ts';
 
@@ -34,7 +34,7 @@ export const baselineAt = (found: Fit, powerPct: number): Baseline | null => {
   const most = study.machine.speedRangeMmPerS[1];
   const least = Math.min(holding, cap, most);
   // The points of the answer itself have to do where finer ones would take too long.
-  const isDear = workOfFit(compiled.model, 3 * found.posterior.count) > mostWork;
+  const isDear = workOfFit(compiled.model, timesAsFine * found.posterior.count) > mostWork;
   const posterior = isDear ? found.posterior : finePosterior(compiled.model, study);
   const smoothed = smoothedWhole(posterior);
   const lnHoldingBy = (fine: Posterior): number =>

@@ -1,5 +1,5 @@
 import type { Card } from '../card/card.ts';
-import { sheetOfCard } from '../card/sheetOfCard.ts';
+import { boardOf, boardOfCard } from '../card/boardOf.ts';
 import type { Study } from './study.ts';
 
 /**
@@ -9,12 +9,9 @@ import type { Study } from './study.ts';
  */
 export const likelyBoard = ({
   cards,
-  stock: { batch, sheet },
+  stock,
 }: Pick<Study, 'cards' | 'stock'>): Pick<Card, 'batch' | 'sheet'> => {
   const last = cards.at(-1);
-  const named = sheet ?? (last?.batch === batch && last ? sheetOfCard(last) : undefined);
-  return {
-    ...(batch === undefined ? {} : { batch }),
-    ...(named === undefined ? {} : { sheet: named }),
-  };
+  const goesOn = stock.sheet === undefined && last !== undefined && last.batch === stock.batch;
+  return goesOn ? boardOfCard(last) : boardOf(stock);
 };

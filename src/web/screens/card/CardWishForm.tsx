@@ -1,3 +1,4 @@
+import { boardOf } from '../../../core/card/boardOf.ts';
 import { powerLimit } from '../../../core/machine/deliveredPower.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
 import { sheetsCut } from '../../../core/study/sheetsCut.ts';
@@ -5,7 +6,7 @@ import type { Study } from '../../../core/study/study.ts';
 import { powerWords, speedWords } from '../../../words/en/figures.ts';
 import { cardText as words } from '../../../words/en/screens/card.ts';
 import { Action } from '../../parts/action/Action.tsx';
-import { BoardForm, type Board } from '../../parts/board/BoardForm.tsx';
+import { BoardForm } from '../../parts/board/BoardForm.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { CountField } from '../../parts/quantity/CountField.tsx';
@@ -135,11 +136,6 @@ const isAboveRated = ({ machine }: Study, { powerPct, rungs = [] }: CardWish): b
   [powerPct, ...rungs.map((setting) => setting.powerPct)].some(
     (power) => power > powerLimit(machine).powerPct,
   );
-
-const boardOf = ({ batch, sheet }: CardWish): Board => ({
-  ...(batch === undefined ? {} : { batch }),
-  ...(sheet === undefined ? {} : { sheet }),
-});
 
 const withoutBoard = (wish: CardWish): CardWish =>
   withOptional(withOptional(wish, 'batch', undefined), 'sheet', undefined);

@@ -1,5 +1,5 @@
 import type { Card } from '../../../core/card/card.ts';
-import { sheetOfCard } from '../../../core/card/sheetOfCard.ts';
+import { boardOf, boardOfCard } from '../../../core/card/boardOf.ts';
 import type { Air } from '../../../core/machine/air.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import { usualOffcutMm } from '../../../core/study/cardRequestFor.ts';
@@ -33,7 +33,7 @@ export const firstWish = (
     ...(air === undefined ? {} : { air }),
     ...(last?.trusted === undefined ? {} : { trusted: last.trusted }),
     // A comparison says by itself which of its two cards are to lie on one board.
-    ...(next?.compared === undefined ? likelyBoard(study) : boardOfStock(study)),
+    ...(next?.compared === undefined ? likelyBoard(study) : boardOf(study.stock)),
   };
   return next === undefined
     ? wish
@@ -49,7 +49,7 @@ const handedOver = (study: Study, next: NextCard, twinCode: string | undefined) 
     ...(cellsEach === undefined ? {} : { cellsEach }),
     ...(twin === undefined ? {} : { cellsEach: Math.round(twin.cells.length / twin.rungs.length) }),
     ...(batch === undefined ? {} : { batch }),
-    ...(twin === undefined || compared?.oneSheet !== true ? {} : boardOf(twin)),
+    ...(twin === undefined || compared?.oneSheet !== true ? {} : boardOfCard(twin)),
   };
 };
 
@@ -58,16 +58,6 @@ const settingsOf = (card: Card, air: Air | undefined): readonly Setting[] =>
   card.rungs
     .map(({ setting }): Setting => withOptional(setting, 'air', air))
     .sort((a, b) => a.speedMmPerS - b.speedMmPerS);
-
-const boardOfStock = ({ stock: { batch, sheet } }: Study): Pick<CardWish, 'batch' | 'sheet'> => ({
-  ...(batch === undefined ? {} : { batch }),
-  ...(sheet === undefined ? {} : { sheet }),
-});
-
-const boardOf = (card: Card): Pick<CardWish, 'batch' | 'sheet'> => ({
-  ...(card.batch === undefined ? {} : { batch: card.batch }),
-  sheet: sheetOfCard(card),
-});
 
 /** Pieces of waste from small to large; a card with many cells needs a larger one. */
 const largerPieces = [usualOffcutMm, [400, 300], [600, 400]] as const;
