@@ -66,7 +66,7 @@ const Answered = (props: AnsweredProps) => {
       )}
       {answer.onThisSheet === undefined ? null : (
         <div className="stack">
-          <p className="small">{words.onThisSheet(answer.onThisSheet.speedMmPerS)}</p>
+          <p className="small">{words.onThisSheet(answer.onThisSheet, promiseOf(study))}</p>
           <Action
             kind="quiet"
             onPress={() => changeHead({ promise: { ...promiseOf(study), for: 'sheet' } })}

@@ -105,8 +105,11 @@ export const answerText = {
   },
   corners: (minPowerPct: number, speedMmPerS: number) =>
     `Corner power: ${powerWords(minPowerPct)} or more keeps the promise at ${speedWords(speedMmPerS)}.`,
-  onThisSheet: (speedMmPerS: number) =>
-    `On the rest of the sheet that the cards were cut from, ${speedWords(speedMmPerS)} keeps the promise too; other sheets of the batch may be slower to cut.`,
+  onThisSheet: (
+    { speedMmPerS, powerPct }: { readonly speedMmPerS: number; readonly powerPct: number },
+    { outOf100, surePct }: PromiseWish,
+  ) =>
+    `On the rest of the sheet that the cards were cut from: ${speedWords(speedMmPerS)}, ${powerWords(powerPct)}. ${inHundred(outOf100)} in 100 come out there, we are ${sureWords(surePct)} sure; other sheets of the batch may be slower to cut.`,
   promiseThisSheet: 'Promise it for that sheet alone',
   overdrive: 'Overdrive: above its rated current the tube lives shorter.',
   missing: {
