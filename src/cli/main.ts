@@ -156,16 +156,31 @@ book
 
 program
   .command('export')
-  .description('Everything as one JSON file, or the book as a table.')
+  .description('Everything as one JSON file, or one table as CSV.')
   .option('--to <file>', 'where to; standard output where absent')
   .option('--csv', 'the book alone, as CSV')
+  .option('--cells', 'every cell of every card as it was cut and read, as CSV')
   .option('--counts', 'counts and what was promised of them, without names, notes and dates')
-  .action(async ({ counts, ...options }: { to?: string; csv?: boolean; counts?: boolean }) =>
-    ends(
-      counts === true
-        ? (await import('./score.ts')).runExportCounts(options.to)
-        : (await import('./transfer.ts')).runExport(options),
-    ),
+  .action(
+    async ({
+      counts = false,
+      csv = false,
+      cells = false,
+      ...to
+    }: {
+      to?: string;
+      csv?: boolean;
+      cells?: boolean;
+      counts?: boolean;
+    }) =>
+      ends(
+        counts
+          ? (await import('./score.ts')).runExportCounts(to.to)
+          : (await import('./transfer.ts')).runExport({
+              ...to,
+              ...(cells ? { table: 'cells' } : csv ? { table: 'book' } : {}),
+            }),
+      ),
   );
 program
   .command('import')

@@ -1,8 +1,10 @@
 import { exportAll } from '../app/exportAll.ts';
 import { importAll } from '../app/importAll.ts';
 import type { AskingPorts, Ports } from '../app/ports.ts';
+import { readAllCards } from '../app/readAllCards.ts';
 import { searchBook } from '../app/searchBook.ts';
 import { bookCsv } from '../formats/bookCsv.ts';
+import { cellsCsv } from '../formats/cellsCsv.ts';
 import { parseExportFile } from '../formats/exportFile.ts';
 import { readTextFile, writeTextFile } from '../host/files.ts';
 import { standingInWords } from '../words/standingInWords.ts';
@@ -13,13 +15,15 @@ import { withStore, withStoreToRead } from './withStore.ts';
 export interface ExportOptions {
   /** Absent: standard output. */
   readonly to?: string;
-  /** The book alone, as a flat table. */
-  readonly csv?: boolean;
+  /** One flat table in place of the file: the book, or every cell of every card. */
+  readonly table?: 'book' | 'cells';
 }
 
-/** `export`: everything as one JSON file, or the book as CSV; what cannot be read is named and the rest exported. */
-export const runExport = async ({ to, csv = false }: ExportOptions): Promise<ExitCode> => {
-  const { content, leftOut } = await withStoreToRead(csv ? bookContent : wholeContent);
+/** `export`: everything as one JSON file, or one table as CSV; what cannot be read is named and the rest exported. */
+export const runExport = async ({ to, table }: ExportOptions): Promise<ExitCode> => {
+  const { content, leftOut } = await withStoreToRead(
+    table === undefined ? wholeContent : tables[table],
+  );
   for (const { message, remedy } of leftOut) tell(`${message} ${remedy}`);
   if (to === undefined) {
     process.stdout.write(content);
@@ -40,6 +44,13 @@ const bookContent = async (ports: AskingPorts): Promise<Content> => ({
   content: bookCsv((await searchBook(ports, '')).entries),
   leftOut: [],
 });
+
+const cellsContent = async (ports: Ports): Promise<Content> => ({
+  content: cellsCsv(await readAllCards(ports)),
+  leftOut: [],
+});
+
+const tables = { book: bookContent, cells: cellsContent };
 
 const wholeContent = async (ports: Ports): Promise<Content> => {
   const file = await exportAll(ports);

@@ -14,7 +14,6 @@ export const drawingCodes = [
   'drawing-number-absurd',
   'drawing-too-many-parts',
   'drawing-copies-itself',
-  'drawing-reading-stopped',
 ] as const;
 
 export type DrawingCode = (typeof drawingCodes)[number];

@@ -14,8 +14,7 @@ import { svgReading } from './svg/readSvg.ts';
 export const readToolpath = (text: string, options: ReadingOptions = {}): Outcome<Toolpath> =>
   finish(toolpathReading(text, options));
 
-/** The same in steps, for whoever shows how far it is, pauses or stops: `readInSteps`. */
-export function* toolpathReading(text: string, options: ReadingOptions = {}): Reading {
+function* toolpathReading(text: string, options: ReadingOptions = {}): Reading {
   const tooBig = refuseBySize(text.length);
   if (tooBig !== undefined) return tooBig;
   const bare = text.startsWith('\uFEFF') ? text.slice(1) : text;

@@ -59,6 +59,23 @@ describe('the book', () => {
     expect(standing.counted.parts).toBe(0);
   });
 
+  it('says in what another sheet on the bed differs from what the setting was kept for', async () => {
+    const { entry } = await keep();
+    const at = { params: { id: entry.id } };
+    expect((await server.ask(api.getEntry, at)).onBed).toBeUndefined();
+    const { stock } = await whole();
+    const other = { ...stock, nominalThicknessMm: 6, thicknessReadingsMm: [], batch: 'autumn' };
+    await server.ask(api.startStudy, { body: { id: 's2', stock: other } });
+    const { onBed } = await server.ask(api.getEntry, at);
+    expect(onBed?.stock).toEqual(other);
+    expect(onBed?.differs.map(({ code }) => code)).toEqual([
+      'holds-for-other-thickness',
+      'holds-for-other-batch',
+    ]);
+    await server.ask(api.startStudy, { body: { id: 's3', stock } });
+    expect((await server.ask(api.getEntry, at)).onBed?.differs).toEqual([]);
+  });
+
   it('takes what the model says from the study, not from the sender', async () => {
     const answer = await server.ask(api.changeStudy, {
       params,

@@ -118,6 +118,18 @@ describe('export and import', () => {
     expect(study.cards.map(({ code }) => code)).toEqual(['K7QX', 'B2B2', 'C3C3']);
   });
 
+  it('stand as a table, one line a cell', async () => {
+    await server.ask(api.importAll, { body: file });
+    const reply = await server.app.inject({ url: '/api/export/cells.csv' });
+    expect(reply.headers['content-type']).toContain('text/csv');
+    const [head = '', ...rows] = reply.body.trim().split('\r\n');
+    const cells = file.studies.flatMap(({ cards }) => cards.flatMap(({ cells: each }) => each));
+    expect(rows).toHaveLength(cells.length);
+    const grade = head.split(',').indexOf('grade');
+    const grades = rows.map((row) => row.split(',')[grade]).filter((said) => said !== '');
+    expect(grades).toEqual(['out', 'hangs']);
+  });
+
   it('let the later word stand, though it is not the one that came last', async () => {
     await server.ask(api.importAll, { body: file });
     const params = { id: 's1' };

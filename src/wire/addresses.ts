@@ -59,6 +59,7 @@ export const addresses = {
   removeExample: { method: 'DELETE', path: '/api/example' },
   exportAll: { method: 'GET', path: '/api/export' },
   exportBookTable: { method: 'GET', path: '/api/export/book.csv' },
+  exportCellTable: { method: 'GET', path: '/api/export/cells.csv' },
   importAll: { method: 'POST', path: '/api/import' },
 } as const;
 

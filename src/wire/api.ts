@@ -19,6 +19,7 @@ import {
 import { bedTestReply, byBedTest, recordBedTestBody } from './bed.ts';
 import {
   bookEntry,
+  bookEntryRead,
   byEntry,
   keptLikeQuery,
   keepSettingBody,
@@ -285,7 +286,7 @@ export const api = {
     ...addresses.getEntry,
     summary: 'One kept setting, by id or by the code on its shelf label',
     params: byEntry,
-    reply: bookEntry,
+    reply: bookEntryRead,
   }),
   keepSetting: route({
     ...addresses.keepSetting,
@@ -442,6 +443,10 @@ export const api = {
   exportBookTable: route({
     ...addresses.exportBookTable,
     summary: 'The book as a flat table',
+  }),
+  exportCellTable: route({
+    ...addresses.exportCellTable,
+    summary: 'Every cell of every card as it was cut and read, one line each',
   }),
   importAll: route({
     ...addresses.importAll,

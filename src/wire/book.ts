@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { id, isoTime, note } from '../formats/saved/bounds.ts';
 import { provenSettingShape } from '../formats/saved/provenSetting.ts';
 import { settingShape } from '../formats/saved/setting.ts';
+import { stockShape } from '../formats/saved/stock.ts';
 import { aimShape, promiseShape } from '../formats/saved/study.ts';
 import {
   countsNothing,
@@ -9,6 +10,7 @@ import {
   countsSomething,
   recordedTallyShape,
 } from '../formats/saved/tally.ts';
+import { saidInFull } from './problem.ts';
 import { standingReply } from './standing.ts';
 import { earlierSheetsWish } from './history.ts';
 import { listQuery } from './study.ts';
@@ -24,6 +26,17 @@ export const bookEntry = z.strictObject({
   standing: standingReply,
   /** Codes of kept settings from which it differs only by air. */
   onlyByAir: z.array(z.string()).exactOptional(),
+});
+
+/** One of them, and how it suits another sheet that lies on the bed. */
+export const bookEntryRead = bookEntry.extend({
+  onBed: z
+    .strictObject({
+      stock: stockShape,
+      /** Empty where the sheet differs in nothing from what the setting holds for. */
+      differs: z.array(saidInFull),
+    })
+    .exactOptional(),
 });
 
 export const searchBookQuery = listQuery.extend({

@@ -1,6 +1,7 @@
 /** How the sheet or the machine at hand differs from what a proven setting holds for. */
 export const bookCodes = [
   'holds-for-other-machine',
+  'holds-for-another-machine',
   'holds-for-other-material',
   'holds-for-material-named-otherwise',
   'holds-for-other-thickness',
@@ -8,6 +9,7 @@ export const bookCodes = [
   'holds-for-other-batch',
   'holds-for-batch-not-named',
   'holds-for-other-sheet',
+  'holds-for-sheet-not-named',
   'holds-for-power-above-limit',
   'holds-for-speed-out-of-range',
 ] as const;

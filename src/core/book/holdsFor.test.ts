@@ -41,8 +41,7 @@ const codes = (over: {
 }) =>
   holdsFor(
     { ...entry, ...over.entry },
-    { ...sheet, ...over.stock },
-    { ...machine, ...over.machine },
+    { stock: { ...sheet, ...over.stock }, machine: { ...machine, ...over.machine } },
   ).map(({ code }) => code);
 
 describe('what a proven setting holds for', () => {
@@ -66,20 +65,34 @@ describe('what a proven setting holds for', () => {
     expect(codes({ stock: { batch: 'autumn' } })).toEqual(['holds-for-other-batch']);
   });
 
+  it('tells machines apart by what they are, not by what they are called', () => {
+    const kept = { ...entry, holdsFor: { ...entry.holdsFor, machineId: 'm1' } };
+    const on = (machineId: string, name: string) =>
+      holdsFor(kept, { stock: sheet, machine: { ...machine, name }, machineId }).map(
+        ({ code }) => code,
+      );
+    expect(on('m1', 'renamed since')).toEqual([]);
+    expect(on('m2', 'Elder Row')).toEqual(['holds-for-other-machine']);
+    expect(on('m2', 'Larkspur Lane')).toEqual(['holds-for-another-machine']);
+  });
+
   it('asks where nobody named the batch', () => {
     const unnamed: Stock = {
       material: 'birch plywood',
       nominalThicknessMm: 3,
       thicknessReadingsMm: [],
     };
-    expect(holdsFor(entry, unnamed, machine).map(({ code }) => code)).toEqual([
+    expect(holdsFor(entry, { stock: unnamed, machine }).map(({ code }) => code)).toEqual([
       'holds-for-batch-not-named',
     ]);
   });
 
   it('says how much slower a sheet goes that is thicker than its label', () => {
     // (3/3.21)^1.2 = 0.922
-    const [difference] = holdsFor(entry, { ...sheet, thicknessReadingsMm: [3.21] }, machine);
+    const [difference] = holdsFor(entry, {
+      stock: { ...sheet, thicknessReadingsMm: [3.21] },
+      machine,
+    });
     expect(difference).toEqual({
       code: 'holds-for-other-caliper',
       params: { keptMm: 3, hereMm: 3.21, speedChangePct: 8, which: 'slower' },
@@ -91,7 +104,10 @@ describe('what a proven setting holds for', () => {
       promise: { ...defaultPromise, for: wish },
     });
     expect(codes({ entry: promised('newBatch'), stock: { batch: 'autumn' } })).toEqual([]);
-    expect(codes({ entry: promised('sheet') })).toEqual(['holds-for-other-sheet']);
+    expect(codes({ entry: promised('sheet') })).toEqual(['holds-for-sheet-not-named']);
+    expect(codes({ entry: promised('sheet'), stock: { sheet: 'No. 5' } })).toEqual([
+      'holds-for-other-sheet',
+    ]);
     expect(codes({ entry: promised('sheet'), stock: { sheet: 'No. 4' } })).toEqual([]);
   });
 });

@@ -11,16 +11,23 @@ import type { ProvenSetting } from './provenSetting.ts';
 /** Below this share two thicknesses count as the same: a caliper in a workshop. Common practice, no source. */
 const sameThicknessShare = 0.03;
 
+/** The sheet at hand, and the machine that it lies on. */
+export interface SheetAtHand {
+  readonly stock: Stock;
+  readonly machine: Machine;
+  /** Absent: machines are told apart by their names. */
+  readonly machineId?: string;
+}
+
 /**
  * In what the sheet and the machine at hand differ from what a proven setting holds for. Empty: its promise stands here
  * as it was made. A promise for a batch not seen yet minds no batch; only a promise for one sheet minds the sheet.
  */
 export const holdsFor = (
   entry: ProvenSetting,
-  stock: Stock,
-  machine: Machine,
+  { stock, machine, machineId }: SheetAtHand,
 ): readonly Problem[] => [
-  ...aboutMachine(entry, machine),
+  ...aboutMachine(entry, machine, machineId),
   ...aboutMaterial(entry, stock),
   ...aboutThickness(entry, stock),
   ...aboutBatchAndSheet(entry, stock),
@@ -33,16 +40,13 @@ const difference = (code: BookCode, params: Problem['params']): readonly Problem
 const aboutMachine = (
   { holdsFor: kept, setting }: ProvenSetting,
   machine: Machine,
+  machineId: string | undefined,
 ): readonly Problem[] => {
   const [least, most] = machine.speedRangeMmPerS;
   const limitPct = powerLimit(machine).powerPct;
   const speed = setting.speedMmPerS;
   return [
-    ...(kept.machine !== undefined &&
-    machine.name !== undefined &&
-    !sameText(kept.machine, machine.name)
-      ? difference('holds-for-other-machine', { kept: kept.machine, here: machine.name })
-      : []),
+    ...aboutWhichMachine(kept, machine.name, machineId),
     ...(setting.powerPct > limitPct
       ? difference('holds-for-power-above-limit', {
           powerPct: setting.powerPct,
@@ -53,6 +57,22 @@ const aboutMachine = (
       ? difference('holds-for-speed-out-of-range', { speedMmPerS: speed, least, most })
       : []),
   ];
+};
+
+/** By the machine's id where both are known, else by its name. */
+const aboutWhichMachine = (
+  kept: ProvenSetting['holdsFor'],
+  here: string | undefined,
+  machineId: string | undefined,
+): readonly Problem[] => {
+  const isAnother =
+    kept.machineId !== undefined && machineId !== undefined
+      ? kept.machineId !== machineId
+      : kept.machine !== undefined && here !== undefined && !sameText(kept.machine, here);
+  if (!isAnother) return [];
+  return kept.machine === undefined || here === undefined || sameText(kept.machine, here)
+    ? difference('holds-for-another-machine', {})
+    : difference('holds-for-other-machine', { kept: kept.machine, here });
 };
 
 const aboutMaterial = ({ holdsFor: kept }: ProvenSetting, stock: Stock): readonly Problem[] => {
@@ -88,20 +108,16 @@ const aboutBatchAndSheet = (
   if (promise.for === 'newBatch') return [];
   const batch =
     kept.batch === undefined || stock.batch === undefined
-      ? difference('holds-for-batch-not-named', { kept: kept.batch ?? '', here: stock.batch ?? '' })
+      ? difference('holds-for-batch-not-named', {})
       : sameText(kept.batch, stock.batch)
         ? []
         : difference('holds-for-other-batch', { kept: kept.batch, here: stock.batch });
-  const otherSheet = promise.for === 'sheet' && !sameText(kept.sheet ?? '', stock.sheet ?? '');
-  return [
-    ...batch,
-    ...(otherSheet
-      ? difference('holds-for-other-sheet', {
-          kept: kept.sheet ?? 'not named',
-          here: stock.sheet ?? 'not named',
-        })
-      : []),
-  ];
+  return promise.for === 'sheet' ? [...batch, ...aboutSheet(kept.sheet, stock.sheet)] : batch;
+};
+
+const aboutSheet = (kept: string | undefined, here: string | undefined): readonly Problem[] => {
+  if (kept === undefined || here === undefined) return difference('holds-for-sheet-not-named', {});
+  return sameText(kept, here) ? [] : difference('holds-for-other-sheet', { kept, here });
 };
 
 const sameText = (one: string, other: string): boolean => plain(one) === plain(other);

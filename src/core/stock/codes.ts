@@ -13,7 +13,6 @@ export const stockCodes = [
   'air-off-burns',
   'label-lies',
   'label-beyond-standard',
-  'thickness-wedge',
   'thickness-one-reading',
   'thickness-readings-disagree',
   'energy-too-little',

@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import { labelTolerance } from './labelTolerance.ts';
 import { stockThicknessMm } from './stockThickness.ts';
 import { summariseThickness } from './thickness.ts';
-import { wedgeHint } from './wedge.ts';
 
 const stock = (
   nominalThicknessMm: number,
@@ -87,29 +86,5 @@ describe('the thickness of a sheet', () => {
         expect(one?.uncertaintyMm).toBeGreaterThan(0);
       }),
     );
-  });
-});
-
-describe('a wedge', () => {
-  const side = (left: number, right: number) =>
-    wedgeHint([
-      { place: 'front-left', thicknessMm: left },
-      { place: 'back-left', thicknessMm: left },
-      { place: 'front-right', thicknessMm: right },
-      { place: 'back-right', thicknessMm: right },
-    ]);
-
-  it('is named by its sides', () => {
-    expect(side(3.3, 3)).toEqual({
-      code: 'thickness-wedge',
-      params: { thick: 'left', thin: 'right', thickMm: 3.3, thinMm: 3 },
-    });
-    expect(side(3, 3.3)?.params).toMatchObject({ thick: 'right', thin: 'left' });
-  });
-
-  it('is not seen where the caliper cannot, nor from one side alone', () => {
-    expect(side(3, 3.05)).toBeUndefined();
-    expect(wedgeHint([{ place: 'left', thicknessMm: 3 }])).toBeUndefined();
-    expect(wedgeHint([])).toBeUndefined();
   });
 });

@@ -1,6 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import type { EntryStanding } from '../../app/entryStanding.ts';
 import { done, type Outcome } from '../../core/problem.ts';
+import { problemInWords } from '../../words/words.ts';
 import { standingInWords } from '../../words/standingInWords.ts';
 import { api, type ReplyOf } from '../../wire/api.ts';
 import { on } from '../on.ts';
@@ -23,7 +24,15 @@ export const bookRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
   });
   on(app, api.getEntry, async ({ params, gone }) => {
     const { readEntry } = await import('../../app/readEntry.ts');
-    return saidOf(await readEntry(ports.until(gone), params.id));
+    const read = await readEntry(ports.until(gone), params.id);
+    if (!read.ok) return read;
+    const { onBed, ...found } = read.value;
+    if (onBed === undefined) return done(spoken(found));
+    const { stock, differs } = onBed;
+    return done({
+      ...spoken(found),
+      onBed: { stock, differs: differs.map((problem) => problemInWords(problem)) },
+    });
   });
   on(app, api.keepSetting, async ({ body, gone }) => {
     const { keepSetting } = await import('../../app/keepSetting.ts');
@@ -45,5 +54,5 @@ const spoken = (found: EntryStanding) => ({
   standing: standingInWords(found.standing),
 });
 
-const saidOf = (found: Outcome<EntryStanding>): Outcome<ReplyOf<typeof api.getEntry>> =>
+const saidOf = (found: Outcome<EntryStanding>): Outcome<ReplyOf<typeof api.keepSetting>> =>
   found.ok ? done(spoken(found.value)) : found;

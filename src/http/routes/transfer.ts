@@ -1,7 +1,9 @@
 import type { FastifyInstance } from 'fastify';
 import { exportAll } from '../../app/exportAll.ts';
+import { readAllCards } from '../../app/readAllCards.ts';
 import { importAll } from '../../app/importAll.ts';
 import { andThen, done } from '../../core/problem.ts';
+import { cellsCsv } from '../../formats/cellsCsv.ts';
 import { bookCsv } from '../../formats/bookCsv.ts';
 import { api } from '../../wire/api.ts';
 import { problemInWords } from '../../words/words.ts';
@@ -27,6 +29,13 @@ export const transferRoutes = (
       .type('text/csv; charset=utf-8')
       .header('content-disposition', 'attachment; filename="throughcut-book.csv"')
       .send(bookCsv(entries));
+    return done(undefined);
+  });
+  on(app, api.exportCellTable, async ({ reply }) => {
+    reply
+      .type('text/csv; charset=utf-8')
+      .header('content-disposition', 'attachment; filename="throughcut-cells.csv"')
+      .send(cellsCsv(await readAllCards(ports)));
     return done(undefined);
   });
   on(

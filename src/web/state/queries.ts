@@ -1,8 +1,10 @@
 import type { ProvenSetting } from '../../core/book/provenSetting.ts';
 import type { Standing } from '../../core/standing/standing.ts';
+import type { Stock } from '../../core/stock/stock.ts';
 import type { RecordedTally } from '../../core/study/study.ts';
 import type { HistoryWish } from '../../core/study/historyWish.ts';
 import { keepPreviousData, useQuery } from '@tanstack/react-query';
+import type { ProblemInWords } from '../../words/inWords.ts';
 import { pageApi } from '../../wire/pageApi.ts';
 import { callOrThrow } from './call.ts';
 
@@ -13,6 +15,8 @@ export interface BookEntry {
   readonly standing: Standing;
   /** Codes of kept settings from which it differs only by air. */
   readonly onlyByAir?: readonly string[];
+  /** Where another sheet lies on the bed than the one it was kept from: in what that differs, if in anything. */
+  readonly onBed?: { readonly stock: Stock; readonly differs: readonly ProblemInWords[] };
 }
 
 /** Names under which what the server said is remembered; whoever changes something forgets them. */

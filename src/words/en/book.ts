@@ -6,6 +6,10 @@ export const bookWords = {
     message: (p) => `It was proven on “${p('kept')}”, not on “${p('here')}”.`,
     remedy: () => 'Per cent of one machine are not per cent of another: cut a card here.',
   },
+  'holds-for-another-machine': {
+    message: () => 'It was proven on another machine than the one that this sheet lies on.',
+    remedy: () => 'Per cent of one machine are not per cent of another: cut a card here.',
+  },
   'holds-for-other-material': {
     message: (p) => `It was proven in ${p('kept')}; this is ${p('here')}.`,
     remedy: () => 'Do not use it here. Cut a card of this sheet.',
@@ -35,6 +39,10 @@ export const bookWords = {
   },
   'holds-for-other-sheet': {
     message: (p) => `The promise is of one sheet (${p('kept')}); this one is ${p('here')}.`,
+    remedy: () => 'Cut a short check in the waste before the order.',
+  },
+  'holds-for-sheet-not-named': {
+    message: () => 'The promise is of one sheet, and nobody noted whether this is the one.',
     remedy: () => 'Cut a short check in the waste before the order.',
   },
   'holds-for-power-above-limit': {

@@ -357,8 +357,4 @@ export const drawingWords = {
     message: (p) => `In the drawing, ${p('name')} is made of copies of itself, without end.`,
     remedy: () => 'Save it anew, with copies and blocks turned into plain lines.',
   },
-  'drawing-reading-stopped': {
-    message: () => 'Reading was stopped before its end.',
-    remedy: () => 'Nothing of the file was taken. Open it again to read it whole.',
-  },
 } satisfies Record<string, Sentence>;

@@ -70,11 +70,6 @@ export const stockWords = {
     remedy: () =>
       'The measured thickness is used from here on. The seller may owe you another sheet.',
   },
-  'thickness-wedge': {
-    message: (p) =>
-      `The sheet is thicker towards the ${p('thick')} (${p('thickMm')} mm) than towards the ${p('thin')} (${p('thinMm')} mm).`,
-    remedy: () => 'Cut the card where the parts will be cut, or count with the thick end.',
-  },
   'thickness-one-reading': {
     message: () => 'Thickness was measured in one place only.',
     remedy: () =>

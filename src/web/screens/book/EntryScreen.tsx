@@ -31,6 +31,7 @@ import { queryKeys, useBookEntry, type BookEntry } from '../../state/queries.ts'
 import { fetchPart } from '../../state/fetchPart.ts';
 import { useKeeperState } from '../../state/workshop.tsx';
 import { EntryFacts } from './EntryFacts.tsx';
+import { OnBed } from './OnBed.tsx';
 import { OnlyByAir } from './OnlyByAir.tsx';
 import './book.css';
 
@@ -131,6 +132,7 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
             </div>
           ) : null}
           <OnlyByAir found={found} />
+          <OnBed found={found} />
           <EntryFacts entry={entry} promise={standing.promise} />
           {tallies.length === 0 ? null : (
             <Section title={words.checked}>

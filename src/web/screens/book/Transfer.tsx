@@ -32,6 +32,9 @@ export const Transfer = () => {
         <DownloadLink href={addressOf(pageApi.exportBookTable)} fileName="throughcut-book.csv">
           {words.exportTable}
         </DownloadLink>
+        <DownloadLink href={addressOf(pageApi.exportCellTable)} fileName="throughcut-cells.csv">
+          {words.exportCells}
+        </DownloadLink>
       </div>
       <FilePick
         label={words.importAll}

@@ -14,6 +14,10 @@ export const bookText = {
   promise: (outOf100: number, surePct: number) =>
     `${inHundred(outOf100)} in 100 come out; ${sureWords(surePct)} sure`,
   onlyByAir: (codes: readonly string[]) => `Differs from ${listed(codes)} only by air.`,
+  onBed: (sheet: string, holds: boolean) =>
+    holds
+      ? `The sheet on the bed now (${sheet}) differs in nothing that was noted from what this setting holds for.`
+      : `Another sheet lies on the bed now: ${sheet}.`,
   holdsFor: 'Holds for',
   stock: (material: string, nominalMm: number, measuredMm: number | undefined) =>
     `${lengthWords(nominalMm)} ${material}${measuredMm === undefined ? '' : `, measured ${lengthWords(measuredMm)}`}`,
@@ -71,6 +75,7 @@ export const bookText = {
     `Brought in: ${counted(sheets, 'sheet')} and ${counted(settings, 'setting')} that were not here yet.`,
   exportAll: 'Everything in one file',
   exportTable: 'The book as a table (CSV)',
+  exportCells: 'All readings as a table (CSV)',
   out: 'Save everything elsewhere, or bring it in',
   saving: 'This entry is still on its way to the workshop computer.',
 };
