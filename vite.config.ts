@@ -72,6 +72,8 @@ export default defineConfig({
     outDir: '../../build/web',
     emptyOutDir: true,
     target: 'es2023',
+    // Every browser of the target can do it by itself.
+    modulePreload: { polyfill: false },
     rolldownOptions: {
       // The first view comes in one piece: on a slow line every further request costs more than its bytes.
       output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } },

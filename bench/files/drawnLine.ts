@@ -1,5 +1,6 @@
 import type { Card } from '../../src/core/card/card.ts';
-import { cardDrawing, type PartOf } from '../../src/core/card/cardDrawing.ts';
+import { cardDrawing } from '../../src/core/card/cardDrawing.ts';
+import type { PartOf } from '../../src/core/card/cardParts.ts';
 import type { Setting } from '../../src/core/machine/setting.ts';
 import type { Polyline } from '../../src/core/path/polyline.ts';
 

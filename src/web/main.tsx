@@ -6,6 +6,7 @@ import { createRoot } from 'react-dom/client';
 import { pageApi } from '../wire/pageApi.ts';
 import { showUnits } from '../words/en/figures.ts';
 import { App } from './app.tsx';
+import './look/typefaces/typefaces.css';
 import './look/base.css';
 import { browserShelf, keepsAnything } from './state/browserShelf.ts';
 import { call, CallFailed, isNotLetIn } from './state/call.ts';

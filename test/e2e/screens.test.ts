@@ -44,18 +44,18 @@ const oneOfEverything = async (): Promise<Walked> => {
 };
 
 describe('the first view', () => {
-  it('comes compressed, in at most 150 kB and 15 requests, and without what it does not need', async () => {
+  it('comes compressed, in at most 150 kB with its typefaces and 15 requests, and without what it does not need', async () => {
     const { page, close } = await workshop.visit({ viewport: phone });
     const asked: string[] = [];
     const sizes: Promise<number>[] = [];
-    const fonts: Promise<number>[] = [];
     const bare: string[] = [];
     page.on('request', (request) => asked.push(request.url()));
     page.on('response', (response) => {
-      if (response.url().endsWith('.woff2'))
-        fonts.push(response.body().then((body) => body.length));
-      if (!/\/(assets\/.*\.(js|css))?(\?|$)/.test(response.url())) return;
-      sizes.push(response.body().then((body) => gzipSync(body).length));
+      if (response.url().endsWith('/api/live')) return; // stays open
+      // Typefaces are packed as they are.
+      const isPacked = response.url().endsWith('.woff2');
+      sizes.push(response.body().then((body) => (isPacked ? body : gzipSync(body)).length));
+      if (isPacked || !/\/(assets\/.*\.(js|css))?(\?|$)/.test(response.url())) return;
       if (response.headers()['content-encoding'] === undefined) bare.push(response.url());
     });
     await page.goto(workshop.base);
@@ -64,10 +64,8 @@ describe('the first view', () => {
     const bytes = (await Promise.all(sizes)).reduce((sum, size) => sum + size, 0);
     expect(bytes).toBeGreaterThan(50_000);
     expect(bytes).toBeLessThanOrEqual(150_000);
-    // Beside it two fonts, packed as they are, which hold no text up.
-    const ofFonts = (await Promise.all(fonts)).reduce((sum, size) => sum + size, 0);
-    expect(ofFonts).toBeGreaterThan(0);
-    expect(ofFonts).toBeLessThanOrEqual(75_000);
+    // Two typefaces are among it, cut down to what the page itself says, and hold no text up.
+    expect(asked.filter((url) => url.endsWith('.woff2')).length).toBe(2);
     expect(
       await page.evaluate(() => [...document.fonts].filter(({ display }) => display !== 'swap')),
     ).toEqual([]);

@@ -1,5 +1,6 @@
-import type { CardDrawing, DrawnLayer, DrawnPart } from '../card/cardDrawing.ts';
-import { wordsBelow } from '../card/cardDrawing.ts';
+import type { CardDrawing, DrawnLayer } from '../card/cardDrawing.ts';
+import type { DrawnPart } from '../card/cardParts.ts';
+import { wordsBelow } from '../card/cardParts.ts';
 import { cellLines } from '../card/cellLines.ts';
 import { firingProblem, type FiringLimits } from '../card/firingLimits.ts';
 import { wordsBlockMm } from '../card/layout.ts';

@@ -1,5 +1,6 @@
 import type { Point } from '../path/point.ts';
 import type { Place } from './card.ts';
+import { notchDoubleMm, notchInsetMm, notchLegMm, wordsGapMm } from './cardMeasures.ts';
 import {
   codeLettering,
   depthMm,
@@ -36,14 +37,8 @@ export interface CardLayout {
   };
 }
 
-/** Between a shape and its words, and between words and what comes below. */
-export const wordsGapMm = 1.3;
+/** Between words and what comes below. */
 const belowWordsMm = 1.8;
-/** From the card's edge to a notch, and the length of a notch's legs. */
-export const notchInsetMm = 2;
-export const notchLegMm = 5;
-/** The doubled notch has a second corner this much further in. */
-export const notchDoubleMm = 1.2;
 
 /** Height of the two lines of words below a shape, gap included. */
 export const wordsBlockMm = (): number =>

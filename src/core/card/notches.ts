@@ -1,7 +1,7 @@
 import type { Point } from '../path/point.ts';
 import type { Polyline } from '../path/polyline.ts';
 import type { Card } from './card.ts';
-import { notchDoubleMm, notchInsetMm, notchLegMm } from './layout.ts';
+import { notchDoubleMm, notchInsetMm, notchLegMm } from './cardMeasures.ts';
 
 export type Corner = Card['doubledNotch'];
 

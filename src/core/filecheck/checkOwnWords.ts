@@ -1,5 +1,5 @@
 import { placeInitials } from '../bed/place.ts';
-import { wordsBelow } from '../card/cardDrawing.ts';
+import { wordsBelow } from '../card/cardParts.ts';
 import { cellLines } from '../card/cellLines.ts';
 import { cellWords } from '../card/settingWords.ts';
 import { boxAround, grown, liesWithin, type Box } from '../path/box.ts';

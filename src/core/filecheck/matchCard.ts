@@ -1,5 +1,6 @@
 import type { Card, Cell } from '../card/card.ts';
-import { cardDrawing, type DrawnLayer, type DrawnPart } from '../card/cardDrawing.ts';
+import { cardDrawing, type DrawnLayer } from '../card/cardDrawing.ts';
+import type { DrawnPart } from '../card/cardParts.ts';
 import { boxAround, grown, liesWithin, type Box } from '../path/box.ts';
 import { Wanted, type LineCover, type StrokeCover } from '../path/cover.ts';
 import type { Point } from '../path/point.ts';

@@ -1,4 +1,5 @@
-import type { CardDrawing, DrawnLayer, DrawnPart } from '../card/cardDrawing.ts';
+import type { CardDrawing, DrawnLayer } from '../card/cardDrawing.ts';
+import type { DrawnPart } from '../card/cardParts.ts';
 import { rungColours } from '../card/rungColours.ts';
 import { rungLetter } from '../card/rungLetter.ts';
 import { layerName } from '../card/settingWords.ts';

@@ -1,10 +1,6 @@
 import type { Card } from '../../core/card/card.ts';
-import {
-  cardDrawing,
-  type CardDrawing,
-  type DrawnLayer,
-  type DrawnPart,
-} from '../../core/card/cardDrawing.ts';
+import { cardDrawing, type CardDrawing, type DrawnLayer } from '../../core/card/cardDrawing.ts';
+import type { DrawnPart } from '../../core/card/cardParts.ts';
 import { cellWords } from '../../core/card/settingWords.ts';
 import type { Air } from '../../core/machine/air.ts';
 import type { GcodeDialect } from '../../core/machine/gcodeDialect.ts';

@@ -1,4 +1,5 @@
-import type { CardDrawing, DrawnLayer, DrawnPart } from '../../core/card/cardDrawing.ts';
+import type { CardDrawing, DrawnLayer } from '../../core/card/cardDrawing.ts';
+import type { DrawnPart } from '../../core/card/cardParts.ts';
 import { isClosed, type Polyline } from '../../core/path/polyline.ts';
 
 /** Micrometres are more than any laser can draw. */

@@ -1,53 +1,44 @@
-import { lazy, type ComponentType } from 'react';
 import { Route, Switch, useLocation } from 'wouter';
 import { shellText } from '../../words/en/screens/shell.ts';
 import { Fetched } from '../parts/fetched/Fetched.tsx';
-import { fetchPart } from '../state/fetchPart.ts';
-import { fetchTheRest } from '../state/inWords.ts';
+import { withWords } from '../state/withWords.ts';
 import { HomeScreen } from './home/HomeScreen.tsx';
 import { NotFoundScreen } from './NotFoundScreen.tsx';
 
-/**
- * Screens that are not where anyone starts are fetched when they are opened, and the rest of the words with them: a
- * screen that is opened by its address, or reloaded, may have something to say before anything was tapped.
- */
-const later = <Props extends object>(fetchScreen: () => Promise<ComponentType<Props>>) =>
-  lazy(async () => {
-    const [Screen] = await Promise.all([fetchPart(fetchScreen), fetchTheRest()]);
-    return { default: Screen };
-  });
-
-const AsideScreen = later(async () => (await import('./aside/AsideScreen.tsx')).AsideScreen);
-const BedScreen = later(async () => (await import('./bed/BedScreen.tsx')).BedScreen);
-const StudyScreen = later(async () => (await import('./study/StudyScreen.tsx')).StudyScreen);
-const BookScreen = later(async () => (await import('./book/BookScreen.tsx')).BookScreen);
-const CardScreen = later(async () => (await import('./card/CardScreen.tsx')).CardScreen);
-const CheckScreen = later(async () => (await import('./check/CheckScreen.tsx')).CheckScreen);
-const CompareScreen = later(
+// Screens that are not where anyone starts are fetched when they are opened.
+const AsideScreen = withWords(async () => (await import('./aside/AsideScreen.tsx')).AsideScreen);
+const BedScreen = withWords(async () => (await import('./bed/BedScreen.tsx')).BedScreen);
+const StudyScreen = withWords(async () => (await import('./study/StudyScreen.tsx')).StudyScreen);
+const BookScreen = withWords(async () => (await import('./book/BookScreen.tsx')).BookScreen);
+const CardScreen = withWords(async () => (await import('./card/CardScreen.tsx')).CardScreen);
+const CheckScreen = withWords(async () => (await import('./check/CheckScreen.tsx')).CheckScreen);
+const CompareScreen = withWords(
   async () => (await import('./compare/CompareScreen.tsx')).CompareScreen,
 );
-const CornersScreen = later(
+const CornersScreen = withWords(
   async () => (await import('./corners/CornersScreen.tsx')).CornersScreen,
 );
-const FocusScreen = later(async () => (await import('./focus/FocusScreen.tsx')).FocusScreen);
-const LabelScreen = later(async () => (await import('./book/LabelScreen.tsx')).LabelScreen);
-const DescribeScreen = later(
+const FocusScreen = withWords(async () => (await import('./focus/FocusScreen.tsx')).FocusScreen);
+const LabelScreen = withWords(async () => (await import('./book/LabelScreen.tsx')).LabelScreen);
+const DescribeScreen = withWords(
   async () => (await import('./describe/DescribeScreen.tsx')).DescribeScreen,
 );
-const EntryScreen = later(async () => (await import('./book/EntryScreen.tsx')).EntryScreen);
-const MachineScreen = later(
+const EntryScreen = withWords(async () => (await import('./book/EntryScreen.tsx')).EntryScreen);
+const MachineScreen = withWords(
   async () => (await import('./machine/MachineScreen.tsx')).MachineScreen,
 );
-const MeterScreen = later(async () => (await import('./meter/MeterScreen.tsx')).MeterScreen);
-const MotionScreen = later(async () => (await import('./motion/MotionScreen.tsx')).MotionScreen);
-const OrderScreen = later(async () => (await import('./order/OrderScreen.tsx')).OrderScreen);
-const ScoreScreen = later(async () => (await import('./score/ScoreScreen.tsx')).ScoreScreen);
-const ProofScreen = later(async () => (await import('./proof/ProofScreen.tsx')).ProofScreen);
-const SheetScreen = later(async () => (await import('./sheet/SheetScreen.tsx')).SheetScreen);
-const RunScreen = later(async () => (await import('./sheet/RunScreen.tsx')).RunScreen);
-const StudyIfCut = later(async () => (await import('./StudyIfCut.tsx')).StudyIfCut);
-const TakeScreen = later(async () => (await import('./take/TakeScreen.tsx')).TakeScreen);
-const TroubleScreen = later(
+const MeterScreen = withWords(async () => (await import('./meter/MeterScreen.tsx')).MeterScreen);
+const MotionScreen = withWords(
+  async () => (await import('./motion/MotionScreen.tsx')).MotionScreen,
+);
+const OrderScreen = withWords(async () => (await import('./order/OrderScreen.tsx')).OrderScreen);
+const ScoreScreen = withWords(async () => (await import('./score/ScoreScreen.tsx')).ScoreScreen);
+const ProofScreen = withWords(async () => (await import('./proof/ProofScreen.tsx')).ProofScreen);
+const SheetScreen = withWords(async () => (await import('./sheet/SheetScreen.tsx')).SheetScreen);
+const RunScreen = withWords(async () => (await import('./sheet/RunScreen.tsx')).RunScreen);
+const StudyIfCut = withWords(async () => (await import('./StudyIfCut.tsx')).StudyIfCut);
+const TakeScreen = withWords(async () => (await import('./take/TakeScreen.tsx')).TakeScreen);
+const TroubleScreen = withWords(
   async () => (await import('./trouble/TroubleScreen.tsx')).TroubleScreen,
 );
 

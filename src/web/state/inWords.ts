@@ -13,8 +13,8 @@ let fetching: Promise<void> | undefined;
  * that the first view stays light.
  */
 export const fetchTheRest = (): Promise<void> =>
-  (fetching ??= fetchPart(() => import('../../words/en/laterAreas.ts')).then(({ laterAreas }) => {
-    speak = wordsIn([...firstAreas, ...laterAreas]);
+  (fetching ??= fetchPart(() => import('../../words/en/areas.ts')).then(({ areas }) => {
+    speak = wordsIn(areas);
   }));
 
 for (const doing of ['pointerdown', 'keydown', 'input', 'change'] as const) {

@@ -1,6 +1,58 @@
 import type { AreaWords } from '../sentence.ts';
-import { firstAreas } from './firstAreas.ts';
-import { laterAreas } from './laterAreas.ts';
+import { appWords } from './app.ts';
+import { bedWords } from './bed.ts';
+import { bookWords } from './book.ts';
+import { cardWords } from './card.ts';
+import { compareWords } from './compare.ts';
+import { cutmodelWords } from './cutmodel.ts';
+import { earlierWords } from './earlier.ts';
+import { drawingWords, filecheckWords } from './filecheck.ts';
+import { focusWords } from './focus.ts';
+import { formatWords } from './formats.ts';
+import { httpWords } from './http.ts';
+import { machineWords } from './machine.ts';
+import { meterWords } from './meter.ts';
+import { mistakeWords } from './mistakes.ts';
+import { motionWords } from './motion.ts';
+import { planWords } from './plan.ts';
+import { programWords } from './program.ts';
+import { proofWords } from './proof.ts';
+import { readingWords } from './reading.ts';
+import { referenceWords } from './reference.ts';
+import { standingWords } from './standing.ts';
+import { stockWords } from './stock.ts';
+import { storeWords } from './store.ts';
+import { unitWords } from './units.ts';
+import { watchWords } from './watch.ts';
+import { webWords } from './web.ts';
 
-/** Every area's sentences in English. A new area is one file and one line in either list. No code may stand in two areas. */
-export const areas: readonly AreaWords[] = [...firstAreas, ...laterAreas];
+/** Every area's sentences in English. A new area is one file and one line here. No code may stand in two areas. */
+export const areas: readonly AreaWords[] = [
+  appWords,
+  bedWords,
+  bookWords,
+  cardWords,
+  compareWords,
+  cutmodelWords,
+  earlierWords,
+  drawingWords,
+  filecheckWords,
+  focusWords,
+  formatWords,
+  httpWords,
+  machineWords,
+  meterWords,
+  mistakeWords,
+  motionWords,
+  planWords,
+  programWords,
+  proofWords,
+  readingWords,
+  referenceWords,
+  standingWords,
+  stockWords,
+  storeWords,
+  unitWords,
+  watchWords,
+  webWords,
+];

@@ -1,21 +1,9 @@
 import type { AreaWords } from '../sentence.ts';
-import { appWords } from './app.ts';
-import { cutmodelWords } from './cutmodel.ts';
 import { httpWords } from './http.ts';
-import { machineWords } from './machine.ts';
-import { readingWords } from './reading.ts';
-import { stockWords } from './stock.ts';
-import { unitWords } from './units.ts';
 import { webWords } from './web.ts';
 
-/** What the first screens may have to say: kept small, since it comes with the first view. */
-export const firstAreas: readonly AreaWords[] = [
-  appWords,
-  cutmodelWords,
-  httpWords,
-  machineWords,
-  readingWords,
-  stockWords,
-  unitWords,
-  webWords,
-];
+/**
+ * What the page may have to say before it has fetched the words of every area (`areas.ts`): what went wrong on the way to
+ * the server, which is then where no more words can be had from. Kept small, since it comes with the first view.
+ */
+export const firstAreas: readonly AreaWords[] = [httpWords, webWords];

@@ -5,7 +5,7 @@ import { standingText } from '../../../words/en/screens/standing.ts';
 import type { AnswerStanding } from '../../state/useAnswer.ts';
 
 export interface AnswerBarProps {
-  readonly answer: AnswerStanding | undefined;
+  readonly answer: AnswerStanding;
   /** The one at the head. */
   readonly speed: Setting | undefined;
 }
@@ -19,7 +19,7 @@ export const AnswerBar = ({ answer, speed }: AnswerBarProps) => {
   const below = useIsBelow(place);
   return (
     <div ref={place} className="answer-bar-place">
-      {answer !== undefined && below ? (
+      {below ? (
         <a className="answer-bar" href="#answer-title" tabIndex={-1} aria-hidden="true">
           <strong>{speed === undefined ? words.noneYet : words.cutAt(speed)}</strong>
           {speed === undefined ? null : <span>{standingText.short(answer.standing)}</span>}

@@ -1,19 +1,19 @@
-import { lazy, useEffect, useState } from 'react';
+import { useEffect, useState } from 'react';
 import { settingKey, type Setting } from '../../../core/machine/setting.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { answerText as words } from '../../../words/en/screens/answer.ts';
-import { fetchPart } from '../../state/fetchPart.ts';
+import { answerHeadText as words } from '../../../words/en/screens/answerHead.ts';
 import type { BookEntry } from '../../state/queries.ts';
 import { useAnswer } from '../../state/useAnswer.ts';
+import { withWords } from '../../state/withWords.ts';
 import { Fetched } from '../fetched/Fetched.tsx';
 import { Notice } from '../notice/Notice.tsx';
-import { AnswerBar } from './AnswerBar.tsx';
-import { AnswerSentence } from './AnswerSentence.tsx';
-import { Questioned } from './Questioned.tsx';
+import { answerSaid, AnswerSentence } from './AnswerSentence.tsx';
 
-/** Fetched with the first tap: the first screen needs none of it to be tapped. */
-const answered = () => fetchPart(() => import('./Answered.tsx'));
-const Answered = lazy(answered);
+// Fetched with the first tap: the first screen needs none of it to be tapped.
+const answered = async () => (await import('./Answered.tsx')).Answered;
+const Answered = withWords(answered);
+const AnswerBar = withWords(async () => (await import('./AnswerBar.tsx')).AnswerBar);
+const Questioned = withWords(async () => (await import('./Questioned.tsx')).Questioned);
 
 export interface AnswerPanelProps {
   readonly study: Study;
@@ -28,8 +28,9 @@ export const AnswerPanel = ({ study, kept, isSample = false }: AnswerPanelProps)
   const { answer, behind, broke, earlier } = useAnswer(study, { kept });
   const [chosen, setChosen] = useState<Chosen>();
   useEffect(() => {
-    if (behind) void answered().catch(() => undefined);
+    if (behind) void Promise.all([answered(), answerSaid()]).catch(() => undefined);
   }, [behind]);
+  const isAsked = behind || answer !== undefined || broke !== undefined;
   const run = answer?.standing.run;
   // A choice is one among the speeds that were offered: another answer offers others.
   const speed = chosen !== undefined && chosen.beside === keyOf(run) ? chosen.setting : run;
@@ -39,13 +40,21 @@ export const AnswerPanel = ({ study, kept, isSample = false }: AnswerPanelProps)
         {words.title}
       </h2>
       <AnswerSentence answer={answer} behind={behind} speed={speed} kept={kept?.entry} />
-      <AnswerBar answer={answer} speed={speed} />
+      {answer === undefined ? null : (
+        <Fetched>
+          <AnswerBar answer={answer} speed={speed} />
+        </Fetched>
+      )}
       {broke === undefined ? null : (
         <Notice tone="stop">
           <p>{words.broke(broke)}</p>
         </Notice>
       )}
-      <Questioned study={study} />
+      {isAsked ? (
+        <Fetched>
+          <Questioned study={study} />
+        </Fetched>
+      ) : null}
       {answer === undefined ? null : (
         <Fetched>
           <Answered

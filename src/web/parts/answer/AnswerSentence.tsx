@@ -1,16 +1,18 @@
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
-import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
-import { settingKey, type Setting } from '../../../core/machine/setting.ts';
-import { answerText as words } from '../../../words/en/screens/answer.ts';
-import { problemInWords } from '../../state/inWords.ts';
+import type { Setting } from '../../../core/machine/setting.ts';
+import { answerHeadText as words } from '../../../words/en/screens/answerHead.ts';
+import { withWords } from '../../state/withWords.ts';
 import type { AnswerStanding } from '../../state/useAnswer.ts';
-import { StandingSays } from '../standing/StandingSays.tsx';
-import { sureAt } from './sureAt.ts';
+import { Fetched } from '../fetched/Fetched.tsx';
 import './answer.css';
+
+/** Comes with the first answer, not with the page. */
+export const answerSaid = async () => (await import('./AnswerSaid.tsx')).AnswerSaid;
+const AnswerSaid = withWords(answerSaid);
 
 export interface AnswerSentenceProps {
   readonly answer: AnswerStanding | undefined;
-  /** A newer answer is being reckoned. */
+  /** A newer answer is being worked out. */
   readonly behind: boolean;
   /** The speed at the head; absent: that of the standing. */
   readonly speed?: Setting | undefined;
@@ -25,53 +27,17 @@ export const AnswerSentence = ({
   kept,
 }: AnswerSentenceProps) => (
   <div className="answer-sentence" role="status" aria-busy={behind}>
-    {answer === undefined ? (
-      <p className="answer-nothing">{behind ? words.reckoning : words.nothingYet}</p>
-    ) : speed === undefined ? (
-      behind ? (
-        // What was missing may just have been said.
-        <p className="answer-nothing">{words.reckoning}</p>
-      ) : (
-        <NoSetting answer={answer} />
-      )
+    {answer === undefined || (speed === undefined && behind) ? (
+      // Where no setting could be named, what was missing may just have been said.
+      <Waiting>{behind ? words.calculating : words.nothingYet}</Waiting>
     ) : (
-      <>
-        <p className="answer-cut">{words.cutAt(speed)}</p>
-        <Promised answer={answer} speed={speed} kept={kept} />
-        <StandingSays standing={answer.standing} />
-      </>
+      <Fetched waiting={<Waiting>{words.calculating}</Waiting>}>
+        <AnswerSaid answer={answer} speed={speed} kept={kept} />
+      </Fetched>
     )}
   </div>
 );
 
-interface PromisedProps {
-  readonly answer: AnswerStanding;
-  readonly speed: Setting;
-  readonly kept: ProvenSetting | undefined;
-}
-
-/** No promise is named for a speed of which nobody asked it. */
-const Promised = ({ answer, speed, kept }: PromisedProps) => {
-  const surePct =
-    sureAt(answer, speed) ??
-    (kept !== undefined && settingKey(kept.setting) === settingKey(speed)
-      ? kept.surePct
-      : undefined);
-  return surePct === undefined || answer.standing.kind === 'failed' ? null : (
-    <p className="answer-promise">{words.promised(answer.standing.promise.outOf100, surePct)}</p>
-  );
-};
-
-const NoSetting = ({ answer }: { readonly answer: FitAnswer }) => {
-  const said = answer.reason === undefined ? undefined : problemInWords(answer.reason);
-  return (
-    <>
-      <p className="answer-none">{words.noneYet}</p>
-      {said === undefined ? null : (
-        <p>
-          {said.message} {said.remedy}
-        </p>
-      )}
-    </>
-  );
-};
+const Waiting = ({ children }: { readonly children: string }) => (
+  <p className="answer-nothing">{children}</p>
+);

@@ -4,6 +4,7 @@ import type { Setting } from '../../../core/machine/setting.ts';
 import { promiseOf } from '../../../core/study/promiseOf.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
+import { answerHeadText } from '../../../words/en/screens/answerHead.ts';
 import type { HeadChange } from '../../state/change.ts';
 import { fetchPart } from '../../state/fetchPart.ts';
 import type { AnswerStanding } from '../../state/useAnswer.ts';
@@ -41,7 +42,7 @@ interface AnsweredProps {
 }
 
 /** What stands below the sentence once there is an answer: what to run, what it could not tell, and the rest one click below. */
-const Answered = (props: AnsweredProps) => {
+export const Answered = (props: AnsweredProps) => {
   const { study, isSample, answer, behind, earlier, speed, kept, onChoose } = props;
   const { keeper } = useWorkshop();
   const [roomy] = useState(() => matchMedia('(min-width: 62rem)').matches);
@@ -81,7 +82,7 @@ const Answered = (props: AnsweredProps) => {
       <div className="answer-below">
         {answer.recommended === null ? null : <WhyPart study={study} earlier={earlier.sheets} />}
         <More title={words.picture} startsOpen={roomy}>
-          <Fetched waiting={<p>{words.reckoning}</p>}>
+          <Fetched waiting={<p>{answerHeadText.calculating}</p>}>
             <CutPicture study={study} answer={answer} />
           </Fetched>
         </More>
@@ -99,7 +100,7 @@ const Answered = (props: AnsweredProps) => {
         )}
         {answer.recommended === null ? null : (
           <OpenedOnce title={costText.order}>
-            <Fetched waiting={<p>{words.reckoning}</p>}>
+            <Fetched waiting={<p>{answerHeadText.calculating}</p>}>
               <OrderPart
                 study={study}
                 recommended={answer.recommended}
@@ -116,5 +117,3 @@ const Answered = (props: AnsweredProps) => {
     </>
   );
 };
-
-export default Answered;

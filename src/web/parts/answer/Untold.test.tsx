@@ -1,11 +1,15 @@
 import { act } from 'react';
 import { createRoot, type Root } from 'react-dom/client';
-import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { afterEach, beforeAll, beforeEach, describe, expect, it } from 'vitest';
 import { readCardOf, type ReadCard } from '../../../../test/samples/earlier.ts';
 import { sampleStudy } from '../../../../test/samples/studies.ts';
 import { fitStudy } from '../../../core/cutmodel/fitStudy.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
+import { fetchTheRest } from '../../state/inWords.ts';
 import { Untold } from './Untold.tsx';
+
+// The page fetches the words with the part that says them.
+beforeAll(fetchTheRest);
 
 let root: Root;
 let holder: HTMLElement;

@@ -1,6 +1,6 @@
 import { useMemo } from 'react';
 import type { Card } from '../../../core/card/card.ts';
-import { cardDrawing, type PartOf } from '../../../core/card/cardDrawing.ts';
+import { cardParts, type PartOf } from '../../../core/card/cardParts.ts';
 import type { CellAsRead } from '../../../core/reading/readingEvent.ts';
 import { CellShape } from './CellShape.tsx';
 import { pathOf } from './paths.ts';
@@ -56,10 +56,12 @@ interface DrawnPath {
 }
 
 /** Every line of the card as a path; only the readings change afterwards. */
-const pathsOn = (card: Card): readonly DrawnPath[] =>
-  cardDrawing(card)
-    .layers.flatMap(({ parts }) => parts)
+const pathsOn = (card: Card): readonly DrawnPath[] => {
+  const { marks, rungs, window, outline } = cardParts(card);
+  return [marks, ...rungs, window, outline]
+    .flat()
     .map(({ of, polylines }) => ({ of, d: pathOf(polylines, card.heightMm) }));
+};
 
 /** A few long, slightly bent lines: enough to say wood, too faint to be taken for a mark. */
 const grain = (widthMm: number, heightMm: number): string =>

@@ -4,7 +4,7 @@ import { compareText as words } from '../../../words/en/screens/compare.ts';
 import { More } from '../../parts/more/More.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { GainPicture } from './GainPicture.tsx';
-import { SayProblem } from './SayProblem.tsx';
+import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Settling } from './Settling.tsx';
 import type { CompareDraft } from './sides.ts';
 
@@ -33,7 +33,7 @@ export const CompareSays = ({ comparison, draft, studyOf }: CompareSaysProps) =>
         <p>{verdict.standing(comparison)}</p>
         <p className="small soft">{words.read(names, read)}</p>
         {remarks.map((remark) => (
-          <SayProblem key={remark.code} problem={remark} tone="care" />
+          <ProblemNotice key={remark.code} problem={remark} tone="care" />
         ))}
         <div>
           <More title={words.exactTitle}>

@@ -14,7 +14,7 @@ import { useStudy } from '../../state/workshop.tsx';
 import { CompareSays } from './CompareSays.tsx';
 import { DraftForm } from './DraftForm.tsx';
 import { PiecesForm } from './PiecesForm.tsx';
-import { SayProblem } from './SayProblem.tsx';
+import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { emptyDraft, studyOfSide, wishOf, type CompareDraft } from './sides.ts';
 import './compare.css';
 
@@ -99,11 +99,11 @@ const Compare = ({ study }: { readonly study: Study }) => {
               studyOf={(side) => studyOfSide(wish, side, study.id)}
             />
           ) : (
-            <SayProblem problem={comparison.problem} tone="stop" />
+            <ProblemNotice problem={comparison.problem} tone="stop" />
           )}
         </div>
       ) : (
-        <SayProblem problem={two.problem} tone="stop" />
+        <ProblemNotice problem={two.problem} tone="stop" />
       )}
     </>
   );

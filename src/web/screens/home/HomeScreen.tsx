@@ -1,13 +1,11 @@
-import { lazy, useState } from 'react';
+import { useState } from 'react';
 import { shellText as words } from '../../../words/en/screens/shell.ts';
 import { CallFailed, isNotLetIn } from '../../state/call.ts';
-import { fetchPart } from '../../state/fetchPart.ts';
 import { useHome } from '../../state/queries.ts';
+import { withWords } from '../../state/withWords.ts';
 import { FirstScreen } from '../first/FirstScreen.tsx';
 
-const BedScreen = lazy(() =>
-  fetchPart(async () => ({ default: (await import('../bed/BedScreen.tsx')).BedScreen })),
-);
+const BedScreen = withWords(async () => (await import('../bed/BedScreen.tsx')).BedScreen);
 
 /**
  * The first day: a card to tap. From the second day: the sheet on the bed. Which of the two is settled when the screen

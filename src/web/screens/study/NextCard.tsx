@@ -5,7 +5,7 @@ import type { NextCardAnswer } from '../../../core/cutmodel/fitAnswer.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import { promiseOf } from '../../../core/study/promiseOf.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { answerText } from '../../../words/en/screens/answer.ts';
+import { answerHeadText } from '../../../words/en/screens/answerHead.ts';
 import { studyText as words } from '../../../words/en/screens/study.ts';
 import { problemInWords } from '../../state/inWords.ts';
 import { Action } from '../../parts/action/Action.tsx';
@@ -45,9 +45,9 @@ const Proposal = ({ study }: { readonly study: Study }) => {
   const large = useNextCard(study, sizes[1]);
   const [parts, setParts] = useState(keptPartsAhead);
   const broke = small.broke ?? large.broke;
-  if (broke !== undefined) return <p>{answerText.broke(broke)}</p>;
+  if (broke !== undefined) return <p>{answerHeadText.broke(broke)}</p>;
   if (small.answer === undefined || large.answer === undefined) {
-    return <p role="status">{answerText.reckoning}</p>;
+    return <p role="status">{answerHeadText.calculating}</p>;
   }
   const { partLengthMm } = promiseOf(study);
   const order = { parts, partLengthMm };

@@ -25,16 +25,11 @@ interface Spot {
 
 /** What the answer says. */
 export const answerText = {
-  title: 'The answer',
   cutAt: (spot: Spot) => `Cut at ${settingWords(spot)}.`,
   promised: (outOf100: number, surePct: number) =>
     `${inHundred(outOf100)} in 100 come out; we are ${sureWords(surePct)} sure.`,
-  nothingYet: 'Tap each shape that you have looked at. The answer stands here as you go.',
   noneYet: 'No setting yet.',
   guess: 'A guess: this lies outside what was cut.',
-  reckoning: 'Calculating…',
-  broke: (what: string) =>
-    `The calculation broke off (${what}). Your readings are safe; please report this.`,
   steps: 'Which of these do you run?',
   surer: 'One step surer',
   holds: 'Fastest that holds',
