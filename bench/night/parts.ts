@@ -6,6 +6,7 @@ import { firstViewPart } from '../server/firstViewPart.ts';
 import { faultsPart } from '../server/faultsPart.ts';
 import { filesPart } from '../files/filesPart.ts';
 import { hostilePart } from '../hostile/hostilePart.ts';
+import { mutantsPart } from '../mutation/mutantsPart.ts';
 import { killsPart } from '../server/killsPart.ts';
 import { requestsPart } from '../server/requestsPart.ts';
 import { sumsPart } from '../sums/sumsPart.ts';
@@ -24,4 +25,5 @@ export const nightParts: readonly NightPart[] = [
   growthPart,
   firstViewPart,
   casesPart,
+  mutantsPart,
 ];

@@ -71,6 +71,14 @@ describe('the motion that timed jobs tell', () => {
     expect(still.untold).toContain('travelSpeed');
   });
 
+  it('names two unknowns that the jobs cannot tell apart', () => {
+    // One job three times: whatever the head takes longer for, each run takes longer by as much.
+    const [, , , , , zigzag] = timesOf(motion);
+    const same = fitted([zigzag, zigzag, zigzag].flatMap((job) => job ?? []));
+    expect(same.notApart).toEqual([['acceleration', 'jobDelay']]);
+    expect(fitted(timesOf(motion, 3)).notApart).toEqual([]);
+  });
+
   it('does not mind in which order the jobs were timed', () => {
     const jobs = timesOf(motion);
     const there = fitted(jobs).motion;
