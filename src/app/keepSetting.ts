@@ -1,4 +1,5 @@
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
+import { firingProblem } from '../core/card/firingLimits.ts';
 import { powerLimit } from '../core/machine/deliveredPower.ts';
 import type { Machine } from '../core/machine/machine.ts';
 import type { Setting } from '../core/machine/setting.ts';
@@ -40,8 +41,8 @@ export interface KeepSetting extends EarlierSheetsWish {
 /**
  * Keeps a setting in the book with all that it holds for and where it came from. What the model says of it is computed
  * here, from the study as it stands and what earlier sheets taught: nobody can write a promise into the book. The same setting sent twice under one id
- * is kept once. Refuses: `study-not-found`, a refused material, `power-above-machine`, `overdrive-needs-reason`,
- * `rest-not-said`, `no-forecast-to-keep`, `entry-id-taken`, what `Model` refuses.
+ * is kept once. Refuses: `study-not-found`, a refused material, `power-above-machine`, `fires-beyond-speeds`,
+ * `overdrive-needs-reason`,  * `rest-not-said`, `no-forecast-to-keep`, `entry-id-taken`, what `Model` refuses.
  */
 export const keepSetting = async (
   ports: AskingPorts,
@@ -131,6 +132,8 @@ const mayKeep = (study: Study, { setting, personsChoice }: KeepSetting): Outcome
   const { machine } = study;
   if (powerPct > machine.maxPowerPct)
     return refuse('power-above-machine', { powerPct, mostPct: machine.maxPowerPct });
+  const beyond = firingProblem('setting', setting, { machine, mayOverdrive: true });
+  if (beyond !== undefined) return { ok: false, problem: beyond };
   const limitPct = ratedLimitPct(machine);
   const chosen = (personsChoice ?? '').trim() !== '';
   return limitPct !== undefined && powerPct > limitPct && !chosen

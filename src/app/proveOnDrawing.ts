@@ -1,5 +1,6 @@
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import { answerFrom } from '../core/cutmodel/fitStudy.ts';
+import { firingProblem } from '../core/card/firingLimits.ts';
 import type { Finding, PathLine, Toolpath } from '../core/filecheck/toolpath.ts';
 import type { Setting } from '../core/machine/setting.ts';
 import { lengthMm } from '../core/path/polyline.ts';
@@ -59,8 +60,8 @@ const mostSegments = 800_000;
 
 /**
  * Carries a setting of a study to a drawing: the same on the command line and on the page. Refuses what
- * `acceptMaterial` and the readers refuse,
- * `proof-nothing-to-cut`, `proof-no-setting`, `proof-too-much-to-plan`.
+ * `acceptMaterial` and the readers refuse, a
+ * setting that the machine may not be set to, `proof-nothing-to-cut`, `proof-no-setting`, `proof-too-much-to-plan`.
  */
 export const proveOnDrawing = (
   { text, study, earlier = [], setting, leaveOut = [] }: DrawingToProve,
@@ -68,6 +69,9 @@ export const proveOnDrawing = (
 ): Outcome<ProofOnDrawing> => {
   const accepted = acceptMaterial(study.stock);
   if (!accepted.ok) return accepted;
+  const beyond =
+    setting && firingProblem('setting', setting, { machine: study.machine, mayOverdrive: true });
+  if (beyond !== undefined) return { ok: false, problem: beyond };
   told('reading');
   const read = readToolpath(text);
   if (!read.ok) return read;

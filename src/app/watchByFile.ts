@@ -1,3 +1,4 @@
+import { firingProblem, overdrives } from '../core/card/firingLimits.ts';
 import { fit } from '../core/cutmodel/fit.ts';
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import { answerFrom } from '../core/cutmodel/fitStudy.ts';
@@ -23,7 +24,7 @@ export interface WatchedByFile {
   readonly strips: readonly { readonly strip: CheckStrip; readonly verdict: StripVerdict }[];
   readonly cause?: LaserOrWood;
   readonly looks: readonly LookAt[];
-  /** The strip to cut in the next new batch, where the study says. */
+  /** The strip to cut in the next new batch, where the study says; none that drives the tube above its rated current. */
   readonly nextStrip?: readonly Setting[];
   /** What is to be said of the material that the study names. */
   readonly ofMaterial: readonly Problem[];
@@ -31,11 +32,15 @@ export interface WatchedByFile {
 
 /**
  * Watches a setting by a file alone; nothing is stored. The study's cells are the history of every strip. Refuses:
- * what `acceptMaterial` refuses, `no-forecast-to-keep` where nothing says what was foreseen. ~0.2 s a strip.
+ * what `acceptMaterial` refuses, a setting that the study’s machine may not be set to, `no-forecast-to-keep` where nothing says what was foreseen. ~0.2 s a strip.
  */
 export const watchByFile = (file: WatchFile): Outcome<WatchedByFile> => {
   const accepted = file.study === undefined ? done([]) : acceptMaterial(file.study.stock);
   if (!accepted.ok) return accepted;
+  const beyond =
+    file.study &&
+    firingProblem('setting', file.setting, { machine: file.study.machine, mayOverdrive: true });
+  if (beyond !== undefined) return { ok: false, problem: beyond };
   const foreseen = foreseenBy(file);
   if (foreseen === undefined) return refuse('no-forecast-to-keep');
   const strips = file.strips.map((strip, i): CheckStrip => ({
@@ -60,7 +65,7 @@ export const watchByFile = (file: WatchFile): Outcome<WatchedByFile> => {
     strips: judged,
     ...(cause === undefined ? {} : { cause }),
     looks: isAmiss ? whatToLookAt(cause?.pointsAt ?? 'unclear', file.meter) : [],
-    ...(file.study === undefined
+    ...(file.study === undefined || overdrives(file.study.machine, file.setting)
       ? {}
       : { nextStrip: stripSettings(fit(before(file, file.study)), file.setting) }),
   });

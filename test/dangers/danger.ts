@@ -13,7 +13,9 @@ export interface HeldTo {
 }
 
 /** The outcome that keeps people from harm: nothing is made, with this reason; or what is made keeps within bounds. */
-export type Outcome = { readonly refused: string } | { readonly made: HeldTo };
+export type Outcome =
+  /** Where the doors say it in other words: each code. */
+  { readonly refused: string | Readonly<Record<Way, string>> } | { readonly made: HeldTo };
 
 /** Whoever asks: a file at the command line, or a program or page through HTTP. */
 export type Way = 'command-line' | 'http';

@@ -34,11 +34,15 @@ const within: HeldTo = {
   mostMarksTimes: 0.5,
   speedsMmPerS: [1, 100],
 };
-const cardRefused = (what: string, code: string, ask: object): Danger => ({
+const cardRefused = (
+  what: string,
+  refused: Extract<Danger['then'], { readonly refused: unknown }>['refused'],
+  ask: object,
+): Danger => ({
   what,
   door: 'card',
   ask,
-  then: { refused: code },
+  then: { refused },
 });
 const cardMade = (what: string, ask: object, made: HeldTo): Danger => ({
   what,
@@ -319,6 +323,128 @@ const thinStock: readonly Danger[] = [
   ),
 ].map((danger) => ({ ...danger, what: `thin stock: ${danger.what}` }));
 
+/** A card is asked for or sent whole: through HTTP a request that is neither is told of as one. */
+const misread = (atCommandLine: string) => ({
+  'command-line': atCommandLine,
+  http: 'file-value-not-allowed',
+});
+
+/** A slip of the hand that would open a limit if it were passed over. */
+const slips: readonly Danger[] = [
+  cardRefused(
+    'the limit said by a name that nobody reads',
+    'file-key-unknown',
+    card({}, { maxPower: 20 }),
+  ),
+  cardRefused(
+    'the range of speed the wrong way round',
+    'file-value-refused',
+    card({}, { speedRangeMmPerS: [100, 1] }),
+  ),
+  cardRefused('a limit above all there is', 'file-value-too-big', card({}, { maxPowerPct: 140 })),
+  cardRefused('a power of −34 %', 'file-value-too-small', card({ powerPct: -34 })),
+  cardRefused(
+    'a power said as a fraction',
+    'card-request-out-of-range',
+    card({ rungs: [{ powerPct: 0.34, speedMmPerS: 14 }] }),
+  ),
+  cardRefused(
+    'a speed in mm/min under a name of its own',
+    misread('file-key-unknown'),
+    card({ trusted: { powerPct: 34, speedMmPerMin: 840 } }),
+  ),
+  cardRefused(
+    'a speed as words, in mm/min',
+    misread('file-value-wrong-type'),
+    card({ rungs: [{ powerPct: 34, speedMmPerS: '840 mm/min' }] }),
+  ),
+  cardRefused(
+    'a speed in mm/min typed as mm/s',
+    'fires-beyond-speeds',
+    card({ rungs: [{ powerPct: 34, speedMmPerS: 840 }] }),
+  ),
+  cardRefused(
+    'a speed in in/s typed as mm/s',
+    'fires-beyond-speeds',
+    card({ trusted: { powerPct: 34, speedMmPerS: 0.55 } }),
+  ),
+  cardRefused(
+    'a thickness of an eighth of an inch typed as mm',
+    'fires-would-cut',
+    card({}, {}, { material: 'plywood', thicknessMm: 0.125 }),
+  ),
+  cardRefused(
+    'more power in corners than on the straight',
+    'file-value-refused',
+    card({ trusted: { powerPct: 34, minPowerPct: 95, speedMmPerS: 30 } }),
+  ),
+  cardRefused(
+    'no pass at all',
+    'file-value-too-small',
+    card({ scoring: { ...scoring, passes: 0 } }),
+  ),
+  cardRefused(
+    'a pass and a half',
+    misread('file-value-wrong-type'),
+    card({ scoring: { ...scoring, passes: 1.5 } }),
+  ),
+  cardRefused(
+    'a line of one’s own that lights the beam',
+    'file-value-refused',
+    card({ gcode: { opening: ['G21', 'M4 S1000'] } }),
+  ),
+  cardRefused(
+    'a line of one’s own that lights the beam at the end',
+    'file-value-refused',
+    card({ gcode: { closing: ['m 03 s1000', 'G1 X0 Y0 F60'] } }),
+  ),
+  cardRefused(
+    'a card wider than the bed',
+    'check-outside-bed',
+    card({}, { bed: { widthMm: 50, heightMm: 50 } }),
+  ),
+  cardRefused(
+    'readings of the meter in the wrong order',
+    'card-tube-readings-odd',
+    card(
+      { powerPct: 60 },
+      {
+        ratedCurrentMa: 24,
+        tubePoints: [
+          { powerPct: 10, currentMa: 20 },
+          { powerPct: 40, currentMa: 5 },
+        ],
+      },
+    ),
+  ),
+  cardRefused(
+    'readings in A beside a rating in mA',
+    'card-tube-readings-odd',
+    card(
+      { powerPct: 60 },
+      {
+        ratedCurrentMa: 24,
+        tubePoints: [
+          { powerPct: 10, currentMa: 0.003 },
+          { powerPct: 40, currentMa: 0.016 },
+        ],
+      },
+    ),
+  ),
+  cardRefused('a habit that nobody can have', 'card-machine-too-strong', {
+    ...card(),
+    study: {
+      version: 1,
+      machine,
+      stock: plywood,
+      habit: { powerPct: 1, speedMmPerS: 100, comesOut: 'always' },
+    },
+  }),
+  cardRefused('a way round by asking for overdrive', 'card-power-above-machine', {
+    ...card({ overdrive: true, powerPct: 95 }),
+  }),
+].map((danger) => ({ ...danger, what: `slips: ${danger.what}` }));
+
 /** What goes beyond a limit of machine, tube or material, by whichever part of a request. */
 export const limitDangers: readonly Danger[] = [
   ...machineLimit,
@@ -326,4 +452,5 @@ export const limitDangers: readonly Danger[] = [
   ...lineEnergy,
   ...speeds,
   ...thinStock,
+  ...slips,
 ];

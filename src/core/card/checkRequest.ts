@@ -2,6 +2,7 @@ import type { Problem } from '../problem.ts';
 import type { CardRequest } from './cardRequest.ts';
 import type { CardProblem } from './codes.ts';
 import { cornersSpeed } from './cornersLadder.ts';
+import { oddReading } from '../machine/oddReading.ts';
 import { firingProblem } from './firingLimits.ts';
 import { shapeBoxMm } from './testShapes.ts';
 
@@ -16,7 +17,8 @@ export const checkRequest = (request: CardRequest): Problem | undefined =>
   cornersWithoutCorners(request) ??
   tooMany(request) ??
   belowGap(request) ??
-  aboveMachine(request);
+  aboveMachine(request) ??
+  oddReadings(request);
 
 const ranges = (request: CardRequest): readonly (readonly [string, number, number, number])[] => [
   ['powerPct', request.powerPct, 1, 100],
@@ -109,4 +111,15 @@ const aboveMachine = (request: CardRequest): Problem | undefined => {
   return powerPct > most
     ? { code: 'card-power-above-machine', params: { powerPct, most } }
     : aboveRated(request, powerPct);
+};
+
+/** Where the readings cannot be right, nobody knows which setting reaches the rated current. */
+const oddReadings = ({ machine }: CardRequest): CardProblem | undefined => {
+  const odd = oddReading(machine);
+  return odd === undefined
+    ? undefined
+    : {
+        code: 'card-tube-readings-odd',
+        params: { ...odd, ratedMa: machine.ratedCurrentMa ?? 0 },
+      };
 };

@@ -9,6 +9,7 @@ export const cardCodes = [
   'card-cell-below-bed-gap',
   'card-bigger-than-sheet',
   'card-power-above-machine',
+  'card-tube-readings-odd',
   'card-nothing-to-vary',
   'card-rung-sped-up-to-ceiling',
   'card-rung-rounded',

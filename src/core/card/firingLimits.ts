@@ -100,8 +100,8 @@ export const overdrives = (machine: PoweredMachine, setting: Setting): boolean =
 const mostPowerPct = (setting: Setting): number =>
   Math.max(setting.powerPct, powerInCornersPct(setting));
 
-/** Parts of a job that fire, as sentences name them. */
-export type FiringPart = 'cell' | 'marks' | 'trusted' | 'line';
+/** Parts of a job that fire, as sentences name them; `setting`: one said by itself, before any job. */
+export type FiringPart = 'cell' | 'marks' | 'trusted' | 'line' | 'setting';
 
 const codeOf: Readonly<Record<BeyondLimit['limit'], FiringCode>> = {
   machine: 'fires-above-machine',
@@ -118,7 +118,7 @@ export const firingProblem = (
   limits: FiringLimits,
 ): (Problem & { readonly code: FiringCode }) | undefined => {
   const to = part === 'marks' || part === 'line' ? 'marks' : 'through';
-  const chosen = part === 'cell' && limits.mayOverdrive === true;
+  const chosen = (part === 'cell' || part === 'setting') && limits.mayOverdrive === true;
   const first = beyondLimits(setting, to, limits).find(
     ({ limit }) => !(chosen && limit === 'rated-current'),
   );

@@ -72,7 +72,7 @@ export const decisionOn = (
         const slowed = (posterior.cornersExponent[i] ?? NaN) * lnCorners;
         if ((fastest[i] ?? NaN) - slowed >= lnSpeed) sure += weight[i] ?? NaN;
       }
-      return sure;
+      return Math.min(1, sure);
     },
     shareAt: (powerPct, speedMmPerS) => {
       const lnPower = compiled.lnPowerOf(powerPct);
@@ -87,7 +87,7 @@ export const decisionOn = (
           (weight[i] ?? NaN) *
           shareOut(link, margin, posterior.sigma[i] ?? 1, scatter[i] ?? NaN, lengths);
       }
-      return sum;
+      return Math.min(1, sum);
     },
     v50Quantile: (powerPct, p) => {
       const lnPower = compiled.lnPowerOf(powerPct);

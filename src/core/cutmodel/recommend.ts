@@ -125,6 +125,7 @@ export const recommend = (
     chosen = { powerPct, speedMmPerS };
   } else if (ask.speedMmPerS !== undefined) {
     const wanted = ask.speedMmPerS;
+    if (wanted < study.machine.speedRangeMmPerS[0]) return { reason: tooSlow(found) };
     const least = leastPowerAt(found, wanted, limitPct);
     if (least === null) {
       return {

@@ -12,6 +12,7 @@ export const proofCodes = [
   ...drawingRemarkCodes,
   'proof-nothing-to-cut',
   'proof-no-setting',
+  'proof-overdrives',
   'proof-power-not-known',
   'proof-faster-than-any-out',
   'proof-below-start-speed',

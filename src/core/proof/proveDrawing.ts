@@ -3,6 +3,8 @@ import type { Fit } from '../cutmodel/fit.ts';
 import { fastestOutAt } from '../cutmodel/evidence.ts';
 import { meanSdOf } from '../cutmodel/posterior.ts';
 import { priors } from '../cutmodel/priors.ts';
+import { overdrives } from '../card/firingLimits.ts';
+import { powerLimit } from '../machine/deliveredPower.ts';
 import type { MotionValues } from '../machine/motionValues.ts';
 import type { Setting } from '../machine/setting.ts';
 import { wholeJobTime, type JobMove } from '../motion/jobTime.ts';
@@ -310,6 +312,11 @@ const settingRemarks = (
 ): readonly DrawingRemark[] => {
   const { powerPct, minPowerPct = powerPct, speedMmPerS, passes } = setting;
   const remarks: DrawingRemark[] = [];
+  if (overdrives(study.machine, setting))
+    remarks.push({
+      code: 'proof-overdrives',
+      params: { powerPct, ratedPct: Number(powerLimit(study.machine).powerPct.toFixed(1)) },
+    });
   if (work === null) remarks.push({ code: 'proof-power-not-known', params: { powerPct } });
   const startMmPerS = study.machine.powerRampStartMmPerS ?? 0;
   if (minPowerPct < powerPct && speedMmPerS <= startMmPerS) {

@@ -11,7 +11,7 @@ import { innocentWords, materialWords, standsBackForPlywood } from './materialWo
 import { dictionaryOf, mentionsIn, overlap, type Mention } from './mentions.ts';
 import { otherLanguages } from './names/otherLanguages.ts';
 import { openQuestions } from './openQuestions.ts';
-import { bareWords, wordList, wordListOf, type Term } from './wordList.ts';
+import { bareWords, otherWayRound, wordList, wordListOf, type Term } from './wordList.ts';
 
 /**
  * What is thought of a material by its name. `allowed` never means safe: it means that the name gives no reason to
@@ -102,10 +102,10 @@ const others = (of: Told): readonly Term[] =>
 
 /** Everything that decides, in all languages. */
 const dictionary = dictionaryOf<Told>([
-  ...judgedMaterials.map(({ material }): readonly [Told, readonly Term[]] => [
-    material,
-    [...materialWords[material], ...others(material)],
-  ]),
+  ...judgedMaterials.map(({ material, decision }): readonly [Told, readonly Term[]] => {
+    const terms = [...materialWords[material], ...others(material)];
+    return [material, decision === 'refuse' ? [...terms, ...otherWayRound(terms)] : terms];
+  }),
   ...openQuestions.map(({ code, words }): readonly [Told, readonly Term[]] => [
     code,
     [...words, ...others(code)],

@@ -22,12 +22,42 @@ const wordPattern =
   /\p{Script=Latin}+|\p{Script=Cyrillic}+|[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}ー]+|[^\P{L}\p{Script=Latin}\p{Script=Cyrillic}\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}ー]+|\d+(?:[.,]\d+)?/gu;
 const withoutSpaces = /[\p{Script=Han}\p{Script=Hiragana}\p{Script=Katakana}ー]/u;
 
+/** Letters of other scripts that look like Latin ones, in small print. */
+const lookAlikes: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    ...{ а: 'a', в: 'b', е: 'e', к: 'k', м: 'm', н: 'h', о: 'o', р: 'p', с: 'c', т: 't', у: 'y' },
+    ...{ х: 'x', ѕ: 's', і: 'i', ј: 'j' },
+    ...{
+      α: 'a',
+      β: 'b',
+      ε: 'e',
+      ι: 'i',
+      κ: 'k',
+      μ: 'm',
+      ν: 'v',
+      ο: 'o',
+      ρ: 'p',
+      τ: 't',
+      υ: 'y',
+      χ: 'x',
+    },
+  }),
+);
+
+/** A word of two scripts (“РVС”, two letters of it Cyrillic) is meant to be read in one: look-alikes become Latin. */
+const inOneScript = (word: string): string =>
+  /\p{Script=Latin}/u.test(word) &&
+  [...word].every((c) => lookAlikes.has(c) || !/[\p{Script=Cyrillic}\p{Script=Greek}]/u.test(c))
+    ? [...word].map((letter) => lookAlikes.get(letter) ?? letter).join('')
+    : word;
+
 /** A text as bare words: case, accents, dots in abbreviations (`P.V.C.`), dashes gone; figures apart from letters. */
 export const bareWords = (text: string): readonly string[] =>
   text
     .normalize('NFKD')
     .replace(/\p{M}/gu, '')
     .toLowerCase()
+    .replace(/\p{L}+/gu, inOneScript)
     .replace(/[ßłıøđæœ]/g, (letter) => plainLetters.get(letter) ?? letter)
     .replace(/(?<!\p{L})(?:\p{L}\.){2,}\p{L}?/gu, (dotted) => dotted.replaceAll('.', ''))
     .replace(/(\d)(mm|cm)(?=\p{L})/gu, '$1 $2 ')
@@ -54,3 +84,15 @@ const fitOf = (term: string, joined: string): Term['fits'] => {
 /** None where nothing is listed. */
 export const wordListOf = (listed: string | undefined): readonly Term[] =>
   listed === undefined ? [] : wordList(listed);
+
+/**
+ * Terms of two words the other way round, as price lists have them (“leather, imitation”) and as languages that put the
+ * adjective where they please do.
+ */
+export const otherWayRound = (terms: readonly Term[]): readonly Term[] =>
+  terms.flatMap((one) => {
+    const [first, second, ...more] = bareWords(one.term);
+    return one.fits !== 'whole' || first === undefined || second === undefined || more.length > 0
+      ? []
+      : [{ ...one, joined: `${second}${first}` }];
+  });

@@ -31,6 +31,7 @@ const parts: Readonly<Record<FiringPart, string>> = {
   marks: 'The scoring line (words and marks)',
   trusted: 'The slow setting that you trust (window and outline)',
   line: 'The line',
+  setting: 'The cut',
 };
 
 const partOf = (part: string): string =>
@@ -60,6 +61,13 @@ export const cardWords = {
   'card-nothing-to-vary': {
     message: () => 'No setting is left to put on the card.',
     remedy: () => 'Widen the machine’s range of speed or power, or name the settings outright.',
+  },
+  'card-tube-readings-odd': {
+    message: (p) =>
+      p('odd') === 'falls'
+        ? `The meter is said to have read ${p('currentMa')} mA at ${p('powerPct')} %, much less than at a lower setting. What reaches the rated ${p('ratedMa')} mA cannot be told from that.`
+        : `The meter is said to have read ${p('currentMa')} mA at ${p('powerPct')} %, next to nothing beside the rated ${p('ratedMa')} mA: one of the two may be in another unit.`,
+    remedy: () => 'Correct the readings of the machine, in milliamperes, or remove them.',
   },
   'card-cell-below-bed-gap': {
     message: (p) =>

@@ -42,6 +42,11 @@ export const proofWords = {
     message: () => 'There is no setting yet to prove on the drawing.',
     remedy: () => 'Read a card first, or say which power and speed you want to see proven.',
   },
+  'proof-overdrives': {
+    message: (p) =>
+      `At ${p('powerPct')} % the tube runs above its rated current, which it reaches at ${p('ratedPct')} %. That wears it out.`,
+    remedy: (p) => `Stay at ${p('ratedPct')} % or below.`,
+  },
   'proof-power-not-known': {
     message: (p) =>
       `What ${p('powerPct')} % delivers, in the corners or on the straight, is not told by the meter readings of this machine.`,
