@@ -400,7 +400,7 @@ const slips: readonly Danger[] = [
   ),
   cardRefused(
     'a card wider than the bed',
-    'check-outside-bed',
+    'card-bigger-than-sheet',
     card({}, { bed: { widthMm: 50, heightMm: 50 } }),
   ),
   cardRefused(

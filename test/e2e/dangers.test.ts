@@ -184,6 +184,55 @@ describe('a card that is designed on the page', () => {
     await close();
   });
 
+  it.each([
+    ['the scoring line in mm/min', 'Speed', '540 mm/min', 0],
+    ['the scoring line in in/s', 'Speed', '0.35 in/s', 0],
+    ['the slow setting in mm/min', 'Speed', '90 mm/min', 1],
+    ['the slow setting in in/min', 'Speed', '3 in/min', 1],
+  ] as const)('knows a speed in any unit: %s', async (what, label, text, at) => {
+    const { page, close } = await designing(`unit-${what.replaceAll(/[^a-z]/g, '-')}`);
+    await page.getByText('Shape, size, marks and outline').click();
+    await fill(page, 'Power setting', at === 0 ? '14' : '50', at);
+    await fill(page, label, text, at);
+    await page.getByRole('alert').first().waitFor();
+    expect(await take(page).count()).toBe(0);
+    await close();
+  });
+
+  it.each([
+    ['a lower limit of the machine', { machine: { ...machine, maxPowerPct: 40 } }, /kept to 40/],
+    [
+      'a sheet a tenth as thick',
+      { stock: { material: 'birch plywood', nominalThicknessMm: 0.3, thicknessReadingsMm: [] } },
+      /times the line energy/,
+    ],
+  ])('is not taken to the machine after %s was told', async (what, told, says) => {
+    const id = `later-${what.replaceAll(/[^a-z]/g, '-')}`;
+    await ask('/api/studies', 'POST', {
+      id,
+      stock: { material: 'birch plywood', nominalThicknessMm: 3, thicknessReadingsMm: [] },
+      machine,
+    });
+    const made = await fetch(`${workshop.base}/api/studies/${id}/cards`, {
+      method: 'POST',
+      headers: { 'content-type': 'application/json' },
+      body: JSON.stringify({ request: { powerPct: 55 } }),
+    });
+    const { card } = (await made.json()) as { card: { code: string } };
+    const { page, close } = await workshop.visit({ viewport: phone });
+    const open = () => page.goto(`${workshop.base}/study/${id}/card/${card.code}/machine`);
+    await open();
+    await page.getByRole('link', { name: 'SVG' }).waitFor();
+    await ask(`/api/studies/${id}`, 'PATCH', told);
+    await open();
+    await page.getByRole('alert').getByText(says).waitFor();
+    // Neither a file nor a list of what to type.
+    for (const name of ['SVG', 'DXF', 'G-code', 'Job sheet (PDF)', 'Card file'])
+      expect(await page.getByRole('link', { name }).count()).toBe(0);
+    expect(await page.locator('table').count()).toBe(0);
+    await close();
+  });
+
   it('reads no typed figure that lies beyond all bounds', async () => {
     const { page, close } = await designing('bounds');
     await page.getByLabel('Power setting you run', { exact: true }).fill('340');

@@ -59,15 +59,15 @@ export const designCard = (asked: CardRequest): Outcome<DesignedCard> => {
     shapeBox: shapeBoxMm(request.shape, request.sizeMm),
     wordsWidthMm: widestWords(rungs, request.cellsEach),
     thicknessMm: request.thicknessMm,
-    sheetMm: request.sheetMm,
+    sheetMm: within(request),
     window: request.trusted !== undefined,
   });
   if (layout === undefined) {
     return refusedCard('card-bigger-than-sheet', {
       cells: cellCount,
       sizeMm: request.sizeMm,
-      sheetWidthMm: request.sheetMm[0],
-      sheetHeightMm: request.sheetMm[1],
+      sheetWidthMm: within(request)[0],
+      sheetHeightMm: within(request)[1],
     });
   }
   const cells = placeCells(request, rungs, layout, random);
@@ -76,6 +76,10 @@ export const designCard = (asked: CardRequest): Outcome<DesignedCard> => {
     remarks: [...fitted.value.remarks, ...remarks, ...remarksOn(request)],
   });
 };
+
+/** As much of the piece as the bed takes. */
+const within = ({ sheetMm: [width, height], machine: { bed } }: CardRequest) =>
+  [Math.min(width, bed?.widthMm ?? Infinity), Math.min(height, bed?.heightMm ?? Infinity)] as const;
 
 const widestWords = (rungs: readonly Rung[], cellsEach: number): number =>
   Math.max(

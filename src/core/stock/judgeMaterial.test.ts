@@ -192,6 +192,10 @@ describe('names in the languages of those who use it', () => {
       'courino',
       'kunstleer',
       'sztuczna skóra',
+      'skóra sztuczna',
+      'leather, imitation',
+      // Two of its letters are Cyrillic.
+      'РVС sheet',
       'PCW',
       'ПВХ',
       'лист ПВХ 3мм',

@@ -46,9 +46,8 @@ const lookAlikes: ReadonlyMap<string, string> = new Map(
 
 /** A word of two scripts (“РVС”, two letters of it Cyrillic) is meant to be read in one: look-alikes become Latin. */
 const inOneScript = (word: string): string =>
-  /\p{Script=Latin}/u.test(word) &&
-  [...word].every((c) => lookAlikes.has(c) || !/[\p{Script=Cyrillic}\p{Script=Greek}]/u.test(c))
-    ? [...word].map((letter) => lookAlikes.get(letter) ?? letter).join('')
+  /\p{Script=Latin}/u.test(word)
+    ? word.replace(/[\p{Script=Cyrillic}\p{Script=Greek}]/gu, (one) => lookAlikes.get(one) ?? one)
     : word;
 
 /** A text as bare words: case, accents, dots in abbreviations (`P.V.C.`), dashes gone; figures apart from letters. */

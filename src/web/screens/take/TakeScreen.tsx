@@ -1,6 +1,7 @@
 import { Link } from 'wouter';
 import { jobSheet } from '../../../core/card/jobSheet.ts';
 import type { Card } from '../../../core/card/card.ts';
+import { cardHeldBack } from '../../../core/study/cardHeldBack.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import { glowsOn } from '../../../core/stock/glowsOn.ts';
 import type { Study } from '../../../core/study/study.ts';
@@ -14,6 +15,7 @@ import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Invented } from '../../parts/invented/Invented.tsx';
 import { Beside } from '../../parts/page/Beside.tsx';
+import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { ToldTime } from '../../parts/told/ToldTime.tsx';
 import { usePairing } from '../../state/queries.ts';
@@ -61,6 +63,18 @@ const AtMachine = ({ study, card }: { readonly study: Study; readonly card: Card
     glows: glowsOn(study.stock.material),
   });
   const { time, hottest } = sheet;
+  const heldBack = cardHeldBack(study, card);
+  if (heldBack !== undefined)
+    return (
+      <Page title={words.title(card.code)}>
+        <Invented is={study.isExample} />
+        <ProblemNotice problem={heldBack} tone="stop" />
+        <div className="actions">
+          <ActionLink href={`/study/${study.id}/card`}>{words.another}</ActionLink>
+          <ActionLink href={`/study/${study.id}/card/${card.code}`}>{words.read}</ActionLink>
+        </div>
+      </Page>
+    );
   return (
     <Page title={words.title(card.code)} lead={words.lead} width="two">
       <Invented is={study.isExample} />

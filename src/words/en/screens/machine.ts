@@ -4,6 +4,7 @@ import type { UnitChoice } from '../../../core/units/unitPreference.ts';
 export const takeText = {
   title: (code: string) => `Card ${code} at the machine`,
   lead: 'Download the drawing, type what the list says, keep the order.',
+  another: 'Make another card',
   putIn: 'Put in:',
   files: 'The drawing',
   fileKinds: {
