@@ -1,47 +1,15 @@
 import { gzipSync } from 'node:zlib';
-import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
 import { tapThrough } from '../../bench/taps/tapThrough.ts';
+import { everyScreen, oneOfEverything, settled, type Made } from './everyScreen.ts';
 import { cutOff, enlargeText } from './cutOff.ts';
 import { axeFindings, desk, openAll, overflow, phone, tapCard } from './page.ts';
 import { openWorkshop } from './workshop.ts';
 
 const workshop = openWorkshop();
 
-/** The screen is drawn, and what it asked for has come. The stream of news stays open, so the network is never idle. */
-const settled = async (page: Page): Promise<void> => {
-  await page.locator('h1').waitFor();
-  await page.waitForFunction(() => document.querySelector('[aria-busy="true"]') === null);
-  await page.waitForTimeout(250);
-};
-
 const small = { width: 360, height: 640 };
 const huge = { width: 3840, height: 2160 };
-
-interface Walked {
-  readonly study: string;
-  readonly card: string;
-  readonly entry: string;
-}
-
-/** Makes one of everything, so that every screen has something on it. */
-const oneOfEverything = async (): Promise<Walked> => {
-  const { page, close } = await workshop.visit({ viewport: desk });
-  await page.goto(`${workshop.base}/sheets/new`);
-  await page.getByLabel('Material').fill('birch plywood');
-  await page.getByRole('button', { name: 'Make a card for it' }).click();
-  await page.getByRole('button', { name: 'Take it to the machine' }).click();
-  await page.getByRole('link', { name: 'It is cut: read it' }).click();
-  await tapCard(page);
-  await page.getByRole('button', { name: /^Keep .* in the book$/ }).click();
-  await page.getByRole('link', { name: 'Open it' }).click();
-  await page.getByText('Came from').waitFor();
-  const entry = new URL(page.url()).pathname;
-  await page.goBack();
-  const card = new URL(page.url()).pathname;
-  await close();
-  return { study: card.split('/card/')[0] ?? '', card, entry };
-};
 
 describe('the first view', () => {
   it('comes compressed, in at most 150 kB with its typefaces and 15 requests, and without what it does not need', async () => {
@@ -97,36 +65,11 @@ describe('the first screen', () => {
 });
 
 describe('every screen', () => {
-  let made: Walked;
+  let made: Made;
   beforeAll(async () => {
-    made = await oneOfEverything();
+    made = await oneOfEverything(workshop);
   });
-
-  const screens = (): [string, string][] => [
-    ['bed', '/'],
-    ['study', made.card],
-    ['card', `${made.study}/card`],
-    ['take', `${made.card}/machine`],
-    ['new sheet', '/sheets/new'],
-    ['describe', '/cards/describe'],
-    ['check', `${made.card}/check`],
-    ['prove', `${made.study}/prove`],
-    ['prove a kept one', `${made.entry}/prove`],
-    ['entry', made.entry],
-    ['label', `${made.entry}/label`],
-    ['run', '/sheets/run'],
-    ['describe one more', `${made.study}/describe`],
-    ['change a sheet', `${made.study}/sheet`],
-    ['book', '/book'],
-    ['machine', '/machine'],
-    ['meter', '/machine/meter'],
-    ['focus', '/machine/focus'],
-    ['motion', '/machine/motion'],
-    ['four corners', '/machine/corners'],
-    ['compare', '/compare'],
-    ['trouble', '/trouble'],
-    ['nowhere', '/nowhere'],
-  ];
+  const screens = () => everyScreen(made);
 
   it.each(['light', 'dark'] as const)(
     'is clean by axe in %s, on phone and desk',

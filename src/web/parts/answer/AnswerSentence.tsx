@@ -4,6 +4,7 @@ import { answerHeadText as words } from '../../../words/en/screens/answerHead.ts
 import { withWords } from '../../state/withWords.ts';
 import type { AnswerStanding } from '../../state/useAnswer.ts';
 import { Fetched } from '../fetched/Fetched.tsx';
+import { Said } from '../said/Said.tsx';
 import './answer.css';
 
 /** Comes with the first answer, not with the page. */
@@ -26,7 +27,7 @@ export const AnswerSentence = ({
   speed = answer?.standing.run,
   kept,
 }: AnswerSentenceProps) => (
-  <div className="answer-sentence" role="status" aria-busy={behind}>
+  <Said what="answer" className="answer-sentence" isBehind={behind}>
     {answer === undefined || (speed === undefined && behind) ? (
       // Where no setting could be named, what was missing may just have been said.
       <Waiting>{behind ? words.calculating : words.nothingYet}</Waiting>
@@ -35,7 +36,7 @@ export const AnswerSentence = ({
         <AnswerSaid answer={answer} speed={speed} kept={kept} />
       </Fetched>
     )}
-  </div>
+  </Said>
 );
 
 const Waiting = ({ children }: { readonly children: string }) => (

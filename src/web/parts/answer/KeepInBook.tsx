@@ -10,6 +10,7 @@ import { earlierSheetsFor } from '../../state/useEarlier.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
 import { Action, ActionLink } from '../action/Action.tsx';
 import { Notice } from '../notice/Notice.tsx';
+import { Said } from '../said/Said.tsx';
 
 export interface KeepInBookProps {
   readonly study: Study;
@@ -62,11 +63,13 @@ export const KeepInBook = ({ study, behind, speed, kept: before }: KeepInBookPro
           </Action>
         )}
         {inBook === undefined ? null : (
-          <span role="status" className="actions">
-            <strong>{words.kept(inBook.setting)}</strong>
+          <>
+            <Said what="done">
+              <strong>{words.kept(inBook.setting)}</strong>
+            </Said>
             <ActionLink href={`/book/${inBook.id}`}>{words.openEntry}</ActionLink>
             <ActionLink href={`/book/${inBook.id}/label`}>{words.printLabel}</ActionLink>
-          </span>
+          </>
         )}
         <ActionLink href={`/study/${study.id}/prove`}>{words.prove}</ActionLink>
       </div>

@@ -2,6 +2,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { newId } from '../../state/newId.ts';
 import { Action } from '../action/Action.tsx';
 import { Notice } from '../notice/Notice.tsx';
+import { Said } from '../said/Said.tsx';
 
 /** What a kept test has beside what was measured. */
 export interface Dated {
@@ -46,7 +47,7 @@ export const KeepTest = <T extends object>(props: KeepTestProps<T>) => {
           <p>{keep.error.message}</p>
         </Notice>
       ) : null}
-      {keep.isSuccess && test === undefined ? <p role="status">{words.kept}</p> : null}
+      {keep.isSuccess && test === undefined ? <Said what="done">{words.kept}</Said> : null}
     </>
   );
 };

@@ -7,6 +7,7 @@ import { materialText as words } from '../../../words/en/screens/material.ts';
 import { Action } from '../action/Action.tsx';
 import { MaterialNotice } from './MaterialNotice.tsx';
 import { TextLine } from '../quantity/TextLine.tsx';
+import { Said } from '../said/Said.tsx';
 
 export interface MaterialFieldProps {
   readonly label: string;
@@ -36,7 +37,7 @@ export const MaterialField = ({ label, hint, value, onChange }: MaterialFieldPro
       />
       {judgement === undefined ? null : <MaterialNotice judgement={judgement} />}
       {judgement?.decision !== 'unknown' ? null : materialKnown === true ? (
-        <p role="status">{words.looked}</p>
+        <Said what="done">{words.looked}</Said>
       ) : (
         <div className="actions">
           <Action onPress={() => onChange({ material, materialKnown: true })}>{words.look}</Action>

@@ -9,14 +9,16 @@ export type NoticeTone = 'say' | 'care' | 'stop';
 export interface NoticeProps {
   readonly tone: NoticeTone;
   readonly title?: string;
+  /** Something beside or around it is read out in its stead. Else one that stops is, as it appears. */
+  readonly isSaid?: boolean;
   readonly children: ReactNode;
 }
 
 const signs: Readonly<Record<NoticeTone, string>> = { say: 'i', care: '!', stop: '×' };
 
 /** A remark that stands where it matters. Its tone shows by sign and edge as well as by colour. */
-export const Notice = ({ tone, title, children }: NoticeProps) => (
-  <div className={`notice notice-${tone}`} role={tone === 'stop' ? 'alert' : undefined}>
+export const Notice = ({ tone, title, isSaid = false, children }: NoticeProps) => (
+  <div className={`notice notice-${tone}`} role={tone === 'stop' && !isSaid ? 'alert' : undefined}>
     <span className="notice-sign" aria-hidden="true">
       {signs[tone]}
     </span>
@@ -28,10 +30,13 @@ export const Notice = ({ tone, title, children }: NoticeProps) => (
 );
 
 /** A problem of any layer in words. */
-export const ProblemNotice = ({ problem, tone }: { problem: Problem; tone: NoticeTone }) => {
+export const ProblemNotice = ({
+  problem,
+  ...notice
+}: Omit<NoticeProps, 'title' | 'children'> & { readonly problem: Problem }) => {
   const { message, remedy } = problemInWords(problem);
   return (
-    <Notice tone={tone} title={message}>
+    <Notice {...notice} title={message}>
       <p>{remedy}</p>
     </Notice>
   );

@@ -8,9 +8,7 @@ export const ReadingTools = ({ reading }: { readonly reading: Reading }) => {
   const { read, cells, unread } = progress(reading.cells);
   return (
     <div className="reader-tools">
-      <p className="figure-text" role="status">
-        {words.progress(read, cells)}
-      </p>
+      <p className="figure-text">{words.progress(read, cells)}</p>
       {reading.redo === undefined ? null : (
         <Action kind="quiet" onPress={reading.redo}>
           {words.redo}

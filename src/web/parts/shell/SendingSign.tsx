@@ -6,7 +6,7 @@ export const SendingSign = () => {
   const { sending, waiting, unkept, aside } = useKeeperState();
   const hasAside = sending === 'all-sent' && aside.length > 0;
   return (
-    <p className={`shell-sending shell-sending-${sending}`} role="status">
+    <p className={`shell-sending shell-sending-${sending}`}>
       <span className="shell-sending-dot" aria-hidden="true" />
       <span>
         {unkept > 0

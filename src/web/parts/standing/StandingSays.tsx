@@ -63,7 +63,7 @@ export const StandingWhy = ({ standing }: StandingProps) => {
 
 /** The standing whole: the mark, and why. */
 export const StandingSays = ({ standing }: StandingProps) => (
-  <div className="standing" role="status">
+  <div className="standing">
     <StandingMark standing={standing} />
     <StandingWhy standing={standing} />
   </div>

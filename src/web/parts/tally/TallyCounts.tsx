@@ -1,5 +1,6 @@
 import { tallyText as words } from '../../../words/en/screens/tally.ts';
 import { CountField } from '../quantity/CountField.tsx';
+import { Said } from '../said/Said.tsx';
 import './tally.css';
 
 /** What was counted: parts cut, and of those the ones that gave trouble. What remains came out. */
@@ -44,9 +45,8 @@ export const TallyCounts = ({ counts, onChange }: TallyCountsProps) => {
         {count('spoilt', words.pocket)}
       </div>
       <p className="small soft">{words.pushed}</p>
-      <p role="status">
-        {out < 0 ? words.tooMany : counts.cut > 0 ? `${words.line({ ...counts, out })}.` : ''}
-      </p>
+      <Said what="wrong">{out < 0 ? words.tooMany : ''}</Said>
+      {out >= 0 && counts.cut > 0 ? <p>{words.line({ ...counts, out })}.</p> : null}
     </>
   );
 };

@@ -12,6 +12,7 @@ import { ActionLink } from '../action/Action.tsx';
 import { Notice } from '../notice/Notice.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';
 import { readDuration } from '../quantity/readers.ts';
+import { Said } from '../said/Said.tsx';
 
 export interface ToldTimeProps {
   readonly study: Study;
@@ -53,7 +54,7 @@ export const ToldTime = ({ study, card }: ToldTimeProps) => {
         parse={readDuration}
         onChange={tell}
       />
-      <div role="status">
+      <Said what="answer">
         {told === undefined ? null : (
           <Verdict
             card={card}
@@ -63,7 +64,7 @@ export const ToldTime = ({ study, card }: ToldTimeProps) => {
             told={told}
           />
         )}
-      </div>
+      </Said>
     </>
   );
 };

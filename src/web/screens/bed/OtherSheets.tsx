@@ -29,7 +29,7 @@ export const OtherSheets = ({ except }: { readonly except: string }) => {
       {isSearched || total > pageOf ? (
         <TextLine label={words.findSheet} value={text} onChange={setText} />
       ) : null}
-      {others.length === 0 ? <p role="status">{words.noneFound}</p> : null}
+      {others.length === 0 ? <p>{words.noneFound}</p> : null}
       <ul className="sheets">
         {others.map(({ id, stock, cardCodes, touchedAt, isExample, stripOf }) => (
           <li key={id}>

@@ -5,6 +5,7 @@ import { Action } from '../../parts/action/Action.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { useWorkshop } from '../../state/workshop.tsx';
+import { Said } from '../../parts/said/Said.tsx';
 
 interface Removed {
   readonly id: string;
@@ -25,11 +26,11 @@ export const RemovedSheets = ({
   return (
     <>
       {last === undefined ? null : (
-        <div role="status">
+        <Said what="done">
           <Notice tone="say" title={words.removed(nameOf(last.stock))}>
             <PutBack one={last} label={words.undoRemove} />
           </Notice>
-        </div>
+        </Said>
       )}
       {others.length === 0 ? null : (
         <More title={words.removedBefore}>

@@ -46,7 +46,7 @@ export const BookScreen = () => {
       {isEmpty ? (
         <EmptyBook />
       ) : data !== undefined && entries.length === 0 ? (
-        <p role="status">{words.noneFound}</p>
+        <p>{words.noneFound}</p>
       ) : (
         <>
           <ul className="book">
@@ -77,7 +77,7 @@ export const BookScreen = () => {
 
 const EmptyBook = () => (
   <div className="stack">
-    <p role="status">{words.empty}</p>
+    <p>{words.empty}</p>
     <div className="actions">
       <ActionLink kind="strong" href="/">
         {words.start}

@@ -47,9 +47,7 @@ export const EntryScreen = ({ id }: { readonly id: string }) => {
   if (data !== undefined) return <Entry found={data} />;
   return (
     <Page title={words.title}>
-      <p role="status">
-        {waiting > 0 ? words.saving : isPending ? shellText.loading : shellText.notFoundMore}
-      </p>
+      <p>{waiting > 0 ? words.saving : isPending ? shellText.loading : shellText.notFoundMore}</p>
       <div className="actions">
         {isError ? <Action onPress={() => void refetch()}>{shellText.tryAgain}</Action> : null}
         <ActionLink href="/book">{words.back}</ActionLink>

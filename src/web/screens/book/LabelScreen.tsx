@@ -25,11 +25,7 @@ export const LabelScreen = ({ id }: { readonly id: string }) => {
   const { data, isError } = useBookEntry(id, sending !== 'sending');
   const { data: pairing } = usePairing();
   if (data === undefined)
-    return (
-      <p className="page-wait" role="status">
-        {isError ? shellText.notFoundMore : shellText.loading}
-      </p>
-    );
+    return <p className="page-wait">{isError ? shellText.notFoundMore : shellText.loading}</p>;
   const { entry, standing } = data;
   const { material, nominalThicknessMm, measuredThicknessMm, batch } = entry.holdsFor;
   return (

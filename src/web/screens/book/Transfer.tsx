@@ -8,6 +8,7 @@ import { DownloadLink } from '../../parts/action/Action.tsx';
 import { FilePick } from '../../parts/file/FilePick.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { callOrThrow } from '../../state/call.ts';
+import { Said } from '../../parts/said/Said.tsx';
 
 /** A file of many years is written in one go. */
 const importTakesAtMostMs = 300_000;
@@ -49,9 +50,9 @@ export const Transfer = () => {
       ) : null}
       {bringIn.data === undefined ? null : (
         <>
-          <p role="status">
+          <Said what="done">
             {words.imported(bringIn.data.added.studies, bringIn.data.added.provenSettings)}
-          </p>
+          </Said>
           {bringIn.data.notAdvised.map(({ message, remedy }) => (
             <Notice key={message} tone="care" title={message}>
               <p>{remedy}</p>

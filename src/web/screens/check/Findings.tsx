@@ -3,6 +3,7 @@ import type { Outcome } from '../../../core/problem.ts';
 import { checkText as words } from '../../../words/en/screens/check.ts';
 import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
+import { Said } from '../../parts/said/Said.tsx';
 
 export interface FindingsProps {
   readonly name: string;
@@ -15,19 +16,23 @@ export const Findings = ({ name, report }: FindingsProps) => {
   const { ok, findings, lines, lengthMm, sizeMm } = report.value;
   return (
     <Section title={name}>
-      <div role="status" className="stack">
+      <div className="stack">
         <p>{words.read(lines, lengthMm, sizeMm)}</p>
-        <Notice
-          tone={ok ? 'say' : 'stop'}
-          title={ok ? words.noFault : words.faults(faultsIn(findings))}
-        >
-          <p>{ok ? words.noFaultMore : words.faultsMore}</p>
-        </Notice>
+        <Said what="answer">
+          <Notice
+            tone={ok ? 'say' : 'stop'}
+            title={ok ? words.noFault : words.faults(faultsIn(findings))}
+            isSaid
+          >
+            <p>{ok ? words.noFaultMore : words.faultsMore}</p>
+          </Notice>
+        </Said>
         {findings.map((finding, i) => (
           <ProblemNotice
             key={`${finding.code}${i}`}
             problem={finding}
             tone={finding.severity === 'fault' ? 'stop' : 'care'}
+            isSaid
           />
         ))}
       </div>

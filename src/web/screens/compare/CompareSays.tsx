@@ -7,6 +7,7 @@ import { GainPicture } from './GainPicture.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Settling } from './Settling.tsx';
 import type { CompareDraft } from './sides.ts';
+import { Said } from '../../parts/said/Said.tsx';
 
 export interface CompareSaysProps {
   readonly comparison: Comparison;
@@ -26,9 +27,9 @@ export const CompareSays = ({ comparison, draft, studyOf }: CompareSaysProps) =>
   return (
     <>
       <Section title={words.answer}>
-        <p className="compare-sentence" role="status">
+        <Said what="answer" className="compare-sentence">
           {verdict.sentence(comparison, names)}
-        </p>
+        </Said>
         <GainPicture gainPct={comparison.gainPct} />
         <p>{verdict.standing(comparison)}</p>
         <p className="small soft">{words.read(names, read)}</p>

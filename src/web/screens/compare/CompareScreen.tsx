@@ -14,7 +14,7 @@ import { useStudy } from '../../state/workshop.tsx';
 import { CompareSays } from './CompareSays.tsx';
 import { DraftForm } from './DraftForm.tsx';
 import { PiecesForm } from './PiecesForm.tsx';
-import { ProblemNotice } from '../../parts/notice/Notice.tsx';
+import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { emptyDraft, studyOfSide, wishOf, type CompareDraft } from './sides.ts';
 import './compare.css';
 
@@ -44,7 +44,7 @@ export const CompareScreen = () => {
 const OfTheSheet = ({ studyId }: { readonly studyId: string }) => {
   const { study, loading } = useStudy(studyId);
   if (study !== undefined) return <Compare study={study} />;
-  return <p role="status">{loading ? shellText.loading : shellText.notFoundMore}</p>;
+  return <p>{loading ? shellText.loading : shellText.notFoundMore}</p>;
 };
 
 const Compare = ({ study }: { readonly study: Study }) => {
@@ -87,10 +87,10 @@ const Compare = ({ study }: { readonly study: Study }) => {
         </Section>
       ) : two.ok ? (
         <div aria-busy={isBusy}>
-          {broke === undefined ? null : <p role="alert">{words.broke(broke)}</p>}
+          {broke === undefined ? null : <Notice tone="stop">{words.broke(broke)}</Notice>}
           {comparison === undefined ? (
             broke === undefined ? (
-              <p role="status">{words.reckoning}</p>
+              <p>{words.reckoning}</p>
             ) : null
           ) : comparison.ok ? (
             <CompareSays

@@ -6,6 +6,7 @@ import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { Looks } from '../../parts/looks/Looks.tsx';
 import { Section } from '../../parts/page/Page.tsx';
+import { Said } from '../../parts/said/Said.tsx';
 
 const lookActs: readonly CautionAct[] = ['focus'];
 
@@ -17,9 +18,9 @@ export interface CornersAnswerProps {
 /** Where the bed is weak, how surely, and what to look at. */
 export const CornersAnswer = ({ report, isStudied }: CornersAnswerProps) => (
   <Section title={words.answer}>
-    <p className="corners-verdict" role="status">
+    <Said what="answer" className="corners-verdict">
       {words.verdict(report.verdict)}
-    </p>
+    </Said>
     <dl className="corners-figures">
       {bedPlaces.map((place) => (
         <div key={place}>

@@ -8,6 +8,7 @@ import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readThickness } from '../../parts/quantity/readers.ts';
 import { useDraft } from '../../state/useDraft.ts';
+import { Said } from '../../parts/said/Said.tsx';
 
 export interface FocusSaysProps {
   readonly found: FocusFound;
@@ -20,7 +21,7 @@ export const FocusSays = ({ found, gaugeMm, study }: FocusSaysProps) => {
   const { gapMm, rayleighMm, remarks } = found;
   return (
     <div className="stack">
-      <div className="focus-sentences" role="status">
+      <Said what="answer" className="focus-sentences">
         <p className="focus-gap">{words.sentence(found)}</p>
         {gaugeMm === undefined ? null : (
           <p>{words.gaugeSays(gaugeMm, checkGauge(gaugeMm, gapMm, rayleighMm))}</p>
@@ -31,7 +32,7 @@ export const FocusSays = ({ found, gaugeMm, study }: FocusSaysProps) => {
           </p>
         )}
         <p className="small soft">{words.measured}</p>
-      </div>
+      </Said>
       {remarks.map((remark) => (
         <ProblemNotice key={remark.code} tone="say" problem={remark} />
       ))}

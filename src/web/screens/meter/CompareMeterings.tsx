@@ -10,6 +10,7 @@ import { More } from '../../parts/more/More.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { Field } from '../../parts/quantity/Field.tsx';
+import { Said } from '../../parts/said/Said.tsx';
 
 const answers = ['as-before', 'weaker', 'unsaid'] as const;
 
@@ -82,11 +83,11 @@ const Verdict = ({ before, now, cuts }: VerdictProps) => {
   const look = whereToLook(change, cuts);
   return (
     <div className="stack">
-      <div role="status">
+      <Said what="answer">
         <Notice tone={look.suspects.length > 0 ? 'care' : 'say'} title={verdict.change(change)}>
           <p>{verdict.verdict(look)}</p>
         </Notice>
-      </div>
+      </Said>
       {change.remarks.map((remark) => (
         <ProblemNotice key={remark.code} tone="care" problem={remark} />
       ))}

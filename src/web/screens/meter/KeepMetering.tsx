@@ -11,6 +11,7 @@ import { newId } from '../../state/newId.ts';
 import { queryKeys } from '../../state/queries.ts';
 import type { OfMachineProps } from './ofMachine.ts';
 import { tubePointsOf } from './tubePointsOf.ts';
+import { Said } from '../../parts/said/Said.tsx';
 
 export interface KeepMeteringProps extends OfMachineProps {
   readonly metering: UnkeptMetering;
@@ -66,7 +67,7 @@ export const KeepMetering = (props: KeepMeteringProps) => {
         </Notice>
       ) : null}
       {keep.isSuccess && report === undefined ? (
-        <p role="status">{keep.data === undefined ? words.kept : words.keptAndUsed}</p>
+        <Said what="done">{keep.data === undefined ? words.kept : words.keptAndUsed}</Said>
       ) : null}
     </div>
   );

@@ -7,6 +7,7 @@ import { meterText as words } from '../../../words/en/screens/meter.ts';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readCurrent, readPower } from '../../parts/quantity/readers.ts';
+import { Said } from '../../parts/said/Said.tsx';
 
 export interface MeterConverterProps {
   readonly curve: MeterCurve;
@@ -65,7 +66,7 @@ export const MeterConverter = ({ curve, ratedMa }: MeterConverterProps) => {
           />
         )}
       </div>
-      {band === undefined ? null : <p role="status">{band}</p>}
+      {band === undefined ? null : <Said what="answer">{band}</Said>}
       {problem === undefined ? null : <ProblemNotice tone="say" problem={problem} />}
     </div>
   );

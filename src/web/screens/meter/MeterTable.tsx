@@ -45,7 +45,7 @@ export const MeterTable = ({ machine, draft, onChange }: MeterTableProps) => {
           ))}
         </tbody>
       </table>
-      <p role="status">{missing > 0 ? words.more(missing) : words.complete}</p>
+      <p>{missing > 0 ? words.more(missing) : words.complete}</p>
       <OwnSetting
         onAdd={(powerPct) => onChange({ ...draft, own: [...draft.own, powerPct] })}
         most={powerLimit(machine).powerPct}

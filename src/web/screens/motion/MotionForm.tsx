@@ -96,9 +96,7 @@ export const MotionForm = ({ machineId, machine, onChange }: MotionFormProps) =>
         parse={readJump}
         onChange={(value) => onChange(withOptional(machine, 'powerRampStartMmPerS', value))}
       />
-      <p role="status">
-        {machine.motion === undefined ? words.incomplete : words.known(machine.motion)}
-      </p>
+      <p>{machine.motion === undefined ? words.incomplete : words.known(machine.motion)}</p>
     </>
   );
 };

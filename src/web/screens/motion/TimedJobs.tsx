@@ -16,6 +16,7 @@ import { useMotionFit, type MotionFitting } from '../../state/useMotionFit.ts';
 import { keepToldTime, toldTimeOf } from '../../state/toldTimes.ts';
 import { FittedMotion } from './FittedMotion.tsx';
 import { saveJob } from './saveJob.ts';
+import { Said } from '../../parts/said/Said.tsx';
 
 export interface TimedJobsProps {
   readonly machine: Machine;
@@ -87,9 +88,9 @@ export const TimedJobs = ({ machine, onKeep }: TimedJobsProps) => {
           <span className="small soft">{words.fitNeeds(timed.length)}</span>
         ) : null}
       </div>
-      <div role="status">
+      <Said what="answer">
         <Fitted fitting={fitting} numbers={timed.map(({ number }) => number)} onKeep={onKeep} />
-      </div>
+      </Said>
     </>
   );
 };

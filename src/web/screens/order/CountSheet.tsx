@@ -11,6 +11,7 @@ import { readCutSpeed } from '../../parts/quantity/readers.ts';
 import { useDraft } from '../../state/useDraft.ts';
 import { NestTaps } from './NestTaps.tsx';
 import { noneTapped, tapped, type Grade, type Tapped } from './tapped.ts';
+import { Said } from '../../parts/said/Said.tsx';
 
 export interface CountSheetProps {
   readonly order: StartedOrder;
@@ -120,9 +121,9 @@ export const CountSheet = ({ order, number, settings, onCount }: CountSheetProps
           ) : (
             <NestTaps nest={onNest} taps={draft.taps} faster={faster} onTap={tap} />
           )}
-          <p role="status" className="unseen">
+          <Said what="wrong" className="unseen">
             {isWrong ? words.tooMany : ''}
-          </p>
+          </Said>
           <div className="order-taps">
             <button
               type="button"

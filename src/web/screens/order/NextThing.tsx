@@ -17,6 +17,7 @@ import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { problemInWords } from '../../state/inWords.ts';
 import { keepNextCard } from '../../state/nextCard.ts';
 import { Looked, verdictSaid } from './LastSheet.tsx';
+import { Said } from '../../parts/said/Said.tsx';
 
 export interface NextThingProps {
   readonly study: Study;
@@ -36,13 +37,13 @@ type CardAct = Extract<PlanAct, { readonly act: 'card' }>;
 export const NextThing = ({ study, order, soFar, plan, lookFirst, onLooked }: NextThingProps) => {
   if (plan === undefined)
     return (
-      <div className="order-next order-waits" role="status" aria-busy="true">
+      <Said what="answer" className="order-next order-waits" isBehind>
         <p className="order-act">{words.planning}</p>
-      </div>
+      </Said>
     );
   const { next } = plan;
   return (
-    <div className={`order-next ${lookFirst === undefined ? '' : 'order-stop'}`} role="status">
+    <Said what="answer" className={`order-next ${lookFirst === undefined ? '' : 'order-stop'}`}>
       <p className="order-which">{words.sheet(soFar.sheets.length + 1)}</p>
       {next.act === 'sheet' ? (
         lookFirst !== undefined ? (
@@ -64,7 +65,7 @@ export const NextThing = ({ study, order, soFar, plan, lookFirst, onLooked }: Ne
         <NextCard study={study} order={order} plan={plan} next={next} />
       ) : null}
       <WhatIsLeft order={order} soFar={soFar} plan={plan} />
-    </div>
+    </Said>
   );
 };
 

@@ -33,6 +33,7 @@ import { CountSheet } from './CountSheet.tsx';
 import { LastSheet } from './LastSheet.tsx';
 import { NextThing } from './NextThing.tsx';
 import { SheetFiles } from './SheetFiles.tsx';
+import { Said } from '../../parts/said/Said.tsx';
 
 export interface RunningOrderProps {
   readonly study: Study;
@@ -226,7 +227,7 @@ const Done = ({ study, order }: RunningOrderProps) => {
   const { sheets } = orderSoFar(order, study.tallies);
   const last = sheets.at(-1)?.tallies[0].setting.speedMmPerS;
   return (
-    <div className="order-next" role="status">
+    <Said what="answer" className="order-next">
       <p className="order-act">{order.endedAt === undefined ? words.done : words.ended}</p>
       {last === undefined ? null : <p>{words.doneLead(sheets.length, speedWords(last))}</p>}
       <div className="actions">
@@ -234,6 +235,6 @@ const Done = ({ study, order }: RunningOrderProps) => {
           {words.again}
         </ActionLink>
       </div>
-    </div>
+    </Said>
   );
 };

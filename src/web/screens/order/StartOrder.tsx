@@ -28,6 +28,7 @@ import { newId } from '../../state/newId.ts';
 import { useDraft } from '../../state/useDraft.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
 import { CarriedOver } from './CarriedOver.tsx';
+import { Said } from '../../parts/said/Said.tsx';
 
 const readCount = (text: string): Outcome<number> => {
   const read = parseNumber(text);
@@ -185,7 +186,7 @@ export const StartOrder = ({ study }: { readonly study: Study }) => {
           onText={readDrawing}
         />
         {nest === undefined || partLengthMm === undefined ? null : (
-          <p role="status">{words.drawingHas(nest.parts.length, partLengthMm)}</p>
+          <Said what="done">{words.drawingHas(nest.parts.length, partLengthMm)}</Said>
         )}
         {problem === undefined ? null : <ProblemNotice problem={problem} tone="stop" />}
         <More title={words.costs}>

@@ -13,6 +13,7 @@ import {
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
+import { Said } from '../../parts/said/Said.tsx';
 import type { PaintedProof } from '../../worker/paintPicture.ts';
 import { CutGroups } from './CutGroups.tsx';
 import { ProofPicture } from './ProofPicture.tsx';
@@ -106,7 +107,9 @@ const Promised = ({
   const [knives, flaws] = promiseSentences(promise);
   return (
     <Section title={words.promise}>
-      <p className="proof-promise">{knives}</p>
+      <Said what="answer" className="proof-promise">
+        {knives}
+      </Said>
       <ul className="proof-kinds">
         {promise.kinds.map((kind, i) => (
           <li key={i}>{kindSentence(kind, promise.outOf100)}</li>

@@ -9,7 +9,7 @@ export interface ProvingBarProps {
 
 /** How far the work is, and a way to end it. */
 export const ProvingBar = ({ stage, onStop }: ProvingBarProps) => (
-  <div role="status" className="proof-bar" hidden={stage === undefined}>
+  <div className="proof-bar" hidden={stage === undefined}>
     {stage === undefined ? null : (
       <>
         <label className="proof-progress">

@@ -9,7 +9,7 @@ export const ThicknessSaid = ({ stock }: { readonly stock: Stock }) => {
   if (summary === undefined) return null;
   const { meanMm, leastMm, mostMm, uncertaintyMm, remarks } = summary;
   return (
-    <div className="stack" role="status">
+    <div className="stack">
       <p>{words.meanOf(meanMm, uncertaintyMm, leastMm, mostMm)}</p>
       {remarks.map((remark) => (
         <ProblemNotice key={remark.code} problem={remark} tone="care" />

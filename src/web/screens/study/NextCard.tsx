@@ -47,7 +47,7 @@ const Proposal = ({ study }: { readonly study: Study }) => {
   const broke = small.broke ?? large.broke;
   if (broke !== undefined) return <p>{answerHeadText.broke(broke)}</p>;
   if (small.answer === undefined || large.answer === undefined) {
-    return <p role="status">{answerHeadText.calculating}</p>;
+    return <p>{answerHeadText.calculating}</p>;
   }
   const { partLengthMm } = promiseOf(study);
   const order = { parts, partLengthMm };
@@ -83,7 +83,7 @@ const Proposed = ({ study, answer, pays }: ProposedProps) => {
     goTo(`/study/${study.id}/card?next`);
   };
   return (
-    <div className="stack" role="status">
+    <div className="stack">
       <p>
         {message} {worth ? remedy : ''}
       </p>

@@ -19,7 +19,7 @@ export const CardFiles = ({ studyId, card }: { readonly studyId: string; readonl
   return (
     <Section title={words.files}>
       {waiting > 0 ? (
-        <p role="status">{words.saving}</p>
+        <p>{words.saving}</p>
       ) : (
         <div className="actions">
           {kinds

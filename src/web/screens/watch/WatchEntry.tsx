@@ -18,7 +18,7 @@ export const WatchEntry = ({ entry }: { readonly entry: ProvenSetting }) => {
     <>
       <Section title={words.title} id="watch">
         {data === undefined ? (
-          <p role="status">{isPending ? shellText.loading : words.away}</p>
+          <p>{isPending ? shellText.loading : words.away}</p>
         ) : (
           <Standing watched={data} />
         )}
@@ -36,11 +36,9 @@ const Standing = ({ watched }: { readonly watched: Watched }) => {
   const { standing, message, points, ordersPerFalseAlarm } = watched;
   return (
     <div className="stack">
-      <div role="status">
-        <Notice tone={standing === 'alarm' ? 'care' : 'say'} title={message}>
-          {null}
-        </Notice>
-      </div>
+      <Notice tone={standing === 'alarm' ? 'care' : 'say'} title={message}>
+        {null}
+      </Notice>
       {points.length === 0 ? null : (
         <>
           <div>
