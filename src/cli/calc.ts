@@ -1,10 +1,12 @@
 import type { QuestionOf, SumName, SumOutcome } from '../app/model.ts';
+import { tellKerf } from '../app/tellKerf.ts';
 import { standingOfCut } from '../core/standing/standingOfCut.ts';
 import type { Outcome } from '../core/problem.ts';
 import { fitAnswerFile, nextCardFile } from '../formats/answerFile.ts';
 import { parseJsonText } from '../formats/border.ts';
 import { parseCompareFile } from '../formats/compareFile.ts';
 import { comparisonFile } from '../formats/comparisonFile.ts';
+import { kerfToldFile, parseKerfFile } from '../formats/kerfFile.ts';
 import { orderFile } from '../formats/orderFile.ts';
 import { planFile } from '../formats/planFile.ts';
 import { parseCutStudy, parsePlanStudy, type StudyFile } from '../formats/studyFile.ts';
@@ -62,6 +64,14 @@ export const runCompare = async (): Promise<ExitCode> => {
   return printOutcome(await askModel('compareTwo', two), (comparison) =>
     comparisonFile(comparison, comparisonSaid(comparison, names), problemInWords),
   );
+};
+
+/** `calc kerf`: combs and slots as they were measured, on standard input; the kerf with its uncertainty, and what to draw. */
+export const runKerf = async (): Promise<ExitCode> => {
+  const json = await jsonPipedIn();
+  const file = json.ok ? parseKerfFile(json.value) : json;
+  if (!file.ok) return printRefusal(file.problem);
+  return printOutcome(tellKerf(file.value), (told) => kerfToldFile(told, problemInWords));
 };
 
 const answered = async <K extends SumName>(

@@ -50,6 +50,10 @@ calc
   .action(async () => ends((await import('./calc.ts')).runCompare()));
 
 calc
+  .command('kerf')
+  .description('The width that a cut removes, from measured combs; slots to draw for joints.')
+  .action(async () => ends((await import('./calc.ts')).runKerf()));
+calc
   .command('explain')
   .description('What carries the answer, what would change it, what rests on expectation.')
   .action(async () => ends((await import('./explain.ts')).runCalcExplain()));

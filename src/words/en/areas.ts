@@ -10,6 +10,7 @@ import { drawingWords, filecheckWords } from './filecheck.ts';
 import { focusWords } from './focus.ts';
 import { formatWords } from './formats.ts';
 import { httpWords } from './http.ts';
+import { kerfWords } from './kerf.ts';
 import { machineWords } from './machine.ts';
 import { meterWords } from './meter.ts';
 import { mistakeWords } from './mistakes.ts';
@@ -40,6 +41,7 @@ export const areas: readonly AreaWords[] = [
   focusWords,
   formatWords,
   httpWords,
+  kerfWords,
   machineWords,
   meterWords,
   mistakeWords,

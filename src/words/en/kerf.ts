@@ -1,0 +1,58 @@
+import type { KerfReasonCode, KerfRemarkCode } from '../../core/kerf/codes.ts';
+import type { Sentence } from '../sentence.ts';
+
+/** What is said of the width that a cut removes, and of joints. Codes: src/core/kerf/codes.ts. */
+export const kerfWords = {
+  'kerf-no-comb': {
+    message: () => 'No comb was measured.',
+    remedy: () =>
+      'Cut a block into strips, push them together, and measure across all of them, three times.',
+  },
+  'kerf-not-positive': {
+    message: (p) =>
+      `The strips together are no narrower than they were drawn (kerf ${p('kerfMm')} mm): that cannot be.`,
+    remedy: () =>
+      'Look whether the width as drawn, the number of strips and the readings belong together, and whether char keeps the strips apart.',
+  },
+  'kerf-one-place': {
+    message: () => 'One comb tells the kerf of its own place and direction only.',
+    remedy: () => 'Cut combs in several places and in both directions for a kerf of the sheet.',
+  },
+  'kerf-two-combs': {
+    message: () => 'Two combs say little of how the kerf differs from place to place.',
+    remedy: () => 'A third and fourth comb narrow it most.',
+  },
+  'kerf-without-bar': {
+    message: () =>
+      'Without a bar beside the comb, the machine’s scale and the caliper’s own error are part of the kerf.',
+    remedy: () => 'Cut a bar as wide as the comb, in one piece, and measure it too.',
+  },
+  'kerf-directions-differ': {
+    message: (p) =>
+      `The kerf differs by direction: ${p('acrossMm')} mm across, ${p('upMm')} mm up the bed.`,
+    remedy: () =>
+      'An oval beam does so: look at mirrors and lens. Until then a joint fits one way better than the other.',
+  },
+  'kerf-wider-than-usual': {
+    message: (p) => `A kerf of ${p('kerfMm')} mm is wide; ${p('usualMm')} mm is seldom passed.`,
+    remedy: () => 'Look at focus and lens, and measure again.',
+  },
+  'joint-slots-unread': {
+    message: () => 'Two slots at least are needed to tell a joint.',
+    remedy: () => 'Try a tongue of the same sheet in each slot and say how it goes in.',
+  },
+  'joint-slots-mixed': {
+    message: (p) =>
+      `The slot of ${p('wideMm')} mm went tighter than the one of ${p('narrowMm')} mm.`,
+    remedy: () => 'Try both again with the same tongue; look for char or a bent piece.',
+  },
+  'joint-between-slots': {
+    message: (p) =>
+      `No slot went ${p('kind')}; ${p('drawMm')} mm lies between those that went tighter and looser: a guess.`,
+    remedy: () => 'Cut a slot of that width and try it.',
+  },
+  'joint-not-seen': {
+    message: (p) => `No slot went ${p('kind')}, and the card does not reach far enough to tell.`,
+    remedy: () => 'Cut slots further on.',
+  },
+} satisfies Readonly<Record<KerfReasonCode | KerfRemarkCode, Sentence>>;
