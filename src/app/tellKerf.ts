@@ -1,6 +1,7 @@
 import { jointsFrom, type Joint, type SlotRead } from '../core/kerf/joints.ts';
 import type { CombMeasure, KerfComb } from '../core/kerf/kerfComb.ts';
-import { kerfFromCombs, type KerfFound } from '../core/kerf/kerfFromCombs.ts';
+import type { KerfFound } from '../core/kerf/kerf.ts';
+import { kerfFromCombs } from '../core/kerf/kerfFromCombs.ts';
 import { omit } from '../core/omit.ts';
 import { done, type Outcome, type Problem } from '../core/problem.ts';
 

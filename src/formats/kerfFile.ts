@@ -6,7 +6,7 @@ import {
   type CombMeasure,
   type KerfComb,
 } from '../core/kerf/kerfComb.ts';
-import type { KerfFound } from '../core/kerf/kerfFromCombs.ts';
+import type { KerfFound } from '../core/kerf/kerf.ts';
 import { done, type Outcome, type Problem } from '../core/problem.ts';
 import type { Said, Say } from './answerFile.ts';
 import { parseWith } from './border.ts';

@@ -3,7 +3,8 @@ import { describe, expect, it } from 'vitest';
 
 import { seededRandom, type SeededRandom } from '../../num/seededRandom.ts';
 import { usualCombMeasure, type CombMeasure, type KerfComb } from './kerfComb.ts';
-import { kerfFromCombs, type KerfFound } from './kerfFromCombs.ts';
+import type { KerfFound } from './kerf.ts';
+import { kerfFromCombs } from './kerfFromCombs.ts';
 
 const found = (combs: readonly KerfComb[], measure: CombMeasure = usualCombMeasure): KerfFound => {
   const outcome = kerfFromCombs(combs, measure);

@@ -1,7 +1,7 @@
 import type { Problem } from '../problem.ts';
 import type { KerfRemarkCode } from './codes.ts';
 import type { CombDirection, KerfComb } from './kerfComb.ts';
-import type { Kerf } from './kerfFromCombs.ts';
+import type { Kerf } from './kerf.ts';
 
 /** Sheets of 3 to 6 mm lose 0.1 to 0.4 mm with the usual lens. Common practice, no source. */
 const widestUsualMm = 0.5;
