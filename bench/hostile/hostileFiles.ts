@@ -133,6 +133,10 @@ export const hostileFiles: readonly HostileFile[] = [
   dxf('20,000 lines with a layer each', () => layerEach(20_000)),
   dxf('200,000 lines with a layer each', () => layerEach(200_000)),
   gcode(
+    'as many moves as are read, and no more',
+    () => `G21 G90\nM3 S1 F100\n${many(799_000, (i) => `X${String(i % 97)}Y${String(i % 7)}\n`)}`,
+  ),
+  gcode(
     '400,000 short moves with the beam on',
     () =>
       `G21 G90\nM3 S100\n${many(400_000, (i) => `G1 X${String(i % 300)} Y${String(i % 7)} F900\n`)}M5\n`,

@@ -56,7 +56,12 @@ export const provingStages: readonly ProvingStage[] = [
 
 /** What is planned at most, so that it takes seconds and some hundred MB whatever is brought. */
 const mostLines = 40_000;
-const mostSegments = 800_000;
+/** Of a program the moves, too, are in memory while they are read. */
+const mostSegments: Readonly<Record<Toolpath['kind'], number>> = {
+  svg: 800_000,
+  dxf: 800_000,
+  gcode: 430_000,
+};
 
 /**
  * Carries a setting of a study to a drawing: the same on the command line and on the page. Refuses what
@@ -84,12 +89,13 @@ export const proveOnDrawing = (
   const cut = lines.filter((line) => !isLeftOut(line) && line.points.length > 1);
   if (cut.length === 0) return refused('proof-nothing-to-cut');
   const segments = cut.reduce((sum, { points }) => sum + points.length - 1, 0);
-  if (cut.length > mostLines || segments > mostSegments)
+  const mostHere = mostSegments[kind];
+  if (cut.length > mostLines || segments > mostHere)
     return refused('proof-too-much-to-plan', {
       lines: cut.length,
       segments,
       mostLines,
-      mostSegments,
+      mostSegments: mostHere,
     });
   told('study');
   const asked = setting === undefined ? study : { ...study, ask: { powerPct: setting.powerPct } };

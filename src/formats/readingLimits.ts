@@ -2,8 +2,10 @@
 export const readingLimits = {
   /** Of the file; the signs of its text are no more than that. */
   bytes: 40_000_000,
-  /** Points of all lines; moves and comments of a program. */
+  /** Points of all lines. */
   points: 2_000_000,
+  /** Moves, comments or settings of a program, some 500 bytes each until they are judged. */
+  moves: 800_000,
   /** Elements or entities, copies included. */
   parts: 500_000,
   /** Signs of one line of a program, whose standard allows 256. */

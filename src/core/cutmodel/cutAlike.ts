@@ -73,13 +73,14 @@ export const multiplyAlike = (
   const { misread, overlooked } = care;
   const sound = 1 - flaw;
   const asFell = overlooked * flaw;
-  let ofOut = cdf(margin / p.sigma);
+  // Of those that all stayed, coming out is not asked for, as little as coming through of those that all came out.
+  let ofOut = out === 0 && hangs === 0 && notOut === 0 ? 0 : cdf(margin / p.sigma);
   let ofThrough =
     hangs === 0 && stays === 0
       ? 1
       : cdf((margin + p.cornersExponent * cut.lnCorners + p.hangBand) / p.sigma);
   if (lengths !== 1) {
-    ofOut **= lengths;
+    if (ofOut !== 0) ofOut **= lengths;
     if (ofThrough !== 1) ofThrough **= lengths;
   }
   multiply(into, out, asRead(misread, sound * ofOut));

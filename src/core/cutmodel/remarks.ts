@@ -18,10 +18,17 @@ export type GradeOdds = readonly (Readonly<Record<Grade, number>> | null)[];
 
 /** Enough for a probability of 0.02 good to about 0.005. */
 const pointsForOdds = 600;
+/** What thousands of cells say leaves so little open that fewer points carry it as well: so many cells times points at most. */
+const mostForOdds = 1_000_000;
+const leastForOdds = 50;
 
 /** Null where a cell was not graded, or its power says nothing. O(distinct cells · {@link pointsForOdds}). */
 export const gradeOdds = ({ study, compiled, posterior: whole }: Fit): GradeOdds => {
-  const posterior = thinned(whole, pointsForOdds);
+  const points = Math.max(
+    leastForOdds,
+    Math.min(pointsForOdds, Math.floor(mostForOdds / study.cells.length)),
+  );
+  const posterior = thinned(whole, points);
   const known = new Map<string, Readonly<Record<Grade, number>> | null>();
   return study.cells.map((cell, cellIndex) => {
     if (cell.grade === undefined || cell.spoilt !== undefined) return null;

@@ -51,10 +51,10 @@ export function* interpreting(
     }
     const wrong = run.carryOut(number, line, options.blockDeleteOn ?? true);
     if (wrong !== undefined) return run.failed(number, wrong);
-    if (run.noted > readingLimits.points)
+    if (run.noted > readingLimits.moves)
       return run.failed(
         number,
-        `more than ${String(readingLimits.points)} moves, comments or settings`,
+        `more than ${String(readingLimits.moves)} moves, comments or settings`,
       );
     if (run.ended) break;
   }
