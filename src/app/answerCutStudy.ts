@@ -3,7 +3,7 @@ import type { FitAnswer } from '../core/cutmodel/fitAnswer.ts';
 import { fitStudy } from '../core/cutmodel/fitStudy.ts';
 import { done, type Outcome, type Problem } from '../core/problem.ts';
 import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
-import type { StockCode } from '../core/stock/codes.ts';
+import type { StockCode } from '../core/problems/stock.ts';
 import { answerWithEarlier, type StudyAnswer } from '../core/study/answerWithEarlier.ts';
 import { questionStudy } from '../core/study/questionStudy.ts';
 import type { AnswerQuestion } from './standingAsKnown.ts';

@@ -1,8 +1,7 @@
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import type { RecordedTally } from '../core/study/study.ts';
 import type { Ports } from './ports.ts';
 import type { TallyToRecord } from './recordTally.ts';
-import { refuse } from './refuse.ts';
 
 /** What was really counted. The setting that was run and the kept setting that it belongs to stay. */
 export type CorrectedCount = Omit<TallyToRecord, 'id' | 'at' | 'setting' | 'provenSettingId'>;
@@ -21,7 +20,7 @@ export const correctTally = (
 ): Promise<Outcome<TallyCorrected>> =>
   store.change(async (session) => {
     const known = await session.tally(tallyId);
-    if (known === undefined) return refuse('tally-not-found', { id: tallyId });
+    if (known === undefined) return refused('tally-not-found', { id: tallyId });
     const { id, at, setting, provenSettingId, orderId, foretold } = known.tally;
     const tally: RecordedTally = {
       ...counts,

@@ -10,7 +10,6 @@ import type { EarlierSheet } from '../core/study/earlierSheet.ts';
 import { historyWishOf } from '../core/study/historyWish.ts';
 import type { Study } from '../core/study/study.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
-import type { WatchCode } from '../core/watch/codes.ts';
 import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import { namedMaterial } from '../core/stock/namedMaterial.ts';
 import { findEntry } from './entryStanding.ts';
@@ -71,7 +70,7 @@ export const cutStrip = async (
   const { rungs, answer } = found.value;
   if (rungs.length < leastSettings) {
     const [leastMmPerS, mostMmPerS] = study.machine.speedRangeMmPerS;
-    return refuseStrip('strip-too-narrow', { leastMmPerS, mostMmPerS });
+    return refused('strip-too-narrow', { leastMmPerS, mostMmPerS });
   }
   return store.change(async (session) => {
     const known = await session.study(id);
@@ -139,15 +138,12 @@ const cutBefore = (id: string, known: StoredStudy | undefined): StripCut | undef
 /** With fewer there is nothing to compare. */
 const leastSettings = 3;
 
-const refuseStrip = (code: WatchCode, params: Readonly<Record<string, string | number>>) =>
-  refused(code, params);
-
 const batchOf = (entry: ProvenSetting, { of, batch }: StripWish): Outcome<string | undefined> => {
   const kept = entry.holdsFor.batch;
   if (of === 'reference') return done(kept);
   const named = (batch ?? '').trim();
   return named === '' || named.toLowerCase() === (kept ?? '').trim().toLowerCase()
-    ? refuseStrip('strip-needs-batch', { kept: kept ?? '' })
+    ? refused('strip-needs-batch', { kept: kept ?? '' })
     : done(named);
 };
 

@@ -1,10 +1,9 @@
 import { sameValue } from './sameValue.ts';
 import type { Card } from '../core/card/card.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import type { Ports } from './ports.ts';
 import { findStudy } from './readStudy.ts';
-import { refuse } from './refuse.ts';
 
 export interface CardAdded {
   readonly card: Card;
@@ -28,7 +27,7 @@ export const describeCard = (
     if (!accepted.ok) return accepted;
     const known = study.cards.find(({ code }) => code === card.code);
     if (known !== undefined && sameValue(known, card)) return done({ card, revision });
-    if (await session.codeTaken(card.code)) return refuse('card-code-taken', { card: card.code });
+    if (await session.codeTaken(card.code)) return refused('card-code-taken', { card: card.code });
     await session.insertCard(studyId, card);
     return done({ card, revision: await session.touch(studyId, clock.now()) });
   });

@@ -1,9 +1,8 @@
 import type { Machine } from '../core/machine/machine.ts';
 import { defaultMachineId, type WorkshopMachine } from '../core/machine/workshopMachine.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import { addMachine, defaultMachine, ownMachines } from './machineOf.ts';
 import type { Ports, Session } from './ports.ts';
-import { refuse } from './refuse.ts';
 
 export interface MachineDescribed {
   readonly addedAt?: string;
@@ -27,7 +26,7 @@ export const describeMachine = (
     const known =
       id === defaultMachineId ? await defaultMachine(session, ports) : await session.machine(id);
     const before = known ?? (await addMachine(session, ports, { ...asked, id }));
-    if (asked.isDefault === true && before.isExample) return refuse('machine-is-invented');
+    if (asked.isDefault === true && before.isExample) return refused('machine-is-invented');
     const isDefault = before.isDefault || asked.isDefault === true;
     if (isDefault && !before.isDefault) await noneIsDefault(session);
     const machine = { ...before, isDefault, machine: asked.machine ?? before.machine };

@@ -1,13 +1,12 @@
 import { boardOf, boardOfCard } from '../core/card/boardOf.ts';
 import { designCard, type DesignedCard } from '../core/card/designCard.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import { cardRequestKnowing, type CardWish } from '../core/study/cardRequestFor.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import { freeCode } from './freeCode.ts';
 import { readWithHistory } from './gatherHistory.ts';
 import type { AskingPorts } from './ports.ts';
-import { refuse } from './refuse.ts';
 
 export interface CardDesigned extends DesignedCard {
   readonly revision: number;
@@ -36,7 +35,7 @@ export const designNewCard = async (
   const cut = toCutStudy(study);
   const before = study.cards.find(({ code }) => code === sameSheetAs);
   if (sameSheetAs !== undefined && before === undefined)
-    return refuse('card-not-found', { card: sameSheetAs });
+    return refused('card-not-found', { card: sameSheetAs });
   const board = {
     ...(before === undefined ? boardOf(stock) : {}),
     ...wish,
@@ -46,7 +45,7 @@ export const designNewCard = async (
   if (!known.ok) return known;
   return store.change(async (session) => {
     if ((await session.cardsOf(studyId)) === undefined)
-      return refuse('study-not-found', { id: studyId });
+      return refused('study-not-found', { id: studyId });
     const whole: CardWish = { ...board, code: await freeCode(session, ids) };
     // Given even where nothing is known: else it would be worked out here.
     const designed = designCard(cardRequestKnowing(cut, whole, known.value));

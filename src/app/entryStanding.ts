@@ -1,6 +1,6 @@
 import { onlyByAir } from '../core/book/onlyByAir.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import { needsAnswer } from '../core/standing/evidenceFrom.ts';
 import type { Standing } from '../core/standing/standing.ts';
 import { historyWishOf } from '../core/study/historyWish.ts';
@@ -10,7 +10,6 @@ import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { historyIn } from './gatherHistory.ts';
 import type { Model } from './model.ts';
 import type { ReadSession } from './ports.ts';
-import { refuse } from './refuse.ts';
 import {
   needsSums,
   standingAsKnown,
@@ -78,5 +77,5 @@ export const findEntry = async (
   idOrCode: string,
 ): Promise<Outcome<ProvenSetting>> => {
   const entry = await session.entry(idOrCode);
-  return entry === undefined ? refuse('entry-not-found', { id: idOrCode }) : done(entry);
+  return entry === undefined ? refused('entry-not-found', { id: idOrCode }) : done(entry);
 };

@@ -28,10 +28,7 @@ export const exportAll = ({ store, clock }: Pick<Ports, 'store' | 'clock'>): Pro
     const meterings = own(await session.meterings()).toReversed();
     const focusTests = own(await session.focusTests()).toReversed();
     const bedTests = own(await session.bedTests()).toReversed();
-    const leftOut = session.passedOver().map(({ params: { table = '', id = '' } }) => ({
-      table: String(table),
-      id: String(id),
-    }));
+    const leftOut = session.passedOver().map(({ params }) => params);
     return {
       kind: 'throughcut-export',
       version: 3,

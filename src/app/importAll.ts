@@ -1,5 +1,5 @@
 import { omit } from '../core/omit.ts';
-import { done, type Outcome, type Problem } from '../core/problem.ts';
+import { done, refused, type Outcome, type Problem } from '../core/problem.ts';
 import { mergeEvents } from '../core/reading/mergeEvents.ts';
 import type { RecordedTally, SavedStudy } from '../core/study/study.ts';
 import type { ExportFile } from '../formats/exportFile.ts';
@@ -17,7 +17,6 @@ import {
 import { defaultMachine } from './machineOf.ts';
 import type { Ports, Session } from './ports.ts';
 import { fitsACard } from './recordReadings.ts';
-import { refuse } from './refuse.ts';
 import { sameValue } from './sameValue.ts';
 
 /**
@@ -60,7 +59,7 @@ export const importAll = (ports: Ports, file: ExportFile): Promise<Outcome<Impor
           machineHere(study.machineId) ??
           (isLost ? (await defaultMachine(session, ports)).id : undefined);
         if (machineId === undefined)
-          return refuse('import-names-unknown-machine', { id: study.machineId });
+          return refused('import-names-unknown-machine', { id: study.machineId });
         const stock = looked(study.stock);
         const bare = { ...study, stock, machineId, tallies: [], cards: [], events: [] };
         const blank = omit(bare, 'orders');
@@ -112,7 +111,7 @@ const addParts = async (
   for (const card of study.cards) {
     const here = known?.cards.find(({ code }) => code === card.code);
     if (here !== undefined && !sameValue(here, card))
-      return refuse('card-code-taken', { card: card.code });
+      return refused('card-code-taken', { card: card.code });
     if (here === undefined) await session.insertCard(study.id, card);
     note('cards', here === undefined);
     anyNew ||= here === undefined;
@@ -148,7 +147,7 @@ const addTally = async (
 ): Promise<Outcome<boolean>> => {
   const entryId = tally.provenSettingId;
   if (entryId !== undefined && (await session.entry(entryId))?.id !== entryId)
-    return refuse('import-names-unknown-setting', { tally: tally.id, id: entryId });
+    return refused('import-names-unknown-setting', { tally: tally.id, id: entryId });
   const isNew = (await session.tally(tally.id)) === undefined;
   if (isNew) await session.insertTally(studyId, tally);
   note('tallies', isNew);

@@ -1,8 +1,7 @@
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import type { StartedOrder } from '../core/study/startedOrder.ts';
 import type { Ports } from './ports.ts';
 import { findStudy } from './readStudy.ts';
-import { refuse } from './refuse.ts';
 import { sameValue } from './sameValue.ts';
 
 /**
@@ -19,7 +18,7 @@ export const keepOrder = (
     if (!found.ok) return found;
     const { study, revision } = found.value;
     const of = await session.studyOfOrder(order.id);
-    if (of !== undefined && of !== studyId) return refuse('order-id-taken', { id: order.id });
+    if (of !== undefined && of !== studyId) return refused('order-id-taken', { id: order.id });
     if (
       sameValue(
         study.orders?.find(({ id }) => id === order.id),
@@ -41,7 +40,7 @@ export const removeOrder = (
     const found = await findStudy(session, studyId);
     if (!found.ok) return found;
     if ((await session.studyOfOrder(orderId)) !== studyId)
-      return refuse('order-not-found', { id: orderId });
+      return refused('order-not-found', { id: orderId });
     await session.deleteOrder(orderId);
     return done({ revision: await session.touch(studyId, clock.now()) });
   });

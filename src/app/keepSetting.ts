@@ -3,7 +3,7 @@ import { firingProblem } from '../core/card/firingLimits.ts';
 import { powerLimit } from '../core/machine/deliveredPower.ts';
 import type { Machine } from '../core/machine/machine.ts';
 import type { Setting } from '../core/machine/setting.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import { readCard } from '../core/reading/readCard.ts';
 import type { PromiseWish } from '../core/reading/promise.ts';
 import { halfReadCard } from '../core/standing/evidenceFrom.ts';
@@ -20,7 +20,6 @@ import { historyFor, type EarlierSheetsWish } from './gatherHistory.ts';
 import type { Model } from './model.ts';
 import type { AskingPorts, ReadSession } from './ports.ts';
 import { findStudy } from './readStudy.ts';
-import { refuse } from './refuse.ts';
 import { sameValue } from './sameValue.ts';
 
 export interface KeepSetting extends EarlierSheetsWish {
@@ -74,7 +73,7 @@ const beginning = async (
   if (!found.ok) return found;
   const { study } = found.value;
   const half = asked.rest === undefined ? halfReadCard(study) : undefined;
-  if (half !== undefined) return refuse('rest-not-said', half);
+  if (half !== undefined) return refused('rest-not-said', half);
   const allowed = mayKeep(study, asked);
   return allowed.ok ? done({ study, earlier: await historyFor(session, study, asked) }) : allowed;
 };
@@ -87,7 +86,7 @@ const knownAs = async (
   if (known?.id !== asked.id || known === undefined) return undefined;
   const isSame =
     known.cameFrom.studyId === asked.studyId && sameValue(known.setting, asked.setting);
-  return isSame ? done(known) : refuse('entry-id-taken', { id: known.id });
+  return isSame ? done(known) : refused('entry-id-taken', { id: known.id });
 };
 
 /** What was said of the study while the forecast was made counts as said since. */
@@ -103,7 +102,7 @@ const keep = async (
     const known = await knownAs(session, asked);
     if (known !== undefined) return known;
     if ((await session.cardsOf(study.id)) === undefined)
-      return refuse('study-not-found', { id: study.id });
+      return refused('study-not-found', { id: study.id });
     const entry: ProvenSetting = {
       version: 1,
       id: asked.id ?? ids.newId(),
@@ -131,13 +130,13 @@ const mayKeep = (study: Study, { setting, personsChoice }: KeepSetting): Outcome
   const { powerPct } = setting;
   const { machine } = study;
   if (powerPct > machine.maxPowerPct)
-    return refuse('power-above-machine', { powerPct, mostPct: machine.maxPowerPct });
+    return refused('power-above-machine', { powerPct, mostPct: machine.maxPowerPct });
   const beyond = firingProblem('setting', setting, { machine, mayOverdrive: true });
   if (beyond !== undefined) return { ok: false, problem: beyond };
   const limitPct = ratedLimitPct(machine);
   const chosen = (personsChoice ?? '').trim() !== '';
   return limitPct !== undefined && powerPct > limitPct && !chosen
-    ? refuse('overdrive-needs-reason', { powerPct, limitPct: Math.floor(limitPct) })
+    ? refused('overdrive-needs-reason', { powerPct, limitPct: Math.floor(limitPct) })
     : done(undefined);
 };
 
@@ -163,7 +162,7 @@ const forecastOf = async (
   if (!answer.ok) return answer;
   const { asked } = answer.value;
   if (asked === undefined || !Number.isFinite(asked.outOf100Mean))
-    return refuse('no-forecast-to-keep');
+    return refused('no-forecast-to-keep');
   return done({ outOf100Mean: asked.outOf100Mean, surePct: asked.sureOfPromisePct });
 };
 

@@ -1,8 +1,7 @@
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import { sameMaterialAs } from '../core/stock/sameMaterial.ts';
 import type { Ports } from './ports.ts';
-import { refuse } from './refuse.ts';
 
 /** Older ones stand in the book. */
 const mostAlike = 200;
@@ -17,7 +16,7 @@ export const keptLike = (
 ): Promise<Outcome<readonly ProvenSetting[]>> =>
   store.read(async (session) => {
     const sheet = await session.sheet(studyId);
-    if (sheet === undefined) return refuse('study-not-found', { id: studyId });
+    if (sheet === undefined) return refused('study-not-found', { id: studyId });
     const { isExample, machineId, stock } = sheet;
     const isSameMaterial = sameMaterialAs(stock.material);
     return done(

@@ -1,8 +1,7 @@
 import { soughtIn } from '../core/search/sought.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import { sameMaterialAs } from '../core/stock/sameMaterial.ts';
 import type { Listed, Ports, Stretch } from './ports.ts';
-import { refuse } from './refuse.ts';
 import type { StudySummary } from './stored.ts';
 
 export interface SheetsWanted extends Stretch {
@@ -21,7 +20,7 @@ export const listStudies = (
     const asked = { ...stretch, sought: soughtIn(text) };
     if (like === undefined) return done(await session.listSheets(asked));
     const sheet = await session.sheet(like);
-    if (sheet === undefined) return refuse('study-not-found', { id: like });
+    if (sheet === undefined) return refused('study-not-found', { id: like });
     const { isExample, stock } = sheet;
     const isSameMaterial = sameMaterialAs(stock.material);
     return done(

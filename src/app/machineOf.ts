@@ -1,9 +1,8 @@
 import { machineName } from '../core/machine/gatherMachines.ts';
 import { undescribedMachine, type Machine } from '../core/machine/machine.ts';
 import { defaultMachineId, type WorkshopMachine } from '../core/machine/workshopMachine.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import type { Ports, ReadSession, Session } from './ports.ts';
-import { refuse } from './refuse.ts';
 import { sameValue } from './sameValue.ts';
 
 type Making = Pick<Ports, 'clock' | 'ids'>;
@@ -14,7 +13,7 @@ export const findMachine = async (
   id: string,
 ): Promise<Outcome<WorkshopMachine>> => {
   const machine = await session.machine(id);
-  return machine === undefined ? refuse('machine-not-found', { id }) : done(machine);
+  return machine === undefined ? refused('machine-not-found', { id }) : done(machine);
 };
 
 /** The machine that things are begun on where nobody says otherwise; made, undescribed, where the workshop has none yet. */
@@ -61,7 +60,7 @@ export const machineFor = async (
   if (id === undefined || id === defaultMachineId)
     return done(await defaultMachine(session, making));
   const found = await findMachine(session, id);
-  return found.ok && found.value.isExample ? refuse('machine-is-invented') : found;
+  return found.ok && found.value.isExample ? refused('machine-is-invented') : found;
 };
 
 /**

@@ -1,9 +1,8 @@
 import type { MachineChange, MachineChangeKind } from '../core/machine/machineChange.ts';
 import { defaultMachineId, type WorkshopMachine } from '../core/machine/workshopMachine.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import { defaultMachine, findMachine } from './machineOf.ts';
 import type { Ports } from './ports.ts';
-import { refuse } from './refuse.ts';
 import { sameValue } from './sameValue.ts';
 
 export interface MachineChangeToNote {
@@ -40,9 +39,9 @@ export const noteMachineChange = (
     if (known !== undefined)
       return sameValue(known, { ...change, at: asked.at ?? known.at })
         ? done(before)
-        : refuse('machine-change-id-taken', { id: change.id });
+        : refused('machine-change-id-taken', { id: change.id });
     if (Date.parse(change.at) > Date.parse(now) + clockSlackMs)
-      return refuse('machine-change-ahead', { at: change.at });
+      return refused('machine-change-ahead', { at: change.at });
     const machine = { ...before, changes: [...before.changes, change] };
     await session.replaceMachine(machine);
     return done(machine);

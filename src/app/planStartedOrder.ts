@@ -1,9 +1,8 @@
-import type { Outcome } from '../core/problem.ts';
+import { refused, type Outcome } from '../core/problem.ts';
 import { orderSoFar, planWishOf, studyOfOrder } from '../core/study/orderSoFar.ts';
 import { readWithHistory, type EarlierSheetsWish } from './gatherHistory.ts';
 import type { PlannedOrder } from './planOrder.ts';
 import type { AskingPorts } from './ports.ts';
-import { refuse } from './refuse.ts';
 
 /**
  * The next act of an order that was started, by all that was counted of its sheet and with what earlier sheets taught.
@@ -18,7 +17,7 @@ export const planStartedOrder = async (
   if (!found.ok) return found;
   const { study, earlier } = found.value;
   const order = study.orders?.find(({ id }) => id === orderId);
-  if (order === undefined) return refuse('order-not-found', { id: orderId });
+  if (order === undefined) return refused('order-not-found', { id: orderId });
   const question = {
     study: studyOfOrder(study, order),
     wish: planWishOf(order, orderSoFar(order, study.tallies)),

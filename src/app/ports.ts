@@ -3,7 +3,7 @@ import type { BedTest } from '../core/bed/bedTest.ts';
 import type { Card } from '../core/card/card.ts';
 import type { FocusTest } from '../core/machine/focusTest.ts';
 import type { Metering } from '../core/machine/metering.ts';
-import type { Outcome, Problem } from '../core/problem.ts';
+import type { Outcome, ProblemOf } from '../core/problem.ts';
 import type { ReadingEvent } from '../core/reading/readingEvent.ts';
 import type { WorkshopMachine } from '../core/machine/workshopMachine.ts';
 import type { StartedOrder } from '../core/study/startedOrder.ts';
@@ -54,7 +54,7 @@ export interface Store {
  */
 export interface ReadSession {
   /** What this session's lists have passed over so far, each named. */
-  readonly passedOver: () => readonly Problem[];
+  readonly passedOver: () => readonly ProblemOf<'store-row-unreadable'>[];
   /** The last touched first. */
   readonly summaries: () => Promise<readonly StudySummary[]>;
   /** A stretch of them. It costs what the stretch holds, however many there are. */

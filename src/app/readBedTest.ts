@@ -1,7 +1,6 @@
 import type { BedTest } from '../core/bed/bedTest.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import type { Ports } from './ports.ts';
-import { refuse } from './refuse.ts';
 
 /** One reading of the four corners. Refuses: `bed-test-not-found`. */
 export const readBedTest = async (
@@ -9,5 +8,5 @@ export const readBedTest = async (
   id: string,
 ): Promise<Outcome<BedTest>> => {
   const test = await store.read((session) => session.bedTest(id));
-  return test === undefined ? refuse('bed-test-not-found', { id }) : done(test);
+  return test === undefined ? refused('bed-test-not-found', { id }) : done(test);
 };

@@ -1,10 +1,9 @@
 import type { Card } from '../core/card/card.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import type { Study } from '../core/study/study.ts';
 import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import type { Ports } from './ports.ts';
 import { readStudy } from './readStudy.ts';
-import { refuse } from './refuse.ts';
 
 /**
  * A card with its study, to be made into a file for the machine. Refuses: `study-not-found`, `card-not-found`, a
@@ -21,5 +20,5 @@ export const readCardForExport = async (
   const accepted = acceptMaterial(study.stock);
   if (!accepted.ok) return accepted;
   const card = study.cards.find((one) => one.code === code);
-  return card === undefined ? refuse('card-not-found', { card: code }) : done({ study, card });
+  return card === undefined ? refused('card-not-found', { card: code }) : done({ study, card });
 };

@@ -1,8 +1,7 @@
 import { findFocus } from '../core/machine/findFocus.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import type { Ports } from './ports.ts';
 import type { FocusTestRead } from './recordFocusTest.ts';
-import { refuse } from './refuse.ts';
 
 /** One focus test and where it found the focus. Refuses: `focus-test-not-found`. */
 export const readFocusTest = async (
@@ -11,6 +10,6 @@ export const readFocusTest = async (
 ): Promise<Outcome<FocusTestRead>> => {
   const test = await store.read((session) => session.focusTest(id));
   return test === undefined
-    ? refuse('focus-test-not-found', { id })
+    ? refused('focus-test-not-found', { id })
     : done({ test, found: findFocus(test) });
 };

@@ -1,9 +1,8 @@
 import { meterReport } from '../core/machine/meterReport.ts';
 import type { Metering } from '../core/machine/metering.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import type { Ports, ReadSession } from './ports.ts';
 import type { MeteringRead } from './recordMetering.ts';
-import { refuse } from './refuse.ts';
 
 /** One metering and what it says. Refuses: `metering-not-found`. */
 export const readMetering = async (
@@ -20,5 +19,5 @@ export const findMetering = async (
   id: string,
 ): Promise<Outcome<Metering>> => {
   const metering = await session.metering(id);
-  return metering === undefined ? refuse('metering-not-found', { id }) : done(metering);
+  return metering === undefined ? refused('metering-not-found', { id }) : done(metering);
 };

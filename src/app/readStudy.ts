@@ -1,6 +1,5 @@
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import type { Ports, ReadSession } from './ports.ts';
-import { refuse } from './refuse.ts';
 import type { StoredStudy } from './stored.ts';
 
 /** One study, whole. Refuses: `study-not-found`. */
@@ -15,5 +14,5 @@ export const findStudy = async (
   id: string,
 ): Promise<Outcome<StoredStudy>> => {
   const found = await session.study(id);
-  return found === undefined ? refuse('study-not-found', { id }) : done(found);
+  return found === undefined ? refused('study-not-found', { id }) : done(found);
 };

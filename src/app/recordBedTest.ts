@@ -1,8 +1,7 @@
 import type { BedTest, UnkeptBedTest } from '../core/bed/bedTest.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import { ofItsMachine } from './machineOfTest.ts';
 import type { Ports } from './ports.ts';
-import { refuse } from './refuse.ts';
 import { sameValue } from './sameValue.ts';
 
 /** A reading of the four corners whose id and time may be left to the tool. */
@@ -28,5 +27,5 @@ export const recordBedTest = (ports: Ports, asked: BedTestToRecord): Promise<Out
       return done(test);
     }
     const compared = asked.at === undefined ? { ...test, at: known.at } : test;
-    return sameValue(known, compared) ? done(known) : refuse('bed-test-id-taken', { id: test.id });
+    return sameValue(known, compared) ? done(known) : refused('bed-test-id-taken', { id: test.id });
   });

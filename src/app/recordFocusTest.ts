@@ -1,9 +1,8 @@
 import { findFocus } from '../core/machine/findFocus.ts';
 import type { FocusFound, FocusTest } from '../core/machine/focusTest.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import { ofItsMachine } from './machineOfTest.ts';
 import type { Ports } from './ports.ts';
-import { refuse } from './refuse.ts';
 import { sameValue } from './sameValue.ts';
 
 /** A focus test whose id and time may be left to the tool. */
@@ -45,5 +44,5 @@ export const recordFocusTest = (
     const compared = asked.at === undefined ? { ...test, at: known.at } : test;
     return sameValue(known, compared)
       ? done({ test: known, found })
-      : refuse('focus-test-id-taken', { id: test.id });
+      : refused('focus-test-id-taken', { id: test.id });
   });

@@ -1,9 +1,8 @@
 import { meterReport, type MeterReport } from '../core/machine/meterReport.ts';
 import type { Metering } from '../core/machine/metering.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import { ofItsMachine } from './machineOfTest.ts';
 import type { Ports } from './ports.ts';
-import { refuse } from './refuse.ts';
 import { sameValue } from './sameValue.ts';
 
 /** A metering whose id and time may be left to the tool. */
@@ -45,5 +44,5 @@ export const recordMetering = (
     const compared = asked.at === undefined ? { ...metering, at: known.at } : metering;
     return sameValue(known, compared)
       ? done({ metering: known, report })
-      : refuse('metering-id-taken', { id: metering.id });
+      : refused('metering-id-taken', { id: metering.id });
   });

@@ -1,8 +1,7 @@
 import type { Card } from '../core/card/card.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import type { ReadingEvent } from '../core/reading/readingEvent.ts';
 import type { Ports } from './ports.ts';
-import { refuse } from './refuse.ts';
 
 export interface ReadingsRecorded {
   /** How many were new. */
@@ -22,7 +21,7 @@ export const recordReadings = (
 ): Promise<Outcome<ReadingsRecorded>> =>
   store.change(async (session) => {
     const found = await session.cardsOf(studyId);
-    if (found === undefined) return refuse('study-not-found', { id: studyId });
+    if (found === undefined) return refused('study-not-found', { id: studyId });
     for (const event of events) {
       const fitting = fitsACard(event, found.cards);
       if (!fitting.ok) return fitting;
@@ -35,8 +34,8 @@ export const recordReadings = (
 /** Whether an event speaks of a cell that one of the cards has. Refuses: `card-not-found`, `cell-not-on-card`. */
 export const fitsACard = (event: ReadingEvent, cards: readonly Card[]): Outcome<undefined> => {
   const card = cards.find(({ code }) => code === event.cardCode);
-  if (card === undefined) return refuse('card-not-found', { card: event.cardCode });
+  if (card === undefined) return refused('card-not-found', { card: event.cardCode });
   if (event.kind === 'undone' || card.cells.some(({ id }) => id === event.cell))
     return done(undefined);
-  return refuse('cell-not-on-card', { card: event.cardCode, cell: event.cell });
+  return refused('cell-not-on-card', { card: event.cardCode, cell: event.cell });
 };

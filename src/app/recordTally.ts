@@ -1,9 +1,8 @@
 import { sameValue } from './sameValue.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import type { RecordedTally } from '../core/study/study.ts';
 import type { Ports, Session } from './ports.ts';
 import { findStudy } from './readStudy.ts';
-import { refuse } from './refuse.ts';
 
 /** A tally whose id and time may be left to the tool. */
 export type TallyToRecord = Omit<RecordedTally, 'id' | 'at'> & {
@@ -30,7 +29,7 @@ export const recordTally = (
     if (!found.ok) return found;
     const entryId = asked.provenSettingId;
     if (entryId !== undefined && (await session.entry(entryId))?.id !== entryId)
-      return refuse('entry-not-found', { id: entryId });
+      return refused('entry-not-found', { id: entryId });
     const now = clock.now();
     const tally = { ...asked, id: asked.id ?? ids.newId(), at: asked.at ?? now };
     const stored = await storeTally(session, studyId, tally, asked);
@@ -57,5 +56,5 @@ export const storeTally = async (
   const compared = asked.at === undefined ? { ...tally, at: known.tally.at } : tally;
   return known.studyId === studyId && sameValue(known.tally, compared)
     ? done({ tally: known.tally, isNew: false })
-    : refuse('tally-id-taken', { id: tally.id });
+    : refused('tally-id-taken', { id: tally.id });
 };

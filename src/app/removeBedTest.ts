@@ -1,6 +1,5 @@
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import type { Ports } from './ports.ts';
-import { refuse } from './refuse.ts';
 
 /** Removes a reading of the four corners. Refuses: `bed-test-not-found`. */
 export const removeBedTest = (
@@ -8,7 +7,7 @@ export const removeBedTest = (
   id: string,
 ): Promise<Outcome<undefined>> =>
   store.change(async (session) => {
-    if ((await session.bedTest(id)) === undefined) return refuse('bed-test-not-found', { id });
+    if ((await session.bedTest(id)) === undefined) return refused('bed-test-not-found', { id });
     await session.deleteBedTest(id);
     return done(undefined);
   });

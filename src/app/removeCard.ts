@@ -1,7 +1,6 @@
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import type { Ports } from './ports.ts';
 import { findStudy } from './readStudy.ts';
-import { refuse } from './refuse.ts';
 
 /** Removes a card with its readings. Refuses: `study-not-found`, `card-not-found`. */
 export const removeCard = (
@@ -13,7 +12,7 @@ export const removeCard = (
     const found = await findStudy(session, studyId);
     if (!found.ok) return found;
     if (!found.value.study.cards.some((card) => card.code === code))
-      return refuse('card-not-found', { card: code });
+      return refused('card-not-found', { card: code });
     await session.deleteCard(studyId, code);
     await session.touch(studyId, clock.now());
     return done(undefined);

@@ -1,6 +1,5 @@
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import type { Ports } from './ports.ts';
-import { refuse } from './refuse.ts';
 
 /** Removes a focus test. Refuses: `focus-test-not-found`. */
 export const removeFocusTest = (
@@ -8,7 +7,7 @@ export const removeFocusTest = (
   id: string,
 ): Promise<Outcome<undefined>> =>
   store.change(async (session) => {
-    if ((await session.focusTest(id)) === undefined) return refuse('focus-test-not-found', { id });
+    if ((await session.focusTest(id)) === undefined) return refused('focus-test-not-found', { id });
     await session.deleteFocusTest(id);
     return done(undefined);
   });

@@ -1,7 +1,6 @@
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import { findMachine, ownMachines } from './machineOf.ts';
 import type { Ports } from './ports.ts';
-import { refuse } from './refuse.ts';
 
 /**
  * Removes a machine that nothing is of. Where it was the default, the first of those that are left is. Refuses:
@@ -14,9 +13,9 @@ export const removeMachine = (
   store.change(async (session) => {
     const found = await findMachine(session, id);
     if (!found.ok) return found;
-    if (found.value.isExample) return refuse('machine-is-invented');
+    if (found.value.isExample) return refused('machine-is-invented');
     const count = await session.machineUse(id);
-    if (count > 0) return refuse('machine-in-use', { count });
+    if (count > 0) return refused('machine-in-use', { count });
     await session.deleteMachine(id);
     const [next] = await ownMachines(session);
     if (found.value.isDefault && next !== undefined)

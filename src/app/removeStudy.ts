@@ -1,7 +1,6 @@
 import { omit } from '../core/omit.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import type { Ports } from './ports.ts';
-import { refuse } from './refuse.ts';
 
 /**
  * Removes a study with its cards, readings and tallies; it can come back (`putBackStudy`). What was kept in the book stays
@@ -15,7 +14,7 @@ export const removeStudy = (
     const found = await session.studyAsReadable(id);
     if (found === undefined) {
       const isRemoved = (await session.removedStudies()).some(({ study }) => study.id === id);
-      return isRemoved ? done(undefined) : refuse('study-not-found', { id });
+      return isRemoved ? done(undefined) : refused('study-not-found', { id });
     }
     const study = omit(found.study, 'machine', 'machineChanges');
     await session.keepRemoved({ study, removedAt: clock.now() });

@@ -1,7 +1,6 @@
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import type { Ports } from './ports.ts';
 import { findStudy } from './readStudy.ts';
-import { refuse } from './refuse.ts';
 
 /** Takes a tally away from a study. Refuses: `study-not-found`, `tally-not-found`. */
 export const removeTally = (
@@ -13,7 +12,7 @@ export const removeTally = (
     const found = await findStudy(session, studyId);
     if (!found.ok) return found;
     if ((await session.tally(tallyId))?.studyId !== studyId)
-      return refuse('tally-not-found', { id: tallyId });
+      return refused('tally-not-found', { id: tallyId });
     await session.deleteTally(tallyId);
     return done({ revision: await session.touch(studyId, clock.now()) });
   });

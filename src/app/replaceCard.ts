@@ -1,11 +1,10 @@
 import type { Card } from '../core/card/card.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import { readCard } from '../core/reading/readCard.ts';
 import type { Study } from '../core/study/study.ts';
 import type { CardAdded } from './describeCard.ts';
 import type { Ports } from './ports.ts';
 import { findStudy } from './readStudy.ts';
-import { refuse } from './refuse.ts';
 
 /**
  * Changes a card that is there. A designed card may change until someone has read it: after that its words are cut
@@ -20,7 +19,7 @@ export const replaceCard = (
   card: Card,
 ): Promise<Outcome<CardAdded>> =>
   store.change(async (session) => {
-    if (card.code !== code) return refuse('card-code-changed', { card: code, other: card.code });
+    if (card.code !== code) return refused('card-code-changed', { card: code, other: card.code });
     const found = await findStudy(session, studyId);
     if (!found.ok) return found;
     const allowed = mayReplace(found.value.study, card);
@@ -31,15 +30,15 @@ export const replaceCard = (
 
 const mayReplace = (study: Study, card: Card): Outcome<undefined> => {
   const before = study.cards.find(({ code }) => code === card.code);
-  if (before === undefined) return refuse('card-not-found', { card: card.code });
+  if (before === undefined) return refused('card-not-found', { card: card.code });
   const read = readCard(before, study.events).cells.filter(
     ({ reading, corrected }) => reading.kind !== 'unread' || corrected,
   );
   if (read.length > 0 && before.origin === 'designed')
-    return refuse('card-already-read', { card: card.code });
+    return refused('card-already-read', { card: card.code });
   const kept = new Set(card.cells.map(({ id }) => id));
   const vanishing = read.find(({ id }) => !kept.has(id));
   return vanishing === undefined
     ? done(undefined)
-    : refuse('read-cell-would-vanish', { card: card.code, cell: vanishing.id });
+    : refused('read-cell-would-vanish', { card: card.code, cell: vanishing.id });
 };

@@ -2,7 +2,7 @@ import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import type { FitAnswer } from '../core/cutmodel/fitAnswer.ts';
 import type { Setting } from '../core/machine/setting.ts';
-import type { Problem } from '../core/problem.ts';
+import type { ProblemOf } from '../core/problem.ts';
 import { evidenceFrom } from '../core/standing/evidenceFrom.ts';
 import { notToBeCut } from '../core/standing/notToBeCut.ts';
 import type { Standing } from '../core/standing/standing.ts';
@@ -63,7 +63,7 @@ export const needsSums = ({ kept, answer, strips }: KeptQuestion): boolean =>
   (answer !== undefined || strips.some(({ question }) => question !== undefined));
 
 /** Why nothing stands of a setting that is kept: its material is refused today. */
-const refusalOf = ({ holdsFor }: ProvenSetting): Problem | undefined => {
+const refusalOf = ({ holdsFor }: ProvenSetting): ProblemOf<'material-refused'> | undefined => {
   const judged = judgeMaterial(holdsFor.material);
   return judged.decision === 'refuse' ? judged.problem : undefined;
 };

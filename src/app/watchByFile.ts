@@ -2,7 +2,7 @@ import { firingProblem, overdrives } from '../core/card/firingLimits.ts';
 import { fit } from '../core/cutmodel/fit.ts';
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import { answerFrom } from '../core/cutmodel/fitStudy.ts';
-import { done, type Outcome, type Problem } from '../core/problem.ts';
+import { done, refused, type Outcome, type Problem } from '../core/problem.ts';
 import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import { batchChanges, type BatchChange } from '../core/watch/batchChanges.ts';
 import { watchedStrip, type CheckStrip } from '../core/watch/findStrips.ts';
@@ -14,7 +14,6 @@ import { watchedOrder, type Foreseen } from '../core/watch/watched.ts';
 import { whatToLookAt, type LookAt } from '../core/watch/whatToLookAt.ts';
 import type { Setting } from '../core/machine/setting.ts';
 import type { WatchFile } from '../formats/watchFile.ts';
-import { refuse } from './refuse.ts';
 
 export interface WatchedByFile {
   readonly foreseen: Foreseen;
@@ -42,7 +41,7 @@ export const watchByFile = (file: WatchFile): Outcome<WatchedByFile> => {
     firingProblem('setting', file.setting, { machine: file.study.machine, mayOverdrive: true });
   if (beyond !== undefined) return { ok: false, problem: beyond };
   const foreseen = foreseenBy(file);
-  if (foreseen === undefined) return refuse('no-forecast-to-keep');
+  if (foreseen === undefined) return refused('no-forecast-to-keep');
   const strips = file.strips.map((strip, i): CheckStrip => ({
     studyId: 'file',
     code: `strip ${String(i + 1)}`,

@@ -1,6 +1,6 @@
 import type { ProofOnDrawing } from '../app/proveOnDrawing.ts';
 import type { Setting } from '../core/machine/setting.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import { parseJsonText } from '../formats/border.ts';
 import { settingShape } from '../formats/saved/setting.ts';
 import { parseCutStudy } from '../formats/studyFile.ts';
@@ -15,7 +15,6 @@ import { problemInWords } from '../words/words.ts';
 import { askModel } from './askModel.ts';
 import { printOutcome, type ExitCode } from './output.ts';
 import { readDrawingText } from './readDrawing.ts';
-import { refuse } from './refuse.ts';
 
 interface ProofOptions {
   readonly study: string;
@@ -64,7 +63,7 @@ const settingOf = (text: string): Outcome<Setting> => {
   });
   return found !== undefined && read.success && read.data.powerPct > 0
     ? done(read.data)
-    : refuse('command-misused', {
+    : refused('command-misused', {
         detail: `--setting is “${text}”, not like “14 mm/s 30% min 20% x2”`,
       });
 };

@@ -2,9 +2,8 @@ import { readFile } from 'node:fs/promises';
 import { resolve } from 'node:path';
 import { z } from 'zod';
 
-import { done, refused, type Outcome, type Problem } from '../core/problem.ts';
+import { done, problemOf, refused, type Outcome, type Problem } from '../core/problem.ts';
 import { problemInWords } from '../words/words.ts';
-import type { ReferenceCode } from './reference/codes.ts';
 import { compare, plain, type Mismatch } from './reference/compare.ts';
 import {
   referenceFile,
@@ -29,7 +28,7 @@ export const runReference = async (
   const read = await Promise.all(files.map(readReferenceFile));
   const broken = read.find((outcome) => !outcome.ok);
   if (files.length === 0 || broken?.ok === false) {
-    const problem = broken?.ok === false ? broken.problem : fault('reference-no-file');
+    const problem = broken?.ok === false ? broken.problem : problemOf('reference-no-file');
     say({ error: problemInWords(problem) });
     return 2;
   }
@@ -44,8 +43,6 @@ export const runReference = async (
   if (lines.some((line) => line.error !== undefined)) return 2;
   return lines.some((line) => line.pass === false) ? 1 : 0;
 };
-
-const fault = (code: ReferenceCode, params: Problem['params'] = {}): Problem => ({ code, params });
 
 /** What is said of one case. */
 interface CaseLine {
@@ -103,10 +100,10 @@ const answerCase = ({ id, data }: ReferenceFile, one: ReferenceCase): CaseLine =
 /** Input that a schema or a function refuses is the file's fault; anything else is ours and is thrown on. */
 const asProblem = (thrown: unknown, name: string): Problem => {
   if (thrown instanceof z.ZodError) {
-    return fault('reference-case-of-other-form', { name, where: firstIssue(thrown) });
+    return problemOf('reference-case-of-other-form', { name, where: firstIssue(thrown) });
   }
   if (thrown instanceof RangeError) {
-    return fault('reference-case-of-other-form', { name, where: thrown.message });
+    return problemOf('reference-case-of-other-form', { name, where: thrown.message });
   }
   throw thrown;
 };

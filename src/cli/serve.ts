@@ -1,5 +1,5 @@
 import { join } from 'node:path';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import { systemClock } from '../host/clock.ts';
 import { dataFile, dataFolder } from '../host/dataFolder.ts';
 import { randomIds } from '../host/ids.ts';
@@ -17,7 +17,6 @@ import { problemInWords } from '../words/words.ts';
 import { cardFile } from './cardFile.ts';
 import { rampFile } from './rampFile.ts';
 import { reasoningFile } from './reasoningFile.ts';
-import { refuse } from './refuse.ts';
 import { tell, type ExitCode } from './output.ts';
 import { projectFolder, version } from './version.ts';
 
@@ -110,7 +109,7 @@ const askedPort = (text: string | undefined): Outcome<number> => {
   if (text === undefined || text === '') return done(usualPort);
   const port = Number(text);
   const isPort = /^\d+$/.test(text) && port >= 1 && port <= 65_535;
-  return isPort ? done(port) : refuse('port-not-a-port', { port: text });
+  return isPort ? done(port) : refused('port-not-a-port', { port: text });
 };
 
 const listen = async (start: () => Promise<unknown>, port: number): Promise<Outcome<undefined>> => {
@@ -119,8 +118,8 @@ const listen = async (start: () => Promise<unknown>, port: number): Promise<Outc
     return done(undefined);
   } catch (thrown) {
     const code = thrown instanceof Error && 'code' in thrown ? thrown.code : undefined;
-    if (code === 'EADDRINUSE') return refuse('port-taken', { port: String(port) });
-    if (code === 'EACCES') return refuse('port-not-allowed', { port: String(port) });
+    if (code === 'EADDRINUSE') return refused('port-taken', { port: String(port) });
+    if (code === 'EACCES') return refused('port-not-allowed', { port: String(port) });
     throw thrown;
   }
 };

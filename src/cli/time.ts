@@ -2,7 +2,7 @@ import { mistypedByTime, type TimeVerdict } from '../core/card/mistypedByTime.ts
 import { toolpathTime, type ToolpathTime } from '../core/filecheck/toolpathTime.ts';
 import type { Toolpath } from '../core/filecheck/toolpath.ts';
 import { undescribedMachine, type Machine } from '../core/machine/machine.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import { lengthMm } from '../core/path/polyline.ts';
 import { parseDuration } from '../core/units/duration.ts';
 import { parseCardFile } from '../formats/cardFile.ts';
@@ -11,7 +11,6 @@ import { problemInWords } from '../words/words.ts';
 import { printJson, printRefusal, type ExitCode } from './output.ts';
 import { readDrawing } from './readDrawing.ts';
 import { readMachine, readNamed } from './readNamed.ts';
-import { refuse } from './refuse.ts';
 
 interface TimeOptions {
   readonly machine?: string;
@@ -67,16 +66,18 @@ const readOptions = ({
 }: TimeOptions): Outcome<{ readonly speedMmPerS?: number; readonly tookSeconds?: number }> => {
   const speedMmPerS = speed === undefined ? undefined : Number(speed);
   if (speedMmPerS !== undefined && !(speedMmPerS >= 0.05 && speedMmPerS <= 5000)) {
-    return refuse('command-misused', {
+    return refused('command-misused', {
       detail: `--speed is “${speed ?? ''}”, not 0.05 to 5000 mm/s`,
     });
   }
   const tookSeconds = took === undefined ? undefined : secondsOf(took);
   if (tookSeconds !== undefined && !(tookSeconds > 0 && tookSeconds < 1e6)) {
-    return refuse('command-misused', { detail: `--took is “${took ?? ''}”, not seconds or min:s` });
+    return refused('command-misused', {
+      detail: `--took is “${took ?? ''}”, not seconds or min:s`,
+    });
   }
   if ((took === undefined) !== (card === undefined)) {
-    return refuse('command-misused', { detail: '--card and --took go together' });
+    return refused('command-misused', { detail: '--card and --took go together' });
   }
   return done({
     ...(speedMmPerS === undefined ? {} : { speedMmPerS }),

@@ -1,8 +1,23 @@
+import type { AllProblems } from './problems/all.ts';
+import type { ParamsIn } from './problems/param.ts';
+
+export type ProblemCode = keyof AllProblems;
+
+/** What a problem with this code carries: its figures and names, and nothing else. */
+export type ParamsOf<Code extends ProblemCode> = ParamsIn<AllProblems[Code]>;
+
 /**
  * One shape for what went wrong. `code` is looked up in the words layer, where a person's message and remedy live;
- * `params` fill the sentence. Each layer lists its own codes.
+ * `params` fill the sentence. Codes and what they carry are listed by area in `problems/`.
  */
-export interface Problem {
+export type ProblemOf<Code extends ProblemCode> = Code extends ProblemCode
+  ? { readonly code: Code; readonly params: ParamsOf<Code> }
+  : never;
+
+export type Problem = ProblemOf<ProblemCode>;
+
+/** A problem as another program told it: its code may be one that this version does not know. */
+export interface ToldProblem {
   readonly code: string;
   readonly params: Readonly<Record<string, string | number>>;
 }
@@ -17,7 +32,18 @@ export const done = <T>(value: T): Outcome<T> => ({ ok: true, value });
 export const andThen = <T, U>(first: Outcome<T>, next: (value: T) => Outcome<U>): Outcome<U> =>
   first.ok ? next(first.value) : first;
 
-export const refused = (code: string, params: Problem['params'] = {}): Outcome<never> => ({
-  ok: false,
-  problem: { code, params },
-});
+/** The params, left out where the code carries none. */
+export type Carried<Code extends ProblemCode> =
+  Record<string, never> extends ParamsOf<Code>
+    ? [params?: ParamsOf<Code>]
+    : [params: ParamsOf<Code>];
+
+export const problemOf = <Code extends ProblemCode>(
+  code: Code,
+  ...[params]: Carried<Code>
+): ProblemOf<Code> => ({ code, params: params ?? {} }) as ProblemOf<Code>;
+
+export const refused = <Code extends ProblemCode>(
+  code: Code,
+  ...carried: Carried<Code>
+): Outcome<never> => ({ ok: false, problem: problemOf(code, ...carried) });

@@ -7,11 +7,10 @@ import { cellWords } from '../core/card/settingWords.ts';
 import { shapeOutline } from '../core/card/testShapes.ts';
 import { settingKey, type Setting } from '../core/machine/setting.ts';
 import { distanceMm, type Point } from '../core/path/point.ts';
-import { done, type Outcome } from '../core/problem.ts';
+import { done, refused, type Outcome } from '../core/problem.ts';
 import { parseJsonText, parseWith } from './border.ts';
 import { cardShape } from './saved/card.ts';
 import { settingShape } from './saved/setting.ts';
-import { refuseDrawing } from './refuseDrawing.ts';
 
 const point = z.tuple([z.number(), z.number()]).readonly();
 const cornerPoints = z.strictObject({
@@ -109,7 +108,7 @@ export const parseCardFile = (text: string): Outcome<Card> => {
   const expected = toCardFile(card.value);
   const cell = cells.find((said, i) => !sameCell(said, expected.cells[i]));
   if (cell !== undefined) {
-    return refuseDrawing('card-file-cell-differs', { cell: cell.id, card: card.value.code });
+    return refused('card-file-cell-differs', { cell: cell.id, card: card.value.code });
   }
   const part = [
     sameOutline(shapeOutlineMm, expected.shapeOutlineMm) ? undefined : 'shapeOutlineMm',
@@ -120,7 +119,7 @@ export const parseCardFile = (text: string): Outcome<Card> => {
   ].find((name) => name !== undefined);
   return part === undefined
     ? done(card.value)
-    : refuseDrawing('card-file-part-differs', { part, card: card.value.code });
+    : refused('card-file-part-differs', { part, card: card.value.code });
 };
 
 type FileSetting = Pick<

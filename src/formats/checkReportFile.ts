@@ -21,7 +21,7 @@ export const checkReportFile = (
     severity: finding.severity,
     ...say(finding),
     ...(finding.cell === undefined ? {} : { cell: finding.cell }),
-    ...(finding.params['where'] === undefined ? {} : { where: finding.params['where'] }),
+    ...('where' in finding.params ? { where: finding.params.where } : {}),
   })),
   lines: report.lines,
   lengthMm: Number(report.lengthMm.toFixed(1)),

@@ -1,3 +1,4 @@
+import { param } from '../../test/samples/param.ts';
 import { describe, expect, it } from 'vitest';
 import { aCard, aStudy } from '../../test/builders.ts';
 import {
@@ -105,7 +106,7 @@ describe('an export', () => {
     const [saved] = file.studies;
     const events = [{ id: 'e1', cardCode: 'K7QX', at, kind: 'eaten', cell: 'A1' }];
     const problem = problemOf({ ...file, studies: [{ ...saved, events }] });
-    expect(problem.params['path']).toBe('studies[0].events[0].kind');
+    expect(param(problem, 'path')).toBe('studies[0].events[0].kind');
     expect(problem.message).toContain('"graded", "spoilt"');
     expect(problemOf([]).code).toBe('file-value-wrong-type');
     const cut = parseExportFile('{"kind":');

@@ -55,9 +55,7 @@ export const fileForMachine = async (
     ...(believed === undefined ? {} : { believed }),
   });
   const fault = findings.find(({ severity }) => severity === 'fault');
-  return fault === undefined
-    ? written
-    : { ok: false, problem: { code: fault.code, params: fault.params } };
+  return fault === undefined ? written : { ok: false, problem: fault };
 };
 
 const partsOf = ({ of }: FileToMake): { readonly title: string; readonly drawing: CardDrawing } =>

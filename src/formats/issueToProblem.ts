@@ -1,7 +1,7 @@
+import { omit } from '../core/omit.ts';
 import type { z } from 'zod';
-import type { Problem } from '../core/problem.ts';
+import { problemOf, type ParamsOf, type Problem } from '../core/problem.ts';
 import { closestWord } from './closestWord.ts';
-import type { FormatCode } from './codes.ts';
 import { allowedAt, keysAt } from './jsonSchemaAt.ts';
 
 /** What a schema found wrong, as a problem: where, what stood there, and what was wanted. */
@@ -13,63 +13,59 @@ export const issueToProblem = (
   const path = showPath(issue.path);
   const found = valueAt(json, issue.path);
   const got = found.present ? showValue(found.value) : 'nothing';
-  const problem = (code: FormatCode, params: Problem['params'] = {}): Problem => ({
-    code,
-    params: { path, got, ...params },
-  });
+  const place = { path, got };
   if (issue.path.length === 1 && issue.path[0] === 'version')
-    return problem('file-version-unknown', { known: allowedAt(schema, issue.path) });
-  if (!found.present) return problem('file-value-missing');
+    return problemOf('file-version-unknown', { ...place, known: allowedAt(schema, issue.path) });
+  if (!found.present) return problemOf('file-value-missing', place);
   switch (issue.code) {
     case 'unrecognized_keys': {
       const key = issue.keys[0] ?? '';
       const known = keysAt(schema, issue.path);
-      return problem('file-key-unknown', {
+      return problemOf('file-key-unknown', {
+        ...place,
         key,
         hint: closestWord(key, known) ?? '',
         known: known.join(', '),
       });
     }
     case 'invalid_type':
-      return problem('file-value-wrong-type', { wanted: issue.expected });
+      return problemOf('file-value-wrong-type', { ...place, wanted: issue.expected });
     case 'too_small':
-      return outOfBounds(
-        problem,
-        issue.origin,
-        'small',
-        Number(issue.minimum),
-        issue.inclusive ?? true,
-      );
+      return outOfBounds(issue.origin, 'small', issue.inclusive ?? true, {
+        ...place,
+        limit: Number(issue.minimum),
+      });
     case 'too_big':
-      return outOfBounds(
-        problem,
-        issue.origin,
-        'big',
-        Number(issue.maximum),
-        issue.inclusive ?? true,
-      );
+      return outOfBounds(issue.origin, 'big', issue.inclusive ?? true, {
+        ...place,
+        limit: Number(issue.maximum),
+      });
     case 'invalid_value':
     case 'invalid_union':
-      return problem('file-value-not-allowed', { allowed: allowedAt(schema, issue.path) });
+      return problemOf('file-value-not-allowed', {
+        ...place,
+        allowed: allowedAt(schema, issue.path),
+      });
     default:
-      return problem('file-value-refused', { why: issue.message });
+      return problemOf('file-value-refused', { ...place, why: issue.message });
   }
 };
 
 const outOfBounds = (
-  problem: (code: FormatCode, params?: Problem['params']) => Problem,
   origin: string,
   side: 'small' | 'big',
-  limit: number,
   inclusive: boolean,
+  beyond: ParamsOf<'file-value-too-big'>,
 ): Problem => {
   if (origin === 'string')
-    return side === 'small' ? problem('file-text-empty') : problem('file-text-too-long', { limit });
+    return side === 'small'
+      ? problemOf('file-text-empty', omit(beyond, 'limit'))
+      : problemOf('file-text-too-long', beyond);
   if (origin === 'array' || origin === 'set' || origin === 'map')
-    return problem(side === 'small' ? 'file-list-too-short' : 'file-list-too-long', { limit });
+    return problemOf(side === 'small' ? 'file-list-too-short' : 'file-list-too-long', beyond);
   if (side === 'small')
-    return problem(inclusive ? 'file-value-too-small' : 'file-value-not-above', { limit });
-  return problem(inclusive ? 'file-value-too-big' : 'file-value-not-below', { limit });
+    return problemOf(inclusive ? 'file-value-too-small' : 'file-value-not-above', beyond);
+  return problemOf(inclusive ? 'file-value-too-big' : 'file-value-not-below', beyond);
 };
 
 /** A path as one writes it in code: `cells[3].speedMmPerS`; the whole is `the file`. */

@@ -1,3 +1,4 @@
+import { problemOf } from '../core/problem.ts';
 import { describe, expect, it } from 'vitest';
 import { fit } from '../core/cutmodel/fit.ts';
 import { orderAnswer } from '../core/order/orderAnswer.ts';
@@ -13,7 +14,13 @@ const study = (order: unknown, cells: readonly unknown[] = []) => ({
 const cells = [12, 14, 16, 18, 20, 22].flatMap((speedMmPerS) =>
   [1, 2].map(() => ({ powerPct: 34, speedMmPerS, grade: speedMmPerS < 17 ? 'out' : 'stays' })),
 );
-const ofBoard = { code: 'material-caution', params: {} };
+const ofBoard = problemOf('material-caution', {
+  text: 'MDF',
+  material: 'MDF',
+  reason: 'It chars.',
+  hazards: 'smoke',
+  source: 'common practice, no source',
+});
 const say = ({ code }: { code: string }) => ({ code, message: `says ${code}` });
 
 describe('an order in a study file', () => {

@@ -1,5 +1,5 @@
 import { rungLetter } from '../core/card/rungLetter.ts';
-import type { PlanCode } from '../core/plan/codes.ts';
+import type { PlanCode } from '../core/problems/plan.ts';
 import type { Plan, PlanAct } from '../core/plan/planNext.ts';
 import type { KeptUpTo, SheetForecast } from '../core/plan/sheetForecast.ts';
 import type { Problem } from '../core/problem.ts';

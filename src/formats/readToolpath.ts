@@ -1,10 +1,9 @@
 import type { Toolpath } from '../core/filecheck/toolpath.ts';
-import type { Outcome } from '../core/problem.ts';
+import { refused, type Outcome } from '../core/problem.ts';
 import { refuseBySize } from './drawingSize.ts';
 import { dxfReading } from './dxf/readDxf.ts';
 import { gcodeReading } from './gcode/readGcode.ts';
 import { finish, type Reading, type ReadingOptions } from './reading.ts';
-import { refuseDrawing } from './refuseDrawing.ts';
 import { svgReading } from './svg/readSvg.ts';
 
 /**
@@ -22,7 +21,7 @@ function* toolpathReading(text: string, options: ReadingOptions = {}): Reading {
   if (head.startsWith('<')) return yield* svgReading(bare.trimStart(), options);
   if (/^(999\s[^\n]*\n\s*)*0\s*\r?\n\s*SECTION/.test(head)) return yield* dxfReading(bare, options);
   if (looksLikeGcode(head)) return yield* gcodeReading(bare, options);
-  return refuseDrawing('drawing-kind-unknown');
+  return refused('drawing-kind-unknown');
 }
 
 /** One of the first lines is a word of a program, a comment or a percent sign, and none is a sign of something else. */

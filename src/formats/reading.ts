@@ -1,9 +1,8 @@
 import type { Toolpath } from '../core/filecheck/toolpath.ts';
 import type { TracerLimits, TracerStop } from '../core/path/tracer.ts';
 import { usualToleranceMm } from '../core/path/tracer.ts';
-import type { Outcome } from '../core/problem.ts';
+import { refused, type Outcome } from '../core/problem.ts';
 import { readingLimits } from './readingLimits.ts';
-import { refuseDrawing } from './refuseDrawing.ts';
 
 /**
  * A file being read, in steps of some milliseconds: each yields the share that is done, 0 to 1, never falling. Whoever
@@ -25,8 +24,8 @@ export const tracerLimits = ({ toleranceMm }: ReadingOptions): TracerLimits => (
 /** Why drawing was stopped, as a refusal; `where` is the place of the line in the drawing. */
 export const refuseStopped = (stop: TracerStop, where: number): Outcome<never> =>
   stop === 'too-far'
-    ? refuseDrawing('drawing-number-absurd', { where })
-    : refuseDrawing('drawing-too-many-points', { points: readingLimits.points });
+    ? refused('drawing-number-absurd', { where })
+    : refused('drawing-too-many-points', { points: readingLimits.points });
 
 /** All steps in one go. */
 export const finish = <T>(steps: Generator<number, T, undefined>): T => {

@@ -1,3 +1,4 @@
+import { param } from '../../test/samples/param.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { problemInWords } from '../words/words.ts';
@@ -163,14 +164,14 @@ describe('a study file', () => {
   ])('refuses %j as %s at %s', (json, code, path) => {
     const problem = problemOf(json);
     expect(problem.code).toBe(code);
-    expect(problem.params['path']).toBe(path);
+    expect(param(problem, 'path')).toBe(path);
     const { message, remedy } = problemInWords(problem);
     expect(message.toLowerCase()).toContain(path.toLowerCase());
     expect(remedy).not.toMatch(/not given/);
   });
 
   it('guesses what a wrong key was meant to be', () => {
-    const hint = (json: object) => problemOf({ ...minimal, ...json }).params['hint'];
+    const hint = (json: object) => param(problemOf({ ...minimal, ...json }), 'hint');
     expect(hint({ cels: [] })).toBe('cells');
     expect(hint({ cells: [{ ...cell, speed: 3 }] })).toBe('speedMmPerS');
     expect(hint({ cells: [{ ...cell, shape_length_mm: 3 }] })).toBe('shapeLengthMm');

@@ -8,7 +8,7 @@ import { orderAims, usualPlanCosts, type PlanWish } from '../core/plan/planWish.
 import { done, refused, type Outcome } from '../core/problem.ts';
 import { defaultPromise, referenceLengthMm } from '../core/reading/promise.ts';
 import { parseWith } from './border.ts';
-import type { FormatCode } from './codes.ts';
+import type { FormatCode } from '../core/problems/files.ts';
 import {
   count,
   currentMa,

@@ -1,3 +1,4 @@
+import { problemOf } from '../core/problem.ts';
 import { homedir } from 'node:os';
 import { join } from 'node:path';
 import { HostError } from './hostError.ts';
@@ -39,7 +40,7 @@ const homeFrom = (home: () => string): string => {
     const found = home();
     if (found !== '') return found;
   } catch (cause) {
-    throw new HostError('no-home-folder', {}, cause);
+    throw new HostError(problemOf('no-home-folder'), cause);
   }
-  throw new HostError('no-home-folder', {});
+  throw new HostError(problemOf('no-home-folder'));
 };

@@ -1,5 +1,4 @@
-import type { Problem } from '../core/problem.ts';
-import type { HostCode } from './codes.ts';
+import { problemOf } from '../core/problem.ts';
 import type { FileProblem } from './hostError.ts';
 
 /** What stood against reading or writing a file, as a problem that has words. */
@@ -9,10 +8,7 @@ export const explainFile = (
   act: 'read' | 'written',
 ): FileProblem => {
   const code = thrown instanceof Error && 'code' in thrown ? thrown.code : undefined;
-  const as = (known: HostCode, params: Problem['params'] = {}): FileProblem => ({
-    code: known,
-    params: { file, ...params },
-  });
+  const as = (known: NamesFile): FileProblem => problemOf(known, { file });
   if (thrown instanceof RangeError) return as('file-too-big-to-read');
   switch (code) {
     case 'ENAMETOOLONG':
@@ -32,5 +28,13 @@ export const explainFile = (
       break;
   }
   const detail = thrown instanceof Error ? thrown.message : 'no reason given';
-  return act === 'read' ? as('file-not-readable', { detail }) : as('file-not-written', { detail });
+  return problemOf(act === 'read' ? 'file-not-readable' : 'file-not-written', { file, detail });
 };
+
+/** What is said of a file by its name alone. */
+type NamesFile =
+  | 'file-too-big-to-read'
+  | 'file-name-too-long'
+  | 'file-is-a-folder'
+  | 'file-disk-full'
+  | 'file-not-found';

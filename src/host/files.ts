@@ -3,7 +3,6 @@ import { readdir, readFile, stat } from 'node:fs/promises';
 import { join } from 'node:path';
 import { text } from 'node:stream/consumers';
 import { done, refused, type Outcome } from '../core/problem.ts';
-import type { HostCode } from './codes.ts';
 import { explainFile } from './explainFile.ts';
 import { keepsOff } from './keepsOff.ts';
 import { fromWhereCalled } from './paths.ts';
@@ -13,10 +12,10 @@ import { putFiles, type FileToPut } from './putFile.ts';
 export const readStdin = async (): Promise<Outcome<string>> => {
   try {
     const piped = process.stdin.isTTY ? '' : await text(process.stdin);
-    return piped.trim() === '' ? refuse('stdin-empty') : done(piped);
+    return piped.trim() === '' ? refused('stdin-empty') : done(piped);
   } catch (thrown) {
     // Longer than any text can be.
-    if (thrown instanceof RangeError) return refuse('stdin-too-big');
+    if (thrown instanceof RangeError) return refused('stdin-too-big');
     throw thrown;
   }
 };
@@ -111,5 +110,3 @@ const put = (files: readonly FileToPut[], folder?: string): Promise<Outcome<read
     return Promise.resolve({ ok: false, problem });
   }
 };
-
-const refuse = (code: HostCode): Outcome<never> => refused(code);

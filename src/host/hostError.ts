@@ -1,21 +1,16 @@
-import type { Problem } from '../core/problem.ts';
-import type { HostCode } from './codes.ts';
+import type { Problem, ProblemOf } from '../core/problem.ts';
+import type { HostCode } from '../core/problems/host.ts';
 
 /** A problem of a file. */
-export type FileProblem = Problem & { readonly code: HostCode };
+export type FileProblem = ProblemOf<HostCode>;
 
 /** This computer stands against it. Thrown where no caller can go on; the program turns it into words at its border. */
 export class HostError extends Error {
   readonly problem: Problem;
 
-  constructor(code: HostCode, params: Problem['params'], cause?: unknown) {
-    super(`${code} ${JSON.stringify(params)}`, { cause });
+  constructor(problem: FileProblem, cause?: unknown) {
+    super(`${problem.code} ${JSON.stringify(problem.params)}`, { cause });
     this.name = 'HostError';
-    this.problem = { code, params };
-  }
-
-  /** The same of a problem that has its code already. */
-  static of({ code, params }: FileProblem, cause: unknown): HostError {
-    return new HostError(code, params, cause);
+    this.problem = problem;
   }
 }

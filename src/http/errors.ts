@@ -1,6 +1,5 @@
 import type { FastifyError, FastifyReply } from 'fastify';
-import type { Problem } from '../core/problem.ts';
-import type { HttpCode } from './codes.ts';
+import { problemOf, type Problem } from '../core/problem.ts';
 import { sendRefusal } from './refusal.ts';
 
 /** Every error leaves in one shape; what nobody expected is reported, and its details stay inside. */
@@ -11,10 +10,8 @@ export const refuseThrown = (
 ): FastifyReply => {
   const problem = carriedProblem(thrown) ?? requestProblem(thrown);
   if (problem === undefined || problem.code.startsWith('store-')) report(thrown);
-  return sendRefusal(reply, problem ?? of('something-broke'));
+  return sendRefusal(reply, problem ?? problemOf('something-broke'));
 };
-
-const of = (code: HttpCode, params: Problem['params'] = {}): Problem => ({ code, params });
 
 /** An error that says itself what a person should read, such as one from the store. */
 const carriedProblem = (thrown: unknown): Problem | undefined => {
@@ -33,17 +30,17 @@ const requestProblem = (thrown: unknown): Problem | undefined => {
     case 'FST_ERR_CTP_INVALID_JSON_BODY':
     case 'FST_ERR_CTP_EMPTY_JSON_BODY':
     case 'FST_ERR_CTP_INVALID_CONTENT_LENGTH':
-      return of('request-body-not-json', { detail: message });
+      return problemOf('request-body-not-json', { detail: message });
     case 'FST_ERR_CTP_BODY_TOO_LARGE':
-      return of('request-body-too-big');
+      return problemOf('request-body-too-big');
     case 'FST_ERR_CTP_INVALID_MEDIA_TYPE':
-      return of('request-not-json-type');
+      return problemOf('request-not-json-type');
     case 'FST_ERR_BAD_URL':
-      return of('request-address-malformed');
+      return problemOf('request-address-malformed');
     default:
-      if (statusCode === 429) return of('too-many-requests');
+      if (statusCode === 429) return problemOf('too-many-requests');
       return statusCode !== undefined && statusCode >= 400 && statusCode < 500
-        ? of('request-bad', { detail: message })
+        ? problemOf('request-bad', { detail: message })
         : undefined;
   }
 };

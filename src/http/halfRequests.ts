@@ -1,9 +1,9 @@
 import { STATUS_CODES } from 'node:http';
 import type { Socket } from 'node:net';
-import type { Problem } from '../core/problem.ts';
+import { problemOf, type ProblemOf } from '../core/problem.ts';
 import type { ErrorReply } from '../wire/problem.ts';
 import { problemInWords } from '../words/words.ts';
-import type { HttpCode } from './codes.ts';
+import type { HttpCode } from '../core/problems/http.ts';
 import { refusalHeaders } from './safeHeaders.ts';
 import { statusOf } from './statusOf.ts';
 
@@ -23,10 +23,7 @@ export const refuseUnread = (error: Error & { readonly code?: string }, socket: 
     socket.destroy();
     return;
   }
-  const problem: Problem & { readonly code: HttpCode } = {
-    code: codes[error.code ?? ''] ?? 'request-not-http',
-    params: { seconds: requestLimitMs / 1000 },
-  };
+  const problem = problemIn(error.code);
   const body = JSON.stringify({ error: problemInWords(problem) } satisfies ErrorReply);
   const status = statusOf(problem);
   const headers = { ...refusalHeaders, 'content-length': Buffer.byteLength(body) };
@@ -37,7 +34,13 @@ export const refuseUnread = (error: Error & { readonly code?: string }, socket: 
   socket.end([first, ...head, '', body].join('\r\n'));
 };
 
-const codes: Readonly<Record<string, HttpCode>> = {
-  HPE_HEADER_OVERFLOW: 'request-head-too-big',
-  ERR_HTTP_REQUEST_TIMEOUT: 'request-took-too-long',
+const problemIn = (code: string | undefined): ProblemOf<HttpCode> => {
+  switch (code) {
+    case 'HPE_HEADER_OVERFLOW':
+      return problemOf('request-head-too-big');
+    case 'ERR_HTTP_REQUEST_TIMEOUT':
+      return problemOf('request-took-too-long', { seconds: requestLimitMs / 1000 });
+    default:
+      return problemOf('request-not-http');
+  }
 };

@@ -1,3 +1,4 @@
+import { problemOf } from '../core/problem.ts';
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
@@ -169,7 +170,8 @@ describe('the server', () => {
   it('says what is the matter with the store', async () => {
     await server.close();
     server = await testServer({
-      cardFile: () => Promise.reject(new StoreError('store-not-writable', { file: '/disk' })),
+      cardFile: () =>
+        Promise.reject(new StoreError(problemOf('store-not-writable', { file: '/disk' }))),
     });
     await server.ask(api.openExample);
     const [study] = (await server.ask(api.listStudies)).studies;

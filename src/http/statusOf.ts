@@ -1,6 +1,6 @@
-import type { AppCode } from '../app/codes.ts';
+import type { AppCode } from '../core/problems/app.ts';
 import type { Problem } from '../core/problem.ts';
-import type { HttpCode } from './codes.ts';
+import type { HttpCode } from '../core/problems/http.ts';
 
 const statuses: Readonly<Record<AppCode | HttpCode, number>> = {
   'study-not-found': 404,

@@ -1,3 +1,4 @@
+import { problemOf } from '../core/problem.ts';
 import Database from 'better-sqlite3';
 import { migrations as allMigrations } from './migrations/all.ts';
 import type { Migration } from './migrations/migration.ts';
@@ -22,7 +23,7 @@ export const checkOurs = (
   { file, code, emptyToo, migrations = allMigrations }: OursOptions,
 ): void => {
   const foreign = (): never => {
-    throw new StoreError(code, { file });
+    throw new StoreError(problemOf(code, { file }));
   };
   const tables = columnsByTable(db);
   if (tables.size === 0) {
@@ -36,7 +37,7 @@ export const checkOurs = (
     foreign();
   const known = Math.max(...nameOf.keys());
   const found = Math.max(...done.map(({ number }) => number));
-  if (found > known) throw new StoreError('store-newer-than-program', { found, known });
+  if (found > known) throw new StoreError(problemOf('store-newer-than-program', { found, known }));
   const ran = new Set(done.map(({ number }) => number));
   for (const [table, columns] of madeBy(migrations.filter(({ number }) => ran.has(number))))
     if (!hasAll(tables.get(table), columns)) foreign();

@@ -1,3 +1,5 @@
+import type { StoreCode } from '../core/problems/store.ts';
+import { problemOf } from '../core/problem.ts';
 import { existsSync, statfsSync } from 'node:fs';
 import { dirname } from 'node:path';
 import { mayWriteBeside } from '../host/mayWriteBeside.ts';
@@ -7,8 +9,7 @@ import { StoreError } from './storeError.ts';
 export const explainSqlite = (thrown: unknown, file: string): unknown => {
   const code = codeOf(thrown);
   if (code === undefined || carriesWords(thrown)) return thrown;
-  const as = (known: ConstructorParameters<typeof StoreError>[0]): StoreError =>
-    new StoreError(known, { file }, thrown);
+  const as = (known: NamesFile): StoreError => new StoreError(problemOf(known, { file }), thrown);
   if (/^(SQLITE_FULL|ENOSPC|EDQUOT)/.test(code)) return as('store-disk-full');
   if (code === 'ENAMETOOLONG') return as('store-name-too-long');
   if (hasNoRoomEver(dirname(file))) return as('store-no-such-place');
@@ -24,6 +25,9 @@ export const explainSqlite = (thrown: unknown, file: string): unknown => {
   if (/^SQLITE_(BUSY|LOCKED)/.test(code)) return as('store-busy');
   return thrown;
 };
+
+/** What is said of the data file by its name alone. */
+type NamesFile = Exclude<StoreCode, 'store-newer-than-program' | 'store-row-unreadable'>;
 
 const fileErrors = [
   'EACCES',

@@ -1,3 +1,4 @@
+import { problemOf } from '../core/problem.ts';
 import { sql, type Kysely } from 'kysely';
 import { migrations as allMigrations } from './migrations/all.ts';
 import type { Migration } from './migrations/migration.ts';
@@ -21,7 +22,8 @@ export const migrate = (
     const done = new Set(applied.map(({ number }) => number));
     const known = Math.max(0, ...migrations.map(({ number }) => number));
     const newest = Math.max(0, ...done);
-    if (newest > known) throw new StoreError('store-newer-than-program', { found: newest, known });
+    if (newest > known)
+      throw new StoreError(problemOf('store-newer-than-program', { found: newest, known }));
     for (const { number, name, statements, fill, after = [] } of migrations) {
       if (done.has(number)) continue;
       for (const statement of statements) await sql.raw(statement).execute(transaction);

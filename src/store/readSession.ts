@@ -2,7 +2,7 @@ import type { Kysely } from 'kysely';
 import type { ReadSession } from '../app/ports.ts';
 import type { StoredStudy } from '../app/stored.ts';
 import { undescribedMachine } from '../core/machine/machine.ts';
-import type { Problem } from '../core/problem.ts';
+import type { ProblemOf } from '../core/problem.ts';
 import { entriesOfKind, entriesOnlyByAir, entryRows, listEntries } from './entries.ts';
 import { machineTestRows } from './machineTests.ts';
 import { machineUse, readMachine, readMachines } from './machines.ts';
@@ -26,7 +26,7 @@ import type { Tables } from './tables.ts';
 
 /** The questions that a session answers, asked inside its transaction. */
 export const readSession = (db: Kysely<Tables>): ReadSession => {
-  const passedOver: Problem[] = [];
+  const passedOver: ProblemOf<'store-row-unreadable'>[] = [];
   const readEach = readingEach((problem) => passedOver.push(problem));
   return {
     passedOver: () => passedOver,

@@ -1,3 +1,4 @@
+import { problemOf } from '../core/problem.ts';
 import {
   chmodSync,
   copyFileSync,
@@ -26,7 +27,7 @@ import { holdStore } from './storeLock.ts';
  * (`finishRestore`), so that there is never no store.
  */
 export const restoreSqlite = (file: string, from: string, at: string): string | undefined => {
-  if (!existsSync(from)) throw new StoreError('store-not-there', { file: from });
+  if (!existsSync(from)) throw new StoreError(problemOf('store-not-there', { file: from }));
   try {
     mkdirSync(dirname(file), { recursive: true, mode: 0o700 });
     const held = holdStore(file, { how: 'alone', waitMs: 0 });
@@ -116,7 +117,7 @@ export const lookOver = (
   { named, code }: { readonly named: string; readonly code: OursOptions['code'] },
 ): void => {
   const refuse = (cause?: unknown): never => {
-    throw new StoreError(code, { file: named }, cause);
+    throw new StoreError(problemOf(code, { file: named }), cause);
   };
   try {
     const db = new Database(copy);

@@ -6,7 +6,7 @@ import type { Card } from '../core/card/card.ts';
 import type { BedTest } from '../core/bed/bedTest.ts';
 import type { FocusTest } from '../core/machine/focusTest.ts';
 import type { Metering } from '../core/machine/metering.ts';
-import type { Problem } from '../core/problem.ts';
+import { problemOf, type ProblemOf } from '../core/problem.ts';
 import type { WorkshopMachine } from '../core/machine/workshopMachine.ts';
 import { omit } from '../core/omit.ts';
 import type { ReadingEvent } from '../core/reading/readingEvent.ts';
@@ -40,7 +40,7 @@ export type ReadEach = <R, T>(rows: readonly R[], read: (row: R) => T) => readon
 
 /** Reads each row on its own, so that one that is damaged does not hide the rest. */
 export const readingEach =
-  (note: (problem: Problem) => void): ReadEach =>
+  (note: (problem: ProblemOf<'store-row-unreadable'>) => void): ReadEach =>
   (rows, read) =>
     rows.flatMap((row) => {
       try {
@@ -63,7 +63,7 @@ const parsed = <S extends z.ZodType>(
   try {
     return shape.parse(JSON.parse(text));
   } catch (cause) {
-    throw new StoreError('store-row-unreadable', { table, id }, cause);
+    throw new StoreError(problemOf('store-row-unreadable', { table, id }), cause);
   }
 };
 

@@ -1,3 +1,4 @@
+import { problemOf } from '../core/problem.ts';
 import type { Kysely } from 'kysely';
 import type { Session } from '../app/ports.ts';
 import { appendEvents, arrangeEvents, insertCards, insertTallies, keepOrder } from './inserts.ts';
@@ -71,7 +72,7 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
       .returning('revision')
       .executeTakeFirst();
     if (row === undefined)
-      throw new StoreError('store-row-unreadable', { table: 'study', id: studyId });
+      throw new StoreError(problemOf('store-row-unreadable', { table: 'study', id: studyId }));
     return row.revision;
   },
 

@@ -1,3 +1,4 @@
+import { problemOf } from '../core/problem.ts';
 import { randomBytes } from 'node:crypto';
 import { chmodSync, existsSync, mkdirSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
@@ -16,14 +17,14 @@ import { writableOrCopy } from './writableOrCopy.ts';
  * `HostError`: the copy cannot be written.
  */
 export const backupSqlite = async (file: string, to: string): Promise<void> => {
-  if (!existsSync(file)) throw new StoreError('store-not-there', { file });
+  if (!existsSync(file)) throw new StoreError(problemOf('store-not-there', { file }));
   const half = `${to}.${randomBytes(4).toString('hex')}.part`;
   const source = openToRead(file);
   try {
     await writing({ file, to }, async () => {
       mkdirSync(dirname(to), { recursive: true });
       if (statSync(to, { throwIfNoEntry: false })?.isDirectory() === true)
-        throw new HostError('file-is-a-folder', { file: to });
+        throw new HostError(problemOf('file-is-a-folder', { file: to }));
       await source.db.backup(half);
       chmodSync(half, 0o600);
     });
@@ -70,7 +71,7 @@ const writing = async (
     await work();
   } catch (thrown) {
     if (thrown instanceof HostError || isOfSource(thrown)) throw explainSqlite(thrown, file);
-    throw HostError.of(explainFile(thrown, to, 'written'), thrown);
+    throw new HostError(explainFile(thrown, to, 'written'), thrown);
   }
 };
 

@@ -1,3 +1,4 @@
+import { problemOf } from '../core/problem.ts';
 import { chmodSync, closeSync, existsSync, mkdirSync, openSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
@@ -164,7 +165,7 @@ const watcherOf = (file: string): (() => void) => {
   return () => {
     const now = statSync(file, { throwIfNoEntry: false });
     if (now?.ino !== opened.ino || now.dev !== opened.dev || !existsSync(`${file}-wal`))
-      throw new StoreError('store-gone', { file });
+      throw new StoreError(problemOf('store-gone', { file }));
   };
 };
 

@@ -1,5 +1,5 @@
-import type { Problem } from '../core/problem.ts';
-import type { StoreCode } from './codes.ts';
+import type { Problem, ProblemOf } from '../core/problem.ts';
+import type { StoreCode } from '../core/problems/store.ts';
 
 /**
  * The store cannot do its work. Thrown, since no use-case can mend it; the program and the server turn it into words
@@ -8,9 +8,9 @@ import type { StoreCode } from './codes.ts';
 export class StoreError extends Error {
   readonly problem: Problem;
 
-  constructor(code: StoreCode, params: Problem['params'], cause?: unknown) {
-    super(`${code} ${JSON.stringify(params)}`, { cause });
+  constructor(problem: ProblemOf<StoreCode>, cause?: unknown) {
+    super(`${problem.code} ${JSON.stringify(problem.params)}`, { cause });
     this.name = 'StoreError';
-    this.problem = { code, params };
+    this.problem = problem;
   }
 }

@@ -1,3 +1,4 @@
+import { problemOf } from '../core/problem.ts';
 import { chmodSync } from 'node:fs';
 import Database from 'better-sqlite3';
 import { StoreError } from './storeError.ts';
@@ -31,7 +32,9 @@ export const holdStore = (file: string, { how, waitMs }: LockOptions): Held => {
   } catch (thrown) {
     db.close();
     const code = thrown instanceof Error && 'code' in thrown ? String(thrown.code) : '';
-    throw code.startsWith('SQLITE_BUSY') ? new StoreError('store-busy', { file }, thrown) : thrown;
+    throw code.startsWith('SQLITE_BUSY')
+      ? new StoreError(problemOf('store-busy', { file }), thrown)
+      : thrown;
   }
   return { release: () => void db.close() };
 };

@@ -1,5 +1,6 @@
+import { codesIn } from '../core/problems/param.ts';
 import { z } from 'zod';
-import { planCodes } from '../core/plan/codes.ts';
+import { planProblems } from '../core/problems/plan.ts';
 import { id } from '../formats/saved/bounds.ts';
 import { startedOrderShape } from '../formats/saved/startedOrder.ts';
 import { orderAddresses } from './addresses.ts';
@@ -19,7 +20,7 @@ export const planReply = z.object({
     z.object({ act: z.literal('sheet'), settings: z.array(part) }),
     z.object({ act: z.literal('done') }),
   ]),
-  reason: saidProblem.extend({ code: z.enum(planCodes) }),
+  reason: saidProblem.extend({ code: z.enum(codesIn(planProblems)) }),
   expected: z.object({
     minutes: z.number(),
     minutesBand: z.tuple([z.number(), z.number()]),

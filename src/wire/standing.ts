@@ -1,6 +1,7 @@
+import { codesIn } from '../core/problems/param.ts';
 import { z } from 'zod';
 import { nextActs, standingKinds } from '../core/standing/standing.ts';
-import { standingCodes } from '../core/standing/codes.ts';
+import { standingProblems } from '../core/problems/standing.ts';
 import { settingShape } from '../formats/saved/setting.ts';
 import { promiseShape } from '../formats/saved/study.ts';
 
@@ -13,7 +14,7 @@ export const standingReply = z.strictObject({
   isGuess: z.boolean(),
   /** The chief reason, and what to do about it. */
   why: z.strictObject({
-    code: z.enum(standingCodes),
+    code: z.enum(codesIn(standingProblems)),
     params: z.record(z.string(), z.union([z.string(), z.number()])),
     message: z.string(),
     remedy: z.string(),

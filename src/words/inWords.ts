@@ -1,5 +1,5 @@
-import type { Problem } from '../core/problem.ts';
-import { fillFrom, type AreaWords } from './sentence.ts';
+import type { ToldProblem } from '../core/problem.ts';
+import { shown, type SomeSentences } from './sentence.ts';
 
 /** A problem as a person reads it. `code` stays, for programs and for looking it up. */
 export interface ProblemInWords {
@@ -8,24 +8,29 @@ export interface ProblemInWords {
   readonly remedy: string;
 }
 
+/** A sentence whose code is known only when it is said. */
+interface AnySentence {
+  message(p: Readonly<Record<string, string | undefined>>): string;
+  remedy(p: Readonly<Record<string, string | undefined>>): string;
+}
+
 /**
- * Puts problems into the words of these areas. A code without a sentence (which a test keeps from happening to listed
- * codes) is shown as what it is, with all that is known of it.
+ * Puts problems into these words. A code without a sentence (the compiler keeps that from happening to listed codes;
+ * another version may tell one) is shown as what it is, with all that is known of it.
  */
-export const wordsIn = (areas: readonly AreaWords[]): ((problem: Problem) => ProblemInWords) => {
-  const known: AreaWords = Object.fromEntries(areas.flatMap((area) => Object.entries(area)));
+export const wordsIn = (known: SomeSentences): ((problem: ToldProblem) => ProblemInWords) => {
+  const sentences: Readonly<Record<string, AnySentence>> = known;
   return (problem) => {
     const { code, params } = problem;
-    const sentence = Object.hasOwn(known, code) ? known[code] : undefined;
+    const sentence = Object.hasOwn(sentences, code) ? sentences[code] : undefined;
     if (sentence === undefined) return unworded(problem);
-    const p = fillFrom(params);
+    const p = shown(params);
     return { code, message: sentence.message(p), remedy: sentence.remedy(p) };
   };
 };
 
-const unworded = ({ code, params }: Problem): ProblemInWords => {
-  const p = fillFrom(params);
-  const known = Object.keys(params).map((name) => `${name}: ${p(name)}`);
+const unworded = ({ code, params }: ToldProblem): ProblemInWords => {
+  const known = Object.entries(shown(params)).map(([name, value]) => `${name}: ${value}`);
   const details = known.length > 0 ? ` (${known.join(', ')})` : '';
   return {
     code,

@@ -1,28 +1,33 @@
-import type { Problem } from '../core/problem.ts';
+import type { ProblemCode, ToldProblem } from '../core/problem.ts';
+import type { AllProblems } from '../core/problems/all.ts';
+import type { ShownIn } from '../core/problems/param.ts';
 
 /**
- * Gives the text of one of a problem's params by name: `p('cell')`. A number is shown to six significant figures, so
- * that 3.1000000001 never reaches a person; whoever raised the problem rounds it to what a person should see. A param
- * that was not given shows as `(not given)`, never as `undefined`.
+ * What happened, and what a person can do about it. Whole sentences, both. `p` has what the code carries, as text: a
+ * figure is shown to six significant figures, so that 3.1000000001 never reaches a person; whoever raised the problem
+ * rounds it to what a person should see.
  */
-export type Fill = (param: string) => string;
-
-/** What happened, and what a person can do about it. Whole sentences, both. */
-export interface Sentence {
-  readonly message: (p: Fill) => string;
-  readonly remedy: (p: Fill) => string;
+export interface Sentence<Code extends ProblemCode> {
+  message(p: ShownIn<AllProblems[Code]>): string;
+  remedy(p: ShownIn<AllProblems[Code]>): string;
 }
 
-/** The sentences of one area, by code. Each area has one file, `en/<area>.ts`, listed in `en/areas.ts`. */
-export type AreaWords = Readonly<Record<string, Sentence>>;
+/** The sentences of these codes, none missing. Each area has one file, `en/<area>.ts`, listed in `en/areas.ts`. */
+export type Sentences<Code extends ProblemCode> = {
+  readonly [One in Code]: Sentence<One>;
+};
 
-export const fillFrom =
-  (params: Problem['params']): Fill =>
-  (param) => {
-    const value = params[param];
-    if (value === undefined) return '(not given)';
-    return typeof value === 'number' ? showNumber(value) : value;
-  };
+/** The sentences of some areas. */
+export type SomeSentences = Partial<Sentences<ProblemCode>>;
+
+/** What a problem carries, as sentences show it. */
+export const shown = (params: ToldProblem['params']): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    Object.entries(params).map(([name, value]) => [
+      name,
+      typeof value === 'number' ? showNumber(value) : value,
+    ]),
+  );
 
 const showNumber = (value: number): string =>
   Number.isFinite(value) ? String(Number(value.toPrecision(6))) : 'not a number';

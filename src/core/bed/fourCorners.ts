@@ -12,8 +12,7 @@ import { shapeBoxMm, shapeOutline, type TestShape } from '../card/testShapes.ts'
 import type { Bed } from '../machine/machine.ts';
 import type { Setting } from '../machine/setting.ts';
 import type { Point } from '../path/point.ts';
-import { done, refused, type Outcome, type Problem } from '../problem.ts';
-import type { BedCode } from './codes.ts';
+import { done, problemOf, refused, type Outcome, type Problem } from '../problem.ts';
 import { bedPlaces, placeInitials, type BedPlace } from './place.ts';
 
 /** What is to be cut in the four corners of a bed. */
@@ -66,7 +65,7 @@ export const fourCorners = (wish: FourCornersWish): Outcome<FourCorners> => {
     neededHeightMm: Math.ceil(2 * (block.heightMm + wish.marginMm)),
   };
   if (widthMm < needed.neededWidthMm || heightMm < needed.neededHeightMm)
-    return refuse('bed-too-small', { widthMm, heightMm, ...needed });
+    return refused('bed-too-small', { widthMm, heightMm, ...needed });
 
   const lowerLeft = (place: BedPlace): Point => [
     place.endsWith('left') ? wish.marginMm : widthMm - wish.marginMm - block.widthMm,
@@ -92,8 +91,6 @@ const labels: Readonly<Record<BedPlace, string>> = {
   'back-left': 'BACK-LEFT',
   'back-right': 'BACK-RIGHT',
 };
-
-const refuse = (code: BedCode, params: Problem['params']): Outcome<never> => refused(code, params);
 
 const outOfRange = (wish: FourCornersWish): Problem | undefined => {
   for (const what of ['sizeMm', 'cellsEach', 'marginMm'] as const) {
@@ -123,8 +120,6 @@ const belowGap = ({ bed, shape, sizeMm }: FourCornersWish): Problem | undefined 
 const beyondLimits = ({ setting, scoring, limits }: FourCornersWish): Problem | undefined =>
   firingProblem('cell', setting, limits) ??
   (scoring === undefined ? undefined : firingProblem('marks', scoring, limits));
-
-const problemOf = (code: BedCode, params: Problem['params']): Problem => ({ code, params });
 
 interface Block {
   readonly widthMm: number;

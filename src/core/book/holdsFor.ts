@@ -1,11 +1,11 @@
 import { priors } from '../cutmodel/priors.ts';
 import { powerLimit } from '../machine/deliveredPower.ts';
 import type { Machine } from '../machine/machine.ts';
-import type { Problem } from '../problem.ts';
+import { problemOf, type Carried, type Problem } from '../problem.ts';
 import { findMaterial } from '../stock/materials.ts';
 import type { Stock } from '../stock/stock.ts';
 import { stockThicknessMm } from '../stock/stockThickness.ts';
-import type { BookCode } from './codes.ts';
+import type { BookCode } from '../problems/book.ts';
 import type { ProvenSetting } from './provenSetting.ts';
 
 /** Below this share two thicknesses count as the same: a caliper in a workshop. Common practice, no source. */
@@ -33,9 +33,10 @@ export const holdsFor = (
   ...aboutBatchAndSheet(entry, stock),
 ];
 
-const difference = (code: BookCode, params: Problem['params']): readonly Problem[] => [
-  { code, params },
-];
+const difference = <Code extends BookCode>(
+  code: Code,
+  ...carried: Carried<Code>
+): readonly Problem[] => [problemOf(code, ...carried)];
 
 const aboutMachine = (
   { holdsFor: kept, setting }: ProvenSetting,
@@ -71,7 +72,7 @@ const aboutWhichMachine = (
       : kept.machine !== undefined && here !== undefined && !sameText(kept.machine, here);
   if (!isAnother) return [];
   return kept.machine === undefined || here === undefined || sameText(kept.machine, here)
-    ? difference('holds-for-another-machine', {})
+    ? difference('holds-for-another-machine')
     : difference('holds-for-other-machine', { kept: kept.machine, here });
 };
 
@@ -108,7 +109,7 @@ const aboutBatchAndSheet = (
   if (promise.for === 'newBatch') return [];
   const batch =
     kept.batch === undefined || stock.batch === undefined
-      ? difference('holds-for-batch-not-named', {})
+      ? difference('holds-for-batch-not-named')
       : sameText(kept.batch, stock.batch)
         ? []
         : difference('holds-for-other-batch', { kept: kept.batch, here: stock.batch });
@@ -116,7 +117,7 @@ const aboutBatchAndSheet = (
 };
 
 const aboutSheet = (kept: string | undefined, here: string | undefined): readonly Problem[] => {
-  if (kept === undefined || here === undefined) return difference('holds-for-sheet-not-named', {});
+  if (kept === undefined || here === undefined) return difference('holds-for-sheet-not-named');
   return sameText(kept, here) ? [] : difference('holds-for-other-sheet', { kept, here });
 };
 

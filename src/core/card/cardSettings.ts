@@ -2,7 +2,7 @@ import { settingKey, type Setting } from '../machine/setting.ts';
 import type { CardRequest } from './cardRequest.ts';
 import { energyCeiling, energyRatio, slowestAllowed } from './ceiling.ts';
 import { overdriveRemarks } from './overdriveRemarks.ts';
-import type { CardProblem } from './codes.ts';
+import type { CardProblem } from './cardProblem.ts';
 import { settingsFor, settingsWanted } from './ladders.ts';
 import { stepNotSlower } from '../machine/speedSteps.ts';
 

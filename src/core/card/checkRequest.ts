@@ -1,6 +1,6 @@
 import type { Problem } from '../problem.ts';
 import type { CardRequest } from './cardRequest.ts';
-import type { CardProblem } from './codes.ts';
+import type { CardProblem } from './cardProblem.ts';
 import { cornersSpeed } from './cornersLadder.ts';
 import { oddReading } from '../machine/oddReading.ts';
 import { firingProblem } from './firingLimits.ts';
@@ -116,10 +116,8 @@ const aboveMachine = (request: CardRequest): Problem | undefined => {
 /** Where the readings cannot be right, nobody knows which setting reaches the rated current. */
 const oddReadings = ({ machine }: CardRequest): CardProblem | undefined => {
   const odd = oddReading(machine);
-  return odd === undefined
+  const ratedMa = machine.ratedCurrentMa;
+  return odd === undefined || ratedMa === undefined
     ? undefined
-    : {
-        code: 'card-tube-readings-odd',
-        params: { ...odd, ratedMa: machine.ratedCurrentMa ?? 0 },
-      };
+    : { code: 'card-tube-readings-odd', params: { ...odd, ratedMa } };
 };

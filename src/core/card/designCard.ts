@@ -1,12 +1,12 @@
 import { seededRandom } from '../../num/seededRandom.ts';
 import type { Setting } from '../machine/setting.ts';
-import { done, type Outcome } from '../problem.ts';
+import { done, problemOf, refused, type Outcome } from '../problem.ts';
 import type { Card, Cell, Rung } from './card.ts';
 import type { CardRequest } from './cardRequest.ts';
 import { cellLines } from './cellLines.ts';
 import { cardSettings } from './cardSettings.ts';
 import { checkCounts, checkRequest } from './checkRequest.ts';
-import type { CardCode, CardProblem } from './codes.ts';
+import type { CardProblem } from './cardProblem.ts';
 import { overdrives } from './firingLimits.ts';
 import { fitPower } from './fitPower.ts';
 import { holdToLimits } from './holdToLimits.ts';
@@ -44,7 +44,7 @@ export const designCard = (asked: CardRequest): Outcome<DesignedCard> => {
   if (beyond !== undefined) return { ok: false, problem: beyond };
   // One setting where several were asked for varies nothing.
   if (settings.length === 1 && request.rungs === undefined && settingsWanted(request) > 1)
-    return refusedCard('card-nothing-to-vary', {});
+    return refused('card-nothing-to-vary');
   const cellCount = settings.length * request.cellsEach;
   const tooMany = checkCounts(settings.length, cellCount);
   if (tooMany !== undefined) return { ok: false, problem: tooMany };
@@ -63,7 +63,7 @@ export const designCard = (asked: CardRequest): Outcome<DesignedCard> => {
     window: request.trusted !== undefined,
   });
   if (layout === undefined) {
-    return refusedCard('card-bigger-than-sheet', {
+    return refused('card-bigger-than-sheet', {
       cells: cellCount,
       sizeMm: request.sizeMm,
       sheetWidthMm: within(request)[0],
@@ -160,16 +160,6 @@ const believedAt = ({ believed, powerPct }: CardRequest): NonNullable<Card['beli
     ...(powerExponent === 1 ? {} : { powerExponent: Math.max(0.001, rounded(powerExponent)) }),
   };
 };
-
-const problemOf = (code: CardCode, params: CardProblem['params'] = {}): CardProblem => ({
-  code,
-  params,
-});
-
-const refusedCard = (code: CardCode, params: CardProblem['params']): Outcome<never> => ({
-  ok: false,
-  problem: problemOf(code, params),
-});
 
 /** Nobody said how strong the tube is, and nothing that was cut tells. */
 const strengthUnsaid = ({ machine, believed, powerPct }: CardRequest): boolean =>

@@ -1,10 +1,11 @@
+import { omit } from '../omit.ts';
 import { powerLimit, type PoweredMachine } from '../machine/deliveredPower.ts';
 import type { Machine } from '../machine/machine.ts';
 import { powerInCornersPct, type Setting } from '../machine/setting.ts';
 import { stepNotSlower } from '../machine/speedSteps.ts';
-import type { Problem } from '../problem.ts';
+import { problemOf, type ProblemOf } from '../problem.ts';
 import type { BelievedChangeover } from './cardRequest.ts';
-import type { FiringCode } from './firingCodes.ts';
+import type { FiringCode, FiringPart } from '../problems/firing.ts';
 import { energyCeiling, energyRatio, slowestAllowed } from './ceiling.ts';
 
 /**
@@ -100,31 +101,37 @@ export const overdrives = (machine: PoweredMachine, setting: Setting): boolean =
 const mostPowerPct = (setting: Setting): number =>
   Math.max(setting.powerPct, powerInCornersPct(setting));
 
-/** Parts of a job that fire, as sentences name them; `setting`: one said by itself, before any job. */
-export type FiringPart = 'cell' | 'marks' | 'trusted' | 'line' | 'setting';
-
-const codeOf: Readonly<Record<BeyondLimit['limit'], FiringCode>> = {
-  machine: 'fires-above-machine',
-  'rated-current': 'fires-above-rated',
-  speed: 'fires-beyond-speeds',
-  energy: 'fires-above-ceiling',
-  'would-cut': 'fires-would-cut',
-};
-
 /** The first limit that a part of a job goes beyond, as a refusal; undefined where it keeps to all of them. */
 export const firingProblem = (
   part: FiringPart,
   setting: Setting,
   limits: FiringLimits,
-): (Problem & { readonly code: FiringCode }) | undefined => {
+): ProblemOf<FiringCode> | undefined => {
   const to = part === 'marks' || part === 'line' ? 'marks' : 'through';
   const chosen = (part === 'cell' || part === 'setting') && limits.mayOverdrive === true;
   const first = beyondLimits(setting, to, limits).find(
     ({ limit }) => !(chosen && limit === 'rated-current'),
   );
-  if (first === undefined) return undefined;
-  const { limit, ...figures } = first;
-  return { code: codeOf[limit], params: { part, powerPct: setting.powerPct, ...figures } };
+  return first === undefined ? undefined : asProblem(part, setting, first);
+};
+
+const asProblem = (
+  part: FiringPart,
+  { powerPct }: Setting,
+  beyond: BeyondLimit,
+): ProblemOf<FiringCode> => {
+  switch (beyond.limit) {
+    case 'machine':
+      return problemOf('fires-above-machine', { part, ...omit(beyond, 'limit') });
+    case 'rated-current':
+      return problemOf('fires-above-rated', { part, ...omit(beyond, 'limit') });
+    case 'speed':
+      return problemOf('fires-beyond-speeds', { part, powerPct, ...omit(beyond, 'limit') });
+    case 'energy':
+      return problemOf('fires-above-ceiling', { part, powerPct, ...omit(beyond, 'limit') });
+    case 'would-cut':
+      return problemOf('fires-would-cut', { part, powerPct, ...omit(beyond, 'limit') });
+  }
 };
 
 const rounded = (value: number): number => Number(value.toFixed(1));

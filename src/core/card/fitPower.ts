@@ -1,9 +1,9 @@
 import { leastSteadyPct } from '../machine/deliveredPower.ts';
 import { stepNotFaster } from '../machine/speedSteps.ts';
-import { done, type Outcome } from '../problem.ts';
+import { done, refused, type Outcome } from '../problem.ts';
 import type { CardRequest } from './cardRequest.ts';
 import { energyCeiling, energyRatio } from './ceiling.ts';
-import type { CardProblem } from './codes.ts';
+import type { CardProblem } from './cardProblem.ts';
 import { reachOf } from './ladders.ts';
 
 interface FittedPower {
@@ -35,7 +35,7 @@ export const fitPower = (request: CardRequest): Outcome<FittedPower> => {
   const times = energyRatio({ powerPct, passes: 1, speedMmPerS: top }, believed);
   const figures = { powerPct, mostMmPerS: top, times: Number(times.toPrecision(2)) };
   if (v50MmPerS * Math.exp(-lnSd) > top || times > energyCeiling)
-    return refusedCard('card-machine-too-strong', figures);
+    return refused('card-machine-too-strong', figures);
   const lowered: readonly CardProblem[] =
     powerPct < asked
       ? [{ code: 'card-power-lowered', params: { askedPct: asked, ...figures } }]
@@ -48,8 +48,3 @@ export const fitPower = (request: CardRequest): Outcome<FittedPower> => {
 
 /** So far above the changeover, in ln speed, the machine must go for a card to show something that stays. */
 const atLeastSpareLn = 0.1;
-
-const refusedCard = (code: CardProblem['code'], params: CardProblem['params']): Outcome<never> => ({
-  ok: false,
-  problem: { code, params },
-});

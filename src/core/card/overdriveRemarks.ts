@@ -1,6 +1,6 @@
 import { powerLimit, type PoweredMachine } from '../machine/deliveredPower.ts';
 import type { Setting } from '../machine/setting.ts';
-import type { CardProblem } from './codes.ts';
+import type { CardProblem } from './cardProblem.ts';
 import { overdrives } from './firingLimits.ts';
 
 /** Says of each power setting that drives the tube above its rated current that it does. */

@@ -1,7 +1,6 @@
 import { airKey, type Air } from '../machine/air.ts';
 import { done, refused, type Outcome, type Problem } from '../problem.ts';
 import type { StudyCell } from '../cutmodel/cutStudy.ts';
-import type { CompareReasonCode } from './codes.ts';
 import { compareRemarks, sheetsOf, type SheetsCommon } from './compareRemarks.ts';
 import { effectBetween } from './effectBetween.ts';
 import { exactBetween, type ExactBetween } from './exactBetween.ts';
@@ -39,10 +38,10 @@ export interface SideRead {
 export const compareConditions = (two: TwoConditions): Outcome<Comparison> => {
   const [one, other] = [gradedIn(two.one), gradedIn(two.other)];
   if (one.length === 0 || other.length === 0)
-    return refuse('compare-side-unread', { side: one.length === 0 ? 'first' : 'second' });
+    return refused('compare-side-unread', { side: one.length === 0 ? 'first' : 'second' });
   const between = effectBetween(two);
   const { posterior } = between;
-  if (!posterior.converged) return refuse('compare-not-settled');
+  if (!posterior.converged) return refused('compare-not-settled');
   const sheets = sheetsOf(one, other);
   return done({
     version: 1,
@@ -64,9 +63,6 @@ export const compareConditions = (two: TwoConditions): Outcome<Comparison> => {
     },
   });
 };
-
-const refuse = (code: CompareReasonCode, params: Problem['params'] = {}): Outcome<never> =>
-  refused(code, params);
 
 const sideRead = (cells: readonly StudyCell[], machine: string | undefined): SideRead => {
   const [first] = cells;

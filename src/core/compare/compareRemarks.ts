@@ -1,8 +1,7 @@
 import { airKey } from '../machine/air.ts';
-import type { Problem } from '../problem.ts';
+import { problemOf, type Problem } from '../problem.ts';
 import type { StudyCell } from '../cutmodel/cutStudy.ts';
 import { meanSdOf } from '../cutmodel/posterior.ts';
-import type { CompareRemarkCode } from './codes.ts';
 import { effectPriorSd, type EffectBetween } from './effectBetween.ts';
 import { gradedIn, sheetOf, type TwoConditions } from './twoConditions.ts';
 
@@ -16,11 +15,6 @@ export const sheetsOf = (one: readonly StudyCell[], other: readonly StudyCell[])
   if (common.length === all.length) return 'common';
   return common.length === 0 ? 'own' : 'partly';
 };
-
-const say = (code: CompareRemarkCode, params: Problem['params'] = {}): Problem => ({
-  code,
-  params,
-});
 
 /** The effect is said to rest on its prior where its spread is still more than this share of the prior's. */
 const restsOnPrior = 0.7;
@@ -37,17 +31,17 @@ export const compareRemarks = (
   const too = differsToo(two);
   const mixed = mixedSides(two);
   return [
-    ...(all.every(({ grade }) => grade === 'out') ? [say('compare-all-out')] : []),
-    ...(all.every(({ grade }) => grade !== 'out') ? [say('compare-none-out')] : []),
-    ...(too.length > 0 ? [say('compare-differs-too', { what: too.join(', ') })] : []),
+    ...(all.every(({ grade }) => grade === 'out') ? [problemOf('compare-all-out')] : []),
+    ...(all.every(({ grade }) => grade !== 'out') ? [problemOf('compare-none-out')] : []),
+    ...(too.length > 0 ? [problemOf('compare-differs-too', { what: too.join(', ') })] : []),
     ...(two.differs !== 'batch' && differ(one, other, ({ batch = '' }) => batch)
-      ? [say('compare-batches-too')]
+      ? [problemOf('compare-batches-too')]
       : []),
-    ...(two.differs !== 'batch' && sheets === 'own' ? [say('compare-own-sheets')] : []),
-    ...(sheets === 'partly' ? [say('compare-partly-own-sheets')] : []),
-    ...(mixed.length > 0 ? [say('compare-mixed-side', { what: mixed.join(', ') })] : []),
-    ...(two.otherMachine === undefined ? [] : [say('compare-plain-power')]),
-    ...(sd > restsOnPrior * effectPriorSd ? [say('compare-rests-on-prior')] : []),
+    ...(two.differs !== 'batch' && sheets === 'own' ? [problemOf('compare-own-sheets')] : []),
+    ...(sheets === 'partly' ? [problemOf('compare-partly-own-sheets')] : []),
+    ...(mixed.length > 0 ? [problemOf('compare-mixed-side', { what: mixed.join(', ') })] : []),
+    ...(two.otherMachine === undefined ? [] : [problemOf('compare-plain-power')]),
+    ...(sd > restsOnPrior * effectPriorSd ? [problemOf('compare-rests-on-prior')] : []),
   ];
 };
 

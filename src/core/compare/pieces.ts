@@ -4,7 +4,6 @@ import { done, refused, type Outcome } from '../problem.ts';
 import { sameMaterialAs } from '../stock/sameMaterial.ts';
 import type { Study } from '../study/study.ts';
 import { cellOrigins, toCutStudy } from '../study/toCutStudy.ts';
-import type { CompareReasonCode } from './codes.ts';
 import { gradedIn, type Difference, type TwoConditions } from './twoConditions.ts';
 
 /** What may be laid on a side: one card's cells, or those of them that were cut with one air. */
@@ -76,17 +75,17 @@ export const conditionsOf = (
 ): Outcome<TwoConditions> => {
   const taken = new Set(one.map(pieceKey));
   if (other.some((piece) => taken.has(pieceKey(piece))))
-    return refuse('compare-piece-on-both-sides');
+    return refused('compare-piece-on-both-sides');
   const studyOf = (pieces: readonly Piece[]): Study | undefined =>
     studies.find(({ id }) => id === pieces[0]?.studyId);
   const [first, second] = [studyOf(one), studyOf(other)];
-  if (first === undefined) return refuse('compare-side-unread', { side: 'first' });
-  if (second === undefined) return refuse('compare-side-unread', { side: 'second' });
+  if (first === undefined) return refused('compare-side-unread', { side: 'first' });
+  if (second === undefined) return refused('compare-side-unread', { side: 'second' });
   const isSame = sameMaterialAs(first.stock.material);
   const named = new Set([...one, ...other].map(({ studyId }) => studyId));
   const stranger = studies.find(({ id, stock }) => named.has(id) && !isSame(stock.material));
   if (stranger !== undefined)
-    return refuse('compare-two-materials', {
+    return refused('compare-two-materials', {
       first: first.stock.material,
       second: stranger.stock.material,
     });
@@ -107,11 +106,6 @@ export const conditionsOf = (
     tellPct,
   });
 };
-
-const refuse = (
-  code: CompareReasonCode,
-  params: Readonly<Record<string, string>> = {},
-): Outcome<never> => refused(code, params);
 
 const cellsByCard = (study: Study): ReadonlyMap<string, readonly StudyCell[]> => {
   const { cells } = toCutStudy(study);

@@ -1,3 +1,4 @@
+import { param } from '../../../test/samples/param.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { plainStudy } from '../../../test/plainStudy.ts';
@@ -59,7 +60,7 @@ describe('cardsDisagree', () => {
     const { warnings } = fitStudy(studyOf(card('card K7QX'), card('card M2TB', 0.75)));
     expect(warnings[0]?.code).toBe('cards-disagree');
     expect(warnings[0]?.params).toMatchObject({ odd: 'card M2TB', way: 'slower' });
-    expect(warnings[0]?.params['byPct']).toBeGreaterThanOrEqual(18);
+    expect(param(warnings[0], 'byPct')).toBeGreaterThanOrEqual(18);
   });
 
   it('finds a wider gap the likelier, whichever way it goes', () => {

@@ -1,3 +1,4 @@
+import { param } from '../../../test/samples/param.ts';
 import { describe, expect, it } from 'vitest';
 import { aStudy } from '../../../test/builders.ts';
 import { readCardOf } from '../../../test/samples/earlier.ts';
@@ -36,8 +37,8 @@ describe('earlier sheets that a new one is held against', () => {
     expect(said.leansOn).toEqual({ cells: 0, sheets: 0, parts: 0, orders: 0 });
     const [first, ...rest] = said.warnings;
     expect(first).toMatchObject({ code: 'earlier-cut-otherwise', params: { way: 'slower' } });
-    expect(Number(first?.params['byPct'])).toBeGreaterThan(25);
-    expect(Number(first?.params['byPct'])).toBeLessThan(50);
+    expect(Number(param(first, 'byPct'))).toBeGreaterThan(25);
+    expect(Number(param(first, 'byPct'))).toBeLessThan(50);
     // And the answer is the one without them.
     expect({ ...said, warnings: rest }).toEqual(answerWithEarlier(study, 'fastest', []));
   });

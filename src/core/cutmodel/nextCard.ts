@@ -1,9 +1,9 @@
 import { energyCeiling } from '../card/ceiling.ts';
 import { rungLetter } from '../card/rungLetter.ts';
 import { powerLimit } from '../machine/deliveredPower.ts';
-import type { Problem } from '../problem.ts';
+import type { ProblemOf } from '../problem.ts';
 import type { CutStudy } from './cutStudy.ts';
-import type { NextCardCode } from './codes.ts';
+import type { NextCardCode } from '../problems/cutmodel.ts';
 import { fit, type Fit } from './fit.ts';
 import type { NextCardAnswer } from './fitAnswer.ts';
 import { foresightOf, type Foresight, type TrialRung } from './foresight.ts';
@@ -65,7 +65,7 @@ const reasonFor = (
   { evidence }: Fit,
   gainPct: number,
   guess: Guess | null,
-): Problem & { readonly code: NextCardCode } => {
+): ProblemOf<NextCardCode> => {
   if (evidence.graded === 0 && !evidence.hasTally && !evidence.hasHabit) {
     return { code: 'first-card', params: {} };
   }

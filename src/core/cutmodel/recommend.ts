@@ -1,16 +1,16 @@
 import { leastWhole } from '../../num/leastWhole.ts';
 import { describePower, powerLimit } from '../machine/deliveredPower.ts';
-import type { Problem } from '../problem.ts';
+import type { ProblemOf } from '../problem.ts';
 import { answerSpeed } from './answerSpeed.ts';
 import { ceilingOfOrders } from './countedOrders.ts';
-import type { ReasonCode } from './codes.ts';
+import type { ReasonCode } from '../problems/cutmodel.ts';
 import { fastestOutAt } from './evidence.ts';
 import { isReached, reachOf } from './reach.ts';
 import type { Fit, FittedStudy, FitToAsk } from './fit.ts';
 import type { LinePoint, Recommendation } from './fitAnswer.ts';
 
 export interface NoRecommendation {
-  readonly reason: Problem & { readonly code: ReasonCode };
+  readonly reason: ProblemOf<ReasonCode>;
 }
 
 /** Most points of the line. */
@@ -167,7 +167,7 @@ const leastPowerAt = (found: FittedStudy, speedMmPerS: number, limitPct: number)
 };
 
 /** Where most cells count for nothing, that is the reason, and not the machine. */
-const tooSlow = ({ study, compiled }: FittedStudy): Problem & { readonly code: ReasonCode } => {
+const tooSlow = ({ study, compiled }: FittedStudy): ProblemOf<ReasonCode> => {
   const [cells, leftOut] = [study.cells.length, compiled.unusableCells.length];
   return 2 * leftOut > cells
     ? { code: 'most-cells-left-out', params: { cells, leftOut } }
@@ -178,13 +178,11 @@ const tooSlow = ({ study, compiled }: FittedStudy): Problem & { readonly code: R
 };
 
 /** No answer without one out and one not-out; a tally or a habit may stand in for either. */
-const whyNothing = ({
-  evidence,
-}: FittedStudy): (Problem & { readonly code: ReasonCode }) | null => {
+const whyNothing = ({ evidence }: FittedStudy): ProblemOf<ReasonCode> | null => {
   const { outCells, notOutCells, hasTally, hasHabit, fastestMmPerS, slowestMmPerS } = evidence;
   if (hasTally || hasHabit) {
     return outCells === 0 && evidence.out.length === 0
-      ? { code: 'none-came-out', params: { slowestMmPerS: slowestMmPerS ?? 0 } }
+      ? { code: 'none-came-out', params: slowestMmPerS === null ? {} : { slowestMmPerS } }
       : null;
   }
   if (outCells + notOutCells === 0) return { code: 'nothing-read-yet', params: {} };
@@ -192,7 +190,7 @@ const whyNothing = ({
     return { code: 'all-came-out', params: { fastestMmPerS: fastestMmPerS ?? 0, cells: outCells } };
   }
   if (outCells === 0) {
-    return { code: 'none-came-out', params: { slowestMmPerS: slowestMmPerS ?? 0 } };
+    return { code: 'none-came-out', params: slowestMmPerS === null ? {} : { slowestMmPerS } };
   }
   return null;
 };

@@ -1,3 +1,4 @@
+import { param } from '../../../test/samples/param.ts';
 import { describe, expect, it } from 'vitest';
 import { plainStudy } from '../../../test/plainStudy.ts';
 import type { Grade } from '../reading/grade.ts';
@@ -77,10 +78,8 @@ describe('one card of 25 on a 3 mm sheet, read at 15 mm/s', () => {
 
   it('calls the half at 25 and 30 mm/s uninformative', () => {
     const told = answer.warnings.find(({ code }) => code === 'speeds-told-little');
-    expect(String(told?.params['speeds']).split(', ')).toEqual(
-      expect.arrayContaining(['25', '30']),
-    );
-    expect(String(told?.params['speeds']).split(', ')).not.toContain('15');
+    expect(String(param(told, 'speeds')).split(', ')).toEqual(expect.arrayContaining(['25', '30']));
+    expect(String(param(told, 'speeds')).split(', ')).not.toContain('15');
   });
 
   it.each<Ask>([{}, { powerPct: 30 }, { speedMmPerS: 15 }])(
@@ -114,7 +113,7 @@ describe('with the practitioner’s next card as well', () => {
 
   it('calls the two cards’ disagreement at 20 mm/s noise', () => {
     const noise = both.warnings.find(({ code }) => code === 'disagreement-is-noise');
-    expect(String(noise?.params['speeds']).split(', ')).toContain('20');
+    expect(String(param(noise, 'speeds')).split(', ')).toContain('20');
     expect(both.warnings.map(({ code }) => code)).not.toContain('look-again');
   });
 });
@@ -126,7 +125,7 @@ describe('a card made for 6 mm and cut on 3 mm, all out', () => {
     const answer = ask(cells, {});
     expect(answer.recommended).toBeNull();
     expect(answer.reason?.code).toBe('all-came-out');
-    expect(answer.reason?.params['fastestMmPerS']).toBe(12);
+    expect(param(answer.reason, 'fastestMmPerS')).toBe(12);
   });
 
   it('moves the next card up in speed or down in power', () => {
@@ -172,9 +171,9 @@ describe('more air', () => {
   it('is said to be faster, and not to be very sure', () => {
     const answer = ask(cells, { powerPct: 30 });
     const compared = answer.warnings.find(({ code }) => code === 'air-compared');
-    const sign = compared?.params['air'] === 'unknown' ? -1 : 1;
-    expect(sign * Number(compared?.params['fasterPct'])).toBeGreaterThan(0);
-    const sure = Number(compared?.params['sureFasterPct']);
+    const sign = param(compared, 'air') === 'unknown' ? -1 : 1;
+    expect(sign * Number(param(compared, 'fasterPct'))).toBeGreaterThan(0);
+    const sure = Number(param(compared, 'sureFasterPct'));
     expect(sign > 0 ? sure : 100 - sure).toBeGreaterThan(60);
     expect(sign > 0 ? sure : 100 - sure).toBeLessThan(98);
   });

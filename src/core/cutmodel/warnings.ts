@@ -1,7 +1,6 @@
 import { describePower, type PowerLimit } from '../machine/deliveredPower.ts';
-import type { Problem } from '../problem.ts';
+import { problemOf, type Problem } from '../problem.ts';
 import { cardsDisagree } from './cardsDisagree.ts';
-import type { WarningCode } from './codes.ts';
 import { slowerIsNoHelp } from './countedOrders.ts';
 import { fastestOutAt } from './evidence.ts';
 import type { CellRemark, Recommendation } from './fitAnswer.ts';
@@ -29,30 +28,30 @@ export const warningsOn = (
   ...aboutAir(found),
 ];
 
-const say = (code: WarningCode, params: Problem['params'] = {}): Problem => ({ code, params });
-
 const overdrives = ({ study }: Fit, limit: PowerLimit): readonly Problem[] => {
   const asked = study.ask.powerPct;
+  const { ratedCurrentMa: ratedMa } = study.machine;
+  const rated = ratedMa === undefined ? {} : { ratedMa };
   const overdriven = study.cells.filter(
     (cell) => describePower(study.machine, cell.powerPct).overdriven,
   );
   return [
     ...(asked !== undefined && asked > limit.powerPct + 1e-9
       ? [
-          say('asked-overdrives', {
+          problemOf('asked-overdrives', {
             powerPct: asked,
             limitPct: Math.floor(limit.powerPct),
             because: limit.because,
-            ratedMa: study.machine.ratedCurrentMa ?? 0,
+            ...rated,
           }),
         ]
       : []),
     ...(overdriven.length > 0
       ? [
-          say('cells-overdrove', {
+          problemOf('cells-overdrove', {
             cells: overdriven.length,
             powers: list(overdriven.map((cell) => cell.powerPct)),
-            ratedMa: study.machine.ratedCurrentMa ?? 0,
+            ...rated,
           }),
         ]
       : []),
@@ -65,7 +64,7 @@ const aboutOrders = ({ study }: Fit): readonly Problem[] => {
   if (said === null) return [];
   const { setting, out, hangs, stays, spoilt } = said.order;
   return [
-    say('slower-would-not-help', {
+    problemOf('slower-would-not-help', {
       because: said.because,
       speedMmPerS: setting.speedMmPerS,
       parts: out + hangs + stays + spoilt,
@@ -81,7 +80,7 @@ const aboutCards = (found: Fit): readonly Problem[] => {
   const said = cardsDisagree(found);
   if (said === null) return [];
   return [
-    say('cards-disagree', {
+    problemOf('cards-disagree', {
       odd: said.odd,
       others: said.others.join(', '),
       byPct: Math.round(100 * Math.abs(Math.expm1(said.fasterBy))),
@@ -95,7 +94,7 @@ const aboutInput = ({ study, compiled, evidence }: Fit): readonly Problem[] => {
   return [
     ...(compiled.slowCells.length > 0
       ? [
-          say('cut-on-corner-power', {
+          problemOf('cut-on-corner-power', {
             cells: compiled.slowCells.length,
             startMmPerS: study.machine.powerRampStartMmPerS ?? 0,
           }),
@@ -103,14 +102,14 @@ const aboutInput = ({ study, compiled, evidence }: Fit): readonly Problem[] => {
       : []),
     ...(compiled.unusableCells.length > 0
       ? [
-          say('power-says-nothing', {
+          problemOf('power-says-nothing', {
             cells: compiled.unusableCells.length,
             powers: list(compiled.unusableCells.map((i) => study.cells[i]?.powerPct ?? 0)),
           }),
         ]
       : []),
-    ...(standsIn && evidence.hasTally ? [say('tally-stood-in')] : []),
-    ...(standsIn && !evidence.hasTally && evidence.hasHabit ? [say('habit-stood-in')] : []),
+    ...(standsIn && evidence.hasTally ? [problemOf('tally-stood-in')] : []),
+    ...(standsIn && !evidence.hasTally && evidence.hasHabit ? [problemOf('habit-stood-in')] : []),
   ];
 };
 
@@ -133,19 +132,19 @@ const aboutRecommendation = (
   return [
     ...(evidence.slowestMmPerS !== null && speedMmPerS < evidence.slowestMmPerS - 1e-9
       ? [
-          say('guess-below-slowest-cell', {
+          problemOf('guess-below-slowest-cell', {
             speedMmPerS,
             slowestMmPerS: evidence.slowestMmPerS,
           }),
         ]
       : []),
     ...(cap !== null && Math.abs(speedMmPerS - cap) < 1e-9
-      ? [say('held-to-fastest-out', { speedMmPerS: cap, powerPct })]
+      ? [problemOf('held-to-fastest-out', { speedMmPerS: cap, powerPct })]
       : []),
-    ...(beyond ? [say('power-beyond-the-card', { powerPct })] : []),
+    ...(beyond ? [problemOf('power-beyond-the-card', { powerPct })] : []),
     ...(even !== null && speedMmPerS < thinBelow * even
       ? [
-          say('thin-evidence', {
+          problemOf('thin-evidence', {
             speedMmPerS,
             evenMmPerS: Math.floor(even * 10) / 10,
             powerPct,
@@ -181,7 +180,7 @@ const aboutCard = (
   return [
     ...(off
       ? [
-          say('changeover-off-the-card', {
+          problemOf('changeover-off-the-card', {
             v50MmPerS: Math.round(v50 * 10) / 10,
             powerPct: asked,
             slowestMmPerS,
@@ -190,11 +189,11 @@ const aboutCard = (
         ]
       : []),
     ...(idle.length > 0
-      ? [say('speeds-told-little', { speeds: list(idle), count: idle.length })]
+      ? [problemOf('speeds-told-little', { speeds: list(idle), count: idle.length })]
       : []),
     ...(again.length > 0
       ? [
-          say('look-again', {
+          problemOf('look-again', {
             cells: again.length,
             settings: again
               .map(({ cellIndex }) => {
@@ -208,13 +207,13 @@ const aboutCard = (
         ]
       : []),
     ...mistyped.map(({ typed, behavesLike }) =>
-      say('behaves-like', {
+      problemOf('behaves-like', {
         typed: settingText(typed),
         like: settingText(behavesLike),
       }),
     ),
     ...(noise.length > 0 && again.length === 0
-      ? [say('disagreement-is-noise', { speeds: list(noise), count: noise.length })]
+      ? [problemOf('disagreement-is-noise', { speeds: list(noise), count: noise.length })]
       : []),
   ];
 };
@@ -266,14 +265,18 @@ const aboutLearning = ({ posterior, evidence }: Fit): readonly Problem[] => {
   const learnt = flaws.sd < 0.5 * priors.flawsPerMetreMean;
   return [
     ...(lnSigma.sd > restsOnPrior * priors.lnSigma.sd
-      ? [say('scatter-rests-on-prior', { cells: evidence.graded })]
+      ? [problemOf('scatter-rests-on-prior', { cells: evidence.graded })]
       : []),
     ...(learnt
-      ? [say('flaws-beside-the-promise', { flawsPerMetre: Math.round(flaws.mean * 100) / 100 })]
-      : [say('flaws-not-learnt')]),
+      ? [
+          problemOf('flaws-beside-the-promise', {
+            flawsPerMetre: Math.round(flaws.mean * 100) / 100,
+          }),
+        ]
+      : [problemOf('flaws-not-learnt')]),
     ...(posterior.layout.cornersExponent >= 0 &&
     corners.sd > restsOnPrior * priors.cornersExponent.sd
-      ? [say('corners-rest-on-prior')]
+      ? [problemOf('corners-rest-on-prior')]
       : []),
   ];
 };
@@ -286,7 +289,7 @@ const aboutAir = ({ posterior, compiled }: Fit): readonly Problem[] =>
     for (let i = 0; i < posterior.count; i += 1) {
       if ((effect[i] ?? NaN) > 0) faster += posterior.weight[i] ?? NaN;
     }
-    return say('air-compared', {
+    return problemOf('air-compared', {
       air: compiled.airLevels[level + 1] ?? '',
       against: compiled.airLevels[0] ?? '',
       fasterPct: Math.round(100 * Math.expm1(mean)),

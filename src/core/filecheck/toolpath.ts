@@ -1,8 +1,9 @@
+import { problemOf, type ProblemOf, type Carried } from '../problem.ts';
 import type { GcodeDialect } from '../machine/gcodeDialect.ts';
 import type { Setting } from '../machine/setting.ts';
 import type { Point } from '../path/point.ts';
 import type { Polyline } from '../path/polyline.ts';
-import type { FilecheckCode } from './codes.ts';
+import type { FilecheckCode } from '../problems/filecheck.ts';
 
 /** What a program tells the machine to do along a line. */
 export interface Told {
@@ -69,22 +70,21 @@ export interface Toolpath {
 }
 
 /** Something that the check of a file found. Faults make it fail; remarks are worth knowing. */
-export interface Finding {
+export type Finding = ProblemOf<FilecheckCode> & {
   readonly severity: 'fault' | 'remark';
-  readonly code: FilecheckCode;
-  readonly params: Readonly<Record<string, string | number>>;
   /** The cell that it is about, where it is about one. */
   readonly cell?: string;
-}
+};
 
-export const fault = (code: FilecheckCode, params: Finding['params'] = {}): Finding => ({
-  severity: 'fault',
-  code,
-  params,
-  ...(typeof params['cell'] === 'string' ? { cell: params['cell'] } : {}),
-});
+export const fault = <Code extends FilecheckCode>(code: Code, ...carried: Carried<Code>): Finding =>
+  finding('fault', problemOf(code, ...carried));
 
-export const remark = (code: FilecheckCode, params: Finding['params'] = {}): Finding => ({
-  ...fault(code, params),
-  severity: 'remark',
-});
+export const remark = <Code extends FilecheckCode>(
+  code: Code,
+  ...carried: Carried<Code>
+): Finding => finding('remark', problemOf(code, ...carried));
+
+const finding = (severity: Finding['severity'], problem: ProblemOf<FilecheckCode>): Finding => {
+  const cell = 'cell' in problem.params ? problem.params.cell : undefined;
+  return { severity, ...problem, ...(cell === undefined ? {} : { cell }) };
+};

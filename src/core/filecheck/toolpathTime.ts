@@ -2,7 +2,6 @@ import type { Machine } from '../machine/machine.ts';
 import type { MotionValues } from '../machine/motionValues.ts';
 import { jobTime, type JobMove, type JobTime } from '../motion/jobTime.ts';
 import { timeBand, assumedMotion } from '../motion/timeBand.ts';
-import type { TimeCode } from '../motion/codes.ts';
 import { distanceMm, type Point } from '../path/point.ts';
 import { isClosed, lengthMm, type Polyline } from '../path/polyline.ts';
 import { refused, done, type Outcome } from '../problem.ts';
@@ -30,9 +29,9 @@ export const toolpathTime = (
 ): Outcome<ToolpathTime> => {
   const steps = stepsOf(toolpath, speedMmPerS);
   if (toolpath.lines.length === 0 && toolpath.disarmed === undefined)
-    return refuse('time-nothing-cut');
+    return refused('time-nothing-cut');
   const unsaid = steps.filter(({ move }) => move === undefined).length;
-  if (unsaid > 0) return refuse('time-speed-unknown', { lines: unsaid });
+  if (unsaid > 0) return refused('time-speed-unknown', { lines: unsaid });
   const onMachine = (values: MotionValues): JobTime => totalOf(timesOf(steps, values), values);
   const { seconds, cuttingS, cornersS, travelS, delaysS, cutMm, travelMm } = onMachine(
     motion ?? assumedMotion.likely,
@@ -47,9 +46,6 @@ export const toolpathTime = (
     layers: [...layers].map(([name, layerSeconds]) => ({ name, seconds: layerSeconds })),
   });
 };
-
-const refuse = (code: TimeCode, params: Readonly<Record<string, number>> = {}): Outcome<never> =>
-  refused(code, params);
 
 interface Step {
   readonly layer: string;

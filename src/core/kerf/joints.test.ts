@@ -1,3 +1,4 @@
+import { param } from '../../../test/samples/param.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -47,7 +48,7 @@ describe('joints from a card of slots', () => {
       ['snug', true],
     ]);
     expect(joints[0]?.drawMm).toBeCloseTo(2.7, 12);
-    expect(remarks.map(({ code, params }) => [code, params['kind']])).toEqual([
+    expect(remarks.map((one) => [one.code, param(one, 'kind')])).toEqual([
       ['joint-between-slots', 'press'],
       ['joint-not-seen', 'slip'],
     ]);

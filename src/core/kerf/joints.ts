@@ -1,5 +1,4 @@
-import { done, refused, type Outcome, type Problem } from '../problem.ts';
-import type { KerfReasonCode, KerfRemarkCode } from './codes.ts';
+import { done, problemOf, refused, type Outcome, type Problem } from '../problem.ts';
 
 /** How a tongue of the sheet goes into a slot: not at all, with a mallet, by hand and stays, by hand and slides, with play. */
 export const slotFits = ['no', 'press', 'snug', 'slip', 'loose'] as const;
@@ -45,14 +44,13 @@ export const jointsFrom = (
   slots: readonly SlotRead[],
   { tongueMm, kerfMm }: { readonly tongueMm: number; readonly kerfMm?: number },
 ): Outcome<Joints> => {
-  const refuse = (code: KerfReasonCode, params: Problem['params'] = {}) => refused(code, params);
-  if (slots.length < 2) return refuse('joint-slots-unread');
+  if (slots.length < 2) return refused('joint-slots-unread');
   const sorted = [...slots].sort((a, b) => a.drawnMm - b.drawnMm || rank(a) - rank(b));
   const mixed = sorted.findIndex((slot, i) => i > 0 && rank(slot) < rank(sorted[i - 1] ?? slot));
   const tighter = sorted[mixed];
   const looser = sorted[mixed - 1];
   if (tighter !== undefined && looser !== undefined) {
-    return refuse('joint-slots-mixed', { wideMm: tighter.drawnMm, narrowMm: looser.drawnMm });
+    return refused('joint-slots-mixed', { wideMm: tighter.drawnMm, narrowMm: looser.drawnMm });
   }
   const told = jointKinds.map((kind) => ({ kind, place: placeOf(sorted, kind) }));
   return done({
@@ -94,8 +92,7 @@ const placeOf = (sorted: readonly SlotRead[], kind: JointKind): Place | null => 
 };
 
 const remarkOf = (kind: JointKind, place: Place | null): readonly Problem[] => {
-  const remark = (code: KerfRemarkCode, params: Problem['params']) => [{ code, params }];
-  if (place === null) return remark('joint-not-seen', { kind });
+  if (place === null) return [problemOf('joint-not-seen', { kind })];
   if (place.isSeen) return [];
-  return remark('joint-between-slots', { kind, drawMm: Number(place.drawMm.toFixed(3)) });
+  return [problemOf('joint-between-slots', { kind, drawMm: Number(place.drawMm.toFixed(3)) })];
 };

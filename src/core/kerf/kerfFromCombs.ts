@@ -9,7 +9,6 @@ import {
   meanOfReadings,
 } from '../../num/uncertainty.ts';
 import { done, refused, type Outcome, type Problem } from '../problem.ts';
-import type { KerfReasonCode } from './codes.ts';
 import { combDirections, kerfsOf, type CombMeasure, type KerfComb } from './kerfComb.ts';
 import type { Kerf, KerfDoubt, KerfFound } from './kerf.ts';
 import { kerfRemarks } from './kerfRemarks.ts';
@@ -26,9 +25,9 @@ export const kerfFromCombs = (
 ): Outcome<KerfFound> => {
   const byCombMm = combs.map((comb) => kerfOfComb(comb, measure));
   const found = kerfOf(combs, measure);
-  if (found === null) return refuse('kerf-no-comb', {});
+  if (found === null) return refused('kerf-no-comb');
   if (!(found.kerfMm > 0))
-    return refuse('kerf-not-positive', { kerfMm: Number(found.kerfMm.toFixed(3)) });
+    return refused('kerf-not-positive', { kerfMm: Number(found.kerfMm.toFixed(3)) });
   const byDirection = combDirections.flatMap((direction) => {
     const one = kerfOf(
       combs.filter((comb) => comb.direction === direction),
@@ -43,8 +42,6 @@ export const kerfFromCombs = (
     remarks: kerfRemarks(combs, found, byDirection),
   });
 };
-
-const refuse = (code: KerfReasonCode, params: Problem['params']) => refused(code, params);
 
 /** Half of what may be left between two strips stands between them, as far as anybody knows. */
 const kerfOfComb = (comb: KerfComb, { gapMm }: CombMeasure): number => {

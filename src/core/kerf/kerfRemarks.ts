@@ -1,5 +1,5 @@
-import type { Problem } from '../problem.ts';
-import type { KerfRemarkCode } from './codes.ts';
+import { problemOf, type Carried, type Problem } from '../problem.ts';
+import type { KerfRemarkCode } from '../problems/kerf.ts';
 import type { CombDirection, KerfComb } from './kerfComb.ts';
 import type { Kerf } from './kerf.ts';
 
@@ -12,8 +12,11 @@ export const kerfRemarks = (
   { kerfMm }: Kerf,
   byDirection: readonly (Kerf & { readonly direction: CombDirection })[],
 ): readonly Problem[] => {
-  const remark = (is: boolean, code: KerfRemarkCode, params: Problem['params'] = {}) =>
-    is ? [{ code, params }] : [];
+  const remark = <Code extends KerfRemarkCode>(
+    is: boolean,
+    code: Code,
+    ...carried: Carried<Code>
+  ): readonly Problem[] => (is ? [problemOf(code, ...carried)] : []);
   const [across, up] = byDirection;
   const apartMm = across === undefined || up === undefined ? 0 : across.kerfMm - up.kerfMm;
   const apartLimitMm = Math.hypot(across?.expandedMm ?? 0, up?.expandedMm ?? 0);

@@ -1,6 +1,6 @@
 import { valueAt, type MonotoneCubic } from '../../num/monotoneCubic.ts';
-import { done, refused, type Outcome, type Problem } from '../problem.ts';
-import type { MeterCompareCode } from './meterCompareCodes.ts';
+import { done, refused, type Outcome, type ProblemOf } from '../problem.ts';
+import type { MeterCompareCode } from '../problems/meterings.ts';
 import { band, meterCurve, type MeterCurve } from './meterCurve.ts';
 import type { Metering } from './metering.ts';
 
@@ -21,7 +21,7 @@ export interface CurveChange {
   /** Where the two differ most for their noise. */
   readonly most: { readonly powerPct: number; readonly beforeMa: number; readonly nowMa: number };
   /** What to mind before believing it. */
-  readonly remarks: readonly (Problem & { readonly code: MeterCompareCode })[];
+  readonly remarks: readonly ProblemOf<MeterCompareCode>[];
 }
 
 /** Two looks, one at the level and one at the shape: together they are wrong once in twenty where nothing has changed. */

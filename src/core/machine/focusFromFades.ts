@@ -1,6 +1,6 @@
 import { fQuantile, tQuantile } from '../../num/distributions.ts';
-import { done, refused, type Outcome } from '../problem.ts';
-import type { FocusProblem } from './focusCodes.ts';
+import { done, refused, type Outcome, type ProblemOf } from '../problem.ts';
+import type { FocusCode } from '../problems/focus.ts';
 import { gapAtMm, sineOf, type FocusRamp } from './focusRamp.ts';
 import type { FadedLine, FocusFound, Interval } from './focusTest.ts';
 
@@ -41,7 +41,7 @@ export const focusFromFades = (
   const rayleighMm = rayleighFrom(whole, ramp);
   const disagree =
     degrees > 0 && squares / degrees / usual > fQuantile(0.99, degrees, believed.degrees);
-  const remarks: readonly FocusProblem[] = [
+  const remarks: readonly ProblemOf<FocusCode>[] = [
     ...(disagree ? [{ code: 'focus-lines-disagree' as const, params: {} }] : []),
     ...(rayleighMm === null ? [{ code: 'focus-depth-unknown' as const, params: {} }] : []),
   ];
@@ -75,7 +75,7 @@ const missed = (ramp: FocusRamp, lines: readonly FadedLine[]): Outcome<never> =>
   );
   if (lines.length === 0 || fadesLow.length + fadesHigh.length === 0)
     return lines.length === 0
-      ? refused('focus-readings-too-few', { lines: 0 })
+      ? refused('focus-readings-too-few')
       : refused('focus-line-never-fades');
   if (fadesLow.length >= fadesHigh.length)
     return refused('focus-beyond-high-end', {

@@ -1,7 +1,7 @@
 import { fQuantile, tQuantile } from '../../num/distributions.ts';
-import { done, refused, type Outcome } from '../problem.ts';
+import { done, refused, type Outcome, type ProblemOf } from '../problem.ts';
 import { fitLineWidths, rayleighBand, type LineWidth } from './fitLineWidths.ts';
-import type { FocusProblem } from './focusCodes.ts';
+import type { FocusCode } from '../problems/focus.ts';
 import { gapAtMm, sineOf, type FocusRamp } from './focusRamp.ts';
 import type { FocusFound, FocusReadings, Interval } from './focusTest.ts';
 
@@ -24,7 +24,7 @@ export const focusFromWidths = (ramp: FocusRamp, widths: Widths): Outcome<FocusF
   if (off !== undefined)
     return refused('focus-reading-off-strip', { alongMm: off.alongMm, lengthMm: ramp.lengthMm });
   const places = new Set(widths.map(({ alongMm }) => alongMm)).size;
-  if (places < leastWidths) return refused('focus-readings-too-few', { least: leastWidths });
+  if (places < leastWidths) return refused('focus-readings-too-few');
   const sine = sineOf(ramp);
   const heights = widths.map(({ alongMm, widthMm }) => ({ atMm: sine * alongMm, widthMm }));
   const fit = fitLineWidths(heights);
@@ -75,7 +75,7 @@ const rayleighOf = (
 const remarksOn = (
   along: Interval,
   { first, last, depthKnown }: { first: number; last: number; depthKnown: boolean },
-): readonly FocusProblem[] => [
+): readonly ProblemOf<FocusCode>[] => [
   ...(along.high > last ? [{ code: 'focus-near-high-end' as const, params: {} }] : []),
   ...(along.low < first ? [{ code: 'focus-near-low-end' as const, params: {} }] : []),
   ...(depthKnown ? [] : [{ code: 'focus-depth-unknown' as const, params: {} }]),

@@ -1,4 +1,5 @@
-import type { FocusProblem } from './focusCodes.ts';
+import type { ProblemOf } from '../problem.ts';
+import type { FocusCode } from '../problems/focus.ts';
 import type { FocusRamp } from './focusRamp.ts';
 
 /** One line drawn up a ramp: where it fades out on both sides. */
@@ -55,5 +56,5 @@ export interface FocusFound {
   readonly gapMm: Interval;
   /** From the focus to where the beam's area has doubled, mm; null where the readings do not tell. */
   readonly rayleighMm: Interval | null;
-  readonly remarks: readonly FocusProblem[];
+  readonly remarks: readonly ProblemOf<FocusCode>[];
 }

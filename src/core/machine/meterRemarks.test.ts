@@ -1,3 +1,4 @@
+import { param } from '../../../test/samples/param.ts';
 import { describe, expect, it } from 'vitest';
 
 import { seededRandom } from '../../num/seededRandom.ts';
@@ -54,7 +55,7 @@ describe('questions about readings', () => {
   it('name the setting whose two readings disagree', () => {
     const once = meteringOf((pct, round, ma) => (pct === 27 && round === 1 ? ma + 1.5 : ma));
     expect(codes(once)).toContain('meter-repeats-apart');
-    expect(meterRemarks(once)[0]?.params['powerPct']).toBe(27);
+    expect(param(meterRemarks(once)[0], 'powerPct')).toBe(27);
   });
 
   it('notice that the second round drew less all along', () => {

@@ -1,6 +1,7 @@
+import type { ProblemOf } from '../problem.ts';
 import { tQuantile } from '../../num/distributions.ts';
 import type { UnkeptMetering } from './metering.ts';
-import type { MeterProblem } from './meterCodes.ts';
+import type { MeterCode } from '../problems/meter.ts';
 import {
   assumedNoise,
   meterNoise,
@@ -21,7 +22,7 @@ const waterC = { coldBelow: 12, warmFrom: 28 } as const;
  * What is to be asked of readings before they are believed. Nothing here refuses them: a person may know better. The
  * first in the list is the one best looked at first.
  */
-export const meterRemarks = (metering: UnkeptMetering): readonly MeterProblem[] => {
+export const meterRemarks = (metering: UnkeptMetering): readonly ProblemOf<MeterCode>[] => {
   const settings = meterSettings(metering.readings);
   const lit = litSettings(settings);
   const noise = meterNoise(settings);
@@ -38,9 +39,12 @@ export const meterRemarks = (metering: UnkeptMetering): readonly MeterProblem[] 
 };
 
 /** More setting drew less, by more than noise. */
-const reversed = (lit: readonly MeterSetting[], noise: MeterNoise): readonly MeterProblem[] => {
+const reversed = (
+  lit: readonly MeterSetting[],
+  noise: MeterNoise,
+): readonly ProblemOf<MeterCode>[] => {
   const limit = tQuantile(1 - falseAlarm / Math.max(1, lit.length - 1), noise.degrees);
-  return lit.slice(1).flatMap((high, i): readonly MeterProblem[] => {
+  return lit.slice(1).flatMap((high, i): readonly ProblemOf<MeterCode>[] => {
     const low = lit[i];
     if (low === undefined) return [];
     const sd = Math.hypot(sdOfMean(noise, low), sdOfMean(noise, high));
@@ -63,7 +67,10 @@ const reversed = (lit: readonly MeterSetting[], noise: MeterNoise): readonly Met
  * The setting that lies farthest off the line through its neighbours: by more than noise, and by more than a bend does
  * at which the curve becomes twice or half as steep (a sixth of the neighbours' difference, for even steps).
  */
-const doubtful = (lit: readonly MeterSetting[], noise: MeterNoise): readonly MeterProblem[] => {
+const doubtful = (
+  lit: readonly MeterSetting[],
+  noise: MeterNoise,
+): readonly ProblemOf<MeterCode>[] => {
   const off = pseudoResiduals(lit);
   const limit = tQuantile(1 - falseAlarm / 2 / Math.max(1, off.length), noise.degrees);
   const beyond = off.map((here) => {
@@ -89,7 +96,7 @@ const doubtful = (lit: readonly MeterSetting[], noise: MeterNoise): readonly Met
 const aboutFiring = (
   settings: readonly MeterSetting[],
   lit: readonly MeterSetting[],
-): readonly MeterProblem[] => {
+): readonly ProblemOf<MeterCode>[] => {
   const first = lit[0];
   if (first === undefined) return [];
   const below = settings.filter(({ powerPct }) => powerPct < first.powerPct);
@@ -114,8 +121,9 @@ const aboutFiring = (
 const aboutReach = (
   { ratedCurrentMa }: UnkeptMetering,
   lit: readonly MeterSetting[],
-): readonly MeterProblem[] => {
-  const over = lit.find(({ meanMa }) => meanMa > 1.03 * (ratedCurrentMa ?? Infinity));
+): readonly ProblemOf<MeterCode>[] => {
+  const ratedMa = ratedCurrentMa ?? Infinity;
+  const over = lit.find(({ meanMa }) => meanMa > 1.03 * ratedMa);
   const gap = lit.findIndex(
     ({ powerPct }, i) => powerPct - (lit[i - 1]?.powerPct ?? powerPct) > 1.5 * widestGapPct,
   );
@@ -128,7 +136,7 @@ const aboutReach = (
             params: {
               powerPct: over.powerPct,
               currentMa: tenth(over.meanMa),
-              ratedMa: ratedCurrentMa ?? 0,
+              ratedMa,
             },
           },
         ]),
@@ -143,7 +151,7 @@ const aboutReach = (
   ];
 };
 
-const aboutWater = ({ waterC: temperatureC }: UnkeptMetering): readonly MeterProblem[] => {
+const aboutWater = ({ waterC: temperatureC }: UnkeptMetering): readonly ProblemOf<MeterCode>[] => {
   if (temperatureC === undefined) return [];
   if (temperatureC >= waterC.warmFrom)
     return [{ code: 'meter-water-warm', params: { waterC: temperatureC } }];

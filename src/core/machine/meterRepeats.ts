@@ -1,5 +1,6 @@
+import type { ProblemOf } from '../problem.ts';
 import { tQuantile } from '../../num/distributions.ts';
-import type { MeterProblem } from './meterCodes.ts';
+import type { MeterCode } from '../problems/meter.ts';
 import { meterNoise, sdAt, type MeterNoise } from './meterNoise.ts';
 import { litSettings, type MeterSetting } from './meterSettings.ts';
 
@@ -12,7 +13,7 @@ const worthASharePct = 2;
 export const repeatRemarks = (
   settings: readonly MeterSetting[],
   noise: MeterNoise,
-): readonly MeterProblem[] => {
+): readonly ProblemOf<MeterCode>[] => {
   const lit = litSettings(settings);
   if (lit.length > 0 && lit.every(({ readingsMa }) => readingsMa.length === 1))
     return [{ code: 'meter-no-repeats', params: {} }];
@@ -24,9 +25,9 @@ export const repeatRemarks = (
 const farApart = (
   settings: readonly MeterSetting[],
   { readToMa }: MeterNoise,
-): readonly MeterProblem[] => {
+): readonly ProblemOf<MeterCode>[] => {
   const lit = litSettings(settings);
-  return lit.flatMap((setting): readonly MeterProblem[] => {
+  return lit.flatMap((setting): readonly ProblemOf<MeterCode>[] => {
     const others = meterNoise(lit.filter((other) => other !== setting));
     if (others.from !== 'repeats' || setting.readingsMa.length < 2) return [];
     const [low, high] = [Math.min(...setting.readingsMa), Math.max(...setting.readingsMa)];
@@ -44,7 +45,7 @@ const farApart = (
 };
 
 /** The last reading at each setting against the first: a tube or a supply that warms up moves them all one way. */
-const drift = (lit: readonly MeterSetting[]): readonly MeterProblem[] => {
+const drift = (lit: readonly MeterSetting[]): readonly ProblemOf<MeterCode>[] => {
   const shares = lit.flatMap(({ readingsMa, meanMa }) => {
     const [first, last] = [readingsMa[0], readingsMa.at(-1)];
     return first === undefined || last === undefined || readingsMa.length < 2

@@ -1,6 +1,6 @@
-import { done, type Outcome } from '../problem.ts';
+import { done, type Outcome, type ProblemOf } from '../problem.ts';
 import { currentAt, meterCurve, settingAt, type Banded, type MeterCurve } from './meterCurve.ts';
-import type { MeterProblem } from './meterCodes.ts';
+import type { MeterCode } from '../problems/meter.ts';
 import type { UnkeptMetering } from './metering.ts';
 import { meterRemarks } from './meterRemarks.ts';
 
@@ -37,7 +37,7 @@ export interface MeterReport {
   readonly lines: readonly MeterLine[];
   /** Absent without a rated current. */
   readonly rated?: RatedSetting;
-  readonly remarks: readonly MeterProblem[];
+  readonly remarks: readonly ProblemOf<MeterCode>[];
 }
 
 /** What a metering says, or why its readings make no curve (the refusals of {@link meterCurve}). ~10 ms. */

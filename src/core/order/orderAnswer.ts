@@ -60,7 +60,7 @@ export const orderAnswer = (found: Fit, wish: OrderWish): Outcome<OrderAnswer> =
   const { study, posterior } = found;
   const line = lineOf(found);
   const recommended = recommend(found, line);
-  if ('reason' in recommended) return refused(recommended.reason.code, recommended.reason.params);
+  if ('reason' in recommended) return { ok: false, problem: recommended.reason };
   const { parts, partLengthMm = study.promise.partLengthMm } = wish;
   const order: Order = {
     parts,

@@ -6,9 +6,9 @@ import { presentLnV50 } from '../cutmodel/presentLevel.ts';
 import { energyCeiling } from '../card/ceiling.ts';
 import { powerLimit } from '../machine/deliveredPower.ts';
 import type { Tally } from '../reading/tally.ts';
-import { done, refused, type Outcome, type Problem } from '../problem.ts';
+import { done, refused, type Outcome, type ProblemOf } from '../problem.ts';
 import { boundsOf, keepsBounds, nothingSeen } from './bounds.ts';
-import type { PlanCode } from './codes.ts';
+import type { PlanCode } from '../problems/plan.ts';
 import { playOut, settingNow, type FirstAct, type PlanTable, type PlayedOrder } from './playOut.ts';
 import { planPoints } from './planPoints.ts';
 import type { PlanWish } from './planWish.ts';
@@ -41,7 +41,7 @@ export type PlanAct =
   | { readonly act: 'done' };
 
 /** A reason with its figures. */
-export type PlanReason = Problem & { readonly code: PlanCode };
+export type PlanReason = ProblemOf<PlanCode>;
 
 /** The next act of an order, why, and what is to be expected of what is left. */
 export interface Plan {

@@ -1,3 +1,4 @@
+import { param } from '../../../test/samples/param.ts';
 import { describe, expect, it } from 'vitest';
 import { plainStudy } from '../../../test/plainStudy.ts';
 import { fit } from '../cutmodel/fit.ts';
@@ -32,7 +33,7 @@ describe('what is foretold of a sheet', () => {
   it('is of all its parts, and says what the reason says', () => {
     expect(next.act).toBe('sheet');
     expect(sheet.parts).toBe(30);
-    expect(sheet.outOf100).toBeCloseTo(100 - Number(reason.params['notOutOf100']), 0);
+    expect(sheet.outOf100).toBeCloseTo(100 - Number(param(reason, 'notOutOf100')), 0);
     expect(sheet.notOut).toBeCloseTo((sheet.parts * (100 - sheet.outOf100)) / 100, 6);
     expect(sheet.notOutAtMost).toBeGreaterThanOrEqual(Math.floor(sheet.notOut));
     expect(sheet.sureOfPromisePct).toBeGreaterThanOrEqual(95);

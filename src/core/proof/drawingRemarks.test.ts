@@ -1,3 +1,4 @@
+import { param } from '../../../test/samples/param.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -194,6 +195,6 @@ describe('remarks on a drawing', () => {
     );
     const remarks = remarksOn(lines);
     expect(remarks.map(({ code }) => code)).toEqual(['proof-cuts-close']);
-    expect(remarks[0]?.params['leastMm']).toBeCloseTo(2, 1);
+    expect(param(remarks[0], 'leastMm')).toBeCloseTo(2, 1);
   }, 20_000);
 });

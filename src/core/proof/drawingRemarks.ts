@@ -1,17 +1,14 @@
 import type { JoinedLine } from '../path/joinedLines.ts';
 import type { Point } from '../path/point.ts';
 import type { Polyline } from '../path/polyline.ts';
-import type { Problem } from '../problem.ts';
+import type { ProblemOf } from '../problem.ts';
 import { closeCuts } from './closeCuts.ts';
-import type { ProofCode } from './codes.ts';
+import type { ProofCode } from '../problems/proof.ts';
 import { cutTwice } from './cutTwice.ts';
 import type { DrawingInParts } from './partsOf.ts';
 
 /** Something about the drawing itself that will show in the sheet; `at`: where, or where first. */
-export interface DrawingRemark extends Problem {
-  readonly code: ProofCode;
-  readonly at?: Point;
-}
+export type DrawingRemark = ProblemOf<ProofCode> & { readonly at?: Point };
 
 /** Drawings with more segments than this are not searched for pairs of lines; that is said. */
 const mostSegments = 800_000;

@@ -1,3 +1,4 @@
+import { problemOf } from '../problem.ts';
 import fc from 'fast-check';
 import { beforeAll, describe, expect, it } from 'vitest';
 
@@ -186,7 +187,7 @@ describe('a proof on the drawing', () => {
   });
 
   it('promises nothing where the study recommends nothing, and still tells the drawing', () => {
-    const reason = { code: 'nothing-read-yet', params: {} };
+    const reason = problemOf('nothing-read-yet');
     const told: ProofStage[] = [];
     const bare = proveDrawing(
       { lines: [{ points: star(0, 0), passes: 1 }], setting, found, noPromise: reason },

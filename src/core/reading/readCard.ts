@@ -1,7 +1,6 @@
 import type { Card } from '../card/card.ts';
 import { settingKey } from '../machine/setting.ts';
-import type { Problem } from '../problem.ts';
-import type { ReadingCode } from './codes.ts';
+import { problemOf, type Problem } from '../problem.ts';
 import type { CellAsRead, ReadingEvent } from './readingEvent.ts';
 import { standingEvents, withoutRepeats } from './standing.ts';
 
@@ -61,15 +60,13 @@ const later = (said: SaidOfCell, event: Exclude<ReadingEvent, { kind: 'undone' }
 const leftOut = (card: Card, events: readonly ReadingEvent[]): readonly Problem[] => {
   const cells = new Set(card.cells.map(({ id }) => id));
   const ids = new Set(events.map(({ id }) => id));
-  const problem = (code: ReadingCode, params: Problem['params']): Problem => ({
-    code,
-    params: { card: card.code, ...params },
-  });
-  return withoutRepeats(events).flatMap((event) => {
+  return withoutRepeats(events).flatMap((event): readonly Problem[] => {
     if (event.kind === 'undone')
       return ids.has(event.eventId)
         ? []
-        : [problem('undo-of-unknown-event', { event: event.eventId })];
-    return cells.has(event.cell) ? [] : [problem('event-for-unknown-cell', { cell: event.cell })];
+        : [problemOf('undo-of-unknown-event', { card: card.code, event: event.eventId })];
+    return cells.has(event.cell)
+      ? []
+      : [problemOf('event-for-unknown-cell', { card: card.code, cell: event.cell })];
   });
 };

@@ -16,6 +16,6 @@ export const alsoBy = (standing: Standing, kept: KeptSeen, answer: AnswerSeen): 
       run: speedMmPerS < run.speedMmPerS ? { ...run, speedMmPerS } : run,
     };
     if (rankOf(finding.kind) >= rankOf(now.kind)) return held;
-    const { kind, code, params = {}, next } = finding;
-    return { ...held, kind, why: { code, params }, next };
+    const { kind, why, next } = finding;
+    return { ...held, kind, why, next };
   }, standing);

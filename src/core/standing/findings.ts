@@ -1,14 +1,13 @@
+import type { StandingCode } from '../problems/standing.ts';
 import { answerSpeed, oneStepSurer } from '../cutmodel/answerSpeed.ts';
-import type { Problem } from '../problem.ts';
-import type { StandingCode } from './codes.ts';
+import { problemOf, type ProblemOf } from '../problem.ts';
 import type { AnswerSeen, KeptSeen } from './evidence.ts';
 import type { NextAct, StandingKind } from './standing.ts';
 
 /** One thing that the evidence says of the setting. */
 export interface Finding {
   readonly kind: StandingKind;
-  readonly code: StandingCode;
-  readonly params?: Problem['params'];
+  readonly why: ProblemOf<StandingCode>;
   readonly next: NextAct;
   /** Nobody should run faster than that until it is checked. */
   readonly atMostMmPerS?: number;
@@ -25,7 +24,7 @@ export const answerFindings = (
     return [
       {
         kind: 'watch-it',
-        code: 'no-answer-any-more',
+        why: problemOf('no-answer-any-more'),
         next: 'cut-card',
         atMostMmPerS: oneStepSurer(speedMmPerS),
       },
@@ -35,8 +34,7 @@ export const answerFindings = (
   return [
     {
       kind: isFar ? 'failed' : 'watch-it',
-      code: 'cards-say-slower',
-      params: { speedMmPerS, holdsMmPerS: answerSpeed(holds) },
+      why: problemOf('cards-say-slower', { speedMmPerS, holdsMmPerS: answerSpeed(holds) }),
       next: isFar ? 'cut-strip' : 'count-order',
       atMostMmPerS: holds,
     },

@@ -1,7 +1,7 @@
 import type { Setting } from '../machine/setting.ts';
-import type { Problem } from '../problem.ts';
+import type { ToldProblem } from '../problem.ts';
 import type { PromiseWish } from '../reading/promise.ts';
-import type { StandingCode } from './codes.ts';
+import type { StandingCode } from '../problems/standing.ts';
 import type { CountedOrders } from './countedOrders.ts';
 
 /** How a sheet, or a setting that was kept, stands; the worst first. */
@@ -22,8 +22,8 @@ export const nextActs = [
 
 export type NextAct = (typeof nextActs)[number];
 
-/** A reason with its figures. */
-export type StandingReason = Problem & { readonly code: StandingCode };
+/** A reason with its figures; where it is given on, they may be another program's. */
+export type StandingReason = ToldProblem & { readonly code: StandingCode };
 
 /** What is to be said of one stock, wherever it is shown: decided here once, from cards, orders and strips together. */
 export interface Standing {

@@ -1,3 +1,4 @@
+import { problemOf } from '../problem.ts';
 import { answerSpeed, oneStepSurer } from '../cutmodel/answerSpeed.ts';
 import type { Setting } from '../machine/setting.ts';
 import { countOrders } from './countedOrders.ts';
@@ -41,8 +42,7 @@ export const standingOf = (evidence: StandingEvidence): Standing => {
     ? [
         {
           kind: 'not-known',
-          code: 'outside-what-was-cut',
-          params: { speedMmPerS, powerPct: run.powerPct },
+          why: problemOf('outside-what-was-cut', { speedMmPerS, powerPct: run.powerPct }),
           next: 'card-that-reaches',
         },
       ]
@@ -53,18 +53,17 @@ export const standingOf = (evidence: StandingEvidence): Standing => {
   return { ...said(worst), run, isGuess, promise, counted };
 };
 
-const said = ({
+const said = ({ kind, why, next }: Finding): Pick<Standing, 'kind' | 'why' | 'next'> => ({
   kind,
-  code,
-  params = {},
-  next,
-}: Finding): Pick<Standing, 'kind' | 'why' | 'next'> => ({
-  kind,
-  why: { code, params },
+  why,
   next,
 });
 
-const nothingKnown: Finding = { kind: 'not-known', code: 'nothing-known', next: 'cut-card' };
+const nothingKnown: Finding = {
+  kind: 'not-known',
+  why: problemOf('nothing-known'),
+  next: 'cut-card',
+};
 
 const halfRead = ({ halfRead: half }: StandingEvidence): readonly Finding[] =>
   half === undefined
@@ -72,8 +71,11 @@ const halfRead = ({ halfRead: half }: StandingEvidence): readonly Finding[] =>
     : [
         {
           kind: 'not-known',
-          code: 'card-half-read',
-          params: { read: half.read, cells: half.cells, left: half.cells - half.read },
+          why: problemOf('card-half-read', {
+            read: half.read,
+            cells: half.cells,
+            left: half.cells - half.read,
+          }),
           next: 'finish-reading',
         },
       ];
@@ -121,19 +123,25 @@ const ordersFound = (
   if (says.kind !== 'failed')
     return [
       says.kind === 'slipped'
-        ? { kind: 'watch-it', code: 'slipped-once', params, next: 'count-order' }
-        : { kind: 'watch-it', code: 'more-than-allowed', params, next: 'count-order' },
+        ? { kind: 'watch-it', why: problemOf('slipped-once', params), next: 'count-order' }
+        : { kind: 'watch-it', why: problemOf('more-than-allowed', params), next: 'count-order' },
     ];
   const last = orders.at(-1)?.at ?? '';
   const isChecked = strips.some((strip) => strip.at > last && isGood(strip));
   const atMostMmPerS = oneStepSurer(speedMmPerS);
   return isChecked
-    ? [{ kind: 'watch-it', code: 'checked-since', params, next: 'count-order', atMostMmPerS }]
+    ? [
+        {
+          kind: 'watch-it',
+          why: problemOf('checked-since', params),
+          next: 'count-order',
+          atMostMmPerS,
+        },
+      ]
     : [
         {
           kind: 'failed',
-          code: says.lately ? 'orders-since-failed' : 'order-failed',
-          params,
+          why: problemOf(says.lately ? 'orders-since-failed' : 'order-failed', params),
           next: 'cut-strip',
           atMostMmPerS,
         },
@@ -165,8 +173,10 @@ const runBefore = (
       : [
           {
             kind: 'failed',
-            code: 'run-before-failed',
-            params: { ...countParams(by), speedMmPerS: group.speedMmPerS },
+            why: problemOf('run-before-failed', {
+              ...countParams(by),
+              speedMmPerS: group.speedMmPerS,
+            }),
             next: 'count-order',
             atMostMmPerS: oneStepSurer(group.speedMmPerS),
           },
@@ -193,7 +203,7 @@ const bySpeed = (
 
 const byChart = ({ isChartAlarmed, kept }: StandingEvidence): readonly Finding[] =>
   isChartAlarmed && kept !== undefined
-    ? [{ kind: 'watch-it', code: 'worse-than-foreseen', next: 'cut-strip' }]
+    ? [{ kind: 'watch-it', why: problemOf('worse-than-foreseen'), next: 'cut-strip' }]
     : [];
 
 const isGood = ({ verdict }: StripSeen): boolean =>
@@ -219,8 +229,7 @@ const byStrips = (
       ? [
           {
             kind,
-            code: 'strip-says-slower',
-            params,
+            why: problemOf('strip-says-slower', params),
             next: 'count-order',
             atMostMmPerS: verdict.setting.speedMmPerS,
           },
@@ -228,8 +237,7 @@ const byStrips = (
       : [
           {
             kind,
-            code: 'strip-does-not-tell',
-            params,
+            why: problemOf('strip-does-not-tell', params),
             next: 'cut-card',
             atMostMmPerS: oneStepSurer(setting.speedMmPerS),
           },
@@ -248,7 +256,7 @@ const byMissingSum = (
     ? [
         {
           kind: 'not-known',
-          code: 'not-worked-out',
+          why: problemOf('not-worked-out'),
           next: 'count-order',
           atMostMmPerS: oneStepSurer(speedMmPerS),
         },
@@ -261,8 +269,10 @@ const byPromise = ({ kept }: StandingEvidence, borneOut: boolean): readonly Find
     ? [
         {
           kind: 'watch-it',
-          code: 'less-sure-than-asked',
-          params: { surePct: Math.floor(kept.surePct), askedPct: kept.promise.surePct },
+          why: problemOf('less-sure-than-asked', {
+            surePct: Math.floor(kept.surePct),
+            askedPct: kept.promise.surePct,
+          }),
           next: 'count-order',
         },
       ]
@@ -281,13 +291,12 @@ const inFavour = (
     return [
       {
         kind: 'holds',
-        code: 'borne-out',
-        params,
+        why: problemOf('borne-out', params),
         next: kept === undefined ? 'keep-it' : 'nothing-to-do',
       },
     ];
-  if (counted.parts > 0) return [{ kind: 'holds', code: 'as-promised', params, next }];
+  if (counted.parts > 0) return [{ kind: 'holds', why: problemOf('as-promised', params), next }];
   return strip === undefined
-    ? [{ kind: 'holds', code: 'by-cards-alone', next }]
-    : [{ kind: 'holds', code: 'strip-held', params: { strip: strip.code }, next }];
+    ? [{ kind: 'holds', why: problemOf('by-cards-alone'), next }]
+    : [{ kind: 'holds', why: problemOf('strip-held', { strip: strip.code }), next }];
 };

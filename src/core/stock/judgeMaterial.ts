@@ -1,6 +1,6 @@
-import type { Problem } from '../problem.ts';
+import { problemOf, type ParamsOf, type Problem, type ProblemOf } from '../problem.ts';
 import { remembered } from '../remembered.ts';
-import type { OpenQuestion, StockCode } from './codes.ts';
+import type { OpenQuestion } from '../problems/stock.ts';
 import { findMaterial, type MaterialClass } from './materials.ts';
 import {
   judgedMaterials,
@@ -23,15 +23,23 @@ export type MaterialJudgement = {
   readonly remarks: readonly Problem[];
 } & (
   | { readonly decision: 'allowed' }
-  | {
-      readonly decision: 'caution' | 'refuse';
-      readonly entry: JudgedMaterial;
-      /** The word in the list that the text hit. */
-      readonly matched: string;
-      readonly problem: Problem;
-    }
-  | { readonly decision: 'unknown'; readonly problem: Problem }
+  | (Matched & {
+      readonly decision: 'caution';
+      readonly problem: ProblemOf<'material-caution'>;
+    })
+  | (Matched & { readonly decision: 'refuse'; readonly problem: ProblemOf<'material-refused'> })
+  | { readonly decision: 'unknown'; readonly problem: ProblemOf<Question> }
 );
+
+interface Matched {
+  readonly entry: JudgedMaterial;
+  /** The word in the list that the text hit. */
+  readonly matched: string;
+}
+
+/** A question, of a name or where nothing known is named. */
+type Question =
+  OpenQuestion | 'material-rubber-data-sheet' | 'material-what-instead' | 'material-unknown';
 
 /**
  * Judges a material by the text that a person typed ("3 mm birch ply", "P.V.C.", "poly carbonate", "leather"). Of
@@ -48,18 +56,18 @@ const judged = remembered((text: string): MaterialJudgement => {
   const material = findMaterial(text);
   const about = material === undefined ? {} : { material };
   const cautioned = entries.filter(({ entry }) => entry.decision === 'caution');
-  const cautions = cautioned.map((one) => problemOf('material-caution', text, one));
+  const cautions = cautioned.map((one) => problemOf('material-caution', saidOf(text, one)));
   const refusals = entries.filter(({ entry }) => entry.decision === 'refuse');
   const refusal = refusals.find(
     (one) => !isLaserRubber(text, one) && !denied.has(one.entry.material),
   );
   if (refusal !== undefined) {
-    const problem = problemOf('material-refused', text, refusal);
+    const problem = problemOf('material-refused', saidOf(text, refusal));
     return { decision: 'refuse', ...refusal, problem, remarks: [problem], ...about };
   }
   const asked = leftOpen(text, refusals) ?? questions[0] ?? unlisted(cautions, material);
   if (asked !== undefined) {
-    const problem: Problem = { code: asked, params: { text } };
+    const problem = problemOf(asked, { text });
     return { decision: 'unknown', problem, remarks: [problem, ...cautions], ...about };
   }
   const [caution] = cautioned;
@@ -70,7 +78,7 @@ const judged = remembered((text: string): MaterialJudgement => {
 }, mostRemembered);
 
 /** The question that stands in for a refusal: of rubber for lasers, or of what the text says that it is not. */
-const leftOpen = (text: string, [refusal]: readonly NamedEntry[]): StockCode | undefined => {
+const leftOpen = (text: string, [refusal]: readonly NamedEntry[]): Question | undefined => {
   if (refusal === undefined) return undefined;
   return isLaserRubber(text, refusal) ? 'material-rubber-data-sheet' : 'material-what-instead';
 };
@@ -78,7 +86,7 @@ const leftOpen = (text: string, [refusal]: readonly NamedEntry[]): StockCode | u
 const unlisted = (
   cautions: readonly Problem[],
   material: MaterialClass | undefined,
-): StockCode | undefined =>
+): Question | undefined =>
   cautions.length === 0 && material === undefined ? 'material-unknown' : undefined;
 
 interface NamedEntry {
@@ -179,13 +187,10 @@ const isLaserRubber = (text: string, { entry }: NamedEntry): boolean =>
   entry.material === 'Rubber and elastomers of unknown type' &&
   mentionsIn(text, laserRubber).some(({ isDenied }) => !isDenied);
 
-const problemOf = (code: StockCode, text: string, { entry }: NamedEntry): Problem => ({
-  code,
-  params: {
-    text,
-    material: entry.material,
-    reason: entry.reason,
-    hazards: entry.hazards.join(', '),
-    source: entry.sources.join('; '),
-  },
+const saidOf = (text: string, { entry }: NamedEntry): ParamsOf<'material-refused'> => ({
+  text,
+  material: entry.material,
+  reason: entry.reason,
+  hazards: entry.hazards.join(', '),
+  source: entry.sources.join('; '),
 });

@@ -1,7 +1,6 @@
 import { expectedV50, priors } from '../cutmodel/priors.ts';
 import type { Setting } from '../machine/setting.ts';
-import type { Problem } from '../problem.ts';
-import type { StockCode } from './codes.ts';
+import { problemOf, type Problem } from '../problem.ts';
 
 /** A setting with what it is meant to do, to be looked at for slips of a key or a unit. */
 export interface SettingToQuestion {
@@ -50,8 +49,9 @@ const questionEnergy = (
     energyJPerMm2: Number(energy.toPrecision(2)),
   };
   if (tooLittle > allowed)
-    return question('energy-too-little', { ...shown, factor: roughly(tooLittle) });
-  if (tooMuch > allowed) return question('energy-too-much', { ...shown, factor: roughly(tooMuch) });
+    return problemOf('energy-too-little', { ...shown, factor: roughly(tooLittle) });
+  if (tooMuch > allowed)
+    return problemOf('energy-too-much', { ...shown, factor: roughly(tooMuch) });
   return undefined;
 };
 
@@ -75,13 +75,11 @@ const questionSpeed = ({
   const shown = { speedMmPerS: setting.speedMmPerS, powerPct: setting.powerPct, thicknessMm };
   const tooFast = setting.speedMmPerS / usual;
   if (tooFast > allowed)
-    return question('speed-looks-too-fast', { ...shown, factor: roughly(tooFast) });
+    return problemOf('speed-looks-too-fast', { ...shown, factor: roughly(tooFast) });
   if (1 / tooFast > allowed)
-    return question('speed-looks-too-slow', { ...shown, factor: roughly(1 / tooFast) });
+    return problemOf('speed-looks-too-slow', { ...shown, factor: roughly(1 / tooFast) });
   return undefined;
 };
-
-const question = (code: StockCode, params: Problem['params']): Problem => ({ code, params });
 
 /** Two figures are enough for "about 28 times". */
 const roughly = (factor: number): number => Number(factor.toPrecision(2));

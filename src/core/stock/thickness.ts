@@ -1,6 +1,5 @@
 import { tQuantile } from '../../num/distributions.ts';
-import type { Problem } from '../problem.ts';
-import type { StockCode } from './codes.ts';
+import { problemOf, type Problem } from '../problem.ts';
 import { labelTolerance } from './labelTolerance.ts';
 import type { Stock } from './stock.ts';
 
@@ -64,8 +63,6 @@ const remarksOn = (
 ): readonly Problem[] => {
   const { meanMm, leastMm, mostMm, uncertaintyMm, differencePct, count } = summary;
   const remarks: Problem[] = [];
-  const remark = (code: StockCode, params: Problem['params'] = {}) =>
-    remarks.push({ code, params });
   const offByMm = Math.abs(meanMm - stock.nominalThicknessMm);
   if (offByMm > uncertaintyMm && Math.abs(differencePct) > differenceWorthSayingPct) {
     const shown = {
@@ -76,18 +73,20 @@ const remarksOn = (
     };
     const allowed = labelTolerance(stock.material, stock.nominalThicknessMm);
     if (allowed !== undefined && (meanMm < allowed.leastMm || meanMm > allowed.mostMm))
-      remark('label-beyond-standard', {
-        ...shown,
-        leastMm: rounded(allowed.leastMm, 2),
-        mostMm: rounded(allowed.mostMm, 2),
-        standard: allowed.source,
-      });
-    else remark('label-lies', shown);
+      remarks.push(
+        problemOf('label-beyond-standard', {
+          ...shown,
+          leastMm: rounded(allowed.leastMm, 2),
+          mostMm: rounded(allowed.mostMm, 2),
+          standard: allowed.source,
+        }),
+      );
+    else remarks.push(problemOf('label-lies', shown));
   }
   // EN 324-1:1993 takes eight: each corner and each mid-side, about 50 mm in from the edge, mean to 0.1 mm.
-  if (count === 1) remark('thickness-one-reading');
+  if (count === 1) remarks.push(problemOf('thickness-one-reading'));
   if (mostMm - leastMm > Math.max(0.3, 0.15 * meanMm))
-    remark('thickness-readings-disagree', { leastMm, mostMm });
+    remarks.push(problemOf('thickness-readings-disagree', { leastMm, mostMm }));
   return remarks;
 };
 

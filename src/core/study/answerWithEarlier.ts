@@ -6,7 +6,7 @@ import type { FitAnswer, NextCardAnswer } from '../cutmodel/fitAnswer.ts';
 import { nextCardFrom, type NextCardWish } from '../cutmodel/nextCard.ts';
 import type { Problem } from '../problem.ts';
 import { beliefsFrom } from './beliefsFrom.ts';
-import type { ChangedCode, EarlierCode } from './codes.ts';
+import type { ChangedCode, EarlierCode } from '../problems/earlier.ts';
 import type { EarlierSheet } from './earlierSheet.ts';
 import { countEarlier, historyOf, type EarlierCount } from './historyOf.ts';
 import { splitEarlier } from './pickEarlier.ts';

@@ -1,5 +1,6 @@
 import type { Card } from '../card/card.ts';
-import { firingProblem, type FiringPart } from '../card/firingLimits.ts';
+import { firingProblem } from '../card/firingLimits.ts';
+import type { FiringPart } from '../problems/firing.ts';
 import type { Setting } from '../machine/setting.ts';
 import type { Problem } from '../problem.ts';
 import { acceptMaterial } from '../stock/acceptMaterial.ts';

@@ -24,10 +24,8 @@ export const parseDuration = (text: string): Outcome<number> => {
 
 /** Figure and unit by figure and unit, each unit smaller than the one before. */
 const parts = (whole: string, text: string, soFar: number, above: number): Outcome<number> => {
-  const figure = parseNumber(text);
-  if (!figure.ok) {
-    return refused(figure.problem.code, { ...figure.problem.params, kind: 'duration' });
-  }
+  const figure = parseNumber(text, 'duration');
+  if (!figure.ok) return figure;
   const rest = figure.value.rest.trim();
   const [spelling, each] = unitSeconds.find(([way]) => way.test(rest)) ?? [];
   if (rest === '' && above === Infinity) return done(figure.value.value);

@@ -1,8 +1,6 @@
 import { done, refused, type Outcome } from '../problem.ts';
+import type { QuantityKind } from '../problems/units.ts';
 import { parseNumber } from './parseNumber.ts';
-
-export type QuantityKind =
-  'length' | 'speed' | 'pressure' | 'power' | 'strength' | 'current' | 'acceleration' | 'duration';
 
 /** One kind of quantity: how many base units each unit is, by every way of writing it. */
 export interface Units<Unit extends string> {
@@ -18,8 +16,8 @@ export const parseQuantity = <Unit extends string>(
   text: string,
   defaultUnit: Unit,
 ): Outcome<number> => {
-  const figure = parseNumber(text);
-  if (!figure.ok) return withKind(figure.problem, kind);
+  const figure = parseNumber(text, kind);
+  if (!figure.ok) return figure;
   const { value, rest } = figure.value;
   const unit = unitOf(rest, defaultUnit, factor, spellings);
   if (unit === undefined)
@@ -31,11 +29,6 @@ export const parseQuantity = <Unit extends string>(
     });
   return done(tidy(value * factor[unit]));
 };
-
-const withKind = (
-  problem: { code: string; params: Readonly<Record<string, string | number>> },
-  kind: string,
-) => refused(problem.code, { ...problem.params, kind });
 
 const unitOf = <Unit extends string>(
   written: string,

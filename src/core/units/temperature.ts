@@ -17,9 +17,8 @@ export const parseTemperature = (
   text: string,
   defaultUnit: TemperatureUnit = '°C',
 ): Outcome<number> => {
-  const figure = parseNumber(text);
-  if (!figure.ok)
-    return refused(figure.problem.code, { ...figure.problem.params, kind: 'temperature' });
+  const figure = parseNumber(text, 'temperature');
+  if (!figure.ok) return figure;
   const { value, rest } = figure.value;
   const written = rest.toLowerCase().replace(/[\s.]|degrees?|deg/g, '');
   const unit =

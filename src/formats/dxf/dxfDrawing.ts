@@ -2,11 +2,11 @@ import type { PathLine } from '../../core/filecheck/toolpath.ts';
 import { parseLayerName } from '../../core/card/settingWords.ts';
 import { mapped, shift, times, type Matrix } from '../../core/path/matrix.ts';
 import { Tracer } from '../../core/path/tracer.ts';
-import type { Outcome } from '../../core/problem.ts';
+import { refused, type Outcome } from '../../core/problem.ts';
 import { Noticed } from '../noticed.ts';
 import { refuseStopped, tracerLimits, type ReadingOptions } from '../reading.ts';
 import { readingLimits } from '../readingLimits.ts';
-import { refuseDrawing, refuseUnreadable } from '../refuseDrawing.ts';
+import { refuseUnreadable } from '../refuseDrawing.ts';
 import type { DxfFile } from './dxfFile.ts';
 import { notesLayer } from './notesLayer.ts';
 import { dxfKey, type DxfBlock, type DxfLayer, type DxfPart, type Stroke } from './dxfPart.ts';
@@ -76,7 +76,7 @@ export class DxfDrawing {
   #count(parts: number): void {
     this.#asked += parts;
     if (!(this.#asked <= readingLimits.parts))
-      this.problem ??= refuseDrawing('drawing-too-many-parts', { most: readingLimits.parts });
+      this.problem ??= refused('drawing-too-many-parts', { most: readingLimits.parts });
   }
 
   #draw(part: DxfPart, state: State): void {
@@ -153,7 +153,7 @@ export class DxfDrawing {
     }
     for (let at = state.copying; at !== undefined; at = at.outer) {
       if (at.block !== block) continue;
-      this.problem = refuseDrawing('drawing-copies-itself', { name: part.block.slice(0, 40) });
+      this.problem = refused('drawing-copies-itself', { name: part.block.slice(0, 40) });
       return;
     }
     // Copies count even where they are empty, before any is made.

@@ -1,6 +1,6 @@
-import { done, type Outcome } from '../../core/problem.ts';
+import { done, refused, type Outcome } from '../../core/problem.ts';
 import { readingLimits } from '../readingLimits.ts';
-import { refuseDrawing, refuseUnreadable } from '../refuseDrawing.ts';
+import { refuseUnreadable } from '../refuseDrawing.ts';
 import { partOf } from './dxfEntity.ts';
 import { DxfGroups, type DxfGroup, type DxfRecord } from './dxfGroups.ts';
 import { dxfKey, type DxfBlock, type DxfLayer, type DxfPart } from './dxfPart.ts';
@@ -159,9 +159,9 @@ class Builder {
     this.#count += 1;
     if (values.type === 'SPLINE') this.#splineWork += splineWork(values);
     if (this.#count > readingLimits.parts)
-      this.problem ??= refuseDrawing('drawing-too-many-parts', { most: readingLimits.parts });
+      this.problem ??= refused('drawing-too-many-parts', { most: readingLimits.parts });
     if (this.#splineWork > mostSplineWork)
-      this.problem ??= refuseDrawing('drawing-too-many-points', { points: readingLimits.points });
+      this.problem ??= refused('drawing-too-many-points', { points: readingLimits.points });
     if (this.problem !== undefined) return;
     // What a block defines to be filled in is no text of it; what was filled in comes with the insert.
     if (this.#block !== undefined && values.type === 'ATTDEF') return;

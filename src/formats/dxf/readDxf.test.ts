@@ -1,3 +1,4 @@
+import { param } from '../../../test/samples/param.ts';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
@@ -139,7 +140,7 @@ describe('reading DXF', () => {
       },
       { severity: 'remark', code: 'check-part-not-read', params: { what: 'POINT', count: 2 } },
     ]);
-    expect(read(dxf([more])).noticed[0]?.params['words']).toBe('daily too');
+    expect(param(read(dxf([more])).noticed[0], 'words')).toBe('daily too');
   });
 
   it('reads polylines of the old kind, with bulges, without their frames, and without an end', () => {
@@ -169,7 +170,7 @@ describe('reading DXF', () => {
     expect(found[1]).toBe(5);
     expect(lengths(dxf([...square, line]))).toEqual(found);
     const mesh = [0, 'POLYLINE', 8, '0', 70, 64];
-    expect(read(dxf([mesh, vertex(0, 0), vertex(1, 1), end])).noticed[0]?.params['what']).toBe(
+    expect(param(read(dxf([mesh, vertex(0, 0), vertex(1, 1), end])).noticed[0], 'what')).toBe(
       'POLYLINE',
     );
   });
@@ -260,7 +261,7 @@ describe('reading DXF', () => {
       [-20, 10],
     ]);
     const gone = [0, 'INSERT', 8, '0', 2, 'None', 10, 0, 20, 0];
-    expect(read(dxf([gone])).noticed[0]?.params['what']).toBe('block None');
+    expect(param(read(dxf([gone])).noticed[0], 'what')).toBe('block None');
   });
 
   it('mirrors what is drawn from below (DXF reference, arbitrary axis algorithm)', () => {

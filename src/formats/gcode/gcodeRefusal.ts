@@ -1,7 +1,6 @@
 import type { CardDrawing } from '../../core/card/cardDrawing.ts';
-import { powerInCornersPct, type Setting } from '../../core/machine/setting.ts';
-import type { Problem } from '../../core/problem.ts';
-import type { DrawingCode } from '../drawingCodes.ts';
+import { powerInCornersPct } from '../../core/machine/setting.ts';
+import { problemOf, type Problem } from '../../core/problem.ts';
 
 /**
  * Why a drawing cannot be said in G-code; undefined where it can. RS-274 has one S for a move and a valve for the air, so
@@ -25,22 +24,17 @@ export const gcodeRefusal = ({ layers }: CardDrawing): Problem | undefined => {
       minPowerPct,
     });
   }
-  const pressures = settings.filter(({ setting }) => pressureOf(setting) !== undefined);
-  const [first] = pressures;
-  const other = pressures.find(
-    ({ setting }) => first !== undefined && pressureOf(setting) !== pressureOf(first.setting),
+  const pressures = settings.flatMap(({ setting: { air }, name }) =>
+    typeof air === 'object' ? [{ name, kPa: air.kPa }] : [],
   );
+  const [first] = pressures;
+  const other = pressures.find(({ kPa }) => kPa !== first?.kPa);
   return first === undefined || other === undefined
     ? undefined
     : problemOf('gcode-pressure-not-carried', {
         one: first.name,
-        oneKpa: pressureOf(first.setting) ?? 0,
+        oneKpa: first.kPa,
         other: other.name,
-        otherKpa: pressureOf(other.setting) ?? 0,
+        otherKpa: other.kPa,
       });
 };
-
-const pressureOf = ({ air }: Setting): number | undefined =>
-  typeof air === 'object' ? air.kPa : undefined;
-
-const problemOf = (code: DrawingCode, params: Problem['params']): Problem => ({ code, params });

@@ -1,3 +1,4 @@
+import { param } from '../../../test/samples/param.ts';
 import { describe, expect, it } from 'vitest';
 
 import { checkToolpath } from '../../core/filecheck/checkToolpath.ts';
@@ -7,9 +8,11 @@ import { readGcode } from './readGcode.ts';
 /** What a file is found to have, with the line of each. */
 const found = (text: string): readonly string[] => {
   const read = readGcode(text);
-  if (!read.ok) return [`${read.problem.code} ${String(read.problem.params['line'])}`];
+  if (!read.ok) return [`${read.problem.code} ${String(param(read.problem, 'line'))}`];
   return checkToolpath(read.value).findings.map(({ code, severity, params }) =>
-    [severity, code, params['where']].filter((part) => part !== undefined).join(' '),
+    [severity, code, param({ code, params }, 'where')]
+      .filter((part) => part !== undefined)
+      .join(' '),
   );
 };
 const clean = '(S1000 is 100 pct)\nG21 G90\nG0 X1 Y1\nM3 S300\nG1 X9 F600\nM5\nM2';

@@ -1,8 +1,7 @@
 import type { Toolpath } from '../../core/filecheck/toolpath.ts';
-import { done, type Outcome } from '../../core/problem.ts';
+import { done, refused, type Outcome } from '../../core/problem.ts';
 import { finish, refuseStopped, type Reading, type ReadingOptions } from '../reading.ts';
 import { readingLimits } from '../readingLimits.ts';
-import { refuseDrawing } from '../refuseDrawing.ts';
 import { cutLines } from './cutLines.ts';
 import type { GcodeProgram } from './gcodeProgram.ts';
 import { gcodeTraps } from './gcodeTraps.ts';
@@ -25,7 +24,7 @@ export function* gcodeReading(text: string, options: ReadingOptions = {}): Readi
   for (; step.done !== true; step = carriedOut.next()) yield 0.8 * step.value;
   if (!step.value.ok) {
     const { line, why } = step.value.error;
-    return refuseDrawing('gcode-unreadable', { line, why });
+    return refused('gcode-unreadable', { line, why });
   }
   const { program } = step.value;
   yield 0.8;

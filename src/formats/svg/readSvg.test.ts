@@ -1,3 +1,4 @@
+import { param } from '../../../test/samples/param.ts';
 import { describe, expect, it } from 'vitest';
 
 import type { Toolpath } from '../../core/filecheck/toolpath.ts';
@@ -130,7 +131,7 @@ describe('reading SVG', () => {
       '<image href="a.png"/><image href="b.png"/><defs><path d="M0 0h9"/></defs><path d="M0 0L oops"/><path d="M0 0h1" clip-path="url(#c)" stroke-dasharray="1 2"/><use href="other.svg#a"/><g transform="turn(3)"><path d="M0 0v1"/></g>',
     );
     expect(toolpath.lines).toHaveLength(2);
-    expect(toolpath.noticed.map(({ code, params }) => [code, params['what']])).toEqual([
+    expect(toolpath.noticed.map((one) => [one.code, param(one, 'what')])).toEqual([
       ['check-part-not-read', 'path at 0 0L oops'],
       ['check-part-not-read', 'transform turn(3)'],
       ['check-part-not-read', 'image'],
@@ -155,7 +156,7 @@ describe('reading SVG', () => {
   });
 
   const codes = (toolpath: Toolpath): readonly (readonly unknown[])[] =>
-    toolpath.noticed.map(({ code, params }) => [code, params['count']]);
+    toolpath.noticed.map((one) => [one.code, param(one, 'count')]);
   const reaches = (toolpath: Toolpath): readonly number[] =>
     toolpath.lines.map(({ points }) => Number(lengthMm(points).toFixed(3)));
 
@@ -185,7 +186,7 @@ describe('reading SVG', () => {
     );
     expect(reaches(toolpath)).toEqual([1, 2, 3, 4, 5]);
     expect(codes(toolpath)).toEqual([['check-unseen-cut', 3]]);
-    expect(toolpath.noticed[0]?.params['where']).toBe(2);
+    expect(param(toolpath.noticed[0], 'where')).toBe(2);
   });
 
   it('takes the colour of the stroke, else of the fill, from attribute, style or rule', () => {

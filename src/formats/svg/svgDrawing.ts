@@ -2,11 +2,11 @@ import type { PathLine } from '../../core/filecheck/toolpath.ts';
 import { mapped, shift, times } from '../../core/path/matrix.ts';
 import type { Point } from '../../core/path/point.ts';
 import { Tracer } from '../../core/path/tracer.ts';
-import type { Outcome } from '../../core/problem.ts';
+import { refused, type Outcome } from '../../core/problem.ts';
 import { Noticed } from '../noticed.ts';
 import { refuseStopped, tracerLimits, type ReadingOptions } from '../reading.ts';
 import { readingLimits } from '../readingLimits.ts';
-import { refuseDrawing, refuseUnreadable } from '../refuseDrawing.ts';
+import { refuseUnreadable } from '../refuseDrawing.ts';
 import { passes } from './svgConditions.ts';
 import { framed, type CopySize } from './svgFrame.ts';
 import { svgLength } from './svgLength.ts';
@@ -58,7 +58,7 @@ export class SvgDrawing {
     if (next === undefined || this.problem !== undefined) return false;
     this.#visited += 1;
     if (this.#visited > readingLimits.parts || this.#signs > readingLimits.dataSigns)
-      this.problem = refuseDrawing('drawing-too-many-parts', { most: readingLimits.parts });
+      this.problem = refused('drawing-too-many-parts', { most: readingLimits.parts });
     else if (next.state.depth > readingLimits.depth)
       this.problem = refuseUnreadable('SVG', 'copies within copies without end');
     else this.#visit(next);
@@ -178,7 +178,7 @@ export class SvgDrawing {
     }
     for (let at = state.copying; at !== undefined; at = at.outer) {
       if (at.target !== target) continue;
-      this.problem = refuseDrawing('drawing-copies-itself', { name: href.slice(0, 40) });
+      this.problem = refused('drawing-copies-itself', { name: href.slice(0, 40) });
       return;
     }
     const { width, height } = state.view;

@@ -1,7 +1,7 @@
 import { SaxesParser, type SaxesTagPlain } from 'saxes';
-import { done, type Outcome } from '../../core/problem.ts';
+import { done, refused, type Outcome } from '../../core/problem.ts';
 import { readingLimits } from '../readingLimits.ts';
-import { refuseDrawing, refuseUnreadable } from '../refuseDrawing.ts';
+import { refuseUnreadable } from '../refuseDrawing.ts';
 import { ownEntities } from './ownEntities.ts';
 
 /** An element of a drawing. Elements that are none of SVG's (what drawing programs keep for themselves) are left out. */
@@ -39,7 +39,7 @@ export function* readTree(text: string): Generator<number, Outcome<SvgTree>, und
   const parser = new SaxesParser();
   parser.on('doctype', (doctype) => {
     const entities = ownEntities(doctype, text);
-    if (entities === undefined) builder.problem ??= refuseDrawing('drawing-declares-entities');
+    if (entities === undefined) builder.problem ??= refused('drawing-declares-entities');
     else Object.assign(parser.ENTITIES, Object.fromEntries(entities));
   });
   parser.on('opentag', (tag) => builder.open(tag));
@@ -78,7 +78,7 @@ class Builder {
     if (this.problem !== undefined) return;
     this.#elements += 1;
     if (this.#elements > readingLimits.parts)
-      this.problem = refuseDrawing('drawing-too-many-parts', { most: readingLimits.parts });
+      this.problem = refused('drawing-too-many-parts', { most: readingLimits.parts });
     if (this.#open.length >= readingLimits.depth)
       this.problem = unreadable('groups within groups without end');
     if (this.#root === undefined) this.#begin(name);

@@ -1,4 +1,4 @@
-import type { Problem } from '../../core/problem.ts';
+import { problemOf, type Problem } from '../../core/problem.ts';
 import type { Addressed } from '../../wire/pageApi.ts';
 import {
   addressOf,
@@ -8,7 +8,6 @@ import {
   type ReplyOf,
   type Route,
 } from '../../wire/route.ts';
-import type { WebCode } from '../codes.ts';
 import { problemInWords } from './inWords.ts';
 
 /** What the server refused, in its own words. */
@@ -55,7 +54,7 @@ export const call = async <R extends Route>(
   const json = jsonIn(text);
   if (status >= 400) return { ok: false, why: refusalIn(status, json?.value) };
   return json === undefined
-    ? notNow('reply-not-understood', { address })
+    ? notNow(problemOf('reply-not-understood', { address }))
     : // The route's own shape, see above.
       { ok: true, value: json.value as ReplyOf<R> };
 };
@@ -92,13 +91,10 @@ type Failed = CallOutcome<never> & { readonly ok: false };
 
 const nobody: Failed = {
   ok: false,
-  why: { kind: 'away', problem: { code: 'server-away' satisfies WebCode, params: {} } },
+  why: { kind: 'away', problem: problemOf('server-away') },
 };
 
-const notNow = (code: WebCode, params: Problem['params']): Failed => ({
-  ok: false,
-  why: { kind: 'later', problem: { code, params } },
-});
+const notNow = (problem: Problem): Failed => ({ ok: false, why: { kind: 'later', problem } });
 
 interface Received {
   readonly status: number;
@@ -125,7 +121,7 @@ const receive = async (
     return { ok: true, value: { status: response.status, text: await response.text() } };
   } catch {
     const isSlow = ending.signal.aborted && stop?.aborted !== true;
-    return isSlow ? notNow('server-slow', { seconds: timeLimitMs / 1000 }) : nobody;
+    return isSlow ? notNow(problemOf('server-slow', { seconds: timeLimitMs / 1000 })) : nobody;
   } finally {
     clearTimeout(timer);
     stop?.removeEventListener('abort', end);

@@ -1,10 +1,10 @@
-import type { Problem } from '../../core/problem.ts';
+import type { ToldProblem } from '../../core/problem.ts';
 import { inUnitsShown } from '../../words/en/inUnits.ts';
-import { firstAreas } from '../../words/en/firstAreas.ts';
+import { firstSentences } from '../../words/en/firstAreas.ts';
 import { wordsIn, type ProblemInWords } from '../../words/inWords.ts';
 import { fetchPart } from './fetchPart.ts';
 
-let speak = wordsIn(firstAreas);
+let speak = wordsIn(firstSentences);
 
 let fetching: Promise<void> | undefined;
 
@@ -13,8 +13,8 @@ let fetching: Promise<void> | undefined;
  * that the first view stays light.
  */
 export const fetchTheRest = (): Promise<void> =>
-  (fetching ??= fetchPart(() => import('../../words/en/areas.ts')).then(({ areas }) => {
-    speak = wordsIn(areas);
+  (fetching ??= fetchPart(() => import('../../words/en/areas.ts')).then(({ sentences }) => {
+    speak = wordsIn(sentences);
   }));
 
 for (const doing of ['pointerdown', 'keydown', 'input', 'change'] as const) {
@@ -39,4 +39,5 @@ export const heldTogether = ({ code, message, remedy }: ProblemInWords): Problem
 });
 
 /** A problem as the page says it. */
-export const problemInWords = (problem: Problem): ProblemInWords => heldTogether(speak(problem));
+export const problemInWords = (problem: ToldProblem): ProblemInWords =>
+  heldTogether(speak(problem));

@@ -1,4 +1,5 @@
-import type { AreaWords } from '../sentence.ts';
+import type { ProblemCode } from '../../core/problem.ts';
+import type { Sentences } from '../sentence.ts';
 import { appWords } from './app.ts';
 import { bedWords } from './bed.ts';
 import { bookWords } from './book.ts';
@@ -27,34 +28,34 @@ import { unitWords } from './units.ts';
 import { watchWords } from './watch.ts';
 import { webWords } from './web.ts';
 
-/** Every area's sentences in English. A new area is one file and one line here. No code may stand in two areas. */
-export const areas: readonly AreaWords[] = [
-  appWords,
-  bedWords,
-  bookWords,
-  cardWords,
-  compareWords,
-  cutmodelWords,
-  earlierWords,
-  drawingWords,
-  filecheckWords,
-  focusWords,
-  formatWords,
-  httpWords,
-  kerfWords,
-  machineWords,
-  meterWords,
-  mistakeWords,
-  motionWords,
-  planWords,
-  programWords,
-  proofWords,
-  readingWords,
-  referenceWords,
-  standingWords,
-  stockWords,
-  storeWords,
-  unitWords,
-  watchWords,
-  webWords,
-];
+/** Every code's sentence in English; a code that has none does not compile. A new area is one file and one line here. */
+export const sentences: Sentences<ProblemCode> = {
+  ...appWords,
+  ...bedWords,
+  ...bookWords,
+  ...cardWords,
+  ...compareWords,
+  ...cutmodelWords,
+  ...earlierWords,
+  ...drawingWords,
+  ...filecheckWords,
+  ...focusWords,
+  ...formatWords,
+  ...httpWords,
+  ...kerfWords,
+  ...machineWords,
+  ...meterWords,
+  ...mistakeWords,
+  ...motionWords,
+  ...planWords,
+  ...programWords,
+  ...proofWords,
+  ...readingWords,
+  ...referenceWords,
+  ...standingWords,
+  ...stockWords,
+  ...storeWords,
+  ...unitWords,
+  ...watchWords,
+  ...webWords,
+};

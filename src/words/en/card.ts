@@ -1,7 +1,6 @@
-import type { CardCode } from '../../core/card/codes.ts';
-import type { FiringCode } from '../../core/card/firingCodes.ts';
-import type { FiringPart } from '../../core/card/firingLimits.ts';
-import type { Sentence } from '../sentence.ts';
+import type { CardCode } from '../../core/problems/card.ts';
+import type { FiringCode, FiringPart } from '../../core/problems/firing.ts';
+import type { Sentences } from '../sentence.ts';
 
 /** The figures of a request as they are said, by their names in it. */
 const figures: Readonly<Record<string, (value: string) => string>> = {
@@ -34,14 +33,11 @@ const parts: Readonly<Record<FiringPart, string>> = {
   setting: 'The cut',
 };
 
-const partOf = (part: string): string =>
-  Object.entries(parts).find(([name]) => name === part)?.[1] ?? 'A part of the job';
-
 export const cardWords = {
   'card-request-out-of-range': {
-    message: (p) => `The card asks for ${figureOf(p('what'), p('value'))}.`,
+    message: (p) => `The card asks for ${figureOf(p.what, p.value)}.`,
     remedy: (p) =>
-      `Choose from ${p('least')} to ${p('most')}; in a request by file the figure is called "${p('what')}".`,
+      `Choose from ${p.least} to ${p.most}; in a request by file the figure is called "${p.what}".`,
   },
   'card-corners-need-corners': {
     message: () => 'A circle has no corners, so it cannot tell what less corner power does.',
@@ -49,13 +45,13 @@ export const cardWords = {
   },
   'card-corners-below-start': {
     message: (p) =>
-      `At ${p('speedMmPerS')} mm/s the machine runs wholly on the corner power: its power ramp starts at ${p('startMmPerS')} mm/s.`,
+      `At ${p.speedMmPerS} mm/s the machine runs wholly on the corner power: its power ramp starts at ${p.startMmPerS} mm/s.`,
     remedy: () =>
       'Type the same figure for both powers at such speeds, or ask for more power so that the card may run faster.',
   },
   'card-too-many-entries': {
     message: (p) =>
-      `The card has ${p('rungs')} settings, and your control program keeps only ${p('most')} apart beside marks and outline.`,
+      `The card has ${p.rungs} settings, and your control program keeps only ${p.most} apart beside marks and outline.`,
     remedy: () => 'Take fewer settings, or repeat the colour trial.',
   },
   'card-nothing-to-vary': {
@@ -64,59 +60,59 @@ export const cardWords = {
   },
   'card-tube-readings-odd': {
     message: (p) =>
-      p('odd') === 'falls'
-        ? `The meter is said to have read ${p('currentMa')} mA at ${p('powerPct')} %, much less than at a lower setting. What reaches the rated ${p('ratedMa')} mA cannot be told from that.`
-        : `The meter is said to have read ${p('currentMa')} mA at ${p('powerPct')} %, next to nothing beside the rated ${p('ratedMa')} mA: one of the two may be in another unit.`,
+      p.odd === 'falls'
+        ? `The meter is said to have read ${p.currentMa} mA at ${p.powerPct} %, much less than at a lower setting. What reaches the rated ${p.ratedMa} mA cannot be told from that.`
+        : `The meter is said to have read ${p.currentMa} mA at ${p.powerPct} %, next to nothing beside the rated ${p.ratedMa} mA: one of the two may be in another unit.`,
     remedy: () => 'Correct the readings of the machine, in milliamperes, or remove them.',
   },
   'card-cell-below-bed-gap': {
     message: (p) =>
-      `A shape of ${p('sizeMm')} mm can drop through or tip in the ${p('gapMm')} mm gaps of the bed.`,
-    remedy: (p) => `Make the shapes ${p('neededMm')} mm or bigger.`,
+      `A shape of ${p.sizeMm} mm can drop through or tip in the ${p.gapMm} mm gaps of the bed.`,
+    remedy: (p) => `Make the shapes ${p.neededMm} mm or bigger.`,
   },
   'card-bigger-than-sheet': {
     message: (p) =>
-      `${p('cells')} shapes of ${p('sizeMm')} mm do not fit on ${p('sheetWidthMm')} × ${p('sheetHeightMm')} mm with room for their words.`,
+      `${p.cells} shapes of ${p.sizeMm} mm do not fit on ${p.sheetWidthMm} × ${p.sheetHeightMm} mm with room for their words.`,
     remedy: () => 'Take fewer shapes, a smaller shape, or a bigger offcut.',
   },
   'card-power-above-machine': {
     message: (p) =>
-      `The card asks for a ${p('powerPct')} % setting; the machine is kept to ${p('most')} %.`,
-    remedy: (p) => `Choose ${p('most')} % or less, or correct the machine’s limit.`,
+      `The card asks for a ${p.powerPct} % setting; the machine is kept to ${p.most} %.`,
+    remedy: (p) => `Choose ${p.most} % or less, or correct the machine’s limit.`,
   },
   'card-rung-sped-up-to-ceiling': {
     message: (p) =>
-      `${p('saidMmPerS')} mm/s at ${p('powerPct')} % is ${p('times')} times the line energy at which it is believed to come through: it would burn rather than teach. The card cuts ${p('speedMmPerS')} mm/s instead.`,
+      `${p.saidMmPerS} mm/s at ${p.powerPct} % is ${p.times} times the line energy at which it is believed to come through: it would burn rather than teach. The card cuts ${p.speedMmPerS} mm/s instead.`,
     remedy: () =>
       'If you know that it needs that much, say what you cut it with now, or add a card that was cut: the limit follows what is known.',
   },
   'card-rung-rounded': {
     message: (p) =>
-      `${p('saidMmPerS')} mm/s at ${p('saidPct')} % is on the card as ${p('speedMmPerS')} mm/s at ${p('powerPct')} %.`,
+      `${p.saidMmPerS} mm/s at ${p.saidPct} % is on the card as ${p.speedMmPerS} mm/s at ${p.powerPct} %.`,
     remedy: () => 'Cards hold one decimal, which is what people type.',
   },
   'card-machine-too-strong': {
     message: (p) =>
-      `This machine is too strong or too slow for the sheet: even at ${p('powerPct')} % and its top speed of ${p('mostMmPerS')} mm/s it gives about ${p('times')} times the line energy that goes through. Every shape and every word would come out, and may catch fire.`,
+      `This machine is too strong or too slow for the sheet: even at ${p.powerPct} % and its top speed of ${p.mostMmPerS} mm/s it gives about ${p.times} times the line energy that goes through. Every shape and every word would come out, and may catch fire.`,
     remedy: () =>
       'If it goes faster than that, correct its range of speed. Say how strong the tube is, or one setting that you cut this with now. Otherwise do not cut a card of this sheet on this machine.',
   },
   'card-machine-strong-for-it': {
     message: (p) =>
-      `This machine is strong for the sheet: at ${p('powerPct')} % and its top speed of ${p('mostMmPerS')} mm/s everything may come out.`,
+      `This machine is strong for the sheet: at ${p.powerPct} % and its top speed of ${p.mostMmPerS} mm/s everything may come out.`,
     remedy: () =>
       'If it goes faster than that, correct its range of speed. Watch the card closely: thin sheet flares up.',
   },
   'card-power-lowered': {
     message: (p) =>
-      `At ${p('askedPct')} % this sheet comes through even at the machine’s top speed of ${p('mostMmPerS')} mm/s: the card uses ${p('powerPct')} % instead.`,
+      `At ${p.askedPct} % this sheet comes through even at the machine’s top speed of ${p.mostMmPerS} mm/s: the card uses ${p.powerPct} % instead.`,
     remedy: () =>
       'If the machine goes faster than that, correct its range of speed; say how strong the tube is where that is not known.',
   },
   'card-rung-overdrives': {
     message: (p) =>
-      `A ${p('powerPct')} % setting drives the tube above its rated current, which it reaches at ${p('ratedPct')} %.`,
-    remedy: (p) => `Overdrive shortens the tube’s life. Stay at ${p('ratedPct')} % or below.`,
+      `A ${p.powerPct} % setting drives the tube above its rated current, which it reaches at ${p.ratedPct} %.`,
+    remedy: (p) => `Overdrive shortens the tube’s life. Stay at ${p.ratedPct} % or below.`,
   },
   'card-circle-flatters': {
     message: () =>
@@ -139,7 +135,7 @@ export const cardWords = {
     remedy: () => 'Read it in the corner of the sheet, or name a slow setting that you trust.',
   },
   'card-fewer-rungs-than-asked': {
-    message: (p) => `The card has ${p('rungs')} settings, not ${p('asked')}.`,
+    message: (p) => `The card has ${p.rungs} settings, not ${p.asked}.`,
     remedy: () =>
       'More do not fit between the machine’s limits and three times the believed line energy.',
   },
@@ -150,30 +146,29 @@ export const cardWords = {
   },
   'fires-above-machine': {
     message: (p) =>
-      `${partOf(p('part'))} is set to ${p('powerPct')} %; the machine is kept to ${p('most')} %.`,
-    remedy: (p) => `Choose ${p('most')} % or less, or correct the machine’s limit.`,
+      `${parts[p.part]} is set to ${p.powerPct} %; the machine is kept to ${p.most} %.`,
+    remedy: (p) => `Choose ${p.most} % or less, or correct the machine’s limit.`,
   },
   'fires-above-rated': {
     message: (p) =>
-      `${partOf(p('part'))} is set to ${p('powerPct')} %: overdrive. The tube reaches its rated current at ${p('ratedPct')} %.`,
+      `${parts[p.part]} is set to ${p.powerPct} %: overdrive. The tube reaches its rated current at ${p.ratedPct} %.`,
     remedy: (p) =>
-      `Choose ${p('ratedPct')} % or less. Overdrive wears the tube out. If you want it for the shapes all the same, the request must say so: "overdrive": true.`,
+      `Choose ${p.ratedPct} % or less. Overdrive wears the tube out. If you want it for the shapes all the same, the request must say so: "overdrive": true.`,
   },
   'fires-beyond-speeds': {
     message: (p) =>
-      `${partOf(p('part'))} is set to ${p('speedMmPerS')} mm/s; the machine does ${p('least')} to ${p('most')} mm/s.`,
+      `${parts[p.part]} is set to ${p.speedMmPerS} mm/s; the machine does ${p.least} to ${p.most} mm/s.`,
     remedy: () => 'Change the speed, or correct the machine’s range of speed.',
   },
   'fires-above-ceiling': {
     message: (p) =>
-      `${partOf(p('part'))} has ${p('times')} times the line energy at which the sheet is believed to come through: it would burn.`,
+      `${parts[p.part]} has ${p.times} times the line energy at which the sheet is believed to come through: it would burn.`,
     remedy: (p) =>
-      `At ${p('powerPct')} % choose ${p('slowestMmPerS')} mm/s or faster. If the sheet needs more, say how strong the tube is, or what you cut it with now: the limit follows what is known.`,
+      `At ${p.powerPct} % choose ${p.slowestMmPerS} mm/s or faster. If the sheet needs more, say how strong the tube is, or what you cut it with now: the limit follows what is known.`,
   },
   'fires-would-cut': {
     message: (p) =>
-      `${partOf(p('part'))} has ${p('times')} times the line energy at which the sheet is believed to come through: it may cut where it should only mark.`,
-    remedy: (p) =>
-      `At ${p('powerPct')} % choose ${p('slowestMmPerS')} mm/s or faster, or less power.`,
+      `${parts[p.part]} has ${p.times} times the line energy at which the sheet is believed to come through: it may cut where it should only mark.`,
+    remedy: (p) => `At ${p.powerPct} % choose ${p.slowestMmPerS} mm/s or faster, or less power.`,
   },
-} satisfies Record<CardCode | FiringCode, Sentence>;
+} satisfies Sentences<CardCode | FiringCode>;

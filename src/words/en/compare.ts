@@ -1,10 +1,10 @@
-import type { CompareReasonCode, CompareRemarkCode } from '../../core/compare/codes.ts';
-import type { Sentence } from '../sentence.ts';
+import type { CompareReasonCode, CompareRemarkCode } from '../../core/problems/compare.ts';
+import type { Sentences } from '../sentence.ts';
 
-/** What is said of two conditions set beside each other. Codes: src/core/compare/codes.ts. */
+/** What is said of two conditions set beside each other. */
 export const compareWords = {
   'compare-side-unread': {
-    message: (p) => `Nothing of the ${p('side')} side has been read.`,
+    message: (p) => `Nothing of the ${p.side} side has been read.`,
     remedy: () => 'Read at least one shape that was cut under each condition.',
   },
   'compare-piece-on-both-sides': {
@@ -13,7 +13,7 @@ export const compareWords = {
   },
   'compare-two-materials': {
     message: (p) =>
-      `The sides are of two materials, ${p('first')} and ${p('second')}: those are not two conditions of one cut.`,
+      `The sides are of two materials, ${p.first} and ${p.second}: those are not two conditions of one cut.`,
     remedy: () => 'Choose cards of one material.',
   },
   'compare-not-settled': {
@@ -38,11 +38,11 @@ export const compareWords = {
   },
   'compare-differs-too': {
     message: (p) =>
-      `Beside what is compared the sides differ in ${p('what')}: the figure cannot tell the one from the other.`,
+      `Beside what is compared the sides differ in ${p.what}: the figure cannot tell the one from the other.`,
     remedy: () => 'Cut both sides alike in all but one thing.',
   },
   'compare-mixed-side': {
-    message: (p) => `The shapes of one side were not all cut with the same ${p('what')}.`,
+    message: (p) => `The shapes of one side were not all cut with the same ${p.what}.`,
     remedy: () => 'Leave out the cards that do not belong to the condition.',
   },
   'compare-all-out': {
@@ -64,4 +64,4 @@ export const compareWords = {
       'Two machines are compared at the power setting that is typed, not at equal tube current.',
     remedy: () => 'Read the milliammeter of both to know what each setting draws.',
   },
-} satisfies Readonly<Record<CompareReasonCode | CompareRemarkCode, Sentence>>;
+} satisfies Sentences<CompareReasonCode | CompareRemarkCode>;

@@ -1,4 +1,3 @@
-import type { AreaWords } from '../sentence.ts';
 import { httpWords } from './http.ts';
 import { webWords } from './web.ts';
 
@@ -6,4 +5,4 @@ import { webWords } from './web.ts';
  * What the page may have to say before it has fetched the words of every area (`areas.ts`): what went wrong on the way to
  * the server, which is then where no more words can be had from. Kept small, since it comes with the first view.
  */
-export const firstAreas: readonly AreaWords[] = [httpWords, webWords];
+export const firstSentences = { ...httpWords, ...webWords } as const;

@@ -1,9 +1,10 @@
-import type { AreaWords } from '../sentence.ts';
+import type { HttpCode } from '../../core/problems/http.ts';
+import type { Sentences } from '../sentence.ts';
 
-/** What the server refuses before any use-case is asked. Codes: `httpCodes` in src/http/codes.ts. */
+/** What the server refuses before any use-case is asked. */
 export const httpWords = {
   'request-body-not-json': {
-    message: (p) => `What was sent is not JSON: ${p('detail')}.`,
+    message: (p) => `What was sent is not JSON: ${p.detail}.`,
     remedy: () => 'Nothing was changed. Check for a missing quote, comma or bracket.',
   },
   'request-body-too-big': {
@@ -19,7 +20,7 @@ export const httpWords = {
     remedy: () => 'Check it for a stray % or a space.',
   },
   'request-bad': {
-    message: (p) => `The request cannot be understood: ${p('detail')}.`,
+    message: (p) => `The request cannot be understood: ${p.detail}.`,
     remedy: () => 'Nothing was changed. The addresses and what they take stand at /api/docs.',
   },
   'request-not-http': {
@@ -31,20 +32,20 @@ export const httpWords = {
     remedy: () => 'Nothing was changed. Clear the cookies of this address, and send less in it.',
   },
   'request-took-too-long': {
-    message: (p) => `The request had not come whole after ${p('seconds')} seconds.`,
+    message: (p) => `The request had not come whole after ${p.seconds} seconds.`,
     remedy: () => 'Nothing was changed. Look at the network, then send it again.',
   },
   'no-such-address': {
-    message: (p) => `There is nothing at ${p('address')}.`,
+    message: (p) => `There is nothing at ${p.address}.`,
     remedy: () => 'Go back to the first screen. The addresses for programs stand at /api/docs.',
   },
   'foreign-host': {
-    message: (p) => `This server does not answer to the name ${p('host')}.`,
+    message: (p) => `This server does not answer to the name ${p.host}.`,
     remedy: () =>
       'Open the address that the terminal printed at start. To use a phone, start with --lan.',
   },
   'foreign-page': {
-    message: (p) => `A change was sent from another page (${p('origin')}) and was not made.`,
+    message: (p) => `A change was sent from another page (${p.origin}) and was not made.`,
     remedy: () => 'Make the change on the page that this server serves.',
   },
   'too-many-requests': {
@@ -66,7 +67,7 @@ export const httpWords = {
       'Ask for a code at the desk, under “Machine”. After ten wrong codes the next one stands in the terminal.',
   },
   'phone-not-found': {
-    message: (p) => `No phone “${p('id')}” is let in.`,
+    message: (p) => `No phone “${p.id}” is let in.`,
     remedy: () => 'It may have been taken off the list already. Load the page again.',
   },
   'desk-only': {
@@ -78,4 +79,4 @@ export const httpWords = {
     remedy: () =>
       'Load the page again. If it breaks again, please report what you did and what the terminal shows.',
   },
-} satisfies AreaWords;
+} satisfies Sentences<HttpCode>;

@@ -1,7 +1,7 @@
-import type { KerfReasonCode, KerfRemarkCode } from '../../core/kerf/codes.ts';
-import type { Sentence } from '../sentence.ts';
+import type { KerfReasonCode, KerfRemarkCode } from '../../core/problems/kerf.ts';
+import type { Sentences } from '../sentence.ts';
 
-/** What is said of the width that a cut removes, and of joints. Codes: src/core/kerf/codes.ts. */
+/** What is said of the width that a cut removes, and of joints. */
 export const kerfWords = {
   'kerf-no-comb': {
     message: () => 'No comb was measured.',
@@ -10,7 +10,7 @@ export const kerfWords = {
   },
   'kerf-not-positive': {
     message: (p) =>
-      `The strips together are no narrower than they were drawn (kerf ${p('kerfMm')} mm): that cannot be.`,
+      `The strips together are no narrower than they were drawn (kerf ${p.kerfMm} mm): that cannot be.`,
     remedy: () =>
       'Look whether the width as drawn, the number of strips and the readings belong together, and whether char keeps the strips apart.',
   },
@@ -29,12 +29,12 @@ export const kerfWords = {
   },
   'kerf-directions-differ': {
     message: (p) =>
-      `The kerf differs by direction: ${p('acrossMm')} mm across, ${p('upMm')} mm up the bed.`,
+      `The kerf differs by direction: ${p.acrossMm} mm across, ${p.upMm} mm up the bed.`,
     remedy: () =>
       'An oval beam does so: look at mirrors and lens. Until then a joint fits one way better than the other.',
   },
   'kerf-wider-than-usual': {
-    message: (p) => `A kerf of ${p('kerfMm')} mm is wide; ${p('usualMm')} mm is seldom passed.`,
+    message: (p) => `A kerf of ${p.kerfMm} mm is wide; ${p.usualMm} mm is seldom passed.`,
     remedy: () => 'Look at focus and lens, and measure again.',
   },
   'joint-slots-unread': {
@@ -42,17 +42,16 @@ export const kerfWords = {
     remedy: () => 'Try a tongue of the same sheet in each slot and say how it goes in.',
   },
   'joint-slots-mixed': {
-    message: (p) =>
-      `The slot of ${p('wideMm')} mm went tighter than the one of ${p('narrowMm')} mm.`,
+    message: (p) => `The slot of ${p.wideMm} mm went tighter than the one of ${p.narrowMm} mm.`,
     remedy: () => 'Try both again with the same tongue; look for char or a bent piece.',
   },
   'joint-between-slots': {
     message: (p) =>
-      `No slot went ${p('kind')}; ${p('drawMm')} mm lies between those that went tighter and looser: a guess.`,
+      `No slot went ${p.kind}; ${p.drawMm} mm lies between those that went tighter and looser: a guess.`,
     remedy: () => 'Cut a slot of that width and try it.',
   },
   'joint-not-seen': {
-    message: (p) => `No slot went ${p('kind')}, and the card does not reach far enough to tell.`,
+    message: (p) => `No slot went ${p.kind}, and the card does not reach far enough to tell.`,
     remedy: () => 'Cut slots further on.',
   },
-} satisfies Readonly<Record<KerfReasonCode | KerfRemarkCode, Sentence>>;
+} satisfies Sentences<KerfReasonCode | KerfRemarkCode>;

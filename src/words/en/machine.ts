@@ -1,10 +1,10 @@
-import type { MachineCode } from '../../core/machine/codes.ts';
-import type { Sentence } from '../sentence.ts';
+import type { MachineCode } from '../../core/problems/machine.ts';
+import type { Sentences } from '../sentence.ts';
 
 export const machineWords = {
   'tube-reading-impossible': {
     message: (p) =>
-      `A tube reading of ${p('currentMa')} mA at ${p('powerPct')} % setting cannot be: a setting runs from 0 to 100 %, and a current is never below 0 mA.`,
+      `A tube reading of ${p.currentMa} mA at ${p.powerPct} % setting cannot be: a setting runs from 0 to 100 %, and a current is never below 0 mA.`,
     remedy: () =>
       'Correct that reading, or take it out. Never open the machine to read the meter: read a panel meter with the covers closed.',
   },
@@ -20,8 +20,7 @@ export const machineWords = {
       'Add readings at settings where the meter shows a current, or take these out. If it shows none at any setting, have the supply looked at by someone qualified: it holds a deadly voltage, after switch-off too.',
   },
   'caustic-too-few-positions': {
-    message: (p) =>
-      `Widths at ${p('positions')} distances do not show where the beam is narrowest.`,
+    message: (p) => `Widths at ${p.positions} distances do not show where the beam is narrowest.`,
     remedy: () => 'Measure at three distances at least, some on each side of the focus.',
   },
   'caustic-no-waist': {
@@ -29,4 +28,4 @@ export const machineWords = {
     remedy: () =>
       'Measure further out on both sides of the focus, and check that each width stands beside its own distance.',
   },
-} satisfies Record<MachineCode, Sentence>;
+} satisfies Sentences<MachineCode>;

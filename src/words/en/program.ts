@@ -1,37 +1,39 @@
-import type { AreaWords } from '../sentence.ts';
+import type { CliCode } from '../../core/problems/cli.ts';
+import type { HostCode } from '../../core/problems/host.ts';
+import type { Sentences } from '../sentence.ts';
 
-/** What stands against a command. Codes: `hostCodes` in src/host/codes.ts and `cliCodes` in src/cli/codes.ts. */
+/** What stands against a command. */
 export const programWords = {
   'file-not-found': {
-    message: (p) => `There is no file ${p('file')}.`,
+    message: (p) => `There is no file ${p.file}.`,
     remedy: () => 'Check its name. A relative name counts from the folder in which you call.',
   },
   'file-not-readable': {
-    message: (p) => `The file ${p('file')} cannot be read: ${p('detail')}.`,
+    message: (p) => `The file ${p.file} cannot be read: ${p.detail}.`,
     remedy: () => 'Check that it belongs to you and that its disk is there.',
   },
   'file-is-a-folder': {
-    message: (p) => `${p('file')} is a folder, not a file.`,
+    message: (p) => `${p.file} is a folder, not a file.`,
     remedy: () => 'Name a file in it.',
   },
   'file-too-big-to-read': {
-    message: (p) => `The file ${p('file')} is too big to be read in one piece.`,
+    message: (p) => `The file ${p.file} is too big to be read in one piece.`,
     remedy: () => 'Nothing was changed. Check that it is the right file, or split it into parts.',
   },
   'file-not-written': {
-    message: (p) => `The file ${p('file')} cannot be written: ${p('detail')}.`,
+    message: (p) => `The file ${p.file} cannot be written: ${p.detail}.`,
     remedy: () => 'Check that its folder exists, belongs to you and has room.',
   },
   'file-name-too-long': {
-    message: (p) => `The name ${p('file')} is longer than this disk takes.`,
+    message: (p) => `The name ${p.file} is longer than this disk takes.`,
     remedy: () => 'Choose a shorter name, or a folder that lies less deep.',
   },
   'file-disk-full': {
-    message: (p) => `The disk is full: ${p('file')} was not written.`,
+    message: (p) => `The disk is full: ${p.file} was not written.`,
     remedy: () => 'What was there before is unchanged. Make room, or choose another disk.',
   },
   'file-is-the-store': {
-    message: (p) => `${p('file')} is where Throughcut keeps your data, or belongs to it.`,
+    message: (p) => `${p.file} is where Throughcut keeps your data, or belongs to it.`,
     remedy: () => 'Nothing was written. Choose another name.',
   },
   'no-home-folder': {
@@ -47,7 +49,7 @@ export const programWords = {
     remedy: () => 'Nothing was calculated. Check that it is the right file.',
   },
   'command-misused': {
-    message: (p) => `The command cannot be understood: ${p('detail')}.`,
+    message: (p) => `The command cannot be understood: ${p.detail}.`,
     remedy: () => 'See what there is with throughcut --help.',
   },
   'order-not-said': {
@@ -56,17 +58,17 @@ export const programWords = {
       'Add "order": { "parts": 60 } to it; docs/formats/study.md says what else it may hold.',
   },
   'port-not-a-port': {
-    message: (p) => `THROUGHCUT_PORT is “${p('port')}”, which is no port.`,
+    message: (p) => `THROUGHCUT_PORT is “${p.port}”, which is no port.`,
     remedy: () => 'Set it to a whole number from 1 to 65535, or leave it out for 4870.',
   },
   'port-taken': {
     message: (p) =>
-      `Port ${p('port')} is taken by another program, perhaps by a Throughcut that is already running.`,
+      `Port ${p.port} is taken by another program, perhaps by a Throughcut that is already running.`,
     remedy: (p) =>
-      `Open http://127.0.0.1:${p('port')} to see, close the other program, or choose another port with THROUGHCUT_PORT.`,
+      `Open http://127.0.0.1:${p.port} to see, close the other program, or choose another port with THROUGHCUT_PORT.`,
   },
   'port-not-allowed': {
-    message: (p) => `This computer does not let you use port ${p('port')}.`,
+    message: (p) => `This computer does not let you use port ${p.port}.`,
     remedy: () => 'Choose a port above 1023 with THROUGHCUT_PORT.',
   },
-} satisfies AreaWords;
+} satisfies Sentences<CliCode | HostCode>;

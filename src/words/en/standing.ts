@@ -1,33 +1,33 @@
-import type { StandingCode } from '../../core/standing/codes.ts';
-import type { Sentence } from '../sentence.ts';
+import type { StandingCode } from '../../core/problems/standing.ts';
+import type { Sentences } from '../sentence.ts';
 
 /** Why a sheet or a kept setting stands as it does, and what to do about it. */
 export const standingWords = {
   'order-failed': {
     message: (p) =>
-      `${p('notOut')} of ${p('parts')} sound parts cut at ${p('speedMmPerS')} mm/s did not come out; the promise allows for about ${p('allowedFor')}.`,
+      `${p.notOut} of ${p.parts} sound parts cut at ${p.speedMmPerS} mm/s did not come out; the promise allows for about ${p.allowedFor}.`,
     remedy: () =>
       'Run one step slower until it is checked: cut a check strip before the next order.',
   },
   'orders-since-failed': {
     message: (p) =>
-      `It has got worse: of the last ${p('parts')} sound parts cut at ${p('speedMmPerS')} mm/s, ${p('notOut')} did not come out; the promise allows for about ${p('allowedFor')}.`,
+      `It has got worse: of the last ${p.parts} sound parts cut at ${p.speedMmPerS} mm/s, ${p.notOut} did not come out; the promise allows for about ${p.allowedFor}.`,
     remedy: () =>
       'Run one step slower until it is checked: cut a check strip before the next order.',
   },
   'run-before-failed': {
     message: (p) =>
-      `What was run before failed: ${p('notOut')} of ${p('parts')} sound parts cut at ${p('speedMmPerS')} mm/s did not come out; the promise allows for about ${p('allowedFor')}.`,
+      `What was run before failed: ${p.notOut} of ${p.parts} sound parts cut at ${p.speedMmPerS} mm/s did not come out; the promise allows for about ${p.allowedFor}.`,
     remedy: () => 'Run the slower speed and count that order: it is the check.',
   },
   'checked-since': {
     message: (p) =>
-      `${p('notOut')} of ${p('parts')} sound parts failed at ${p('speedMmPerS')} mm/s; the check strip cut since came out.`,
+      `${p.notOut} of ${p.parts} sound parts failed at ${p.speedMmPerS} mm/s; the check strip cut since came out.`,
     remedy: () => 'A strip is six shapes: stay one step slower and count the next order.',
   },
   'slipped-once': {
     message: (p) =>
-      `It slipped once, with ${p('notOut')} of ${p('parts')} sound parts not out; the orders since came out.`,
+      `It slipped once, with ${p.notOut} of ${p.parts} sound parts not out; the orders since came out.`,
     remedy: () => 'Go on counting.',
   },
   'worse-than-foreseen': {
@@ -36,21 +36,20 @@ export const standingWords = {
   },
   'more-than-allowed': {
     message: (p) =>
-      `${p('notOut')} of ${p('parts')} sound parts did not come out; the promise allows for about ${p('allowedFor')}. That may still be chance.`,
+      `${p.notOut} of ${p.parts} sound parts did not come out; the promise allows for about ${p.allowedFor}. That may still be chance.`,
     remedy: () => 'Count the next order: it decides.',
   },
   'strip-says-slower': {
-    message: (p) => `Check strip ${p('strip')} says that this speed is too fast there.`,
+    message: (p) => `Check strip ${p.strip} says that this speed is too fast there.`,
     remedy: () => 'Run the speed that the strip gave, and count that order.',
   },
   'strip-does-not-tell': {
-    message: (p) =>
-      `Check strip ${p('strip')} does not carry this speed, nor does it give another.`,
+    message: (p) => `Check strip ${p.strip} does not carry this speed, nor does it give another.`,
     remedy: () => 'Run one step slower, and cut a card of this sheet.',
   },
   'cards-say-slower': {
     message: (p) =>
-      `With what was read and counted since it was kept, ${p('holdsMmPerS')} mm/s holds, not ${p('speedMmPerS')}.`,
+      `With what was read and counted since it was kept, ${p.holdsMmPerS} mm/s holds, not ${p.speedMmPerS}.`,
     remedy: () => 'Run the slower speed; keep it in place of this one.',
   },
   'no-answer-any-more': {
@@ -59,14 +58,13 @@ export const standingWords = {
     remedy: () => 'Run one step slower, and cut a card of this sheet.',
   },
   'less-sure-than-asked': {
-    message: (p) =>
-      `It was kept at ${p('surePct')} % sure, where ${p('askedPct')} % was asked for.`,
+    message: (p) => `It was kept at ${p.surePct} % sure, where ${p.askedPct} % was asked for.`,
     remedy: () => 'Count the first orders, and watch the first parts.',
   },
   'card-half-read': {
-    message: (p) => `${p('read')} of ${p('cells')} shapes are read.`,
+    message: (p) => `${p.read} of ${p.cells} shapes are read.`,
     remedy: (p) =>
-      `Say what the other ${p('left')} did: they were not through, or were not looked at.`,
+      `Say what the other ${p.left} did: they were not through, or were not looked at.`,
   },
   'outside-what-was-cut': {
     message: () => 'A guess: this setting lies outside what was cut.',
@@ -84,17 +82,16 @@ export const standingWords = {
   },
   'borne-out': {
     message: (p) =>
-      `${p('notOut')} of ${p('parts')} sound parts did not come out: the count alone shows that the promise holds.`,
+      `${p.notOut} of ${p.parts} sound parts did not come out: the count alone shows that the promise holds.`,
     remedy: () => 'Go on counting.',
   },
   'as-promised': {
     message: (p) =>
-      `${p('notOut')} of ${p('parts')} sound parts did not come out; the promise allows for about ${p('allowedFor')}.`,
+      `${p.notOut} of ${p.parts} sound parts did not come out; the promise allows for about ${p.allowedFor}.`,
     remedy: () => 'Go on counting.',
   },
   'strip-held': {
-    message: (p) =>
-      `By its cards, and check strip ${p('strip')} came out. No order is counted yet.`,
+    message: (p) => `By its cards, and check strip ${p.strip} came out. No order is counted yet.`,
     remedy: () => 'Count the first order.',
   },
   'by-cards-alone': {
@@ -102,7 +99,7 @@ export const standingWords = {
     remedy: () => 'Count the first order.',
   },
   'not-to-be-cut': {
-    message: (p) => `${p('material')} is not cut here, so nothing is said of how to cut it.`,
-    remedy: (p) => `${p('reason')} Cut another material. Source: ${p('source')}.`,
+    message: (p) => `${p.material} is not cut here, so nothing is said of how to cut it.`,
+    remedy: (p) => `${p.reason} Cut another material. Source: ${p.source}.`,
   },
-} satisfies Record<StandingCode, Sentence>;
+} satisfies Sentences<StandingCode>;

@@ -1,4 +1,4 @@
-import type { OpenQuestion } from '../codes.ts';
+import type { OpenQuestion } from '../../problems/stock.ts';
 import type { MaterialClassId } from '../materialClass.ts';
 import type { JudgedMaterialName } from '../materialsToRefuse.ts';
 

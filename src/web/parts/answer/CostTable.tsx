@@ -21,7 +21,7 @@ const readFigure = (text: string): Outcome<number> => {
   if (!read.ok) return read;
   return read.value.rest.trim() === ''
     ? done(read.value.value)
-    : refused('quantity-not-a-number', { text });
+    : refused('quantity-not-a-number', { text, kind: 'number' });
 };
 
 const fields = [

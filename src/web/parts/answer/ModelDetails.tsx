@@ -1,5 +1,5 @@
 import type { MeanSd } from '../../../core/cutmodel/fitAnswer.ts';
-import { isEarlierCode } from '../../../core/study/codes.ts';
+import { isEarlierCode } from '../../../core/study/isEarlierCode.ts';
 import type { StudyAnswer } from '../../../core/study/answerWithEarlier.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
 import type { Study } from '../../../core/study/study.ts';

@@ -40,7 +40,7 @@ const readCount = (text: string): Outcome<number> => {
   const { value, rest } = read.value;
   return rest.trim() === '' && Number.isInteger(value) && value >= 1 && value <= mostOrderParts
     ? done(value)
-    : refused('quantity-not-a-number', { text });
+    : refused('quantity-not-a-number', { text, kind: 'number' });
 };
 
 /** An order of so many parts: how many hang, how many to plan, what costs least. Fetched when it is opened. */

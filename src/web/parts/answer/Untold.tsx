@@ -53,7 +53,7 @@ const Said = ({ problems }: { readonly problems: readonly Problem[] }) =>
 
 /** These words come with the answer itself, since they may be needed before anything is tapped. */
 const ownWords = { ...earlierWords, ...mistakeWords };
-const inOwnWords = wordsIn([ownWords]);
+const inOwnWords = wordsIn(ownWords);
 
 /** Cells by their names, with the card's code where there is more than one card. */
 const cellsNamed = (

@@ -1,3 +1,4 @@
+import type { QuantityKind } from '../../../core/problems/units.ts';
 import { refused, type Outcome } from '../../../core/problem.ts';
 import { parseAcceleration } from '../../../core/units/acceleration.ts';
 import { parseCurrent } from '../../../core/units/current.ts';
@@ -29,7 +30,7 @@ type Read = (text: string) => Outcome<number>;
  */
 const within =
   (
-    kind: string,
+    kind: QuantityKind,
     read: Read,
     [least, most]: readonly [number, number],
     show: (value: number) => string,

@@ -11,7 +11,7 @@ import { heldTogether } from '../../state/inWords.ts';
 import './standing.css';
 
 /** These words come with the standing itself, since they are needed before anything is tapped. */
-const inWords = wordsIn([standingWords]);
+const inWords = wordsIn(standingWords);
 
 export interface StandingProps {
   readonly standing: Standing;

@@ -4,7 +4,7 @@ import type { Machine } from '../../../core/machine/machine.ts';
 import type { MotionValues } from '../../../core/machine/motionValues.ts';
 import type { MotionFit } from '../../../core/motion/fitMotion.ts';
 import { jobsToTime, type JobToTime } from '../../../core/motion/timedJobs.ts';
-import type { Outcome, Problem } from '../../../core/problem.ts';
+import { refused, type Outcome, type Problem } from '../../../core/problem.ts';
 import { machineFileKinds } from '../../../formats/fileForMachine.ts';
 import { motionText as words } from '../../../words/en/screens/motion.ts';
 import { Action } from '../../parts/action/Action.tsx';
@@ -133,12 +133,16 @@ const Fitted = ({ fitting, numbers, onKeep }: FittedProps) => {
 /** A refusal names a job by its place among those that were timed; here it has its place in the list. */
 const inList = (fit: Outcome<MotionFit>, numbers: readonly number[]): Outcome<MotionFit> => {
   if (fit.ok) return fit;
-  const { code, params } = fit.problem;
-  const at = params['job'];
-  const number = typeof at === 'number' ? numbers[at - 1] : undefined;
-  return number === undefined
-    ? fit
-    : { ok: false, problem: { code, params: { ...params, job: number } } };
+  const { problem } = fit;
+  switch (problem.code) {
+    case 'motion-time-impossible':
+    case 'motion-times-disagree': {
+      const job = numbers[problem.params.job - 1];
+      return job === undefined ? fit : refused(problem.code, { ...problem.params, job });
+    }
+    default:
+      return fit;
+  }
 };
 
 interface JobFilesProps {

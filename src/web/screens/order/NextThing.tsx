@@ -154,7 +154,7 @@ const NextCard = ({ study, order, plan, next }: NextCardProps) => {
   const rungs = new Map(
     next.cells.map(({ rung, ...setting }) => [rung, { ...setting, passes: 1 }]),
   );
-  const saves = Number(plan.reason.params['savesMinutes'] ?? 0);
+  const saves = 'savesMinutes' in plan.reason.params ? plan.reason.params.savesMinutes : 0;
   const make = (): void => {
     const cellsEach = Math.max(1, Math.round(next.cells.length / rungs.size));
     keepNextCard(study.id, [...rungs.values()], { cellsEach });

@@ -36,7 +36,7 @@ const readCount = (text: string): Outcome<number> => {
   const { value, rest } = read.value;
   return rest.trim() === '' && Number.isInteger(value) && value >= 1 && value <= mostOrderParts
     ? done(value)
-    : refused('quantity-not-a-number', { text });
+    : refused('quantity-not-a-number', { text, kind: 'number' });
 };
 
 interface Draft {

@@ -1,0 +1,12 @@
+import { text, type ProblemList } from './param.ts';
+
+/** What can stand against a command before any use-case is asked. */
+export const cliProblems = {
+  'command-misused': { detail: text },
+  'order-not-said': {},
+  'port-not-a-port': { port: text },
+  'port-taken': { port: text },
+  'port-not-allowed': { port: text },
+} as const satisfies ProblemList;
+
+export type CliCode = keyof typeof cliProblems;

@@ -1,0 +1,24 @@
+import { figure, text, type ProblemList } from './param.ts';
+
+/** Why a kerf or a joint cannot be told. */
+export const kerfReasonProblems = {
+  'kerf-no-comb': {},
+  'kerf-not-positive': { kerfMm: figure },
+  'joint-slots-unread': {},
+  'joint-slots-mixed': { wideMm: figure, narrowMm: figure },
+} as const satisfies ProblemList;
+
+/** What is to be said beside them. */
+export const kerfRemarkProblems = {
+  'kerf-one-place': {},
+  'kerf-two-combs': {},
+  'kerf-without-bar': {},
+  'kerf-directions-differ': { acrossMm: figure, upMm: figure },
+  'kerf-wider-than-usual': { kerfMm: figure, usualMm: figure },
+  'joint-between-slots': { kind: text, drawMm: figure },
+  'joint-not-seen': { kind: text },
+} as const satisfies ProblemList;
+
+export type KerfReasonCode = keyof typeof kerfReasonProblems;
+
+export type KerfRemarkCode = keyof typeof kerfRemarkProblems;
