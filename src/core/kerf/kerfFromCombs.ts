@@ -8,7 +8,7 @@ import {
   limitsUncertainty,
   meanOfReadings,
 } from '../../num/uncertainty.ts';
-import { done, refused, type Outcome, type Problem } from '../problem.ts';
+import { done, refused, type Outcome } from '../problem.ts';
 import { combDirections, kerfsOf, type CombMeasure, type KerfComb } from './kerfComb.ts';
 import type { Kerf, KerfDoubt, KerfFound } from './kerf.ts';
 import { kerfRemarks } from './kerfRemarks.ts';
