@@ -2,7 +2,6 @@ import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 const fixedSeed = 'test/fixedSeed.ts';
-const timed = ['test/e2e/hardSum.test.ts'];
 
 export default defineConfig({
   test: {
@@ -45,7 +44,6 @@ export default defineConfig({
           name: 'e2e',
           environment: 'node',
           include: ['test/e2e/**/*.test.ts'],
-          exclude: timed,
           globalSetup: 'test/e2e/unpackBrowser.ts',
           // A browser, its server and its sums fill two cores: two files at once only make each other late.
           fileParallelism: false,
@@ -53,16 +51,6 @@ export default defineConfig({
           hookTimeout: 120_000,
           // What is waited for comes sooner or later, on a busy computer later.
           expect: { poll: { timeout: 15_000 } },
-        },
-      },
-      {
-        // Holds milliseconds against a bound: after all others, with the computer to itself.
-        test: {
-          name: 'timed',
-          environment: 'node',
-          include: timed,
-          fileParallelism: false,
-          testTimeout: 300_000,
         },
       },
     ],

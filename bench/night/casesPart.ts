@@ -1,11 +1,7 @@
-import { spawn } from 'node:child_process';
 import { readFile, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
-import { z } from 'zod';
 import type { Figure, NightPart } from './nightPart.ts';
-
-const root = join(import.meta.dirname, '../../..');
-const reportFile = join(root, 'build/test-report.json');
+import { root, runTests } from './runTests.ts';
 
 /** Test files that try a tenth of their cases for a commit: those that name the file which says so. */
 const sampledFiles = async (): Promise<readonly string[]> => {
@@ -19,28 +15,6 @@ const sampledFiles = async (): Promise<readonly string[]> => {
   return found;
 };
 
-const ended = (files: readonly string[]): Promise<unknown> =>
-  new Promise((resolve) => {
-    const child = spawn(process.execPath, ['node_modules/vitest/vitest.mjs', 'run', ...files], {
-      cwd: root,
-      env: { ...process.env, THROUGHCUT_EVERY_CASE: '1' },
-      stdio: ['ignore', 'ignore', 'inherit'],
-    });
-    child.once('close', resolve);
-  });
-
-const report = z.object({
-  numPassedTests: z.number(),
-  numFailedTests: z.number(),
-  testResults: z.array(
-    z.object({
-      name: z.string(),
-      status: z.string(),
-      assertionResults: z.array(z.object({ status: z.string(), fullName: z.string() })),
-    }),
-  ),
-});
-
 /** The tests of a commit that try a tenth of their cases, with all of them. */
 export const casesPart: NightPart = {
   name: 'cases',
@@ -48,18 +22,6 @@ export const casesPart: NightPart = {
   run: async function* (): AsyncIterable<Figure> {
     const files = await sampledFiles();
     yield { what: 'test files', value: files.length, atLeast: 1 };
-    await ended(files);
-    const { testResults, numPassedTests } = report.parse(
-      JSON.parse(await readFile(reportFile, 'utf8')),
-    );
-    yield { what: 'test files that ran', value: testResults.length, atLeast: files.length };
-    yield { what: 'tests that passed', value: numPassedTests, atLeast: 1 };
-    const failed = testResults
-      .filter(({ status }) => status !== 'passed')
-      .flatMap(({ name, assertionResults }) => [
-        name,
-        ...assertionResults.filter((one) => one.status === 'failed').map((one) => one.fullName),
-      ]);
-    yield { what: 'failures', value: failed.length, atMost: 0, cases: failed };
+    yield* runTests(files, { atLeast: 1, environment: { THROUGHCUT_EVERY_CASE: '1' } });
   },
 };

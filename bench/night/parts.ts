@@ -8,8 +8,10 @@ import { filesPart } from '../files/filesPart.ts';
 import { hostilePart } from '../hostile/hostilePart.ts';
 import { mutantsPart } from '../mutation/mutantsPart.ts';
 import { killsPart } from '../server/killsPart.ts';
+import { meanwhilePart } from '../server/meanwhilePart.ts';
 import { requestsPart } from '../server/requestsPart.ts';
 import { sumsPart } from '../sums/sumsPart.ts';
+import { pagePart } from './pagePart.ts';
 import type { NightPart } from './nightPart.ts';
 
 /** All parts of the night, in the order of running. One more is one line here. */
@@ -19,6 +21,8 @@ export const nightParts: readonly NightPart[] = [
   killsPart,
   faultsPart,
   requestsPart,
+  pagePart,
+  meanwhilePart,
   hostilePart,
   sumsPart,
   ordersPart,

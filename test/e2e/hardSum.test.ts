@@ -48,42 +48,40 @@ describe('a server with a hard sum on its hands', () => {
     });
     await post(`/api/studies/${study.id}/tallies`, tally('warm'));
 
-    const began = performance.now();
-    const hard = [0, 1].map(() => post('/api/calc/fit', contradictory(1000)));
-    const over = new AbortController();
-    void Promise.allSettled(hard).then(() => over.abort());
-    const health: number[] = [];
-    const taps: number[] = [];
-    const timed = async (into: number[], asked: Promise<Response>) => {
-      const from = performance.now();
-      expect((await asked).status).toBe(200);
-      into.push(performance.now() - from);
-    };
-    for (let i = 0; !over.signal.aborted && i < 60; i += 1) {
-      await timed(health, fetch(`${server.base}/api/health`));
-      await timed(taps, post(`/api/studies/${study.id}/tallies`, tally(`tap-${String(i)}`)));
-      await new Promise((resolve) => setTimeout(resolve, 100));
+    let answered = 0;
+    const hard = [0, 1].map(async () => {
+      const reply = await post('/api/calc/fit', contradictory(5000));
+      answered += 1;
+      return reply;
+    });
+    await begun();
+    for (let i = 0; i < 5; i += 1) {
+      expect((await fetch(`${server.base}/api/health`)).status).toBe(200);
+      const tapped = await post(`/api/studies/${study.id}/tallies`, tally(`tap-${String(i)}`));
+      expect(tapped.status).toBe(200);
     }
-    const median = (all: readonly number[]) => [...all].sort((a, b) => a - b)[all.length >> 1] ?? 0;
-    // Two threads compute beside it on what may be two cores: half of the answers are the measure, not the slowest.
-    expect(median(health)).toBeLessThan(50);
-    expect(median(taps)).toBeLessThan(50);
+    // Asked after them, answered before them: nobody waited for a sum.
+    expect(answered).toBe(0);
     for (const reply of await Promise.all(hard)) {
       const body = (await reply.json()) as { error?: { code: string } };
       if (reply.status !== 200) expect(body.error?.code).toBe('sum-took-too-long');
     }
-    expect(performance.now() - began).toBeLessThan(30_000);
   });
 
-  it('stops at once when it is told to', async () => {
-    const hard = post('/api/calc/fit', contradictory(1000)).catch(() => 'cut off');
-    await new Promise((resolve) => setTimeout(resolve, 1000));
-    const began = performance.now();
+  it('stops when it is told to, and not when the sum is done', async () => {
+    const hard = post('/api/calc/fit', contradictory(5000)).then(
+      ({ status }) => status,
+      () => 'cut off',
+    );
+    await begun();
     await server.stop();
-    expect(performance.now() - began).toBeLessThan(2000);
-    await hard;
+    // Given up with words, or cut off: never made to its end.
+    expect(['cut off', 408]).toContain(await hard);
   });
 });
+
+/** Long enough for a request to have come, much shorter than its sum. */
+const begun = (): Promise<unknown> => new Promise((resolve) => setTimeout(resolve, 500));
 
 describe('a study far from anything that is expected', () => {
   it('gets an answer or a refusal in words', async () => {
