@@ -55,6 +55,13 @@ describe('the reader’s own colours', () => {
       around: '::after',
     });
     await hold('the speed to run', oneOf(page, '.steps-choice .steps-row', '[data-selected]'));
+    const dots = (row: string): Promise<string[]> =>
+      page
+        .locator(`.steps-choice .steps-row${row} .choice-dot`)
+        .evaluateAll((all) => all.map((dot) => getComputedStyle(dot).backgroundColor));
+    const [full, empty] = [await dots('[data-selected]'), await dots(':not([data-selected])')];
+    expect(full.length).toBe(1);
+    expect(empty).not.toContain(full[0]);
     await picture(page, 'forced-answer');
     await openAll(page);
     await hold('what is asked', oneOf(page, '.choice-option', '[data-selected]'));
