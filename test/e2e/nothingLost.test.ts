@@ -1,6 +1,8 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { openLine } from './faultyLine.ts';
 import { cellsOn, desk, ownSample, phone } from './page.ts';
+import { cellsSaid, putSheet } from './sheets.ts';
 import { openWorkshop } from './workshop.ts';
 
 const workshop = openWorkshop();
@@ -37,6 +39,11 @@ describe('nothing that was tapped is lost', () => {
     const [first, second, third] = await cellsOn(page);
     for (const cell of [first, second, third]) await page.click(`[data-cell="${cell?.id ?? ''}"]`);
     await page.reload(); // nobody has said yet whose card it is: it is still there to be asked
+    await page.getByText('3 of 12 shapes read').waitFor();
+    await page.getByRole('link', { name: 'Book' }).click();
+    await page.getByRole('heading', { level: 1, name: 'Book' }).waitFor();
+    await page.goBack();
+    await page.getByText('3 of 12 shapes read').waitFor();
     await page.getByRole('button', { name: 'I was only trying' }).waitFor();
     expect(await (await fetch(`${workshop.base}/api/home`)).json()).toMatchObject({
       hasWork: false,
@@ -97,6 +104,49 @@ describe('nothing that was tapped is lost', () => {
     const { study } = await storedStudy();
     expect(study.events.filter(({ cell }) => cell === open?.[0])).toHaveLength(1);
     await close();
+  });
+
+  it('through the end of the browser while nothing could be sent, and the bed says how much waits', async () => {
+    const line = await openLine(workshop.base);
+    const { id, codes } = await putSheet(workshop.base);
+    const first = await workshop.visit({ viewport: phone });
+    await first.page.goto(`${line.base}/study/${id}`);
+    const [a, b, c] = await cellsOn(first.page);
+    line.fail(/^POST .*\/events/, { status: 503 });
+    for (const cell of [a, b, c]) await first.page.click(`[data-cell="${cell?.id ?? ''}"]`);
+    await first.page
+      .getByText(/^3 steps kept here/)
+      .first()
+      .waitFor();
+    const storageState = await first.page.context().storageState();
+    const browser = first.page.context().browser();
+    await first.close();
+
+    // Another start of the browser, with what it had kept; the workshop computer answers, and still takes nothing.
+    const context = await browser?.newContext({ viewport: phone, storageState });
+    const page = await context?.newPage();
+    if (page === undefined) throw new Error('no browser');
+    await page.goto(line.base);
+    await page.getByText('3 steps of this sheet are not sent yet').waitFor();
+    await page.getByText('3 of 12 shapes read').waitFor();
+    // And where it does not say anything at all.
+    line.fail(/ \/api\//, { status: 503 });
+    await page.reload();
+    await page.getByRole('heading', { level: 1, name: 'does not answer' }).waitFor();
+    await page.getByText('3 steps of this sheet are not sent yet').waitFor();
+    await page.getByRole('link', { name: 'Card and answer' }).click();
+    await cellsOn(page);
+    expect(Object.values(await states(page)).filter((state) => state === 'out')).toHaveLength(3);
+
+    line.mend();
+    await allSaved(page);
+    expect((await cellsSaid(workshop.base, id)).length).toBe(3);
+    await page.goto(line.base);
+    await page.getByText('3 of 12 shapes read').waitFor();
+    expect(await page.getByText('not sent yet').count()).toBe(0);
+    expect(codes.length).toBe(1);
+    await context?.close();
+    await line.close();
   });
 
   it('between the phone at the machine and the desk: each sees what the other taps', async () => {

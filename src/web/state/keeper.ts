@@ -34,6 +34,8 @@ export interface KeeperState {
   /** Why something has to wait. */
   readonly why: CallProblem | undefined;
   readonly waiting: number;
+  /** How many of those are of which sheet, by its id. */
+  readonly waitingOf: ReadonlyMap<string, number>;
   /** How many of those the browser had no room for: they would be lost with the page. */
   readonly unkept: number;
   /** What the server would not take. */
@@ -103,6 +105,10 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
   function stateNow(): KeeperState {
     const own = { sending: sender.how(), why: sender.why() };
     const waiting = outbox.waiting().length;
+    const waitingOf = new Map<string, number>();
+    for (const { change } of outbox.waiting())
+      if ('studyId' in change)
+        waitingOf.set(change.studyId, (waitingOf.get(change.studyId) ?? 0) + 1);
     // What this tab does not send, it only knows of by hearsay.
     const isOthers = own.sending === 'sending' && !sender.isBusy();
     const { sending, why } = isOthers ? (elsewhere ?? own) : own;
@@ -110,6 +116,7 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
       sending: sending === 'all-sent' && waiting > 0 ? 'sending' : sending,
       why,
       waiting,
+      waitingOf,
       unkept: outbox.unkept().length,
       aside: outbox.aside(),
     };

@@ -17,17 +17,26 @@ import { KeptSetting } from './KeptSetting.tsx';
 import { OtherSheets } from './OtherSheets.tsx';
 import { RemovedSheets } from './RemovedSheets.tsx';
 import { OpenReading } from './OpenReading.tsx';
+import { Unsent } from './Unsent.tsx';
 
 /** The sheet on the bed: its setting, its promise and its last order; the same sheet again, or a new one. */
 export const BedScreen = () => {
-  const { data: home, isPending } = useHome();
+  const { data: home, isPending, isError } = useHome();
   const latest = home?.latest;
   const justRemoved = new URLSearchParams(useSearch()).get('removed') ?? undefined;
   const removed = <RemovedSheets removed={home?.removed ?? []} justNow={justRemoved} />;
   if (isPending) return <p className="page-wait">{shellText.loading}</p>;
+  if (home === undefined && isError)
+    return (
+      <Page title={words.away} lead={words.awayMore}>
+        <Unsent />
+        <Doors />
+      </Page>
+    );
   if (latest === undefined) {
     return (
       <Page title={words.nothing} lead={words.nothingMore}>
+        <Unsent />
         {removed}
         <Doors />
         <ExampleDoor />
@@ -54,9 +63,13 @@ export const BedScreen = () => {
             </Notice>
           ))}
           {kept === undefined || standing === undefined ? (
-            <OpenReading studyId={study.id} />
+            <>
+              <Unsent studyId={study.id} />
+              <OpenReading studyId={study.id} />
+            </>
           ) : (
             <OnlyIfCut stock={kept.holdsFor} studyId={study.id}>
+              <Unsent studyId={study.id} isNotCounted />
               <KeptSetting entry={kept} standing={standing} lastTally={lastTally} />
               <div className="actions">
                 <ActionLink kind="strong" href={`/book/${kept.id}#count`}>

@@ -3,6 +3,7 @@ import { shellText as words } from '../../../words/en/screens/shell.ts';
 import { CallFailed, isNotLetIn } from '../../state/call.ts';
 import { useHome } from '../../state/queries.ts';
 import { withWords } from '../../state/withWords.ts';
+import { useKeeperState } from '../../state/workshop.tsx';
 import { FirstScreen } from '../first/FirstScreen.tsx';
 
 const BedScreen = withWords(async () => (await import('../bed/BedScreen.tsx')).BedScreen);
@@ -13,11 +14,14 @@ const BedScreen = withWords(async () => (await import('../bed/BedScreen.tsx')).B
  */
 export const HomeScreen = () => {
   const { data, isError, error } = useHome();
+  const { waiting } = useKeeperState();
   const [opensOn, setOpensOn] = useState<'first' | 'bed'>();
   // A phone that is not let in yet is asked for the code first; what it then opens on is for the server to say.
   const isSettled = data !== undefined || (isError && !isNotLetInYet(error));
   if (opensOn === undefined && isSettled) {
-    setOpensOn(data?.hasWork === true ? 'bed' : 'first');
+    // Without the server, what this browser has not sent yet tells that there is work.
+    const hasWork = data === undefined ? waiting > 0 : data.hasWork;
+    setOpensOn(hasWork ? 'bed' : 'first');
   }
   if (opensOn === undefined) return <p className="page-wait">{words.loading}</p>;
   return opensOn === 'first' ? <FirstScreen /> : <BedScreen />;

@@ -58,6 +58,14 @@ export const bedText = {
   title: 'On the bed',
   nothing: 'Nothing on the bed yet',
   nothingMore: 'Start from a card, a new sheet, or look around.',
+  away: 'The workshop computer does not answer',
+  awayMore: 'What lies on the bed stands here when it answers again.',
+  unsent: (steps: number) =>
+    `${counted(steps, 'step')} of this sheet ${steps === 1 ? 'is' : 'are'} not sent yet`,
+  unsentMore:
+    'They are kept in this browser and are sent as soon as the workshop computer takes them.',
+  unsentNotCounted:
+    'What stands here is without them. They are kept in this browser and are sent as soon as the workshop computer takes them.',
   lastTally: 'Last order',
   noTally: 'No order counted yet.',
   same: 'Same sheet: count an order',
