@@ -124,7 +124,10 @@ program
   .description('What a setting will do to a drawing: places, promise, corner power, time.')
   .argument('<file>')
   .requiredOption('--study <file>', 'the study that the setting comes from')
-  .option('--setting <words>', 'as “14 mm/s 30% min 20% x2”; else one step surer than recommended')
+  .option(
+    '--setting <words>',
+    'as “14 mm/s 30% corner 20% x2”; else one step surer than recommended',
+  )
   .option('--leave-out <names...>', 'layers or colours that are not cut through')
   .action(async (file: string, options: { study: string; setting?: string; leaveOut?: string[] }) =>
     ends((await import('./proof.ts')).runProof(file, options)),

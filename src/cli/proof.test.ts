@@ -74,13 +74,16 @@ describe('throughcut proof', () => {
     );
   });
 
-  it('takes a setting in words, and leaves out what is not cut', async () => {
-    const words = ['--setting', '12.5 mm/s 31% min 20% x2', '--leave-out', '#0000ff'];
-    const { printed } = await run([drawing, '--study', study, ...words]);
-    const setting = { speedMmPerS: 12.5, powerPct: 31, minPowerPct: 20, passes: 2 };
-    expect(printed.setting).toEqual(setting);
-    expect(printed.drawing.cutMm).toBeLessThan(400);
-  });
+  it.each(['corner', 'min'])(
+    'takes a setting in words, with “%s” for corner power, and leaves out what is not cut',
+    async (corner) => {
+      const words = ['--setting', `12.5 mm/s 31% ${corner} 20% x2`, '--leave-out', '#0000ff'];
+      const { printed } = await run([drawing, '--study', study, ...words]);
+      const setting = { speedMmPerS: 12.5, powerPct: 31, minPowerPct: 20, passes: 2 };
+      expect(printed.setting).toEqual(setting);
+      expect(printed.drawing.cutMm).toBeLessThan(400);
+    },
+  );
 
   it('refuses a setting that it cannot read, and a study that has none, by name', async () => {
     const odd = await run([drawing, '--study', study, '--setting', 'fast']);

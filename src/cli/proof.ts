@@ -18,7 +18,7 @@ import { readDrawingText } from './readDrawing.ts';
 
 interface ProofOptions {
   readonly study: string;
-  /** `14 mm/s 30%`, with `min 20%` and `x2` where they are not usual: as words beside a cell. */
+  /** `14 mm/s 30%`, with `corner 20%` and `x2` where they are not usual; `min 20%` is read as before. */
   readonly setting?: string;
   /** Layers or colours that are not cut through. */
   readonly leaveOut?: readonly string[];
@@ -51,7 +51,7 @@ const prove = async (file: string, options: ProofOptions): Promise<Outcome<Proof
 };
 
 const settingPattern =
-  /^(?<speed>\d+(?:\.\d+)?) ?mm\/s,? (?<power>\d+(?:\.\d+)?) ?%(?:,? min ?(?<min>\d+(?:\.\d+)?) ?%)?(?:,? x(?<passes>\d+))?$/;
+  /^(?<speed>\d+(?:\.\d+)?) ?mm\/s,? (?<power>\d+(?:\.\d+)?) ?%(?:,? (?:corner|min) ?(?<min>\d+(?:\.\d+)?) ?%)?(?:,? x(?<passes>\d+))?$/;
 
 const settingOf = (text: string): Outcome<Setting> => {
   const found = settingPattern.exec(text.trim())?.groups;
@@ -64,7 +64,7 @@ const settingOf = (text: string): Outcome<Setting> => {
   return found !== undefined && read.success && read.data.powerPct > 0
     ? done(read.data)
     : refused('command-misused', {
-        detail: `--setting is “${text}”, not like “14 mm/s 30% min 20% x2”`,
+        detail: `--setting is “${text}”, not like “14 mm/s 30% corner 20% x2”`,
       });
 };
 

@@ -12,6 +12,7 @@ import {
 } from './lettering.ts';
 import { textWidthMm, writeText, type Lettering } from './letters.ts';
 import { wordsGapMm } from './cardMeasures.ts';
+import { hasCornerPower } from './settingWords.ts';
 import { notchLines } from './notches.ts';
 import { shapeBoxMm, shapeOutline } from './testShapes.ts';
 
@@ -58,6 +59,7 @@ const marksOf = (card: Card): readonly DrawnPart[] => [
   ...codeOf(card),
   { of: { what: 'notch' }, polylines: Object.values(notchLines(card)).flat() },
   ...writeInOf(card.places.writeIn),
+  ...cornersHint(card),
   ...patchHints(card),
   ...card.cells.map((cell) => wordsOf(card, cell)),
 ];
@@ -124,6 +126,21 @@ const writeInOf = (place: Place | undefined): readonly DrawnPart[] => {
     },
   ];
 };
+
+/** What `c20%` is short for, below the field, where a cell of the card has it. */
+const cornersHint = ({ rungs, places: { writeIn } }: Card): readonly DrawnPart[] =>
+  writeIn === undefined || !rungs.some(({ setting }) => hasCornerPower(setting))
+    ? []
+    : [
+        {
+          of: { what: 'hint' },
+          polylines: writeText(
+            'C: CORNER POWER',
+            [writeIn.xMm, writeIn.yMm - 0.4 - riseMm(hintLettering)],
+            hintLettering,
+          ),
+        },
+      ];
 
 /** What the window and the patch are for, above them; and the corners of the patch, whose middle stays untouched. */
 const patchHints = (card: Card): readonly DrawnPart[] => {

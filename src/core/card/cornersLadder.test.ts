@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { demoRequest } from '../../../test/fixtures/cardRequest.ts';
+import { cardParts } from './cardParts.ts';
 import { cornersLadder, cornersSpeed } from './cornersLadder.ts';
 import { designCard } from './designCard.ts';
 
@@ -26,6 +27,21 @@ describe('the card that varies power in corners', () => {
     const tried = card.rungs.map(({ setting }) => setting.minPowerPct ?? setting.powerPct);
     expect(new Set(tried).size).toBe(card.rungs.length);
     expect(Math.min(...tried)).toBeLessThan(0.4 * request.powerPct);
+  });
+
+  it('says once on the card what its short words for corner power mean, and is no larger for it', () => {
+    const outcome = designCard(request);
+    const plain = designCard({ ...request, vary: 'speed' });
+    if (!outcome.ok || !plain.ok) throw new Error('no card');
+    const { card } = outcome.value;
+    const hints = (of: typeof card): number =>
+      cardParts(of).marks.filter(({ of: { what } }) => what === 'hint').length;
+    expect(hints(card)).toBe(hints(plain.value.card) + 1);
+    expect(cardParts(card).marks.flatMap(({ polylines }) => polylines).length).toBeGreaterThan(0);
+    const inside = cardParts(card)
+      .marks.flatMap(({ polylines }) => polylines.flat())
+      .every(([x, y]) => x >= 0 && x <= card.widthMm && y >= 0 && y <= card.heightMm);
+    expect(inside).toBe(true);
   });
 
   it('never asks for more in corners than at full speed, nor twice for the same', () => {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import type { Setting } from '../machine/setting.ts';
-import { cellWordLines, cellWords, layerName, parseLayerName } from './settingWords.ts';
+import { areWordsOf, cellWordLines, cellWords, layerName, parseLayerName } from './settingWords.ts';
 
 const tenths = (most: number) => fc.integer({ min: 1, max: most * 10 }).map((n) => n / 10);
 const settings: fc.Arbitrary<Setting> = fc
@@ -28,7 +28,11 @@ describe('the words beside a cell', () => {
       passes: 2,
       air: 'off',
     };
-    expect(cellWordLines(unusual)).toEqual(['4.2 mm/s', '30% min 22% x2 no air']);
+    expect(cellWordLines(unusual)).toEqual(['4.2 mm/s', '30% c22% x2 no air']);
+    expect(cellWords(unusual)).toBe('4.2 mm/s 30% corner 22% x2 no air');
+    expect(areWordsOf('4.2 mm/s 30% corner 22% x2 no air', unusual)).toBe(true);
+    expect(areWordsOf('4.2 mm/s 30% min 22% x2 no air', unusual)).toBe(true);
+    expect(areWordsOf('4.2 mm/s 30% min 21% x2 no air', unusual)).toBe(false);
   });
 
   it('differ where settings differ in what can vary on one card', () => {

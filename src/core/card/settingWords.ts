@@ -4,24 +4,42 @@ import { powerInCornersPct, type Setting } from '../machine/setting.ts';
 /** A figure as it is typed: no more digits than it has, `14`, `14.5`, `4.25`. */
 export const typed = (value: number): string => String(Number(value.toFixed(3)));
 
+/** How corner power is said where it is not the power itself. */
+const cornerWords = {
+  /** Beside a cell, where a word of more letters would not fit; the card says once what it is short for. */
+  drawn: (figure: string) => `c${figure}%`,
+  said: (figure: string) => `corner ${figure}%`,
+  /** As cards and files said it that were made before. */
+  before: (figure: string) => `min ${figure}%`,
+};
+
 /**
  * What stands beside a cell, line by line: the speed, then the power with whatever else is not usual. Made from the
  * setting and from nothing else, so that words and setting cannot differ.
  */
-export const cellWordLines = (setting: Setting): readonly [speed: string, power: string] => [
+export const cellWordLines = (
+  setting: Setting,
+  corner: keyof typeof cornerWords = 'drawn',
+): readonly [speed: string, power: string] => [
   `${typed(setting.speedMmPerS)} mm/s`,
   [
     `${typed(setting.powerPct)}%`,
-    ...(powerInCornersPct(setting) === setting.powerPct
-      ? []
-      : [`min ${typed(powerInCornersPct(setting))}%`]),
+    ...(hasCornerPower(setting) ? [cornerWords[corner](typed(powerInCornersPct(setting)))] : []),
     ...(setting.passes === 1 ? [] : [`x${typed(setting.passes)}`]),
     ...(setting.air === 'off' ? ['no air'] : []),
   ].join(' '),
 ];
 
-/** The same in one line: `14 mm/s 30%`. */
-export const cellWords = (setting: Setting): string => cellWordLines(setting).join(' ');
+/** Whether a setting has a corner power of its own. */
+export const hasCornerPower = (setting: Setting): boolean =>
+  powerInCornersPct(setting) !== setting.powerPct;
+
+/** The same in one line, corner power in full: `14 mm/s 30% corner 20%`. */
+export const cellWords = (setting: Setting): string => cellWordLines(setting, 'said').join(' ');
+
+/** Whether these are the words of a setting, as they are written now or were before. */
+export const areWordsOf = (words: string, setting: Setting): boolean =>
+  words === cellWords(setting) || words === cellWordLines(setting, 'before').join(' ');
 
 /**
  * The name of a layer in a drawing, with its whole setting in signs that every drawing format allows:

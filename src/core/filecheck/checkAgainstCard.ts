@@ -1,6 +1,6 @@
 import type { Card } from '../card/card.ts';
 import { cellsByRung, cellsInCuttingOrder } from '../card/cuttingOrder.ts';
-import { cellWords } from '../card/settingWords.ts';
+import { areWordsOf, cellWords } from '../card/settingWords.ts';
 import type { Setting } from '../machine/setting.ts';
 import { beamModesOf } from './beamModes.ts';
 import { coloursOf, type CardColours } from './cardColours.ts';
@@ -117,7 +117,7 @@ const checkSpelt = (card: Card, { kind }: Toolpath, { cells }: MatchedCard): rea
     const off = pieces.find(
       ({ line }) =>
         (line.spelt !== undefined && !isSetting(settingAsTold(line.spelt.setting), meant)) ||
-        (line.cell?.words !== undefined && line.cell.words !== cellWords(meant)),
+        (line.cell?.words !== undefined && !areWordsOf(line.cell.words, meant)),
     );
     if (off === undefined) return [];
     const label = off.line.cell?.words ?? off.line.layer ?? '';

@@ -1,4 +1,4 @@
-import { cellWords } from '../card/settingWords.ts';
+import { areWordsOf, cellWords } from '../card/settingWords.ts';
 import { isSetting, toldSetting, toldWords } from './toldSetting.ts';
 import { fault, remark, type Finding, type PathLine, type Toolpath } from './toolpath.ts';
 
@@ -22,7 +22,7 @@ const checkNames = (toolpath: Toolpath): readonly Finding[] => {
 
 const differs = (toolpath: Toolpath, line: PathLine): Finding | undefined => {
   const { cell, spelt } = line;
-  if (cell?.words !== undefined && spelt !== undefined && cell.words !== cellWords(spelt.setting)) {
+  if (cell?.words !== undefined && spelt !== undefined && !areWordsOf(cell.words, spelt.setting)) {
     return fault('check-label-differs', {
       cell: cell.id,
       label: cell.words,

@@ -1,7 +1,7 @@
 import { placeInitials } from '../bed/place.ts';
 import { wordsBelow } from '../card/cardParts.ts';
 import { cellLines } from '../card/cellLines.ts';
-import { cellWords } from '../card/settingWords.ts';
+import { cellWords, hasCornerPower } from '../card/settingWords.ts';
 import { boxAround, grown, liesWithin, type Box } from '../path/box.ts';
 import { Wanted } from '../path/cover.ts';
 import { isClosed, lengthMm, type Polyline } from '../path/polyline.ts';
@@ -23,7 +23,9 @@ export const checkOwnWords = (toolpath: Toolpath): readonly Finding[] => {
     if (spelt === undefined || !/^[A-Z]{1,2}$/.test(spelt.label) || !isClosed(line.points))
       return [];
     const ids = line.cell === undefined ? possibleIds(toolpath, spelt.label) : [line.cell.id];
-    if (ids.some((id) => hasWords(strokes, line, cellLines(spelt.setting, id)))) return [];
+    const isSaid = (how?: 'before'): boolean =>
+      ids.some((id) => hasWords(strokes, line, cellLines(spelt.setting, id, how)));
+    if (isSaid() || (hasCornerPower(spelt.setting) && isSaid('before'))) return [];
     const cell = line.cell?.id ?? `${spelt.label}, ${String(i + 1)}`;
     return [fault('check-words-differ', { cell, words: cellWords(spelt.setting) })];
   });

@@ -51,12 +51,12 @@ export const cutmodelWords = {
   'slower-would-not-help': {
     message: (p) =>
       p.because === 'pockets'
-        ? `Of ${p.parts} parts at ${p.speedMmPerS} mm/s ${p.pockets} met a pocket or a knot: slower would not help, that is in the sheet.`
+        ? `Of ${p.parts} parts at ${p.speedMmPerS} mm/s ${p.pockets} met a flaw of the sheet: slower would not help, that is in the sheet.`
         : `At ${p.speedMmPerS} mm/s as many parts failed as at ${p.fasterMmPerS} mm/s: slower does not seem to help.`,
     remedy: (p) =>
       p.because === 'pockets'
         ? 'Cut more parts than you need, or take another sheet.'
-        : 'Look at the sheet for pockets, and at lens, focus and air, before you slow down further.',
+        : 'Look at the sheet for flaws, and at lens, focus and air, before you slow down further.',
   },
   'corners-rest-on-prior': {
     message: () =>
@@ -112,8 +112,10 @@ export const cutmodelWords = {
     remedy: () => 'More shapes near the changeover, or counts of orders, teach it.',
   },
   'flaws-not-learnt': {
-    message: () => 'How often this material has glue pockets or knots cannot be told yet.',
-    remedy: () => 'Counts of orders tell it: count pockets apart from those that need a knife.',
+    message: () =>
+      'How often this material has flaws, where no setting gets through, cannot be told yet.',
+    remedy: () =>
+      'Counts of orders tell it: count parts lost to a flaw apart from those that need a knife.',
   },
   'flaws-beside-the-promise': {
     message: (p) =>

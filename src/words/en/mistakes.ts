@@ -6,7 +6,7 @@ export const mistakeWords = {
   'look-again': {
     message: (p) => `Look again at: ${p.settings}. By all other shapes this is most unlikely.`,
     remedy: () =>
-      'Check the grade, and what was typed for that shape; a pocket or a knot is marked as spoilt.',
+      'Check the grade, and what was typed for that shape; one at a flaw of the sheet is marked as spoilt.',
   },
   'behaves-like': {
     message: (p) => `The shapes typed as ${p.typed} behave like those cut at ${p.like}.`,

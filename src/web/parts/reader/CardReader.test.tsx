@@ -22,7 +22,7 @@ const Bench = () => {
     said.push(...more);
     setEvents((before) => [...before, ...more]);
   });
-  return <CardReader reading={reading} />;
+  return <CardReader reading={reading} flaws="pocket-or-knot" />;
 };
 
 /** Does something and lets React finish what follows from it. */

@@ -1,4 +1,5 @@
 import { useRef, useState, type KeyboardEvent, type SyntheticEvent } from 'react';
+import type { FlawKind } from '../../../core/stock/flawKind.ts';
 import { readingText as words } from '../../../words/en/screens/reading.ts';
 import { SheetPicture } from '../sheet/SheetPicture.tsx';
 import { CellButton } from './CellButton.tsx';
@@ -17,8 +18,14 @@ const arrows: Readonly<Record<string, Direction>> = {
   ArrowDown: 'down',
 };
 
+export interface CardReaderProps {
+  readonly reading: Reading;
+  /** What is wrong with such a sheet where it never comes out. Told, since the names of all materials are heavy. */
+  readonly flaws: FlawKind;
+}
+
 /** The card on the bench, to be read with a thumb or with keys; below it what is said of the chosen cell. */
-export const CardReader = ({ reading }: { readonly reading: Reading }) => {
+export const CardReader = ({ reading, flaws }: CardReaderProps) => {
   const { card, cells } = reading;
   const order = inReadingOrder(card.cells);
   const [chosen, setChosen] = useState<string | undefined>(undefined);
@@ -89,7 +96,13 @@ export const CardReader = ({ reading }: { readonly reading: Reading }) => {
         </div>
       </div>
       <ReadingTools reading={reading} />
-      <CellStrip reading={reading} cell={chosenCell} asking={asking} onAsk={setAsking} />
+      <CellStrip
+        reading={reading}
+        cell={chosenCell}
+        asking={asking}
+        flaws={flaws}
+        onAsk={setAsking}
+      />
       <KeyHelp />
     </div>
   );

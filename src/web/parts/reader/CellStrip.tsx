@@ -1,12 +1,13 @@
 import { lazy, useEffect } from 'react';
 import type { CellAsRead, HowItCame } from '../../../core/reading/readingEvent.ts';
 import type { Grade } from '../../../core/reading/grade.ts';
+import type { FlawKind } from '../../../core/stock/flawKind.ts';
 import { readingText as words } from '../../../words/en/screens/reading.ts';
 import { fetchPart } from '../../state/fetchPart.ts';
 import { Action } from '../action/Action.tsx';
 import { Fetched } from '../fetched/Fetched.tsx';
 import { GradeIcon } from './GradeIcon.tsx';
-import { SpoiltReasons } from './SpoiltReasons.tsx';
+import { reasonName, SpoiltReasons } from './SpoiltReasons.tsx';
 import { StandardAct } from './StandardAct.tsx';
 import type { Reading } from './useReading.ts';
 
@@ -21,11 +22,12 @@ export interface CellStripProps {
   readonly reading: Reading;
   readonly cell: CellAsRead | undefined;
   readonly asking: Asking;
+  readonly flaws: FlawKind;
   readonly onAsk: (asking: Asking) => void;
 }
 
 /** Everything that can be said of the chosen cell; where none is chosen, how to look at one. */
-export const CellStrip = ({ reading, cell, asking, onAsk }: CellStripProps) => {
+export const CellStrip = ({ reading, cell, asking, flaws, onAsk }: CellStripProps) => {
   const isChosen = cell !== undefined;
   useEffect(() => {
     if (isChosen) void fetchAsCut().catch(() => undefined);
@@ -39,6 +41,7 @@ export const CellStrip = ({ reading, cell, asking, onAsk }: CellStripProps) => {
       </p>
       {asking === 'why-spoilt' ? (
         <SpoiltReasons
+          flaws={flaws}
           onSay={(reason) => {
             reading.spoil(cell.id, reason);
             onAsk('grade');
@@ -57,7 +60,7 @@ export const CellStrip = ({ reading, cell, asking, onAsk }: CellStripProps) => {
           />
         </Fetched>
       ) : (
-        <Grades reading={reading} cell={cell} onAsk={onAsk} />
+        <Grades reading={reading} cell={cell} flaws={flaws} onAsk={onAsk} />
       )}
     </div>
   );
@@ -66,10 +69,11 @@ export const CellStrip = ({ reading, cell, asking, onAsk }: CellStripProps) => {
 interface GradesProps {
   readonly reading: Reading;
   readonly cell: CellAsRead;
+  readonly flaws: FlawKind;
   readonly onAsk: (asking: Asking) => void;
 }
 
-const Grades = ({ reading, cell, onAsk }: GradesProps) => {
+const Grades = ({ reading, cell, flaws, onAsk }: GradesProps) => {
   const said = cell.reading;
   const grade = said.kind === 'graded' ? said.grade : undefined;
   return (
@@ -97,7 +101,7 @@ const Grades = ({ reading, cell, onAsk }: GradesProps) => {
           <span>{words.spoiltAsk}</span>
         </button>
       </div>
-      <p className="strip-more">{explained(said)}</p>
+      <p className="strip-more">{explained(said, flaws)}</p>
       <div className="actions strip-actions">
         {grade === 'out' || grade === 'hangs' ? (
           <How
@@ -119,9 +123,9 @@ const Grades = ({ reading, cell, onAsk }: GradesProps) => {
   );
 };
 
-const explained = (said: CellAsRead['reading']): string => {
+const explained = (said: CellAsRead['reading'], flaws: FlawKind): string => {
   if (said.kind === 'graded') return words.gradeMore[said.grade];
-  return said.kind === 'spoilt' ? words.reasons[said.reason] : words.pickCell;
+  return said.kind === 'spoilt' ? reasonName(said.reason, flaws) : words.pickCell;
 };
 
 const waysOf: Readonly<Record<'out' | 'hangs', readonly HowItCame[]>> = {

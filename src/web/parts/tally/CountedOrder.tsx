@@ -8,12 +8,13 @@ import { TallyForm } from './TallyForm.tsx';
 
 export interface CountedOrderProps {
   readonly tally: RecordedTally;
+  readonly material: string;
   readonly onCorrect: (tally: RecordedTally) => void;
   readonly onRemove: () => void;
 }
 
 /** An order that was counted. A slip in it is put right here, where it was typed. */
-export const CountedOrder = ({ tally, onCorrect, onRemove }: CountedOrderProps) => {
+export const CountedOrder = ({ tally, material, onCorrect, onRemove }: CountedOrderProps) => {
   const [isOpen, setOpen] = useState(false);
   const correct = (counted: Tally): void => {
     const { id, at, setting, provenSettingId, orderId, foretold, sheet } = tally;
@@ -45,6 +46,7 @@ export const CountedOrder = ({ tally, onCorrect, onRemove }: CountedOrderProps) 
       {isOpen ? (
         <TallyForm
           name={tally.id}
+          material={material}
           partLengthMm={tally.partLengthMm}
           settings={[tally.setting]}
           before={tally}

@@ -1,3 +1,4 @@
+import { flawKindOf } from '../../../core/stock/flawKind.ts';
 import { tallyText as words } from '../../../words/en/screens/tally.ts';
 import { CountField } from '../quantity/CountField.tsx';
 import { Said } from '../said/Said.tsx';
@@ -21,11 +22,13 @@ const most = 100_000;
 
 export interface TallyCountsProps {
   readonly counts: Counts;
+  /** What the sheet is made of: a flaw is called what it has. */
+  readonly material: string;
   readonly onChange: (counts: Counts) => void;
 }
 
 /** The four counts of an order, and what they come to. */
-export const TallyCounts = ({ counts, onChange }: TallyCountsProps) => {
+export const TallyCounts = ({ counts, material, onChange }: TallyCountsProps) => {
   const out = cameOut(counts);
   const count = (name: keyof Counts, label: string) => (
     <CountField
@@ -42,7 +45,7 @@ export const TallyCounts = ({ counts, onChange }: TallyCountsProps) => {
         {count('cut', words.cut)}
         {count('hangs', words.knife)}
         {count('stays', words.stays)}
-        {count('spoilt', words.pocket)}
+        {count('spoilt', words.flaw[flawKindOf(material)])}
       </div>
       <p className="small soft">{words.pushed}</p>
       <Said what="wrong">{out < 0 ? words.tooMany : ''}</Said>

@@ -15,6 +15,8 @@ import { cameOut, noneCounted, TallyCounts, type Counts } from './TallyCounts.ts
 export interface TallyFormProps {
   /** Of what orders are counted, or which is put right: the draft is kept under that. */
   readonly name: string;
+  /** What the sheet is made of. */
+  readonly material: string;
   /** Of the part that is cut; undefined: nobody said yet, and it is asked for. */
   readonly partLengthMm: number | undefined;
   /** Settings that may have been run, the likeliest first; absent: it is asked for. */
@@ -31,6 +33,7 @@ export interface TallyFormProps {
 /** Counts an order: parts cut, and of those the ones that gave trouble. What remains came out. */
 export const TallyForm = ({
   name,
+  material,
   partLengthMm: knownLength,
   settings,
   batches,
@@ -90,7 +93,11 @@ export const TallyForm = ({
           onChange={(value) => change({ place: Number(value) })}
         />
       )}
-      <TallyCounts counts={counts} onChange={(next) => change({ counts: next })} />
+      <TallyCounts
+        material={material}
+        counts={counts}
+        onChange={(next) => change({ counts: next })}
+      />
       <QuantityField
         label={words.length}
         hint={words.lengthHint}

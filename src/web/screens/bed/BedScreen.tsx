@@ -21,18 +21,18 @@ import { Unsent } from './Unsent.tsx';
 
 /** The sheet on the bed: its setting, its promise and its last order; the same sheet again, or a new one. */
 export const BedScreen = () => {
-  const { data: home, isPending, isError } = useHome();
-  const latest = home?.latest;
+  const { data: home, isPending } = useHome();
   const justRemoved = new URLSearchParams(useSearch()).get('removed') ?? undefined;
-  const removed = <RemovedSheets removed={home?.removed ?? []} justNow={justRemoved} />;
   if (isPending) return <p className="page-wait">{shellText.loading}</p>;
-  if (home === undefined && isError)
+  if (home === undefined)
     return (
       <Page title={words.away} lead={words.awayMore}>
         <Unsent />
         <Doors />
       </Page>
     );
+  const { latest } = home;
+  const removed = <RemovedSheets removed={home.removed ?? []} justNow={justRemoved} />;
   if (latest === undefined) {
     return (
       <Page title={words.nothing} lead={words.nothingMore}>
@@ -55,7 +55,7 @@ export const BedScreen = () => {
         <>
           <ExampleBanner />
           <Invented is={study.isExample} />
-          {home?.unreadable?.map(({ message, remedy }) => (
+          {home.unreadable?.map(({ message, remedy }) => (
             <Notice key={message} tone="care">
               <p>
                 {message} {remedy}
@@ -88,7 +88,7 @@ export const BedScreen = () => {
           </Section>
           <OtherSheets except={study.id} />
           {removed}
-          {home?.exampleOpen === true ? null : <ExampleDoor />}
+          {home.exampleOpen ? null : <ExampleDoor />}
         </>
       </Beside>
     </Page>

@@ -137,6 +137,7 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
               <ul className="sheets figure-text">
                 {tallies.map((tally) => (
                   <CountedOrder
+                    material={entry.holdsFor.material}
                     key={tally.id}
                     tally={tally}
                     onCorrect={(corrected) => correct.mutate(corrected)}
@@ -152,6 +153,7 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
             <p className="soft">{tallyText.lead}</p>
             <TallyForm
               name={entry.id}
+              material={entry.holdsFor.material}
               partLengthMm={partLengthOf({ promise: standing.promise, tallies })}
               settings={settings}
               batches={batchesOf(found)}

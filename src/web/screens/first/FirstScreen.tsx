@@ -59,7 +59,8 @@ const DraftCard = ({ sample: { draft, study, workshop } }: { readonly sample: Sa
   return (
     <div className="workbench-bench bench">
       <div className="workbench-stay">
-        <CardReader reading={reading} />
+        {/* The sample is of plywood. */}
+        <CardReader reading={reading} flaws="pocket-or-knot" />
       </div>
     </div>
   );

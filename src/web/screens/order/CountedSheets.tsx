@@ -26,6 +26,7 @@ export const CountedSheets = ({ study, sheets }: CountedSheetsProps) => {
             <ul className="sheets">
               {tallies.map((tally) => (
                 <CountedOrder
+                  material={study.stock.material}
                   key={tally.id}
                   tally={tally}
                   onCorrect={(corrected) =>

@@ -131,7 +131,11 @@ export const RunScreen = () => {
           </div>
           <Section title={words.order}>
             <p className="soft">{words.orderHint}</p>
-            <TallyCounts counts={counts} onChange={(next) => change({ counts: next })} />
+            <TallyCounts
+              material={named.material}
+              counts={counts}
+              onChange={(next) => change({ counts: next })}
+            />
             {counts.cut === 0 ? null : (
               <QuantityField
                 label={tallyText.length}

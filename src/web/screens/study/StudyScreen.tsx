@@ -1,6 +1,7 @@
 import { useCallback, useState } from 'react';
 import type { Card } from '../../../core/card/card.ts';
 import type { ReadingEvent } from '../../../core/reading/readingEvent.ts';
+import { flawKindOf } from '../../../core/stock/flawKind.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { readingText } from '../../../words/en/screens/reading.ts';
@@ -133,7 +134,7 @@ const ReadOne = ({ study, card, isKept }: ReadOneProps) => {
         </div>
       ) : null}
       <div inert={isLocked}>
-        <CardReader reading={reading} />
+        <CardReader reading={reading} flaws={flawKindOf(study.stock.material)} />
       </div>
     </>
   );

@@ -38,6 +38,7 @@ export const WhatElse = ({ study, card }: WhatElseProps) => {
         <More title={words.tally}>
           <TallyForm
             name={studyId}
+            material={study.stock.material}
             partLengthMm={partLengthOf(study)}
             onSave={(tally) =>
               keeper.make({
@@ -100,6 +101,7 @@ const TalliesOf = ({ study }: { readonly study: Study }) => {
     <ul className="sheets">
       {study.tallies.map((tally) => (
         <CountedOrder
+          material={study.stock.material}
           key={tally.id}
           tally={tally}
           onCorrect={(corrected) =>

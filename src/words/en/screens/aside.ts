@@ -15,7 +15,7 @@ export const asideText = {
       case 'graded':
         return `${event.cell} ${readingText.grades[event.grade]}`;
       case 'spoilt':
-        return `${event.cell} spoilt: ${readingText.reasons[event.reason]}`;
+        return `${event.cell} spoilt: ${event.reason === 'glue-pocket' ? readingText.flaw : readingText.reasons[event.reason]}`;
       case 'cleared':
         return `${event.cell} not read`;
       case 'as-cut':

@@ -61,8 +61,8 @@ export const promiseSentences = (promise: DrawingPromise): readonly string[] => 
   return [
     `Of ${counted(parts, 'part')} ${needKnife.mean < 0.5 ? 'none' : `about ${about(needKnife.mean)}`} should need a knife because of the setting (nine times in ten ${between(needKnife)}).`,
     meetFlaw === undefined
-      ? 'How many meet a glue pocket or a knot the readings cannot tell yet: count an order.'
-      : `About ${about(meetFlaw.mean)} to meet a glue pocket or a knot (nine times in ten ${between(meetFlaw)}).`,
+      ? 'How many meet a flaw of the sheet the readings cannot tell yet: count an order.'
+      : `About ${about(meetFlaw.mean)} to meet a flaw of the sheet (nine times in ten ${between(meetFlaw)}).`,
   ];
 };
 

@@ -27,6 +27,9 @@ export const readingText = {
   spoilt: 'spoilt',
   spoiltAsk: 'Spoilt',
   spoiltWhy: 'Why does this shape say nothing about its setting?',
+  /** Where a sheet has neither glue pockets nor knots. */
+  flaw: 'a flaw of the sheet',
+  flawMore: 'such as a bubble or a patch',
   reasons: {
     'glue-pocket': 'glue pocket',
     knot: 'knot',

@@ -1,4 +1,5 @@
 import type { Tally } from '../../../core/reading/tally.ts';
+import type { FlawKind } from '../../../core/stock/flawKind.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import { counted, settingWords } from '../figures.ts';
 
@@ -12,7 +13,11 @@ export const tallyText = {
   cut: 'Parts cut',
   knife: 'Needed a knife',
   stays: 'Not through',
-  pocket: 'Lost to a pocket or knot',
+  flaw: {
+    'pocket-or-knot': 'Lost to a pocket or knot',
+    knot: 'Lost to a knot',
+    flaw: 'Lost to a flaw of the sheet',
+  } satisfies Record<FlawKind, string>,
   out: 'Came out',
   pushed: 'Parts that came with a light push count as out.',
   tooMany: 'More troubled parts than parts cut: check the figures.',
@@ -34,6 +39,6 @@ export const tallyText = {
       `${String(out)} of ${counted(out + hangs + stays + spoilt, 'part')} out`,
       ...(hangs > 0 ? [`${String(hangs)} knife`] : []),
       ...(stays > 0 ? [`${String(stays)} not through`] : []),
-      ...(spoilt > 0 ? [`${String(spoilt)} pocket`] : []),
+      ...(spoilt > 0 ? [`${String(spoilt)} lost to the sheet`] : []),
     ].join(', '),
 };

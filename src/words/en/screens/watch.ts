@@ -34,7 +34,7 @@ export const watchText = {
   how: 'How this is calculated',
   howMore: (orders: number) => [
     `An alarm without cause comes about once in ${String(orders)} orders.`,
-    'Each count is scored by the chance of a worse one, by what the promise and the counts before it foresaw (a binomial count, with sheets that differ). Parts lost to a pocket or a knot count for nothing; parts that needed the knife did not come out.',
+    'Each count is scored by the chance of a worse one, by what the promise and the counts before it foresaw (a binomial count, with sheets that differ). Parts lost to a flaw of the sheet count for nothing; parts that needed the knife did not come out.',
     'Two charts watch the scores: a running average (newest weighs a quarter) and a cumulated shortfall (CUSUM, half a standard deviation forgiven each time). One count alone calls where chance gives it once in 2000.',
     'With orders of some 100 parts a setting that cuts a tenth slower is seen after about two orders, one that cuts a twentieth slower after about five; small orders take longer.',
   ],
