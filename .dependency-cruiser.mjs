@@ -17,7 +17,7 @@ const may = {
 /** Which libraries the pure and web-safe layers may use. The others are free. */
 const npm = {
   num: ['@stdlib', 'ml-matrix', 'pure-rand'],
-  core: ['uqr', 'culori'],
+  core: ['clipper2-ts', 'uqr', 'culori'],
   words: [],
   formats: ['culori', '@tarikjabiri/dxf', 'saxes', 'zod'],
   wire: ['zod'],

@@ -134,6 +134,18 @@ program
   );
 
 program
+  .command('grow')
+  .description(
+    'Move outlines outward and holes inward by half the kerf, so that parts come out as drawn.',
+  )
+  .argument('<file>')
+  .requiredOption('--kerf <mm>', 'the width that the beam removes, as calc kerf tells it')
+  .requiredOption('--out <file>', 'the drawing to write: .svg or .dxf')
+  .action(async (file: string, options: { kerf: string; out: string }) =>
+    ends((await import('./grow.ts')).runGrow(file, options)),
+  );
+
+program
   .command('watch')
   .description('Whether a kept setting still holds, by its orders and check strips; laser or wood.')
   .argument('<file>')

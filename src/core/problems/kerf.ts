@@ -6,6 +6,7 @@ export const kerfReasonProblems = {
   'kerf-not-positive': { kerfMm: figure },
   'joint-slots-unread': {},
   'joint-slots-mixed': { wideMm: figure, narrowMm: figure },
+  'grow-not-a-drawing': {},
 } as const satisfies ProblemList;
 
 /** What is to be said beside them. */
@@ -17,6 +18,10 @@ export const kerfRemarkProblems = {
   'kerf-wider-than-usual': { kerfMm: figure, usualMm: figure },
   'joint-between-slots': { kind: text, drawMm: figure },
   'joint-not-seen': { kind: text },
+  'grow-hole-lost': { count: figure, xMm: figure, yMm: figure },
+  'grow-gap-lost': { count: figure, xMm: figure, yMm: figure },
+  'grow-parts-meet': {},
+  'grow-lines-stay': { count: figure },
 } as const satisfies ProblemList;
 
 export type KerfReasonCode = keyof typeof kerfReasonProblems;

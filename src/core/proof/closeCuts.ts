@@ -65,6 +65,11 @@ export const closeCuts = (drawn: readonly Polyline[], widthMm: number): CloseCut
   return { pairs: near.size, leastMm, at: shortestBridge(ends, ...narrowest).at, isPart };
 };
 
+/** Whether any two of these lines touch, cross, or come nearer to one another than so much. */
+export const anyNear = (lines: readonly Polyline[], widthMm: number): boolean =>
+  touchingPairs(lines, (a, b) => Math.max(a, b) * lines.length + Math.min(a, b)).touching.size >
+    0 || closeCuts(lines, widthMm) !== undefined;
+
 /** Pairs of lines that touch or cross. */
 const touchingPairs = (
   lines: readonly Polyline[],

@@ -45,6 +45,30 @@ export const kerfWords = {
     message: (p) => `The slot of ${p.wideMm} mm went tighter than the one of ${p.narrowMm} mm.`,
     remedy: () => 'Try both again with the same tongue; look for char or a bent piece.',
   },
+  'grow-not-a-drawing': {
+    message: () => 'A program says where the beam goes, not how large a part is to be.',
+    remedy: () => 'Take the drawing that it was made from, as SVG or DXF.',
+  },
+  'grow-hole-lost': {
+    message: (p) =>
+      `${p.count} ${p.count === '1' ? 'hole is' : 'holes are'} no wider than the kerf and ${p.count === '1' ? 'is' : 'are'} gone; the first is at ${p.xMm}, ${p.yMm} mm.`,
+    remedy: () => 'Draw such a hole as one line, which the beam opens by its own width.',
+  },
+  'grow-gap-lost': {
+    message: (p) =>
+      `In ${p.count} ${p.count === '1' ? 'place' : 'places'} two edges of a part stand nearer than the kerf, and the gap between them is gone; the first is at ${p.xMm}, ${p.yMm} mm.`,
+    remedy: () => 'Draw such a gap as one line, which the beam opens by its own width.',
+  },
+  'grow-parts-meet': {
+    message: () =>
+      'Parts stand nearer to one another than one kerf, or share a line: now they run into one another.',
+    remedy: () => 'Move them apart before the lines are moved.',
+  },
+  'grow-lines-stay': {
+    message: (p) =>
+      `${p.count} ${p.count === '1' ? 'line frees' : 'lines free'} no part and ${p.count === '1' ? 'stays' : 'stay'} as drawn.`,
+    remedy: () => 'Close an outline whose ends do not meet, where it is to be moved too.',
+  },
   'joint-between-slots': {
     message: (p) =>
       `No slot went ${p.kind}; ${p.drawMm} mm lies between those that went tighter and looser: a guess.`,
