@@ -1,13 +1,12 @@
 import { extname } from 'node:path';
 import { growDrawing } from '../app/growDrawing.ts';
-import type { Outcome } from '../core/problem.ts';
+import { problemOf } from '../core/problem.ts';
 import { writeDxf } from '../formats/dxf/writeDxf.ts';
 import { writeSvg } from '../formats/svg/writeSvg.ts';
 import { writeTextFile } from '../host/files.ts';
 import { problemInWords } from '../words/words.ts';
-import { printRefusal, printOutcome, type ExitCode } from './output.ts';
+import { printOutcome, printRefusal, type ExitCode } from './output.ts';
 import { readDrawingText } from './readDrawing.ts';
-import { refuse } from './refuse.ts';
 
 interface GrowOptions {
   /** The width that the beam removes, mm. */
@@ -25,18 +24,11 @@ const widestMm = 5;
  */
 export const runGrow = async (file: string, { kerf, out }: GrowOptions): Promise<ExitCode> => {
   const kerfMm = Number(kerf);
-  if (!(kerfMm > 0 && kerfMm <= widestMm)) {
-    return printOutcome(
-      misused(`--kerf is “${kerf}”, not a width above 0 and up to ${String(widestMm)} mm`),
-      Object,
-    );
-  }
+  if (!(kerfMm > 0 && kerfMm <= widestMm))
+    return misused(`--kerf is “${kerf}”, not a width above 0 and up to ${String(widestMm)} mm`);
   const kind = extname(out).toLowerCase();
   if (kind !== '.svg' && kind !== '.dxf')
-    return printOutcome(
-      misused(`--out is “${out}”, which ends neither with .svg nor .dxf`),
-      Object,
-    );
+    return misused(`--out is “${out}”, which ends neither with .svg nor .dxf`);
   const text = await readDrawingText(file);
   if (!text.ok) return printRefusal(text.problem);
   const grown = growDrawing(text.value, kerfMm);
@@ -55,4 +47,5 @@ export const runGrow = async (file: string, { kerf, out }: GrowOptions): Promise
   }));
 };
 
-const misused = (detail: string): Outcome<never> => refuse('command-misused', { detail });
+const misused = (detail: string): ExitCode =>
+  printRefusal(problemOf('command-misused', { detail }));
