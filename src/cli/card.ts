@@ -1,3 +1,4 @@
+import { rampFileKinds } from '../formats/machineFiles.ts';
 import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import { cardCodeFor } from '../core/card/cardCodeFor.ts';
 import { cardDrawing } from '../core/card/cardDrawing.ts';
@@ -77,7 +78,7 @@ interface CardFiles {
   readonly notWritten: readonly NotWritten[];
 }
 
-const kinds = ['json', 'svg', 'dxf', 'gcode', 'pdf'] as const;
+const kinds = ['json', ...rampFileKinds] as const;
 
 const cardFiles = async (
   { card }: DesignedCard,

@@ -14,9 +14,10 @@ import type { UnitPreference } from '../core/units/unitPreference.ts';
 import { believedForCard } from '../core/study/believedForCard.ts';
 import type { Study } from '../core/study/study.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
-import { fileForMachine, type MachineFileKind } from '../formats/fileForMachine.ts';
+import { fileForMachine } from '../formats/fileForMachine.ts';
+import { machineFiles, type CardFileKind } from '../formats/machineFiles.ts';
 import { systemClock } from '../host/clock.ts';
-import type { CardFile, CardFileKind, CardFileWanted } from '../http/cardFile.ts';
+import type { CardFile, CardFileWanted } from '../http/cardFile.ts';
 import { inventedText } from '../words/en/invented.ts';
 import { problemInWords } from '../words/words.ts';
 import { cardCautions } from './cardCautions.ts';
@@ -35,12 +36,6 @@ export interface CardToFile {
   readonly sheet: JobSheet;
   readonly units?: UnitPreference;
 }
-
-export const contentTypes: Readonly<Record<MachineFileKind, string>> = {
-  svg: 'image/svg+xml',
-  dxf: 'image/vnd.dxf',
-  gcode: 'text/x-gcode',
-};
 
 /**
  * Makes the file of one kind, its cautions with it. What the check of files faults is made in no kind: neither page nor master
@@ -70,7 +65,7 @@ export const makeCardFile = async (
     case 'pdf':
       return done({ contentType: 'application/pdf', body: await jobSheetFor(given) });
     default:
-      return done({ contentType: contentTypes[kind], body: drawn.value });
+      return done({ contentType: machineFiles[kind].contentType, body: drawn.value });
   }
 };
 

@@ -1,3 +1,4 @@
+import { rampFileKinds } from '../formats/machineFiles.ts';
 import { designRamp } from '../app/designRamp.ts';
 import type { RampCard } from '../core/card/rampCard.ts';
 import { done, type Outcome } from '../core/problem.ts';
@@ -7,8 +8,6 @@ import { readTextFile, writeFiles, type NamedFile } from '../host/files.ts';
 import { rampSheetText } from '../words/en/rampSheet.ts';
 import { printOutcome, type ExitCode } from './output.ts';
 import { rampCautions, rampFile } from './rampFile.ts';
-
-const kinds = ['svg', 'dxf', 'gcode', 'pdf'] as const;
 
 interface RampMade {
   readonly card: RampCard;
@@ -39,7 +38,7 @@ const makeRamp = async (requestFile: string, folder: string): Promise<Outcome<Ra
   const card = designRamp(asked.value.strip, asked.value.request);
   if (!card.ok) return card;
   const files: NamedFile[] = [];
-  for (const kind of kinds) {
+  for (const kind of rampFileKinds) {
     const { machine } = asked.value.request;
     const file = await rampFile({ card: card.value, machine, dialect: asked.value.gcode }, kind);
     if (!file.ok) return file;

@@ -1,3 +1,4 @@
+import { machineFiles } from '../formats/machineFiles.ts';
 import { rampDrawing, type RampCard } from '../core/card/rampCard.ts';
 import { done } from '../core/problem.ts';
 import { metricUnits } from '../core/units/unitPreference.ts';
@@ -7,7 +8,6 @@ import type { DrawRampFile } from '../http/cardFile.ts';
 import { cautionLines } from '../words/cautionLines.ts';
 import { inUnits } from '../words/en/figures.ts';
 import { rampSheetText } from '../words/en/rampSheet.ts';
-import { contentTypes } from './cardFile.ts';
 
 /** The cautions that go with every file of a ramp, wherever there is room for words. */
 export const rampCautions = ({ ofMaterial }: RampCard): readonly string[] =>
@@ -29,7 +29,8 @@ export const rampFile: DrawRampFile = async (
     ]),
   });
   if (!drawn.ok) return drawn;
-  if (kind !== 'pdf') return done({ contentType: contentTypes[kind], body: drawn.value });
+  if (kind !== 'pdf')
+    return done({ contentType: machineFiles[kind].contentType, body: drawn.value });
   const { rampSheetPdf } = await import('../print/rampSheetPdf.ts');
   const body = await rampSheetPdf(card, { madeAt: systemClock.now(), units });
   return done({ contentType: 'application/pdf', body });

@@ -1,3 +1,4 @@
+import type { CardFileKind, RampFileKind } from '../formats/machineFiles.ts';
 import type { Model } from '../app/model.ts';
 import type { Card } from '../core/card/card.ts';
 import type { RampCard } from '../core/card/rampCard.ts';
@@ -6,8 +7,6 @@ import type { Machine } from '../core/machine/machine.ts';
 import type { Outcome } from '../core/problem.ts';
 import type { UnitPreference } from '../core/units/unitPreference.ts';
 import type { Study } from '../core/study/study.ts';
-
-export type CardFileKind = 'svg' | 'dxf' | 'gcode' | 'pdf' | 'json';
 
 /** A card made into a file for the machine or the printer. */
 export interface CardFile {
@@ -28,8 +27,6 @@ export type DrawCardFile = (
   wanted: CardFileWanted,
   model: Model,
 ) => Promise<Outcome<CardFile>>;
-
-export type RampFileKind = Exclude<CardFileKind, 'json'>;
 
 /** Draws the files of a focus ramp, wired likewise. */
 export type DrawRampFile = (ramp: RampToFile, kind: RampFileKind) => Promise<Outcome<CardFile>>;

@@ -1,3 +1,4 @@
+import { cardFileKinds } from '../formats/machineFiles.ts';
 import { z } from 'zod';
 import { exportFileShape, importedFileShape } from '../formats/exportFile.ts';
 import { bedTestShape } from '../formats/saved/bedTest.ts';
@@ -200,8 +201,8 @@ export const api = {
   }),
   cardFile: route({
     ...addresses.cardFile,
-    summary: 'The card as a file for the machine or the printer: svg, dxf, gcode, pdf or json',
-    params: byCard.extend({ kind: z.enum(['svg', 'dxf', 'gcode', 'pdf', 'json']) }),
+    summary: `The card as a file for the machine or the printer: ${cardFileKinds.slice(0, -1).join(', ')} or json`,
+    params: byCard.extend({ kind: z.enum(cardFileKinds) }),
     query: z.strictObject({ units: unitsWanted }),
   }),
 

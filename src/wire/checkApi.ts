@@ -1,3 +1,4 @@
+import { toolpathKinds } from '../core/filecheck/toolpath.ts';
 import { z } from 'zod';
 import { readingLimits } from '../formats/readingLimits.ts';
 import { route } from './route.ts';
@@ -19,7 +20,7 @@ export const checkApi = {
     }),
     reply: z.strictObject({
       version: z.literal(1),
-      kind: z.enum(['svg', 'dxf', 'gcode']),
+      kind: z.enum(toolpathKinds),
       ok: z.boolean(),
       faults: z.number().int(),
       findings: z.array(

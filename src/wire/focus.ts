@@ -1,3 +1,4 @@
+import { rampFileKinds } from '../formats/machineFiles.ts';
 import { z } from 'zod';
 import { id, isoTime, label, pct, speedMmPerS } from '../formats/saved/bounds.ts';
 import { focusTestShape } from '../formats/saved/focusTest.ts';
@@ -52,4 +53,4 @@ export const rampFileQuery = z.strictObject({
   studyId: id.exactOptional(),
   units: unitsWanted,
 });
-export const byRampKind = z.strictObject({ kind: z.enum(['svg', 'dxf', 'gcode', 'pdf']) });
+export const byRampKind = z.strictObject({ kind: z.enum(rampFileKinds) });

@@ -51,9 +51,14 @@ export type Unlit = {
   | { readonly kind: 'wait'; readonly seconds: number }
 );
 
+/** Kinds of file that are read, each by a reader of its own. */
+export const toolpathKinds = ['svg', 'dxf', 'gcode'] as const;
+
+export type ToolpathKind = (typeof toolpathKinds)[number];
+
 /** A file as what it makes the machine do, in order. */
 export interface Toolpath {
-  readonly kind: 'svg' | 'dxf' | 'gcode';
+  readonly kind: ToolpathKind;
   readonly lines: readonly PathLine[];
   /** The page that a drawing says it has. */
   readonly page?: { readonly widthMm: number; readonly heightMm: number };

@@ -1,16 +1,8 @@
 import type { Problem } from '../../core/problem.ts';
-import {
-  fileForMachine,
-  type FileToMake,
-  type MachineFileKind,
-} from '../../formats/fileForMachine.ts';
+import { fileForMachine } from '../../formats/fileForMachine.ts';
+import type { FileToMake } from '../../formats/fileToMake.ts';
+import { machineFiles, type MachineFileKind } from '../../formats/machineFiles.ts';
 import { saveText } from './saveText.ts';
-
-const contentTypes: Readonly<Record<MachineFileKind, string>> = {
-  svg: 'image/svg+xml',
-  dxf: 'image/vnd.dxf',
-  gcode: 'text/plain',
-};
 
 /** Makes a file for the machine on this page and saves it; what the check of files faults is not saved, and is returned. */
 export const saveForMachine = async (
@@ -20,6 +12,6 @@ export const saveForMachine = async (
 ): Promise<Problem | undefined> => {
   const file = await fileForMachine(kind, make);
   if (!file.ok) return file.problem;
-  saveText(`${name}.${kind}`, contentTypes[kind], file.value);
+  saveText(`${name}.${kind}`, machineFiles[kind].contentType, file.value);
   return undefined;
 };

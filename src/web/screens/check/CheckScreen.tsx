@@ -1,3 +1,4 @@
+import { machineFileEndings } from '../../../formats/machineFiles.ts';
 import { useState } from 'react';
 import type { Card } from '../../../core/card/card.ts';
 import { checkToolpath, type CheckReport } from '../../../core/filecheck/checkToolpath.ts';
@@ -73,7 +74,7 @@ const Check = ({ card, machine, isExample }: CheckProps) => {
       <Invented is={isExample} />
       <FilePick
         label={words.pick}
-        accept=".svg,.dxf,.gcode,.nc,.gc,.txt"
+        accept={machineFileEndings}
         refuse={refuseBySize}
         onText={read}
       />

@@ -2,7 +2,11 @@ import { useState } from 'react';
 import type { CardDrawing } from '../../../core/card/cardDrawing.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
 import type { Problem } from '../../../core/problem.ts';
-import { machineFileKinds, type MachineFileKind } from '../../../formats/fileForMachine.ts';
+import {
+  machineFileKinds,
+  machineFiles,
+  type MachineFileKind,
+} from '../../../formats/machineFiles.ts';
 import type { CautionAct } from '../../../words/caution.ts';
 import { essentialCautions } from '../../../words/cautions.ts';
 import { cornersText as words } from '../../../words/en/screens/corners.ts';
@@ -45,7 +49,7 @@ export const CornersFiles = ({ drawing, machine }: CornersFilesProps) => {
       <div className="actions">
         {machineFileKinds.map((kind) => (
           <Action key={kind} onPress={() => void save(kind)}>
-            {words.kinds[kind]}
+            {machineFiles[kind].name}
           </Action>
         ))}
       </div>

@@ -1,3 +1,4 @@
+import { isMachineFileKind, machineFiles, rampFileKinds } from '../../../formats/machineFiles.ts';
 import type { RampCard } from '../../../core/card/rampCard.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { Outcome } from '../../../core/problem.ts';
@@ -21,8 +22,6 @@ export interface DrawRampProps {
   readonly study: Study | undefined;
   readonly onSetting: (setting: { powerPct: number; speedMmPerS: number }) => void;
 }
-
-const kinds = ['svg', 'dxf', 'gcode', 'pdf'] as const;
 
 /** What the strip is of, what its lines are drawn with, the files, and what is done at the machine. */
 export const DrawRamp = ({ card, setting, study, onSetting }: DrawRampProps) => {
@@ -55,13 +54,13 @@ export const DrawRamp = ({ card, setting, study, onSetting }: DrawRampProps) => 
       {card.ok && workable ? (
         <>
           <div className="actions">
-            {kinds.map((kind) => (
+            {rampFileKinds.map((kind) => (
               <DownloadLink
                 key={kind}
                 href={fileAddress(kind, card.value, named, study)}
                 fileName={`${sheet.file}.${kind}`}
               >
-                {words.files[kind]}
+                {isMachineFileKind(kind) ? machineFiles[kind].name : words.files[kind]}
               </DownloadLink>
             ))}
           </div>

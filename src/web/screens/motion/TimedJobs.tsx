@@ -5,7 +5,7 @@ import type { MotionValues } from '../../../core/machine/motionValues.ts';
 import type { MotionFit } from '../../../core/motion/fitMotion.ts';
 import { jobsToTime, type JobToTime } from '../../../core/motion/timedJobs.ts';
 import { refused, type Outcome, type Problem } from '../../../core/problem.ts';
-import { machineFileKinds } from '../../../formats/fileForMachine.ts';
+import { machineFileKinds, machineFiles } from '../../../formats/machineFiles.ts';
 import { motionText as words } from '../../../words/en/screens/motion.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
@@ -164,12 +164,12 @@ const JobFiles = ({ job, number, machine }: JobFilesProps) => {
           <Action
             key={kind}
             kind="quiet"
-            label={`${words.fileKinds[kind]}, ${words.job(number)}`}
+            label={`${machineFiles[kind].name}, ${words.job(number)}`}
             onPress={() => {
               void saveJob(job, number, kind, machine).then(setProblem);
             }}
           >
-            {words.fileKinds[kind]}
+            {machineFiles[kind].name}
           </Action>
         ))}
       </div>

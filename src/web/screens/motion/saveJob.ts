@@ -2,7 +2,7 @@ import { timedJobDrawing } from '../../../core/card/timedJobDrawing.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
 import type { JobToTime } from '../../../core/motion/timedJobs.ts';
 import type { Problem } from '../../../core/problem.ts';
-import type { MachineFileKind } from '../../../formats/fileForMachine.ts';
+import type { MachineFileKind } from '../../../formats/machineFiles.ts';
 import { cautionsInEnglish } from '../../../words/en/cautions.ts';
 import { motionText as words } from '../../../words/en/screens/motion.ts';
 import { saveForMachine } from '../../state/saveForMachine.ts';

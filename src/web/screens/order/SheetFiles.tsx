@@ -5,7 +5,12 @@ import type { Machine } from '../../../core/machine/machine.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { Problem } from '../../../core/problem.ts';
 import { refuseBySize } from '../../../formats/drawingSize.ts';
-import { machineFileKinds, type MachineFileKind } from '../../../formats/fileForMachine.ts';
+import {
+  machineFileEndings,
+  machineFileKinds,
+  machineFiles,
+  type MachineFileKind,
+} from '../../../formats/machineFiles.ts';
 import { essentialCautions } from '../../../words/cautions.ts';
 import { settingWords } from '../../../words/en/figures.ts';
 import { orderRunText as words } from '../../../words/en/screens/orderRun.ts';
@@ -54,7 +59,7 @@ export const SheetFiles = ({ machine, settings, number, drawing, onDrawing }: Sh
         <p>{words.filesMore}</p>
         <FilePick
           label={words.drawing}
-          accept=".svg,.dxf,.gcode,.nc,.gc,.txt"
+          accept={machineFileEndings}
           refuse={refuseBySize}
           onText={(_name, text) => onDrawing(text)}
         />
@@ -84,7 +89,7 @@ export const SheetFiles = ({ machine, settings, number, drawing, onDrawing }: Sh
             <div className="actions">
               {machineFileKinds.map((kind) => (
                 <Action key={kind} onPress={() => void save(kind)}>
-                  {words.fileKinds[kind]}
+                  {machineFiles[kind].name}
                 </Action>
               ))}
             </div>

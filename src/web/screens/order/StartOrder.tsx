@@ -1,3 +1,4 @@
+import { machineFileEndings } from '../../../formats/machineFiles.ts';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { nestFromDrawing } from '../../../app/nestFromDrawing.ts';
@@ -181,7 +182,7 @@ export const StartOrder = ({ study }: { readonly study: Study }) => {
         />
         <FilePick
           label={words.drawing}
-          accept=".svg,.dxf,.gcode,.nc,.gc,.txt"
+          accept={machineFileEndings}
           refuse={refuseBySize}
           onText={readDrawing}
         />

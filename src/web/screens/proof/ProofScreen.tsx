@@ -1,3 +1,4 @@
+import { machineFileEndings } from '../../../formats/machineFiles.ts';
 import { useCallback, useEffect, useMemo, useState } from 'react';
 import type { Setting } from '../../../core/machine/setting.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
@@ -155,7 +156,7 @@ const Prove = ({ study, kept, back }: ProveProps) => {
       <div className="proof-ask">
         <FilePick
           label={drawing === undefined ? words.pick : words.pickMore}
-          accept=".svg,.dxf,.gcode,.nc,.gc,.txt"
+          accept={machineFileEndings}
           refuse={refuseBySize}
           onText={(name, text) => {
             change({ leaveOut: [], drawing: { name, text } });

@@ -1,3 +1,4 @@
+import { cardFileKinds, isMachineFileKind, machineFiles } from '../../../formats/machineFiles.ts';
 import { cardDrawing } from '../../../core/card/cardDrawing.ts';
 import type { Card } from '../../../core/card/card.ts';
 import { gcodeRefusal } from '../../../formats/gcode/gcodeRefusal.ts';
@@ -10,8 +11,6 @@ import { Section } from '../../parts/page/Page.tsx';
 import { unitsInAddress } from '../../state/units.ts';
 import { useKeeperState } from '../../state/workshop.tsx';
 
-const kinds = ['svg', 'dxf', 'gcode', 'pdf', 'json'] as const;
-
 /** The card as files; they are drawn by the workshop computer, so it must have the card first. */
 export const CardFiles = ({ studyId, card }: { readonly studyId: string; readonly card: Card }) => {
   const { waiting } = useKeeperState();
@@ -22,7 +21,7 @@ export const CardFiles = ({ studyId, card }: { readonly studyId: string; readonl
         <p>{words.saving}</p>
       ) : (
         <div className="actions">
-          {kinds
+          {cardFileKinds
             .filter((kind) => kind !== 'gcode' || noGcode === undefined)
             .map((kind) => (
               <DownloadLink
@@ -34,7 +33,7 @@ export const CardFiles = ({ studyId, card }: { readonly studyId: string; readonl
                 )}
                 fileName={`card-${card.code}.${kind}`}
               >
-                {words.fileKinds[kind]}
+                {isMachineFileKind(kind) ? machineFiles[kind].name : words.fileKinds[kind]}
               </DownloadLink>
             ))}
         </div>

@@ -80,7 +80,6 @@ export const cornersText = {
   howToLay:
     'Use one whole sheet, or four offcuts of the same sheet, flat and held down; with a bed gap or a warp the place is not what is tested. Front is where you stand. The drawing is as big as the bed: place its front left corner at the bed’s. Where the labels come out elsewhere, go by where the shapes lie.',
   files: 'The drawing',
-  kinds: { svg: 'SVG', dxf: 'DXF', gcode: 'G-code' },
   fileTitle: 'Four corners',
   filesMore:
     'The places take turns, so that a tube that warms up weighs on all alike. G-code keeps that order; a control program may sort its own way. Letter A is the setting for all shapes.',

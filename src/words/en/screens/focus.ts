@@ -55,7 +55,7 @@ export const focusText = {
   materialHint: 'A flat offcut of what you cut anyway.',
   line: 'What the strongest line is drawn with',
   lineHint: 'What you score a line with: it marks plainly and cuts nothing through.',
-  files: { svg: 'SVG', dxf: 'DXF', gcode: 'G-code', pdf: 'Sheet (PDF)' },
+  files: { pdf: 'Sheet (PDF)' },
   notYet: 'The files come when ramp, material and line are right.',
   read: 'Read it',
   how: 'What did you measure?',

@@ -8,9 +8,6 @@ export const takeText = {
   putIn: 'Put in:',
   files: 'The drawing',
   fileKinds: {
-    svg: 'SVG',
-    dxf: 'DXF',
-    gcode: 'G-code',
     pdf: 'Job sheet (PDF)',
     json: 'Card file',
   },

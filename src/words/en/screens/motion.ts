@@ -61,7 +61,6 @@ export const motionText = {
     'short-zigzag': 'short ways there and back: acceleration',
   } satisfies Record<TimedJobKind, string>,
   atSpeed: (speedMmPerS: number) => `at ${speedWords(Number(speedMmPerS.toFixed(2)))}`,
-  fileKinds: { svg: 'SVG', dxf: 'DXF', gcode: 'G-code' },
   took: (number: number) => `Job ${String(number)} took`,
   fit: 'Work out how it moves',
   fitNeeds: (count: number) => `${String(count)} of at least 3 timed.`,

@@ -105,7 +105,6 @@ export const orderRunText = {
   filesMore:
     'Your own drawing again, each setting on a layer of its own whose name and colour spell it, inner outlines first. Nothing is moved. Check it in your program before you cut.',
   fileTitle: (number: number) => `Sheet ${String(number)}`,
-  fileKinds: { svg: 'SVG', dxf: 'DXF', gcode: 'G-code' },
   layer: (setting: string, parts: number) => `${setting}: ${counted(parts, 'part')}`,
   otherCount: (has: number, wanted: number) =>
     `The drawing has ${counted(has, 'part')}, this sheet ${String(wanted)}. Is it the right one?`,
