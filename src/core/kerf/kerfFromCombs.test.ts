@@ -161,7 +161,7 @@ describe('the uncertainty that is stated', () => {
   ])('holds the kerf 93 to 97.5 times in 100: %o', (over) => {
     const bench = { ...usual, ...over };
     const random = seededRandom(20_311);
-    const campaigns = 1000;
+    const campaigns = 500;
     let held = 0;
     for (let i = 0; i < campaigns; i += 1) {
       const { truthMm, combs } = measured(bench, random);
