@@ -1,11 +1,16 @@
 /**
  * DXF's index of colours, 10 to 249: the tens are 24 hues in steps of 15°, the even units five brightnesses of each.
- * For every colour the nearest index that no other colour has taken; equal colours share one.
+ * For every colour the nearest index that no other colour has taken; equal colours share one. Ink, which is next to black, gets 7:
+ * that is shown black on a light ground and white on a dark one, where a dark blue could not be seen.
  */
 export const indexColours = (colours: readonly string[]): readonly number[] => {
   const taken = new Map<string, number>();
   for (const colour of colours) {
     if (taken.has(colour)) continue;
+    if (isInk(colour) && ![...taken.values()].includes(inkIndex)) {
+      taken.set(colour, inkIndex);
+      continue;
+    }
     const used = new Set(taken.values());
     const free = candidates.filter((candidate) => !used.has(candidate.index));
     const nearest = free.reduce<Candidate | undefined>(
@@ -13,10 +18,19 @@ export const indexColours = (colours: readonly string[]): readonly number[] => {
         best === undefined || distance(next, colour) < distance(best, colour) ? next : best,
       undefined,
     );
-    taken.set(colour, nearest?.index ?? 7);
+    taken.set(colour, nearest?.index ?? inkIndex);
   }
-  return colours.map((colour) => taken.get(colour) ?? 7);
+  return colours.map((colour) => taken.get(colour) ?? inkIndex);
 };
+
+const inkIndex = 7;
+const darkestOfColours = 0x60;
+
+const channelsOf = (colour: string): readonly number[] =>
+  [1, 3, 5].map((at) => Number.parseInt(colour.slice(at, at + 2), 16));
+
+const isInk = (colour: string): boolean =>
+  channelsOf(colour).every((channel) => channel < darkestOfColours);
 
 interface Candidate {
   readonly index: number;
@@ -36,9 +50,5 @@ const candidates: readonly Candidate[] = Array.from({ length: 24 }, (_, hue) =>
   }),
 ).flat();
 
-const distance = (candidate: Candidate, colour: string): number =>
-  Math.hypot(
-    ...candidate.rgb.map(
-      (value, i) => value - Number.parseInt(colour.slice(1 + 2 * i, 3 + 2 * i), 16),
-    ),
-  );
+const distance = ({ rgb }: Candidate, colour: string): number =>
+  Math.hypot(...channelsOf(colour).map((channel, i) => (rgb[i] ?? NaN) - channel));

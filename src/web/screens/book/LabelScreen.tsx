@@ -50,7 +50,7 @@ export const LabelScreen = ({ id }: { readonly id: string }) => {
               <StandingMark standing={standing} />
             </p>
             <p>
-              {promiseOfStanding(standing, entry.surePct)}{' '}
+              {promiseOfStanding(standing, entry.surePct)} ·{' '}
               {words.partLength(standing.promise.partLengthMm)}
             </p>
             <p className="small">{words.labelCare}</p>
