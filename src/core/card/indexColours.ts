@@ -23,7 +23,8 @@ export const indexColours = (colours: readonly string[]): readonly number[] => {
   return colours.map((colour) => taken.get(colour) ?? inkIndex);
 };
 
-const inkIndex = 7;
+/** Drawn in whatever stands out: the full colour beside it would undo that. */
+export const inkIndex = 7;
 const darkestOfColours = 0x60;
 
 const channelsOf = (colour: string): readonly number[] =>

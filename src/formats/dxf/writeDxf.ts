@@ -3,11 +3,12 @@ import type { CardDrawing, DrawnLayer } from '../../core/card/cardDrawing.ts';
 import { isClosed } from '../../core/path/polyline.ts';
 import { notesLayer } from './notesLayer.ts';
 import { brokenInto } from '../brokenInto.ts';
-import { indexColours } from '../../core/card/indexColours.ts';
+import { indexColours, inkIndex } from '../../core/card/indexColours.ts';
 
 /**
  * A drawing as DXF (version AC1021) in mm: one layer a rung, entities in the order of cutting, light polylines only. The
- * colour is given twice, in full and as the nearest free index, since many readers know only the index. `notes` (cautions,
+ * colour is given twice, in full and as the nearest free index, since many readers know only the index;
+ * ink only as the index that stands out on any ground. `notes` (cautions,
  * say) stand above the drawing as text in a frozen layer of their own, which nothing cuts.
  */
 export const writeDxf = (drawing: CardDrawing, notes: readonly string[] = []): string => {
@@ -37,7 +38,8 @@ const addNotes = (dxf: DxfWriter, { heightMm }: CardDrawing, notes: readonly str
 };
 
 const addLayer = (dxf: DxfWriter, layer: DrawnLayer, index: number): void => {
-  dxf.addLayer(layer.name, index).trueColor = TrueColor.fromHex(layer.colour);
+  const added = dxf.addLayer(layer.name, index);
+  if (index !== inkIndex) added.trueColor = TrueColor.fromHex(layer.colour);
   dxf.setCurrentLayerName(layer.name);
   for (const line of layer.polylines) {
     const loops = isClosed(line);
