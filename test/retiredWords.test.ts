@@ -28,6 +28,10 @@ const sentencesOf = (file: string): string[] => {
     .filter((text) => /\S \S/.test(text));
 };
 
+/** What stands between two tags: words of a screen or of a picture. */
+const textsOf = (file: string): string[] =>
+  [...read(file).matchAll(/>([^<>{}]*[A-Za-z][^<>{}]*)</g)].map(([, text = '']) => text);
+
 /** A page without its code, and without where its links lead. */
 const proseOf = (file: string): string[] =>
   read(file)
@@ -49,10 +53,33 @@ describe('retired words', () => {
   });
 
   it('reach no reader of a screen, a command, a file or a page of the server', () => {
-    const spoken = ['src/words', 'src/cli', 'src/print', 'src/http', 'src/wire', 'src/formats'];
-    const texts = spoken.flatMap((folder) => files(folder, /\.ts$/));
-    expect(texts.length).toBeGreaterThan(100);
+    const spoken = ['words', 'cli', 'print', 'http', 'wire', 'formats', 'web'];
+    const texts = spoken.flatMap((folder) => files(`src/${folder}`, /\.tsx?$/));
+    expect(texts.length).toBeGreaterThan(300);
     expect(texts.flatMap((file) => found(file, sentencesOf(file), retired))).toEqual([]);
+    const screens = texts.filter((file) => file.endsWith('.tsx'));
+    expect(screens.flatMap((file) => found(file, textsOf(file), retired))).toEqual([]);
+  });
+
+  it('stand in no picture that was drawn and kept', () => {
+    const pictures = [...files('test/golden', /\.svg$/), ...files('docs', /\.svg$/)];
+    expect(pictures.length).toBeGreaterThan(4);
+    const said = pictures.map((file) => ({ file, texts: textsOf(file) }));
+    expect(said.flatMap(({ texts }) => texts).length).toBeGreaterThan(4);
+    expect(said.flatMap(({ file, texts }) => found(file, texts, retired))).toEqual([]);
+  });
+
+  it('name nothing that the code exports', () => {
+    const code = files('src', /\.tsx?$/);
+    const names = code.flatMap((file) =>
+      [...read(file).matchAll(/^export (?:const|function|class|interface|type) (\w+)/gm)].map(
+        ([, name = '']) => `${file}: ${name}`,
+      ),
+    );
+    expect(names.length).toBeGreaterThan(1000);
+    expect(names.filter((name) => /: \w*(?:reckon|powerInCorner|leastPower)/i.test(name))).toEqual(
+      [],
+    );
   });
 
   it('stand in no page of the documents', () => {

@@ -7,7 +7,7 @@ import type { PathMeasure } from './browserMeasures.ts';
 const pxAMm = 96 / 25.4;
 
 /**
- * Lengths and boxes of all paths of a drawing by the tool's own reader and reckoning, in px as a browser has them. Each
+ * Lengths and boxes of all paths of a drawing by the tool’s own reader and sums, in px as a browser has them. Each
  * path is put into a group of its own, by whose name its lines are found again. Undefined for one without a line.
  */
 export const ownMeasures = (text: string): readonly (PathMeasure | undefined)[] => {
@@ -16,7 +16,7 @@ export const ownMeasures = (text: string): readonly (PathMeasure | undefined)[] 
     /<path\b[^>]*\/>/g,
     (path) => `<g id="path-${String((count += 1))}">${path}</g>`,
   );
-  // So fine that what is left is the reckoning's own: a chord of a circle of 0.1 mm is shorter by 3e-6.
+  // So fine that what is left is the sum’s own: a chord of a circle of 0.1 mm is shorter by 3e-6.
   const read = readSvg(grouped, { toleranceMm: 1e-6 });
   if (!read.ok) throw new Error(read.problem.code);
   const { lines, page } = read.value;

@@ -1,4 +1,4 @@
-import { powerInCornersPct } from '../core/machine/setting.ts';
+import { cornerPowerPct } from '../core/machine/setting.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import type { Standing } from '../core/standing/standing.ts';
 import { airKey } from '../core/machine/air.ts';
@@ -19,7 +19,7 @@ const columns: Columns<Row> = {
   batch: ({ entry }) => entry.holdsFor.batch,
   sheet: ({ entry }) => entry.holdsFor.sheet,
   power_pct: ({ entry }) => entry.setting.powerPct,
-  power_in_corners_pct: ({ entry }) => powerInCornersPct(entry.setting),
+  power_in_corners_pct: ({ entry }) => cornerPowerPct(entry.setting),
   speed_mm_per_s: ({ entry }) => entry.setting.speedMmPerS,
   passes: ({ entry }) => entry.setting.passes,
   air: ({ entry }) => airKey(entry.setting.air),

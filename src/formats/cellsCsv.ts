@@ -1,4 +1,4 @@
-import { powerInCornersPct } from '../core/machine/setting.ts';
+import { cornerPowerPct } from '../core/machine/setting.ts';
 import type { Card } from '../core/card/card.ts';
 import { airKey } from '../core/machine/air.ts';
 import { readCard } from '../core/reading/readCard.ts';
@@ -25,7 +25,7 @@ const columns: Columns<Row> = {
   cell: ({ cell }) => cell.id,
   rung: ({ cell }) => cell.rung,
   power_pct: ({ cell }) => cell.setting.powerPct,
-  power_in_corners_pct: ({ cell }) => powerInCornersPct(cell.setting),
+  power_in_corners_pct: ({ cell }) => cornerPowerPct(cell.setting),
   speed_mm_per_s: ({ cell }) => cell.setting.speedMmPerS,
   passes: ({ cell }) => cell.setting.passes,
   air: ({ cell }) => airKey(cell.setting.air),

@@ -124,7 +124,7 @@ interface Level {
   readonly effects: Effects;
 }
 
-/** The levels worth reckoning with, their weights summing to 1, and the places' effects given each. */
+/** The levels that weigh anything, their weights summing to 1, and the places' effects given each. */
 const levelsOf = (grades: GradesByPlace, curves: Curves, { sigma }: Scatter): readonly Level[] => {
   const middle = level.inSigmas * sigma;
   const furthest = reach + levelStep * levelReach;

@@ -1,7 +1,7 @@
 import { omit } from '../omit.ts';
 import { powerLimit, type PoweredMachine } from '../machine/deliveredPower.ts';
 import type { Machine } from '../machine/machine.ts';
-import { powerInCornersPct, type Setting } from '../machine/setting.ts';
+import { cornerPowerPct, type Setting } from '../machine/setting.ts';
 import { stepNotSlower } from '../machine/speedSteps.ts';
 import { problemOf, type ProblemOf } from '../problem.ts';
 import type { BelievedChangeover } from './cardRequest.ts';
@@ -99,7 +99,7 @@ export const overdrives = (machine: PoweredMachine, setting: Setting): boolean =
 };
 
 const mostPowerPct = (setting: Setting): number =>
-  Math.max(setting.powerPct, powerInCornersPct(setting));
+  Math.max(setting.powerPct, cornerPowerPct(setting));
 
 /** The first limit that a part of a job goes beyond, as a refusal; undefined where it keeps to all of them. */
 export const firingProblem = (

@@ -1,12 +1,12 @@
 import type { SeededRandom } from '../../num/seededRandom.ts';
-import { powerInCornersPct, type Setting } from '../machine/setting.ts';
+import { cornerPowerPct, type Setting } from '../machine/setting.ts';
 import { correlation } from './correlation.ts';
 
 /** What a setting varies in, each on its natural scale. */
 export const factorsOf = (settings: readonly Setting[]): readonly (readonly number[])[] => [
   settings.map((setting) => Math.log(setting.speedMmPerS)),
   settings.map((setting) => Math.log(setting.powerPct)),
-  settings.map((setting) => Math.log(Math.max(1, powerInCornersPct(setting)))),
+  settings.map((setting) => Math.log(Math.max(1, cornerPowerPct(setting)))),
   settings.map((setting) => Math.log(setting.passes)),
 ];
 

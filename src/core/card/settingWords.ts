@@ -1,5 +1,5 @@
 import type { Air } from '../machine/air.ts';
-import { powerInCornersPct, type Setting } from '../machine/setting.ts';
+import { cornerPowerPct, type Setting } from '../machine/setting.ts';
 
 /** A figure as it is typed: no more digits than it has, `14`, `14.5`, `4.25`. */
 export const typed = (value: number): string => String(Number(value.toFixed(3)));
@@ -24,7 +24,7 @@ export const cellWordLines = (
   `${typed(setting.speedMmPerS)} mm/s`,
   [
     `${typed(setting.powerPct)}%`,
-    ...(hasCornerPower(setting) ? [cornerWords[corner](typed(powerInCornersPct(setting)))] : []),
+    ...(hasCornerPower(setting) ? [cornerWords[corner](typed(cornerPowerPct(setting)))] : []),
     ...(setting.passes === 1 ? [] : [`x${typed(setting.passes)}`]),
     ...(setting.air === 'off' ? ['no air'] : []),
   ].join(' '),
@@ -32,7 +32,7 @@ export const cellWordLines = (
 
 /** Whether a setting has a corner power of its own. */
 export const hasCornerPower = (setting: Setting): boolean =>
-  powerInCornersPct(setting) !== setting.powerPct;
+  cornerPowerPct(setting) !== setting.powerPct;
 
 /** The same in one line, corner power in full: `14 mm/s 30% corner 20%`. */
 export const cellWords = (setting: Setting): string => cellWordLines(setting, 'said').join(' ');
@@ -50,7 +50,7 @@ export const layerName = (label: string, setting: Setting): string =>
     label,
     `${withDecimal(setting.speedMmPerS)}mmps`,
     `${typed(setting.powerPct)}pct`,
-    `corner${typed(powerInCornersPct(setting))}`,
+    `corner${typed(cornerPowerPct(setting))}`,
     ...(setting.passes === 1 ? [] : [`x${typed(setting.passes)}`]),
     ...airWord(setting.air),
   ].join(' ');

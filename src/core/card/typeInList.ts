@@ -1,4 +1,4 @@
-import { powerInCornersPct } from '../machine/setting.ts';
+import { cornerPowerPct } from '../machine/setting.ts';
 import { airKey } from '../machine/air.ts';
 import { settingKey, type Setting } from '../machine/setting.ts';
 import type { Card } from './card.ts';
@@ -104,6 +104,6 @@ const sameIn = (entries: readonly TypeInEntry[]): readonly TypedFigure[] =>
 const figureKey = (setting: Setting | undefined, figure: TypedFigure): string => {
   if (setting === undefined) return '';
   if (figure === 'air') return airKey(setting.air);
-  if (figure === 'minPowerPct') return String(powerInCornersPct(setting));
+  if (figure === 'minPowerPct') return String(cornerPowerPct(setting));
   return String(setting[figure]);
 };

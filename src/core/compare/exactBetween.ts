@@ -1,7 +1,7 @@
 import { pairedTest } from '../../num/pairedTest.ts';
 import { fisherTest, type TwoByTwo } from '../../num/twoByTwo.ts';
 import type { StudyCell } from '../cutmodel/cutStudy.ts';
-import { powerInCornersPct } from '../machine/setting.ts';
+import { cornerPowerPct } from '../machine/setting.ts';
 import { referenceLengthMm } from '../reading/promise.ts';
 import { gradedIn, type TwoConditions } from './twoConditions.ts';
 
@@ -70,7 +70,7 @@ const bySetting = (cells: readonly StudyCell[]): ReadonlyMap<string, readonly St
   const found = new Map<string, StudyCell[]>();
   for (const cell of gradedIn(cells)) {
     const { powerPct, speedMmPerS, passes, shapeLengthMm = referenceLengthMm } = cell;
-    const key = [powerPct, powerInCornersPct(cell), speedMmPerS, passes, shapeLengthMm].join('/');
+    const key = [powerPct, cornerPowerPct(cell), speedMmPerS, passes, shapeLengthMm].join('/');
     found.set(key, [...(found.get(key) ?? []), cell]);
   }
   return found;

@@ -1,6 +1,6 @@
 import { airKey, type Air } from '../machine/air.ts';
 import { deliveryOf } from '../machine/deliveredPower.ts';
-import { powerInCornersPct } from '../machine/setting.ts';
+import { cornerPowerPct } from '../machine/setting.ts';
 import { isFlaw } from '../reading/grade.ts';
 import { referenceLengthMm } from '../reading/promise.ts';
 import { beliefsOf, type Beliefs } from './beliefs.ts';
@@ -248,7 +248,7 @@ const cutOf = (
 
 /** A controller takes no more in corners than at full speed. */
 const leastPower = (cut: Pick<StudyCell, 'powerPct' | 'minPowerPct'>): number =>
-  Math.min(cut.powerPct, powerInCornersPct(cut));
+  Math.min(cut.powerPct, cornerPowerPct(cut));
 
 const habitBelief = (
   { habit }: CutStudy,

@@ -1,5 +1,5 @@
 import type { Card } from '../card/card.ts';
-import { powerInCornersPct, type Setting } from '../machine/setting.ts';
+import { cornerPowerPct, type Setting } from '../machine/setting.ts';
 import { boxAround } from '../path/box.ts';
 import { lengthMm } from '../path/polyline.ts';
 import { checkAgainstCard } from './checkAgainstCard.ts';
@@ -64,7 +64,7 @@ const checkCornerPower = (
   card: Card | undefined,
 ): readonly Finding[] => {
   if (kind !== 'gcode') return [];
-  const hasCorners = (setting: Setting): boolean => powerInCornersPct(setting) !== setting.powerPct;
+  const hasCorners = (setting: Setting): boolean => cornerPowerPct(setting) !== setting.powerPct;
   const rung = card?.rungs.find(({ setting }) => hasCorners(setting))?.letter;
   const named = lines.find(({ spelt }) => spelt !== undefined && hasCorners(spelt.setting));
   const about = rung ?? named?.spelt?.label;

@@ -1,4 +1,4 @@
-import { powerInCornersPct, type Setting } from '../machine/setting.ts';
+import { cornerPowerPct, type Setting } from '../machine/setting.ts';
 import type { PathLine, Toolpath } from './toolpath.ts';
 
 /** What a line is cut with, as far as the file tells: a program tells all but the scale of S; a drawing spells it. */
@@ -36,7 +36,7 @@ export const settingAsTold = (setting: Setting): ToldSetting => {
   return {
     speedMmPerS,
     powerPct,
-    minPowerPct: powerInCornersPct(setting),
+    minPowerPct: cornerPowerPct(setting),
     passes,
     ...(air === undefined ? {} : { airOn: air !== 'off' }),
     ...(typeof air === 'object' ? { airKpa: air.kPa } : {}),
@@ -47,8 +47,7 @@ export const settingAsTold = (setting: Setting): ToldSetting => {
 export const isSetting = (told: ToldSetting, meant: Setting): boolean =>
   Math.abs(told.speedMmPerS - meant.speedMmPerS) <= 0.002 * meant.speedMmPerS + 0.005 &&
   (told.powerPct === undefined || Math.abs(told.powerPct - meant.powerPct) <= 0.26) &&
-  (told.minPowerPct === undefined ||
-    Math.abs(told.minPowerPct - powerInCornersPct(meant)) <= 0.26) &&
+  (told.minPowerPct === undefined || Math.abs(told.minPowerPct - cornerPowerPct(meant)) <= 0.26) &&
   told.passes === meant.passes &&
   (told.airKpa === undefined ||
     typeof meant.air !== 'object' ||

@@ -12,7 +12,7 @@ export interface Setting {
 }
 
 /** Power in corners: that at full speed where nothing else was said. */
-export const powerInCornersPct = ({
+export const cornerPowerPct = ({
   powerPct,
   minPowerPct = powerPct,
 }: Pick<Setting, 'powerPct' | 'minPowerPct'>): number => minPowerPct;
@@ -21,7 +21,7 @@ export const powerInCornersPct = ({
 export const settingKey = (setting: Setting): string =>
   [
     setting.powerPct,
-    powerInCornersPct(setting),
+    cornerPowerPct(setting),
     setting.speedMmPerS,
     setting.passes,
     airKey(setting.air),

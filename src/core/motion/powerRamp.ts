@@ -1,6 +1,6 @@
 import { deliveryOf } from '../machine/deliveredPower.ts';
 import type { Machine } from '../machine/machine.ts';
-import { powerInCornersPct, type Setting } from '../machine/setting.ts';
+import { cornerPowerPct, type Setting } from '../machine/setting.ts';
 
 /**
  * The power that a controller sends while the head runs at a speed: power in corners at or below the start of the ramp,
@@ -38,7 +38,7 @@ export interface RampedDelivery {
 export const rampedDelivery = (machine: Machine, setting: Setting): RampedDelivery | null => {
   const delivery = deliveryOf(machine);
   const full = delivery(setting.powerPct);
-  if (full === null || full <= 0 || delivery(powerInCornersPct(setting)) === null) return null;
+  if (full === null || full <= 0 || delivery(cornerPowerPct(setting)) === null) return null;
   const rampStart = machine.powerRampStartMmPerS ?? 0;
   return {
     full,

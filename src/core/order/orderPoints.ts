@@ -3,7 +3,7 @@ import type { Fit } from '../cutmodel/fit.ts';
 import { links } from '../cutmodel/links.ts';
 import { meanSdOf, thinned, type Posterior } from '../cutmodel/posterior.ts';
 import { priors } from '../cutmodel/priors.ts';
-import { powerInCornersPct, type Setting } from '../machine/setting.ts';
+import { cornerPowerPct, type Setting } from '../machine/setting.ts';
 import { referenceLengthMm, type PromiseWish } from '../reading/promise.ts';
 
 /** The posterior as an order sees it: its points, and how the order's sheets differ at each. */
@@ -74,7 +74,7 @@ export const orderPoints = (
     sheetSd: promise.for === 'sheet' ? none : few.sheetSd,
     at: (setting, partLengthMm) => {
       const lnPower = compiled.lnPowerOf(setting.powerPct);
-      const lnLeast = compiled.lnPowerOf(Math.min(setting.powerPct, powerInCornersPct(setting)));
+      const lnLeast = compiled.lnPowerOf(Math.min(setting.powerPct, cornerPowerPct(setting)));
       if (lnPower === null || lnLeast === null) return null;
       const level = levelFor(setting.passes);
       const lnSpeed = Math.log(setting.speedMmPerS);

@@ -1,7 +1,7 @@
 import { shapeLengthMm, shapeOutline } from '../card/testShapes.ts';
 import type { Fit } from '../cutmodel/fit.ts';
 import { meanSdOf } from '../cutmodel/posterior.ts';
-import { powerInCornersPct, type Setting } from '../machine/setting.ts';
+import { cornerPowerPct, type Setting } from '../machine/setting.ts';
 import { planPath } from '../motion/planPath.ts';
 import { assumedMotion } from '../motion/timeBand.ts';
 import { referenceLengthMm } from '../reading/promise.ts';
@@ -44,7 +44,7 @@ export const learntCorners = (found: Fit, setting: Setting): LearntCorners | und
   const { powerPct, speedMmPerS } = setting;
   if (!posterior.converged || posterior.layout.cornersExponent < 0) return undefined;
   if (speedMmPerS <= (machine.powerRampStartMmPerS ?? 0)) return undefined;
-  const [lnFull, lnLeast] = [powerPct, powerInCornersPct(setting)].map(compiled.lnPowerOf);
+  const [lnFull, lnLeast] = [powerPct, cornerPowerPct(setting)].map(compiled.lnPowerOf);
   if (lnFull == null || lnLeast == null || lnLeast >= lnFull) return undefined;
   const exponent = meanSdOf(posterior, (i) => posterior.cornersExponent[i] ?? NaN).mean;
   const powerExponent = meanSdOf(posterior, (i) => posterior.powerExponent[i] ?? NaN).mean;

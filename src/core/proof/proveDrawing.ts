@@ -22,11 +22,11 @@ import { lineInTime } from './lineInTime.ts';
 import { partsOf, type DrawingInParts } from './partsOf.ts';
 import { burnsAtRatio, verdictsOn, type PlaceLimits, type PlaceVerdict } from './placeVerdict.ts';
 import {
-  powerInCorners,
+  adviseCorners,
   type CornersAdvice,
   type CornersCard,
   type PlannedLine,
-} from './powerInCorners.ts';
+} from './cornerPower.ts';
 import { promiseForParts, type DrawingPromise, type PartToPromise } from './promiseForParts.ts';
 import { slowedPlaces } from './slowedPlaces.ts';
 
@@ -129,7 +129,7 @@ export const proveDrawing = (
   told('remarks');
   const remarks = drawingRemarks(paths, drawn, stock.thicknessMm);
   told('corners');
-  const corners = powerInCorners(
+  const corners = adviseCorners(
     planned,
     machine,
     setting,

@@ -78,7 +78,7 @@ describe('an answer with what earlier sheets taught', () => {
     expect(reason?.code).toBe('nothing-read-yet');
   });
 
-  it('is not lost where earlier batches lie so far apart that the reckoning does not settle', () => {
+  it('is not lost where earlier batches lie so far apart that the fit does not settle', () => {
     const levels = [0.62, 0.8, 1.05, 1.35, 1.75];
     for (const seed of [1, 2, 3]) {
       const wild = levels.flatMap((level, n) => {

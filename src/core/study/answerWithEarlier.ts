@@ -72,7 +72,7 @@ export interface SettledFit {
 }
 
 /**
- * Where the reckoning does not settle with the earlier sheets in the model, it is made with the newest batch of them, and
+ * Where the fit does not settle with the earlier sheets in the model, it is made with the newest batch of them, and
  * then without any: an earlier sheet never costs an answer. Nor does it spoil one: where this sheet's readings are not what
  * earlier sheets let expect (`earlierAgreement`), the answer stops leaning on them, and says so.
  */

@@ -1,7 +1,7 @@
 import type { ProvenSetting } from '../book/provenSetting.ts';
 import type { Card } from '../card/card.ts';
 import type { StudyCell } from '../cutmodel/cutStudy.ts';
-import { powerInCornersPct, type Setting } from '../machine/setting.ts';
+import { cornerPowerPct, type Setting } from '../machine/setting.ts';
 import { stepNotFaster, stepNotSlower } from '../machine/speedSteps.ts';
 import { referenceLengthMm } from '../reading/promise.ts';
 import type { Study } from '../study/study.ts';
@@ -68,7 +68,7 @@ const isTyped = (speed: number, answer: number): boolean =>
 const alikeButSpeed = (one: Setting, other: Setting): boolean =>
   Math.abs(one.powerPct - other.powerPct) <= 0.5 &&
   one.passes === other.passes &&
-  Math.abs(powerInCornersPct(one) - powerInCornersPct(other)) <= 0.5;
+  Math.abs(cornerPowerPct(one) - cornerPowerPct(other)) <= 0.5;
 
 const sameBatch = (one = '', other = ''): boolean =>
   one.trim().toLowerCase() === other.trim().toLowerCase();

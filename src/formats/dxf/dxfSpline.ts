@@ -9,7 +9,7 @@ export interface DxfSpline {
   readonly guessed: boolean;
 }
 
-/** Steps of reckoning that a spline costs: its controls times the cube of its degree. */
+/** Steps of calculation that a spline costs: its controls times the cube of its degree. */
 export const splineWork = (values: DxfValues): number =>
   values.points(10).length * Math.min(mostDegree, values.number(71, 3)) ** 3 +
   30 * values.points(11).length;

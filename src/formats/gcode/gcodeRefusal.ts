@@ -1,5 +1,5 @@
 import type { CardDrawing } from '../../core/card/cardDrawing.ts';
-import { powerInCornersPct } from '../../core/machine/setting.ts';
+import { cornerPowerPct } from '../../core/machine/setting.ts';
 import { problemOf, type Problem } from '../../core/problem.ts';
 
 /**
@@ -14,10 +14,10 @@ export const gcodeRefusal = ({ layers }: CardDrawing): Problem | undefined => {
   const settings = layers.flatMap(({ setting, rung, kind }) =>
     setting === undefined ? [] : [{ setting, name: rung ?? kind }],
   );
-  const corners = settings.find(({ setting }) => powerInCornersPct(setting) !== setting.powerPct);
+  const corners = settings.find(({ setting }) => cornerPowerPct(setting) !== setting.powerPct);
   if (corners !== undefined) {
     const { powerPct } = corners.setting;
-    const minPowerPct = powerInCornersPct(corners.setting);
+    const minPowerPct = cornerPowerPct(corners.setting);
     return problemOf('gcode-corner-power-not-carried', {
       rung: corners.name,
       powerPct,

@@ -6,7 +6,7 @@ import { cornersText } from '../../words/en/screens/corners.ts';
 import { api, type ReplyOf } from '../../wire/api.ts';
 import { on } from '../on.ts';
 
-/** How alike the bed cut in its four corners, kept over time. The reckoning is loaded when it is first asked for. */
+/** How alike the bed cut in its four corners, kept over time. The calculation is loaded when it is first asked for. */
 export const bedRoutes = (app: FastifyInstance, ports: Ports): void => {
   on(app, api.listBedTests, async () => {
     const { listBedTests } = await import('../../app/listBedTests.ts');

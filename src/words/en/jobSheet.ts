@@ -2,7 +2,7 @@ import type { TimeEstimate } from '../../core/card/cardTime.ts';
 import type { JobStep, NoteField } from '../../core/card/jobSheet.ts';
 import type { TypedFigure } from '../../core/card/typeInList.ts';
 import type { Air } from '../../core/machine/air.ts';
-import { powerInCornersPct, type Setting } from '../../core/machine/setting.ts';
+import { cornerPowerPct, type Setting } from '../../core/machine/setting.ts';
 import {
   counted,
   durationWords,
@@ -23,7 +23,7 @@ const airWords = (air: Air | undefined): string => {
 const figureWords: Readonly<Record<TypedFigure, (setting: Setting) => string>> = {
   speedMmPerS: (setting) => speedWords(setting.speedMmPerS),
   powerPct: (setting) => `${String(setting.powerPct)}${gap}%`,
-  minPowerPct: (setting) => `${String(powerInCornersPct(setting))}${gap}%`,
+  minPowerPct: (setting) => `${String(cornerPowerPct(setting))}${gap}%`,
   passes: (setting) => String(setting.passes),
   air: (setting) => airWords(setting.air),
 };

@@ -14,7 +14,7 @@ export interface ModelDetailsProps {
   readonly earlier: Earlier;
 }
 
-/** The model's own words, one click below: what was learnt, from what, and how well the reckoning converged. */
+/** The model's own words, one click below: what was learnt, from what, and how well the calculation converged. */
 export const ModelDetails = ({ study, answer, earlier }: ModelDetailsProps) => {
   const cut = toCutStudy(study);
   const { posterior: p, convergence } = answer;

@@ -81,7 +81,7 @@ const OrderPart = ({ study, recommended, speedMmPerS, earlier }: OrderPartProps)
         {count(partsPerSheet, words.perSheet, setPartsPerSheet)}
       </div>
       {reply === undefined ? (
-        <p>{words.reckoning}</p>
+        <p>{words.calculating}</p>
       ) : reply.kind === 'broke' ? (
         <p>{words.broke(reply.message)}</p>
       ) : reply.answer.ok ? (

@@ -25,7 +25,7 @@ const WhyView = ({ study, earlier }: WhyViewProps) => {
         <p>{words.broke(broke)}</p>
       </Notice>
     );
-  if (explained === undefined) return <p>{words.reckoning}</p>;
+  if (explained === undefined) return <p>{words.calculating}</p>;
   return (
     <div className={isBehind ? 'why why-behind' : 'why'} aria-busy={isBehind}>
       <Explained {...explained} />

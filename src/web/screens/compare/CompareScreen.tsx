@@ -90,7 +90,7 @@ const Compare = ({ study }: { readonly study: Study }) => {
           {broke === undefined ? null : <Notice tone="stop">{words.broke(broke)}</Notice>}
           {comparison === undefined ? (
             broke === undefined ? (
-              <p>{words.reckoning}</p>
+              <p>{words.calculating}</p>
             ) : null
           ) : comparison.ok ? (
             <CompareSays

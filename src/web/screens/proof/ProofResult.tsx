@@ -1,4 +1,4 @@
-import { powerInCornersPct } from '../../../core/machine/setting.ts';
+import { cornerPowerPct } from '../../../core/machine/setting.ts';
 import {
   cornersSentences,
   drawingSentence,
@@ -152,7 +152,7 @@ const Corners = ({
       ) : (
         <p className="soft small">{words.cornersSample(places)}</p>
       )}
-      {best === undefined || best.minPowerPct === powerInCornersPct(setting) ? null : (
+      {best === undefined || best.minPowerPct === cornerPowerPct(setting) ? null : (
         <div className="actions">
           <Action onPress={() => onCorners(best.minPowerPct)}>
             {words.useCorners(best.minPowerPct)}

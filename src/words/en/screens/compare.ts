@@ -57,7 +57,7 @@ export const compareText = {
   worth: 'Worth having from, in %',
   tell: 'To be told from nothing, in %',
   choose: 'Lay at least one card on each side.',
-  reckoning: 'Calculation',
+  calculating: 'Calculating…',
   broke: (message: string) => `The calculation broke: ${message}`,
   answer: 'The answer',
   picture: (low: string, middle: string, high: string) =>

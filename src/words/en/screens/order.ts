@@ -23,7 +23,7 @@ export const orderText = {
     'Flaws in the sheet are not counted: too little was cut to tell how many there are. Counting orders teaches it.',
   noPlace: 'Too few speeds were cut to look for a cheaper one.',
   noNone: (why: string) => `No setting promises none: ${why}`,
-  reckoning: 'Calculating the order…',
+  calculating: 'Calculating the order…',
   broke: (message: string) => `The calculation broke: ${message}`,
   caption: (parts: number) =>
     `What ${String(parts)} good parts cost, by your figures under “${costText.title}”.`,

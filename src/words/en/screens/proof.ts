@@ -1,6 +1,6 @@
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { PlaceGroup } from '../../../core/proof/groupPlaces.ts';
-import type { CornersAdvice } from '../../../core/proof/powerInCorners.ts';
+import type { CornersAdvice } from '../../../core/proof/cornerPower.ts';
 import type { DrawingPromise, Expected, PartKind } from '../../../core/proof/promiseForParts.ts';
 import type { DrawingProof, NeverAtSpeed } from '../../../core/proof/proveDrawing.ts';
 import {

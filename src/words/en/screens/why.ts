@@ -231,7 +231,7 @@ export const whySentences = (
 
 /** Words of the screen and the page that say why. */
 export const whyText = {
-  reckoning: 'Weighing every shape…',
+  calculating: 'Weighing every shape…',
   broke: (what: string) => `The calculation broke off (${what}). Please report this.`,
   noAnswer: 'There is no answer to explain yet.',
   pictureLabel: (speedMmPerS: number) =>

@@ -1,6 +1,6 @@
 import { deliveryOf } from '../machine/deliveredPower.ts';
 import type { Machine } from '../machine/machine.ts';
-import { powerInCornersPct, type Setting } from '../machine/setting.ts';
+import { cornerPowerPct, type Setting } from '../machine/setting.ts';
 import type { PathPlan } from '../motion/planPath.ts';
 import { beamWork } from './beamWork.ts';
 import type { LearntCorners } from './learntCorners.ts';
@@ -79,7 +79,7 @@ const mostPlaces = 800;
  *
  * @param card what a corners card taught of one power in corners; absent: no card did.
  */
-export const powerInCorners = (
+export const adviseCorners = (
   lines: readonly PlannedLine[],
   machine: Machine,
   setting: Setting,
@@ -93,7 +93,7 @@ export const powerInCorners = (
     return effectOf(sample, machine, tried, powerExponent, limits, card.learnt(tried));
   };
   const equal = effect(setting.powerPct);
-  const now = effect(powerInCornersPct(setting));
+  const now = effect(cornerPowerPct(setting));
   if (equal === null || now === null || equal.places === 0) return null;
   if (machine.powerRampStartMmPerS === undefined && card === noCard)
     return { rampStart: 'unknown', nowPct: now.minPowerPct, places: equal.places };
