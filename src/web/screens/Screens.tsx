@@ -4,6 +4,7 @@ import { Fetched } from '../parts/fetched/Fetched.tsx';
 import { withWords } from '../state/withWords.ts';
 import { HomeScreen } from './home/HomeScreen.tsx';
 import { NotFoundScreen } from './NotFoundScreen.tsx';
+import { pages } from '../state/pages.ts';
 
 // Screens that are not where anyone starts are fetched when they are opened.
 const AsideScreen = withWords(async () => (await import('./aside/AsideScreen.tsx')).AsideScreen);
@@ -49,91 +50,91 @@ export const Screens = () => {
   return (
     <Fetched key={path} waiting={<p className="page-wait">{shellText.loading}</p>}>
       <Switch>
-        <Route path="/">
+        <Route path={pages.start}>
           <HomeScreen />
         </Route>
-        <Route path="/not-taken">
+        <Route path={pages.notTaken}>
           <AsideScreen />
         </Route>
-        <Route path="/bed">
+        <Route path={pages.bed}>
           <BedScreen />
         </Route>
-        <Route path="/cards/describe">
+        <Route path={pages.describeCard}>
           <DescribeScreen />
         </Route>
-        <Route path="/sheets/new">
+        <Route path={pages.newSheet}>
           <SheetScreen />
         </Route>
-        <Route path="/sheets/run">
+        <Route path={pages.sayRun}>
           <RunScreen />
         </Route>
-        <Route path="/trouble">
+        <Route path={pages.trouble}>
           <TroubleScreen />
         </Route>
-        <Route path="/machine">
+        <Route path={pages.machine}>
           <MachineScreen />
         </Route>
-        <Route path="/machine/focus">
+        <Route path={pages.focus}>
           <FocusScreen />
         </Route>
-        <Route path="/machine/meter">
+        <Route path={pages.meter}>
           <MeterScreen />
         </Route>
-        <Route path="/machine/motion">
+        <Route path={pages.motion}>
           <MotionScreen />
         </Route>
-        <Route path="/machine/corners">
+        <Route path={pages.corners}>
           <CornersScreen />
         </Route>
-        <Route path="/book">
+        <Route path={pages.book}>
           <BookScreen />
         </Route>
-        <Route path="/book/promises">
+        <Route path={pages.promises}>
           <ScoreScreen />
         </Route>
-        <Route path="/book/:id">{({ id }) => <EntryScreen key={id} id={id} />}</Route>
-        <Route path="/book/:id/label">{({ id }) => <LabelScreen key={id} id={id} />}</Route>
-        <Route path="/book/:id/prove">{({ id }) => <ProofScreen key={id} entryId={id} />}</Route>
-        <Route path="/compare">
+        <Route path={pages.entry}>{({ id }) => <EntryScreen key={id} id={id} />}</Route>
+        <Route path={pages.label}>{({ id }) => <LabelScreen key={id} id={id} />}</Route>
+        <Route path={pages.proveEntry}>{({ id }) => <ProofScreen key={id} entryId={id} />}</Route>
+        <Route path={pages.compare}>
           <CompareScreen />
         </Route>
-        <Route path="/check">
+        <Route path={pages.checkFile}>
           <CheckScreen />
         </Route>
-        <Route path="/study/:id/card/:code/check">
+        <Route path={pages.checkCard}>
           {({ id, code }) => <CheckScreen key={code} studyId={id} code={code} />}
         </Route>
-        <Route path="/study/:id/prove">
+        <Route path={pages.prove}>
           {({ id }) => (
             <StudyIfCut id={id}>
               <ProofScreen key={id} studyId={id} />
             </StudyIfCut>
           )}
         </Route>
-        <Route path="/study/:id/order">{({ id }) => <OrderScreen key={id} studyId={id} />}</Route>
-        <Route path="/study/:id/order/new">
+        <Route path={pages.order}>{({ id }) => <OrderScreen key={id} studyId={id} />}</Route>
+        <Route path={pages.newOrder}>
           {({ id }) => <OrderScreen key={id} studyId={id} isNew />}
         </Route>
-        <Route path="/study/:id">{({ id }) => <StudyScreen key={id} id={id} />}</Route>
-        <Route path="/study/:id/sheet">{({ id }) => <SheetScreen key={id} studyId={id} />}</Route>
-        <Route path="/study/:id/describe">
+        <Route path={pages.study}>{({ id }) => <StudyScreen key={id} id={id} />}</Route>
+        <Route path={pages.sheet}>{({ id }) => <SheetScreen key={id} studyId={id} />}</Route>
+        <Route path={pages.describe}>
           {({ id }) => (
             <StudyIfCut id={id}>
               <DescribeScreen key={id} studyId={id} />
             </StudyIfCut>
           )}
         </Route>
-        <Route path="/study/:id/card">
+        <Route path={pages.newCard}>
           {({ id }) => (
             <StudyIfCut id={id}>
               <CardScreen key={id} studyId={id} />
             </StudyIfCut>
           )}
         </Route>
-        <Route path="/study/:id/card/:code">
+        <Route path={pages.card}>
           {({ id, code }) => <StudyScreen key={`${id}/${code}`} id={id} code={code} />}
         </Route>
-        <Route path="/study/:id/card/:code/machine">
+        <Route path={pages.takeCard}>
           {({ id, code }) => (
             <StudyIfCut id={id}>
               <TakeScreen key={`${id}/${code}`} studyId={id} code={code} />

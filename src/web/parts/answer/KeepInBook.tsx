@@ -11,6 +11,7 @@ import { useWorkshop } from '../../state/workshop.tsx';
 import { Action, ActionLink } from '../action/Action.tsx';
 import { Notice } from '../notice/Notice.tsx';
 import { Said } from '../said/Said.tsx';
+import { pageAt, pages } from '../../state/pages.ts';
 
 export interface KeepInBookProps {
   readonly study: Study;
@@ -67,11 +68,13 @@ export const KeepInBook = ({ study, behind, speed, kept: before }: KeepInBookPro
             <Said what="done">
               <strong>{words.kept(inBook.setting)}</strong>
             </Said>
-            <ActionLink href={`/book/${inBook.id}`}>{words.openEntry}</ActionLink>
-            <ActionLink href={`/book/${inBook.id}/label`}>{words.printLabel}</ActionLink>
+            <ActionLink href={pageAt(pages.entry, { id: inBook.id })}>{words.openEntry}</ActionLink>
+            <ActionLink href={pageAt(pages.label, { id: inBook.id })}>
+              {words.printLabel}
+            </ActionLink>
           </>
         )}
-        <ActionLink href={`/study/${study.id}/prove`}>{words.prove}</ActionLink>
+        <ActionLink href={pageAt(pages.prove, { id: study.id })}>{words.prove}</ActionLink>
       </div>
       {wanted !== 'asking' || half === undefined ? null : (
         <Notice tone="care" title={words.rest(half.cells - half.read)}>

@@ -2,6 +2,7 @@ import { Link } from 'wouter';
 import { describePower } from '../../../core/machine/deliveredPower.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
+import { pages } from '../../state/pages.ts';
 
 /** What the power setting draws at the tube, as far as that is known; else what is missing to say it. */
 export const TubeLine = ({ machine, powerPct }: { machine: Machine; powerPct: number }) => {
@@ -9,7 +10,7 @@ export const TubeLine = ({ machine, powerPct }: { machine: Machine; powerPct: nu
   if (currentMa === undefined || ratedCurrentPct === undefined) {
     return (
       <p className="small soft">
-        {words.missing.current} <Link href="/machine">{words.missing.tell}</Link>
+        {words.missing.current} <Link href={pages.machine}>{words.missing.tell}</Link>
       </p>
     );
   }

@@ -6,6 +6,7 @@ import { callOrThrow } from '../../state/call.ts';
 import { queryKeys, useHome } from '../../state/queries.ts';
 import { Action } from '../action/Action.tsx';
 import { Notice } from '../notice/Notice.tsx';
+import { pages } from '../../state/pages.ts';
 
 /** Says that the example is open, and takes every trace of it away. */
 export const ExampleBanner = () => {
@@ -18,7 +19,7 @@ export const ExampleBanner = () => {
       cache.setQueryData(queryKeys.home, after);
       void cache.invalidateQueries({ queryKey: queryKeys.book });
       void cache.invalidateQueries({ queryKey: queryKeys.studies });
-      goTo('/');
+      goTo(pages.start);
     },
   });
   if (home?.exampleOpen !== true) return null;

@@ -4,6 +4,7 @@ import type { NamedMaterial } from '../../../core/stock/namedMaterial.ts';
 import { materialText as words } from '../../../words/en/screens/material.ts';
 import { ActionLink } from '../action/Action.tsx';
 import { ProblemNotice } from '../notice/Notice.tsx';
+import { pageAt, pages } from '../../state/pages.ts';
 
 export interface OnlyIfCutProps {
   readonly stock: NamedMaterial;
@@ -24,7 +25,7 @@ export const OnlyIfCut = ({ stock, studyId, children }: OnlyIfCutProps) => {
         tone={problem.code === 'material-refused' ? 'stop' : 'care'}
       />
       <div className="actions">
-        <ActionLink href={`/study/${studyId}/sheet`}>{words.sayWhat}</ActionLink>
+        <ActionLink href={pageAt(pages.sheet, { id: studyId })}>{words.sayWhat}</ActionLink>
       </div>
     </div>
   );

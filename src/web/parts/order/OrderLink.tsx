@@ -3,6 +3,7 @@ import type { Study } from '../../../core/study/study.ts';
 import { orderLinkText as words } from '../../../words/en/screens/orderLink.ts';
 import { useStudy } from '../../state/workshop.tsx';
 import { ActionLink } from '../action/Action.tsx';
+import { pageAt, pages } from '../../state/pages.ts';
 
 export interface OrderLinkProps {
   readonly studyId: string;
@@ -18,7 +19,7 @@ const Link = ({ study }: { readonly study: Study }) => {
   const order = runningOrder(study.orders ?? [], study.tallies);
   const isRunning = order !== undefined && !orderSoFar(order, study.tallies).isDone;
   return (
-    <ActionLink kind={isRunning ? 'strong' : 'plain'} href={`/study/${study.id}/order`}>
+    <ActionLink kind={isRunning ? 'strong' : 'plain'} href={pageAt(pages.order, { id: study.id })}>
       {isRunning ? words.goOn : order === undefined ? words.start : words.look}
     </ActionLink>
   );

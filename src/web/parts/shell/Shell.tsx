@@ -4,6 +4,7 @@ import { shellText as words } from '../../../words/en/screens/shell.ts';
 import { SendingSign } from './SendingSign.tsx';
 import { LetInFirst } from './LetInFirst.tsx';
 import { Troubles } from './Troubles.tsx';
+import { pages } from '../../state/pages.ts';
 import './shell.css';
 
 /** What stands around every screen: the name, three places, and whether all is saved. */
@@ -13,18 +14,18 @@ export const Shell = ({ children }: { readonly children: ReactNode }) => (
       {words.skip}
     </a>
     <header className="shell-head">
-      <Link href="/" className="shell-name">
+      <Link href={pages.start} className="shell-name">
         <Mark />
         {words.name}
       </Link>
       <nav aria-label={words.nav} className="shell-nav">
-        <Place href="/bed" also="/">
+        <Place href={pages.bed} also={pages.start}>
           {words.bed}
         </Place>
-        <Place href="/book" also="/book/:id">
+        <Place href={pages.book} also={pages.entry}>
           {words.book}
         </Place>
-        <Place href="/machine">{words.machine}</Place>
+        <Place href={pages.machine}>{words.machine}</Place>
       </nav>
       <SendingSign />
     </header>

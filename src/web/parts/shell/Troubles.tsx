@@ -4,6 +4,7 @@ import { whyInWords } from '../../state/call.ts';
 import { useKeeperState } from '../../state/workshop.tsx';
 import { ActionLink } from '../action/Action.tsx';
 import { Notice } from '../notice/Notice.tsx';
+import { pages } from '../../state/pages.ts';
 
 /** What stands between what was done here and the workshop's computer, where something does. */
 export const Troubles = () => {
@@ -33,7 +34,7 @@ export const Troubles = () => {
           <p>
             {last.why.message} {last.why.remedy}
           </p>
-          <ActionLink kind="quiet" href="/not-taken">
+          <ActionLink kind="quiet" href={pages.notTaken}>
             {words.asideLook}
           </ActionLink>
         </Trouble>

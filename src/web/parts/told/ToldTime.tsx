@@ -13,6 +13,7 @@ import { Notice } from '../notice/Notice.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';
 import { readDuration } from '../quantity/readers.ts';
 import { Said } from '../said/Said.tsx';
+import { pages } from '../../state/pages.ts';
 
 export interface ToldTimeProps {
   readonly study: Study;
@@ -39,7 +40,7 @@ export const ToldTime = ({ study, card }: ToldTimeProps) => {
         <div className="stack">
           <p className="small soft">{words.assumed}</p>
           <div className="actions">
-            <ActionLink kind="quiet" href="/machine/motion">
+            <ActionLink kind="quiet" href={pages.motion}>
               {words.tell}
             </ActionLink>
           </div>

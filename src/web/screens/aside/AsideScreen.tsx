@@ -12,6 +12,7 @@ import { Field } from '../../parts/quantity/Field.tsx';
 import { useStudies } from '../../state/queries.ts';
 import { useKeeperState, useKeptStudy, useWorkshop } from '../../state/workshop.tsx';
 import { asideGroups, ofCard, type AsideGroup } from './asideGroups.ts';
+import { pages } from '../../state/pages.ts';
 
 /** What the server would not take: to be looked at, sent again, put on another card, or thrown away. */
 export const AsideScreen = () => {
@@ -23,7 +24,7 @@ export const AsideScreen = () => {
         <Group key={group.key} group={group} />
       ))}
       <div className="actions">
-        <ActionLink href="/">{shellText.toStart}</ActionLink>
+        <ActionLink href={pages.start}>{shellText.toStart}</ActionLink>
       </div>
     </Page>
   );

@@ -18,6 +18,7 @@ import { OtherSheets } from './OtherSheets.tsx';
 import { RemovedSheets } from './RemovedSheets.tsx';
 import { OpenReading } from './OpenReading.tsx';
 import { Unsent } from './Unsent.tsx';
+import { pageAt, pages } from '../../state/pages.ts';
 
 /** The sheet on the bed: its setting, its promise and its last order; the same sheet again, or a new one. */
 export const BedScreen = () => {
@@ -72,12 +73,12 @@ export const BedScreen = () => {
               <Unsent studyId={study.id} isNotCounted />
               <KeptSetting entry={kept} standing={standing} lastTally={lastTally} />
               <div className="actions">
-                <ActionLink kind="strong" href={`/book/${kept.id}#count`}>
+                <ActionLink kind="strong" href={`${pageAt(pages.entry, { id: kept.id })}#count`}>
                   {words.same}
                 </ActionLink>
                 <OrderLink studyId={study.id} />
-                <ActionLink href={`/study/${study.id}`}>{words.open}</ActionLink>
-                <ActionLink href="/sheets/new">{words.newOne}</ActionLink>
+                <ActionLink href={pageAt(pages.study, { id: study.id })}>{words.open}</ActionLink>
+                <ActionLink href={pages.newSheet}>{words.newOne}</ActionLink>
               </div>
             </OnlyIfCut>
           )}

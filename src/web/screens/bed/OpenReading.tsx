@@ -10,6 +10,7 @@ import { OrderLink } from '../../parts/order/OrderLink.tsx';
 import { AnswerSentence } from '../../parts/answer/AnswerSentence.tsx';
 import { saysSomething, useAnswer } from '../../state/useAnswer.ts';
 import { useStudy } from '../../state/workshop.tsx';
+import { pageAt, pages } from '../../state/pages.ts';
 
 /** A sheet from which nothing was kept yet: how far its card is read, the answer so far, and what comes next. */
 export const OpenReading = ({ studyId }: { readonly studyId: string }) => {
@@ -38,7 +39,7 @@ const SoFar = ({ study }: { readonly study: Study }) => {
       <div className="actions">
         <OrderLink studyId={study.id} />
         <Next study={study} card={card} read={done?.read ?? 0} cells={done?.cells ?? 0} />
-        <ActionLink href="/sheets/new">{words.newOne}</ActionLink>
+        <ActionLink href={pages.newSheet}>{words.newOne}</ActionLink>
       </div>
     </>
   );
@@ -56,21 +57,23 @@ const Next = ({ study: { id }, card, read, cells }: NextProps) => {
   if (card === undefined) {
     return (
       <>
-        <ActionLink kind="strong" href={`/study/${id}/card`}>
+        <ActionLink kind="strong" href={pageAt(pages.newCard, { id })}>
           {words.makeCard}
         </ActionLink>
-        <ActionLink href={`/study/${id}`}>{words.answer}</ActionLink>
+        <ActionLink href={pageAt(pages.study, { id })}>{words.answer}</ActionLink>
       </>
     );
   }
   const toCut = read === 0 && card.origin === 'designed';
   return (
     <>
-      <ActionLink kind="strong" href={`/study/${id}`}>
+      <ActionLink kind="strong" href={pageAt(pages.study, { id })}>
         {toCut ? words.readIt : read < cells ? words.goOn : words.open}
       </ActionLink>
       {toCut ? (
-        <ActionLink href={`/study/${id}/card/${card.code}/machine`}>{words.takeIt}</ActionLink>
+        <ActionLink href={pageAt(pages.takeCard, { id, code: card.code })}>
+          {words.takeIt}
+        </ActionLink>
       ) : null}
     </>
   );

@@ -7,6 +7,7 @@ import { Action } from '../../parts/action/Action.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { useStudies } from '../../state/queries.ts';
+import { pageAt, pages } from '../../state/pages.ts';
 
 /** So many stand there at first, and come with each asking for more. */
 const pageOf = 20;
@@ -33,7 +34,7 @@ export const OtherSheets = ({ except }: { readonly except: string }) => {
       <ul className="sheets">
         {others.map(({ id, stock, cardCodes, touchedAt, isExample, stripOf }) => (
           <li key={id}>
-            <Link href={`/study/${id}`}>
+            <Link href={pageAt(pages.study, { id })}>
               <strong>
                 {studyText.stock(
                   stock.material,

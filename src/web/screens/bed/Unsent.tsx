@@ -2,6 +2,7 @@ import { bedText as words } from '../../../words/en/screens/study.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { useKeeperState } from '../../state/workshop.tsx';
+import { pageAt, pages } from '../../state/pages.ts';
 
 export interface UnsentProps {
   /** The sheet on the bed; absent: whichever this browser has something of. */
@@ -22,7 +23,7 @@ export const Unsent = ({ studyId, isNotCounted = false }: UnsentProps) => {
         <p>{isNotCounted ? words.unsentNotCounted : words.unsentMore}</p>
         {studyId === undefined ? (
           <div className="actions">
-            <ActionLink href={`/study/${id}`}>{words.open}</ActionLink>
+            <ActionLink href={pageAt(pages.study, { id })}>{words.open}</ActionLink>
           </div>
         ) : null}
       </Notice>

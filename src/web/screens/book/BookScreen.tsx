@@ -18,6 +18,7 @@ import { OnlyByAir } from './OnlyByAir.tsx';
 import { useBook, type BookEntry } from '../../state/queries.ts';
 import { useDraft } from '../../state/useDraft.ts';
 import { Transfer } from './Transfer.tsx';
+import { pageAt, pages } from '../../state/pages.ts';
 import './book.css';
 
 /** So many stand on the page at first, and come with each asking for more. */
@@ -64,7 +65,7 @@ export const BookScreen = () => {
         </>
       )}
       <div className="actions">
-        <ActionLink href="/book/promises">{words.promises}</ActionLink>
+        <ActionLink href={pages.promises}>{words.promises}</ActionLink>
       </div>
       <div>
         <More title={words.out}>
@@ -79,7 +80,7 @@ const EmptyBook = () => (
   <div className="stack">
     <p>{words.empty}</p>
     <div className="actions">
-      <ActionLink kind="strong" href="/">
+      <ActionLink kind="strong" href={pages.start}>
         {words.start}
       </ActionLink>
     </div>
@@ -91,7 +92,7 @@ const EntryLine = ({ found }: { readonly found: BookEntry }) => {
   const { material, nominalThicknessMm, measuredThicknessMm, batch } = entry.holdsFor;
   return (
     <li>
-      <Link href={`/book/${entry.id}`} className="book-entry">
+      <Link href={pageAt(pages.entry, { id: entry.id })} className="book-entry">
         <span className="book-stock">
           {words.stock(material, nominalThicknessMm, measuredThicknessMm)}
           {batch === undefined ? '' : `, ${words.batch(batch)}`}

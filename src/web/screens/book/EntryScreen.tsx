@@ -33,6 +33,7 @@ import { useKeeperState } from '../../state/workshop.tsx';
 import { EntryFacts } from './EntryFacts.tsx';
 import { OnBed } from './OnBed.tsx';
 import { OnlyByAir } from './OnlyByAir.tsx';
+import { pageAt, pages } from '../../state/pages.ts';
 import './book.css';
 
 /** Fetched beside the entry, which is there before. */
@@ -50,7 +51,7 @@ export const EntryScreen = ({ id }: { readonly id: string }) => {
       <p>{waiting > 0 ? words.saving : isPending ? shellText.loading : shellText.notFoundMore}</p>
       <div className="actions">
         {isError ? <Action onPress={() => void refetch()}>{shellText.tryAgain}</Action> : null}
-        <ActionLink href="/book">{words.back}</ActionLink>
+        <ActionLink href={pages.book}>{words.back}</ActionLink>
       </div>
     </Page>
   );
@@ -100,7 +101,7 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
       // Forgotten, not asked for once more: it is gone.
       cache.removeQueries({ queryKey: queryKeys.bookEntry(entry.id) });
       forget();
-      goTo('/book');
+      goTo(pages.book);
     },
   });
   return (
@@ -118,13 +119,16 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
           <StandingSays standing={standing} />
           {standing.next === 'cut-strip' ? (
             <div className="actions">
-              <ActionLink kind="strong" href={`/book/${entry.id}#strip`}>
+              <ActionLink kind="strong" href={`${pageAt(pages.entry, { id: entry.id })}#strip`}>
                 {standingText.next['cut-strip']}
               </ActionLink>
             </div>
           ) : standing.next === 'cut-card' || standing.next === 'card-that-reaches' ? (
             <div className="actions">
-              <ActionLink kind="strong" href={`/study/${entry.cameFrom.studyId}/card`}>
+              <ActionLink
+                kind="strong"
+                href={pageAt(pages.newCard, { id: entry.cameFrom.studyId })}
+              >
                 {standingText.next[standing.next]}
               </ActionLink>
             </div>
@@ -177,11 +181,19 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
       </Beside>
       <Cautions acts={[...actsOfKept(entry, standing.run), 'unattended', 'always']} brief />
       <div className="actions">
-        <ActionLink href={`/study/${entry.cameFrom.studyId}`}>{words.openStudy}</ActionLink>
-        <ActionLink href={`/compare?sheet=${entry.cameFrom.studyId}`}>{words.compare}</ActionLink>
-        <ActionLink href={`/book/${entry.id}/prove`}>{answerText.prove}</ActionLink>
-        <ActionLink href={`/book/${entry.id}/label`}>{answerText.printLabel}</ActionLink>
-        <ActionLink href="/book">{words.back}</ActionLink>
+        <ActionLink href={pageAt(pages.study, { id: entry.cameFrom.studyId })}>
+          {words.openStudy}
+        </ActionLink>
+        <ActionLink href={`${pages.compare}?sheet=${entry.cameFrom.studyId}`}>
+          {words.compare}
+        </ActionLink>
+        <ActionLink href={pageAt(pages.proveEntry, { id: entry.id })}>
+          {answerText.prove}
+        </ActionLink>
+        <ActionLink href={pageAt(pages.label, { id: entry.id })}>
+          {answerText.printLabel}
+        </ActionLink>
+        <ActionLink href={pages.book}>{words.back}</ActionLink>
         <SureAction ask={words.removeAsk(tallies.length)} onPress={() => remove.mutate()}>
           {words.remove}
         </SureAction>

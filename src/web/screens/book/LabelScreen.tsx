@@ -16,6 +16,7 @@ import {
 import { useBookEntry, usePairing } from '../../state/queries.ts';
 import { useKeeperState } from '../../state/workshop.tsx';
 import { OnlyByAir } from './OnlyByAir.tsx';
+import { pageAt, pages } from '../../state/pages.ts';
 import './label.css';
 
 /** A label for the shelf: the setting, what it holds for, and a code that opens the entry. */
@@ -66,7 +67,7 @@ export const LabelScreen = ({ id }: { readonly id: string }) => {
           <Action kind="strong" onPress={() => print()}>
             {words.print}
           </Action>
-          <ActionLink href={`/book/${entry.id}`}>{words.openEntry}</ActionLink>
+          <ActionLink href={pageAt(pages.entry, { id: entry.id })}>{words.openEntry}</ActionLink>
         </div>
       </OnlyIfCut>
     </Page>

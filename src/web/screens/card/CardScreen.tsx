@@ -25,6 +25,7 @@ import { firstWish } from './firstWish.ts';
 import { Remarks } from './Remarks.tsx';
 import '../study/workbench.css';
 import '../../parts/reader/reader.css';
+import { pageAt, pages } from '../../state/pages.ts';
 import './cardScreen.css';
 
 const cardActs = ['card'] as const;
@@ -78,7 +79,7 @@ const Design = ({ study }: { readonly study: Study }) => {
     if (next?.compared !== undefined) keepTwin(studyId, card.code, next.compared);
     sent();
     // The card is made: Back leads to the sheet, not to a form that would make a second one.
-    goTo(`/study/${studyId}/card/${card.code}/machine`, { replace: true });
+    goTo(pageAt(pages.takeCard, { id: studyId, code: card.code }), { replace: true });
   };
 
   return (

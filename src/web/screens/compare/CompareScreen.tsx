@@ -16,6 +16,7 @@ import { DraftForm } from './DraftForm.tsx';
 import { PiecesForm } from './PiecesForm.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { emptyDraft, studyOfSide, wishOf, type CompareDraft } from './sides.ts';
+import { pages } from '../../state/pages.ts';
 import './compare.css';
 
 /** Two conditions beside each other: `?sheet=` names the sheet whose cards come first, else the one on the bed. */
@@ -33,7 +34,7 @@ export const CompareScreen = () => {
         <>
           <p>{words.noSheet}</p>
           <div className="actions">
-            <ActionLink href="/sheets/new">{words.newSheet}</ActionLink>
+            <ActionLink href={pages.newSheet}>{words.newSheet}</ActionLink>
           </div>
         </>
       )}

@@ -9,6 +9,7 @@ import { Section } from '../../parts/page/Page.tsx';
 import { Field } from '../../parts/quantity/Field.tsx';
 import { useStudies } from '../../state/queries.ts';
 import { sideNames, sidesOf, type CompareDraft } from './sides.ts';
+import { pageAt, pages } from '../../state/pages.ts';
 
 /** So many other sheets are offered, the last touched first. */
 const mostOffered = 100;
@@ -50,7 +51,7 @@ export const PiecesForm = (props: PiecesFormProps) => {
         <>
           <p>{pieces.length === 0 ? words.noPieces : words.onePiece}</p>
           <div className="actions">
-            <ActionLink href={`/study/${study.id}`}>{words.toSheet}</ActionLink>
+            <ActionLink href={pageAt(pages.study, { id: study.id })}>{words.toSheet}</ActionLink>
           </div>
         </>
       ) : null}

@@ -9,6 +9,7 @@ import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { keepNextCard } from '../../state/nextCard.ts';
+import { pageAt, pages } from '../../state/pages.ts';
 
 export interface SettlingProps {
   readonly comparison: Comparison;
@@ -57,7 +58,7 @@ export const Settling = ({ comparison, names, studyOf }: SettlingProps) => {
         },
       },
     );
-    goTo(`/study/${studyId}/card?next`);
+    goTo(`${pageAt(pages.newCard, { id: studyId })}?next`);
   };
   const isSettled = comparison.gainPct.low > 0 || comparison.gainPct.high < 0;
   const theCard =

@@ -16,6 +16,7 @@ import { CornersForm } from './CornersForm.tsx';
 import { CornersReading } from './CornersReading.tsx';
 import { cornersJob, scatterOf, usualCornersWish } from './cornersJob.ts';
 import { EarlierCorners } from './EarlierCorners.tsx';
+import { pages } from '../../state/pages.ts';
 import './corners.css';
 
 /** Does the machine cut alike all over its bed? */
@@ -29,7 +30,7 @@ export const CornersScreen = () => {
         <>
           <p>{words.noSheet}</p>
           <div className="actions">
-            <ActionLink href="/sheets/new">{words.newSheet}</ActionLink>
+            <ActionLink href={pages.newSheet}>{words.newSheet}</ActionLink>
           </div>
         </>
       ) : (

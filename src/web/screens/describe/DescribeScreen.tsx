@@ -23,6 +23,7 @@ import { DescribePicture } from './DescribePicture.tsx';
 import { useDescription } from './useDescription.ts';
 import '../study/workbench.css';
 import '../../parts/reader/reader.css';
+import { pageAt, pages } from '../../state/pages.ts';
 
 /** A card from the drawer: what stands on it, then to the reading. With a study: one more card of its sheet. */
 export const DescribeScreen = ({ studyId }: { readonly studyId?: string }) =>
@@ -76,7 +77,7 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
     sent();
     described.sent();
     // The way back leads past the form, which would make the same card anew.
-    goTo(`/study/${studyId}/card/${made.code}`, { replace: true });
+    goTo(pageAt(pages.card, { id: studyId, code: made.code }), { replace: true });
   };
 
   return (

@@ -5,6 +5,7 @@ import { pageApi } from '../../../wire/pageApi.ts';
 import { shellText as words } from '../../../words/en/screens/shell.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { callOrThrow } from '../../state/call.ts';
+import { pageAt, pages } from '../../state/pages.ts';
 
 /** One click to an invented workshop that has been at it for a while. */
 export const ExampleDoor = () => {
@@ -16,7 +17,11 @@ export const ExampleDoor = () => {
       cache.setQueryData(['home'], home);
       void cache.invalidateQueries({ queryKey: ['book'] });
       // Beside work of one's own the bed shows that work; the example is then entered by its kept setting.
-      goTo(home.latest?.study.isExample === false ? `/book/${exampleKeptId}` : '/bed');
+      goTo(
+        home.latest?.study.isExample === false
+          ? pageAt(pages.entry, { id: exampleKeptId })
+          : pages.bed,
+      );
     },
   });
   return (

@@ -13,6 +13,7 @@ import { Doors } from './Doors.tsx';
 import { ExampleDoor } from './ExampleDoor.tsx';
 import { SampleQuestion } from './SampleQuestion.tsx';
 import '../study/workbench.css';
+import { pages } from '../../state/pages.ts';
 
 /**
  * An answer, not a form: a card is already drawn, and whoever has one like it may tap at once. Nothing is saved until
@@ -33,7 +34,7 @@ export const FirstScreen = () => {
               lengthWords(study.stock.nominalThicknessMm),
               powerWords(draft.powerPct),
             )}{' '}
-            <Link href="/cards/describe">{words.notYours}</Link>
+            <Link href={pages.describeCard}>{words.notYours}</Link>
           </p>
         </div>
         <DraftCard key={draft.card.code} sample={sample} />

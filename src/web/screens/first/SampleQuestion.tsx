@@ -2,6 +2,7 @@ import { firstText as words } from '../../../words/en/screens/first.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import type { SampleCard } from '../../state/sampleCard.ts';
+import { pages } from '../../state/pages.ts';
 
 /** Whose card it is that was tapped; before that is said, nothing is stored. */
 export const SampleQuestion = ({ sample }: { readonly sample: SampleCard }) =>
@@ -12,7 +13,7 @@ export const SampleQuestion = ({ sample }: { readonly sample: SampleCard }) =>
         <Action kind="strong" onPress={sample.own}>
           {words.own}
         </Action>
-        <ActionLink href="/cards/describe">{words.other}</ActionLink>
+        <ActionLink href={pages.describeCard}>{words.other}</ActionLink>
         <Action kind="quiet" onPress={sample.clear}>
           {words.tried}
         </Action>

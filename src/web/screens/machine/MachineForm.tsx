@@ -28,6 +28,7 @@ import { useDraft } from '../../state/useDraft.ts';
 import { withOptional } from '../../state/withOptional.ts';
 import { GcodeForm } from './GcodeForm.tsx';
 import { readTubeLines, tubeLines } from './tubeLines.ts';
+import { pages } from '../../state/pages.ts';
 
 export interface MachineFormProps {
   /** Drafts are kept under it. */
@@ -114,7 +115,7 @@ export const MachineForm = ({ machineId, machine, onChange }: MachineFormProps) 
         />
         <TubePoints machineId={machineId} machine={machine} onChange={onChange} />
         <div className="actions">
-          <ActionLink href="/machine/meter">{words.readMeter}</ActionLink>
+          <ActionLink href={pages.meter}>{words.readMeter}</ActionLink>
         </div>
       </Section>
       <Section title={words.bed}>

@@ -12,6 +12,7 @@ import { MachineChanges } from './MachineChanges.tsx';
 import { MachineForm } from './MachineForm.tsx';
 import { MachineHere } from './MachineHere.tsx';
 import { OwnMachines } from './OwnMachines.tsx';
+import { pages } from '../../state/pages.ts';
 
 /** What is known of the machine. It counts for the sheet on the bed at once, and for new sheets. */
 export const MachineScreen = () => (
@@ -31,26 +32,26 @@ export const MachineScreen = () => (
         <Section title={words.focus}>
           <p>{words.focusMore}</p>
           <div className="actions">
-            <ActionLink href="/machine/focus">{words.findFocus}</ActionLink>
+            <ActionLink href={pages.focus}>{words.findFocus}</ActionLink>
           </div>
         </Section>
         <Section title={motionText.title}>
           <p>{motionText.lead}</p>
           <div className="actions">
-            <ActionLink href="/machine/motion">{motionText.link}</ActionLink>
+            <ActionLink href={pages.motion}>{motionText.link}</ActionLink>
           </div>
         </Section>
         <PhoneInvitation />
         <Section title={cornersText.door}>
           <p>{cornersText.doorMore}</p>
           <div className="actions">
-            <ActionLink href="/machine/corners">{cornersText.open}</ActionLink>
+            <ActionLink href={pages.corners}>{cornersText.open}</ActionLink>
           </div>
         </Section>
         <Section title={words.file}>
           <p>{words.fileMore}</p>
           <div className="actions">
-            <ActionLink href="/check">{words.fileCheck}</ActionLink>
+            <ActionLink href={pages.checkFile}>{words.fileCheck}</ActionLink>
           </div>
         </Section>
         <Section title={words.units}>

@@ -18,6 +18,7 @@ import { problemInWords } from '../../state/inWords.ts';
 import { keepNextCard } from '../../state/nextCard.ts';
 import { Looked, verdictSaid } from './LastSheet.tsx';
 import { Said } from '../../parts/said/Said.tsx';
+import { pageAt, pages } from '../../state/pages.ts';
 
 export interface NextThingProps {
   readonly study: Study;
@@ -158,7 +159,7 @@ const NextCard = ({ study, order, plan, next }: NextCardProps) => {
   const make = (): void => {
     const cellsEach = Math.max(1, Math.round(next.cells.length / rungs.size));
     keepNextCard(study.id, [...rungs.values()], { cellsEach });
-    goTo(`/study/${study.id}/card?next`);
+    goTo(`${pageAt(pages.newCard, { id: study.id })}?next`);
   };
   const speeds = [...rungs.values()].map(({ speedMmPerS }) => speedWords(speedMmPerS));
   const unread = study.cards.at(-1);
@@ -176,13 +177,16 @@ const NextCard = ({ study, order, plan, next }: NextCardProps) => {
           </Action>
         ) : (
           <>
-            <ActionLink kind="strong" href={`/study/${study.id}/card/${unread.code}`}>
+            <ActionLink
+              kind="strong"
+              href={pageAt(pages.card, { id: study.id, code: unread.code })}
+            >
               {words.readCard}
             </ActionLink>
             <Action onPress={make}>{words.makeCard}</Action>
           </>
         )}
-        <ActionLink href={`/study/${study.id}`}>{words.sayHabit}</ActionLink>
+        <ActionLink href={pageAt(pages.study, { id: study.id })}>{words.sayHabit}</ActionLink>
       </div>
       <p className="soft">{words.withoutCard}</p>
     </>

@@ -9,6 +9,7 @@ import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
 import { useStudy } from '../../state/workshop.tsx';
 import { RunningOrder } from './RunningOrder.tsx';
 import { StartOrder } from './StartOrder.tsx';
+import { pages } from '../../state/pages.ts';
 import './order.css';
 
 export interface OrderScreenProps {
@@ -30,7 +31,7 @@ export const OrderScreen = ({ studyId, isNew = false }: OrderScreenProps) => {
   return (
     <Page title={words.start} lead={studyText.goneMore}>
       <div className="actions">
-        <ActionLink href="/">{shellText.toStart}</ActionLink>
+        <ActionLink href={pages.start}>{shellText.toStart}</ActionLink>
       </div>
     </Page>
   );

@@ -34,6 +34,7 @@ import { LastSheet } from './LastSheet.tsx';
 import { NextThing } from './NextThing.tsx';
 import { SheetFiles } from './SheetFiles.tsx';
 import { Said } from '../../parts/said/Said.tsx';
+import { pageAt, pages } from '../../state/pages.ts';
 
 export interface RunningOrderProps {
   readonly study: Study;
@@ -186,7 +187,7 @@ export const RunningOrder = ({ study, order }: RunningOrderProps) => {
         <CarriedOver study={study} />
         <div className="actions">
           <Action onPress={() => print()}>{words.print}</Action>
-          <ActionLink href={`/study/${study.id}`}>{studyText.known}</ActionLink>
+          <ActionLink href={pageAt(pages.study, { id: study.id })}>{studyText.known}</ActionLink>
           {isDone ? null : (
             <SureAction
               ask={words.endAsk}
@@ -231,7 +232,7 @@ const Done = ({ study, order }: RunningOrderProps) => {
       <p className="order-act">{order.endedAt === undefined ? words.done : words.ended}</p>
       {last === undefined ? null : <p>{words.doneLead(sheets.length, speedWords(last))}</p>}
       <div className="actions">
-        <ActionLink kind="strong" href={`/study/${study.id}/order/new`}>
+        <ActionLink kind="strong" href={pageAt(pages.newOrder, { id: study.id })}>
           {words.again}
         </ActionLink>
       </div>

@@ -30,6 +30,7 @@ import { useDraft } from '../../state/useDraft.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
 import { CarriedOver } from './CarriedOver.tsx';
 import { Said } from '../../parts/said/Said.tsx';
+import { pageAt, pages } from '../../state/pages.ts';
 
 const readCount = (text: string): Outcome<number> => {
   const read = parseNumber(text);
@@ -81,7 +82,7 @@ export const StartOrder = ({ study }: { readonly study: Study }) => {
       order: nest === undefined ? order : { ...order, nest },
     });
     sent();
-    goTo(`/study/${study.id}/order`, { replace: true });
+    goTo(pageAt(pages.order, { id: study.id }), { replace: true });
   };
   const readDrawing = (_name: string, text: string): void => {
     const read = nestFromDrawing(text);

@@ -24,6 +24,7 @@ import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import { ProofResult } from './ProofResult.tsx';
 import { ProofSetting } from './ProofSetting.tsx';
 import { ProvingBar } from './ProvingBar.tsx';
+import { pageAt, pages } from '../../state/pages.ts';
 import './proof.css';
 
 const acts = ['unattended', 'fire', 'always'] as const;
@@ -41,7 +42,7 @@ export const ProofScreen = (props: ProofScreenProps) =>
 const OfStudy = ({ studyId }: { readonly studyId: string }) => {
   const { study, loading } = useStudy(studyId);
   if (study === undefined) return <Missing loading={loading} />;
-  return <Prove study={study} kept={undefined} back={`/study/${studyId}`} />;
+  return <Prove study={study} kept={undefined} back={pageAt(pages.study, { id: studyId })} />;
 };
 
 const OfKept = ({ entryId }: { readonly entryId: string }) => {
@@ -54,7 +55,9 @@ const OfKept = ({ entryId }: { readonly entryId: string }) => {
 const OfEntry = (props: { entryId: string; studyId: string; setting: Setting }) => {
   const { study, loading } = useStudy(props.studyId);
   if (study === undefined) return <Missing loading={loading} />;
-  return <Prove study={study} kept={props.setting} back={`/book/${props.entryId}`} />;
+  return (
+    <Prove study={study} kept={props.setting} back={pageAt(pages.entry, { id: props.entryId })} />
+  );
 };
 
 const Missing = ({ loading }: { readonly loading: boolean }) =>
@@ -63,7 +66,7 @@ const Missing = ({ loading }: { readonly loading: boolean }) =>
   ) : (
     <Page title={words.title} lead={words.entryGone}>
       <div className="actions">
-        <ActionLink href="/">{shellText.toStart}</ActionLink>
+        <ActionLink href={pages.start}>{shellText.toStart}</ActionLink>
       </div>
     </Page>
   );
@@ -192,7 +195,7 @@ const Prove = ({ study, kept, back }: ProveProps) => {
           onCut={(next) => change({ leaveOut: next })}
           promisedMm={partLengthOf(study)}
           onLength={tellLength}
-          cornersCardHref={`/study/${study.id}/card`}
+          cornersCardHref={pageAt(pages.newCard, { id: study.id })}
           onCorners={(minPowerPct) => {
             change({ typed: { setting: { ...proof.value.setting, minPowerPct } } });
             setTold(told + 1);

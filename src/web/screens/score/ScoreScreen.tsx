@@ -9,6 +9,7 @@ import { More } from '../../parts/more/More.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { callOrThrow } from '../../state/call.ts';
 import { CalibrationPicture } from './CalibrationPicture.tsx';
+import { pages } from '../../state/pages.ts';
 import './score.css';
 
 type Score = ReplyOf<typeof scoreApi.scorePromises>;
@@ -43,7 +44,7 @@ const Scored = ({ score }: { readonly score: Score }) => {
         <p className="score-verdict">{words.none}</p>
         <p>{words.noneMore}</p>
         <div className="actions">
-          <ActionLink href="/bed">{shellText.bed}</ActionLink>
+          <ActionLink href={pages.bed}>{shellText.bed}</ActionLink>
         </div>
       </div>
     );

@@ -20,6 +20,7 @@ import { newId } from '../../state/newId.ts';
 import { newStudy } from '../../state/newStudy.ts';
 import { useDraft } from '../../state/useDraft.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
+import { pageAt, pages } from '../../state/pages.ts';
 
 interface Draft {
   readonly named: NamedMaterial;
@@ -89,7 +90,7 @@ export const RunScreen = () => {
       });
     }
     sent();
-    goTo(`/study/${studyId}`, { replace: true });
+    goTo(pageAt(pages.study, { id: studyId }), { replace: true });
   };
 
   return (

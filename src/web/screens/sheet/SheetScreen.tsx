@@ -16,6 +16,7 @@ import { useDraft } from '../../state/useDraft.ts';
 import { newStudy } from '../../state/newStudy.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import { StockForm } from './StockForm.tsx';
+import { pageAt, pages } from '../../state/pages.ts';
 
 /** A new sheet; or, with a study, the facts of its sheet corrected. */
 export const SheetScreen = ({ studyId }: { readonly studyId?: string }) =>
@@ -34,7 +35,7 @@ const NewSheet = () => {
     initial: undefined,
   });
   const ready = useWorkable(stock);
-  const begin = (then: '' | '/card'): void => {
+  const begin = (then: 'study' | 'newCard'): void => {
     const study = newStudy({ ...stock, material: stock.material.trim() }, picked.machine);
     const whole: Study =
       habit === undefined ? study : { ...study, habit, ask: { powerPct: habit.powerPct } };
@@ -42,12 +43,12 @@ const NewSheet = () => {
     stockSent();
     habitSent();
     // The way back leads to this sheet's facts, not to an empty form that would make another sheet of it.
-    goTo(`/study/${study.id}/sheet`, { replace: true });
-    goTo(`/study/${study.id}${then}`);
+    goTo(pageAt(pages.sheet, { id: study.id }), { replace: true });
+    goTo(pageAt(pages[then], { id: study.id }));
   };
   return (
     <Page title={words.newTitle} lead={words.lead} width="two">
-      <Form className="page-form" onSend={() => begin('/card')}>
+      <Form className="page-form" onSend={() => begin('newCard')}>
         <Beside>
           <>
             <StockForm stock={stock} onChange={setStock} />
@@ -70,7 +71,7 @@ const NewSheet = () => {
             {words.design}
           </Action>
           {habit === undefined ? null : (
-            <Action isDisabled={!ready} onPress={() => begin('')}>
+            <Action isDisabled={!ready} onPress={() => begin('study')}>
               {words.answerNow}
             </Action>
           )}
@@ -98,7 +99,7 @@ const ChangeStock = ({ study }: { readonly study: Study }) => {
     };
     keeper.make({ kind: 'head', studyId: study.id, head });
     sent();
-    goTo(`/study/${study.id}`);
+    goTo(pageAt(pages.study, { id: study.id }));
   };
   return (
     <Page title={words.title}>

@@ -16,6 +16,7 @@ import { toCutStudy } from '../../../core/study/toCutStudy.ts';
 import { saysSomething, useNextCard } from '../../state/useAnswer.ts';
 import { CardPays } from './CardPays.tsx';
 import { RungChips } from './RungChips.tsx';
+import { pageAt, pages } from '../../state/pages.ts';
 
 /** Where another card would teach most and what it should gain; or that it is enough. Reckoned when asked for. */
 export const NextCard = ({ study }: { readonly study: Study }) => {
@@ -80,7 +81,7 @@ const Proposed = ({ study, answer, pays }: ProposedProps) => {
   const worth = answer.worthCutting && pays;
   const make = (): void => {
     keepNextCard(study.id, settingsOf(answer));
-    goTo(`/study/${study.id}/card?next`);
+    goTo(`${pageAt(pages.newCard, { id: study.id })}?next`);
   };
   return (
     <div className="stack">

@@ -5,6 +5,7 @@ import { studyText as words } from '../../../words/en/screens/study.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { useKeptLike } from '../../state/queries.ts';
+import { pageAt, pages } from '../../state/pages.ts';
 
 export interface StripOfProps {
   readonly study: Study;
@@ -22,7 +23,9 @@ export const StripOf = ({ study, card }: StripOfProps) => {
     <Notice tone="say" title={words.stripOf(entry.setting)}>
       <p>{words.stripOfMore}</p>
       <div className="actions">
-        <ActionLink href={`/book/${entry.id}#watch`}>{words.stripSays}</ActionLink>
+        <ActionLink href={`${pageAt(pages.entry, { id: entry.id })}#watch`}>
+          {words.stripSays}
+        </ActionLink>
       </div>
     </Notice>
   );

@@ -24,6 +24,7 @@ import { OnTheBed } from './OnTheBed.tsx';
 import { StripOf } from './StripOf.tsx';
 import { NextCard } from './NextCard.tsx';
 import { WhatElse } from './WhatElse.tsx';
+import { pageAt, pages } from '../../state/pages.ts';
 import './workbench.css';
 
 export interface StudyScreenProps {
@@ -40,7 +41,7 @@ export const StudyScreen = ({ id, code }: StudyScreenProps) => {
   return (
     <Page title={words.gone} lead={isGone(problem) ? words.goneMore : words.away}>
       <div className="actions">
-        <ActionLink kind="strong" href="/">
+        <ActionLink kind="strong" href={pages.start}>
           {shellText.toStart}
         </ActionLink>
       </div>
@@ -154,8 +155,8 @@ const EmptyBench = ({ study }: { readonly study: Study }) => (
       {words.noCard} {words.noCardMore}
     </p>
     <div className="actions">
-      <ActionLink href={`/study/${study.id}/card`}>{words.addDesigned}</ActionLink>
-      <ActionLink href={`/study/${study.id}/describe`}>{words.addDescribed}</ActionLink>
+      <ActionLink href={pageAt(pages.newCard, { id: study.id })}>{words.addDesigned}</ActionLink>
+      <ActionLink href={pageAt(pages.describe, { id: study.id })}>{words.addDescribed}</ActionLink>
     </div>
   </div>
 );

@@ -14,6 +14,7 @@ import { CountedOrder } from '../../parts/tally/CountedOrder.tsx';
 import { TallyForm } from '../../parts/tally/TallyForm.tsx';
 import { newId } from '../../state/newId.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
+import { pageAt, pages } from '../../state/pages.ts';
 
 export interface WhatElseProps {
   readonly study: Study;
@@ -57,22 +58,26 @@ export const WhatElse = ({ study, card }: WhatElseProps) => {
         ) : null}
         <More title={words.sheetFacts}>
           <div className="actions">
-            <ActionLink href={`/study/${studyId}/sheet`}>{words.changeSheet}</ActionLink>
-            <ActionLink href="/machine">{words.changeMachine}</ActionLink>
-            <ActionLink href={`/study/${studyId}/card`}>{words.addDesigned}</ActionLink>
-            <ActionLink href={`/study/${studyId}/describe`}>{words.addDescribed}</ActionLink>
-            <ActionLink href={`/compare?sheet=${studyId}`}>{words.compare}</ActionLink>
+            <ActionLink href={pageAt(pages.sheet, { id: studyId })}>{words.changeSheet}</ActionLink>
+            <ActionLink href={pages.machine}>{words.changeMachine}</ActionLink>
+            <ActionLink href={pageAt(pages.newCard, { id: studyId })}>
+              {words.addDesigned}
+            </ActionLink>
+            <ActionLink href={pageAt(pages.describe, { id: studyId })}>
+              {words.addDescribed}
+            </ActionLink>
+            <ActionLink href={`${pages.compare}?sheet=${studyId}`}>{words.compare}</ActionLink>
           </div>
           {card === undefined ? null : (
             <div className="actions">
-              <ActionLink href={`/study/${studyId}/card/${card.code}/machine`}>
+              <ActionLink href={pageAt(pages.takeCard, { id: studyId, code: card.code })}>
                 {words.take}
               </ActionLink>
               <SureAction
                 ask={words.removeCardAsk}
                 onPress={() => {
                   keeper.make({ kind: 'remove-card', studyId, code: card.code });
-                  goTo(`/study/${studyId}`);
+                  goTo(pageAt(pages.study, { id: studyId }));
                 }}
               >
                 {words.removeCard(card.code)}
@@ -83,7 +88,7 @@ export const WhatElse = ({ study, card }: WhatElseProps) => {
             ask={words.removeSheetAsk}
             onPress={() => {
               keeper.make({ kind: 'remove-study', studyId });
-              goTo(`/bed?removed=${studyId}`);
+              goTo(`${pages.bed}?removed=${studyId}`);
             }}
           >
             {words.removeSheet}

@@ -24,6 +24,7 @@ import { CardFiles } from './CardFiles.tsx';
 import { NotePlaces } from './NotePlaces.tsx';
 import { TypeInTable } from './TypeInTable.tsx';
 import { ZeroPicture } from './ZeroPicture.tsx';
+import { pageAt, pages } from '../../state/pages.ts';
 import './take.css';
 
 export interface TakeScreenProps {
@@ -49,7 +50,7 @@ const ByPhone = () => {
   const { data } = usePairing();
   return data?.desk === true ? (
     <p className="soft take-screen-only">
-      {pairText.byPhone} <Link href="/machine#phone">{pairText.howIn}</Link>
+      {pairText.byPhone} <Link href={`${pages.machine}#phone`}>{pairText.howIn}</Link>
     </p>
   ) : null;
 };
@@ -70,8 +71,10 @@ const AtMachine = ({ study, card }: { readonly study: Study; readonly card: Card
         <Invented is={study.isExample} />
         <ProblemNotice problem={heldBack} tone="stop" />
         <div className="actions">
-          <ActionLink href={`/study/${study.id}/card`}>{words.another}</ActionLink>
-          <ActionLink href={`/study/${study.id}/card/${card.code}`}>{words.read}</ActionLink>
+          <ActionLink href={pageAt(pages.newCard, { id: study.id })}>{words.another}</ActionLink>
+          <ActionLink href={pageAt(pages.card, { id: study.id, code: card.code })}>
+            {words.read}
+          </ActionLink>
         </div>
       </Page>
     );
@@ -117,10 +120,12 @@ const AtMachine = ({ study, card }: { readonly study: Study; readonly card: Card
         </>
       </Beside>
       <div className="actions take-screen-only">
-        <ActionLink kind="strong" href={`/study/${study.id}/card/${card.code}`}>
+        <ActionLink kind="strong" href={pageAt(pages.card, { id: study.id, code: card.code })}>
           {words.read}
         </ActionLink>
-        <ActionLink href={`/study/${study.id}/card/${card.code}/check`}>{words.check}</ActionLink>
+        <ActionLink href={pageAt(pages.checkCard, { id: study.id, code: card.code })}>
+          {words.check}
+        </ActionLink>
         <Action onPress={() => print()}>{words.print}</Action>
       </div>
       <ByPhone />

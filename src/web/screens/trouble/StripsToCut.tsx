@@ -4,6 +4,7 @@ import { ActionLink } from '../../parts/action/Action.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { StandingRun } from '../../parts/standing/StandingSays.tsx';
 import { useBook, useHome } from '../../state/queries.ts';
+import { pageAt, pages } from '../../state/pages.ts';
 
 /** More than that are found in the book. */
 const mostNamed = 5;
@@ -35,11 +36,13 @@ export const StripsToCut = () => {
             <span className="actions">
               <ActionLink
                 kind={entry.id === onBed ? 'strong' : 'plain'}
-                href={`/book/${entry.id}#strip`}
+                href={`${pageAt(pages.entry, { id: entry.id })}#strip`}
               >
                 {words.strip}
               </ActionLink>
-              <ActionLink href={`/book/${entry.id}#count`}>{words.countIt}</ActionLink>
+              <ActionLink href={`${pageAt(pages.entry, { id: entry.id })}#count`}>
+                {words.countIt}
+              </ActionLink>
             </span>
           </li>
         ))}

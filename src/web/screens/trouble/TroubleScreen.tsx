@@ -5,6 +5,7 @@ import { Notice } from '../../parts/notice/Notice.tsx';
 import { Beside } from '../../parts/page/Beside.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { StripsToCut } from './StripsToCut.tsx';
+import { pages } from '../../state/pages.ts';
 
 /** Parts stopped coming out: the laser or the wood, cheapest look first. */
 export const TroubleScreen = () => (
@@ -25,8 +26,8 @@ export const TroubleScreen = () => (
         <Section title={words.tell}>
           <p>{words.tellMore}</p>
           <div className="actions">
-            <ActionLink href="/sheets/new">{words.newCard}</ActionLink>
-            <ActionLink href="/book">{words.count}</ActionLink>
+            <ActionLink href={pages.newSheet}>{words.newCard}</ActionLink>
+            <ActionLink href={pages.book}>{words.count}</ActionLink>
           </div>
         </Section>
       </>

@@ -4,13 +4,14 @@ import { ActionLink } from '../../parts/action/Action.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { together } from '../../state/inWords.ts';
 import type { Watched } from './useWatch.ts';
+import { pageAt, pages } from '../../state/pages.ts';
 
 /** The check strips that were made for a setting, each with its verdict in words. */
 export const CheckStrips = ({ strips, rule }: Pick<Watched, 'strips' | 'rule'>) => (
   <Section title={words.strips}>
     <ul className="watch-strips">
       {strips.map((strip) => {
-        const card = `/study/${strip.studyId}/card/${strip.code}`;
+        const card = pageAt(pages.card, { id: strip.studyId, code: strip.code });
         const isUnread = strip.verdict === 'unread';
         return (
           <li key={strip.code} className={`watch-strip watch-${strip.verdict}`}>

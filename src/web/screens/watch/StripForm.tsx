@@ -17,6 +17,7 @@ import { callOrThrow } from '../../state/call.ts';
 import { newId } from '../../state/newId.ts';
 import { queryKeys } from '../../state/queries.ts';
 import { useDraft } from '../../state/useDraft.ts';
+import { pageAt, pages } from '../../state/pages.ts';
 
 const readLengths = readList(readThickness);
 const places = ['new-batch', 'reference'] as const;
@@ -51,7 +52,7 @@ export const StripForm = ({ entry }: { readonly entry: ProvenSetting }) => {
       sent();
       void cache.invalidateQueries({ queryKey: queryKeys.book });
       void cache.invalidateQueries({ queryKey: queryKeys.home });
-      goTo(`/study/${studyId}/card/${card.code}/machine`);
+      goTo(pageAt(pages.takeCard, { id: studyId, code: card.code }));
     },
   });
   return (
