@@ -20,7 +20,7 @@ export const wrongWords = (card: Card, svg: string): readonly string[] =>
 const inWords = ({ speedMmPerS, powerPct, minPowerPct = powerPct, passes, air }: Setting): string =>
   [
     `${String(speedMmPerS)} mm/s ${String(powerPct)}%`,
-    ...(minPowerPct === powerPct ? [] : [`min ${String(minPowerPct)}%`]),
+    ...(minPowerPct === powerPct ? [] : [`c${String(minPowerPct)}%`]),
     ...(passes === 1 ? [] : [`x${String(passes)}`]),
     ...(air === 'off' ? ['no air'] : []),
   ].join(' ');

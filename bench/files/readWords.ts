@@ -4,7 +4,7 @@ import type { Point } from '../../src/core/path/point.ts';
 import type { Polyline } from '../../src/core/path/polyline.ts';
 
 /** The signs that may stand beside a cell. */
-const alphabet = Array.from('0123456789./%msinoxarABCDEFGHIJKLMNOPQRSTUVWXYZ').map((sign) => ({
+const alphabet = Array.from('0123456789./%cmsinoxarABCDEFGHIJKLMNOPQRSTUVWXYZ').map((sign) => ({
   sign,
   strokes: writeText(sign, [0, 0], wordLettering),
   widthMm: textWidthMm(sign, wordLettering),
