@@ -166,7 +166,7 @@ describe('a card that varies the power in corners', () => {
     const cells = await page.$$eval('[data-cell]', (buttons) =>
       buttons.map((button) => ({
         id: button.getAttribute('data-cell') ?? '',
-        least: Number(/min ([\d.]+)%/.exec(button.textContent)?.[1] ?? '99'),
+        least: Number(/ c([\d.]+)%/.exec(button.textContent)?.[1] ?? '99'),
       })),
     );
     expect(cells.some(({ least }) => least < 99)).toBe(true);
@@ -203,7 +203,7 @@ describe('a file held against its card', () => {
     await page.getByRole('link', { name: 'Check a file against this card' }).click();
     await check('as-written.svg', drawing);
     await page.getByText('No fault found.').waitFor();
-    expect(await page.getByRole('alert').count()).toBe(0);
+    expect(await page.locator('.notice-stop').count()).toBe(0);
     await picture(page, 'a phone file without fault');
 
     // Someone types one layer's speed anew: its two cells are no longer what is written beside them.
@@ -216,7 +216,7 @@ describe('a file held against its card', () => {
     await page.getByText(/faults? found/).waitFor();
     for (const cell of ['A1', 'A2']) {
       await page
-        .getByRole('alert')
+        .locator('.notice-stop')
         .getByText(`Shape ${cell} says ${String(Number(speed))} mm/s`)
         .waitFor();
     }

@@ -13,15 +13,17 @@ beforeAll(async () => {
 /** Of each class of element on the screen, in how many ways it would be printed: whether it shows, how large, in which colours. */
 const asPrinted = async (page: Page): Promise<ReadonlyMap<string, ReadonlySet<string>>> => {
   await page.emulateMedia({ media: 'print' });
-  const all = await page.$$eval('html, body, h1, body [class]', (elements) =>
-    elements.map((element): [string, string] => {
+  const all = await page.$$eval('html, body, h1, body [class]', (elements) => {
+    // A colour on its way to another is neither.
+    for (const change of document.getAnimations()) change.finish();
+    return elements.map((element): [string, string] => {
       const { display, fontSize, color, backgroundColor, maxWidth } = getComputedStyle(element);
       return [
-        `${element.tagName} ${element.getAttribute('class') ?? ''}`,
+        `${element.tagName} ${element.getAttribute('class') ?? ''}${element.matches(':disabled') ? ' disabled' : ''}`,
         [display, fontSize, color, backgroundColor, maxWidth].join(' | '),
       ];
-    }),
-  );
+    });
+  });
   await page.emulateMedia({ media: 'screen' });
   const ways = new Map<string, Set<string>>();
   for (const [what, way] of all) ways.set(what, (ways.get(what) ?? new Set()).add(way));
