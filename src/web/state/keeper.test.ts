@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { undescribedMachine } from '../../core/machine/machine.ts';
+import { problemOf } from '../../core/problem.ts';
 import { defaultPromise } from '../../core/reading/promise.ts';
 import type { ReadingEvent } from '../../core/reading/readingEvent.ts';
 import type { Study } from '../../core/study/study.ts';
@@ -304,6 +305,66 @@ describe('the keeper of what was done on this page', () => {
     for (const answer of late) answer(old);
     await loading;
     expect(keeper.study('s1')?.events.map(({ id }) => id)).toEqual(['e1', 'e2']);
+  });
+
+  it('asks again where the reply to news was lost, and once only for many', async () => {
+    const server = pretendServer();
+    let [asked, isLost] = [0, false];
+    const later: (() => void)[] = [];
+    const keeper = openKeeper({
+      shelf: shelfOfPage(),
+      now: () => 1_000,
+      send: server.send,
+      fetchStudy: () => {
+        asked += 1;
+        return Promise.resolve(
+          isLost
+            ? { ok: false, why: { kind: 'away', problem: problemOf('server-away') } }
+            : { ok: true, value: server.copy() },
+        );
+      },
+      later: (run) => void later.push(run),
+      tabs: loneTab,
+      tab: 'one',
+    });
+    const ids = () => keeper.study('s1')?.events.map(({ id }) => id);
+    keeper.make({ kind: 'start', studyId: 's1', study }, tap('e1'));
+    await settled(keeper, (k) => k.state().waiting === 0);
+    isLost = true;
+    keeper.noticed('s1', server.otherTaps(eventOf(tap('p1'))));
+    keeper.noticed('s1', server.otherTaps(eventOf(tap('p2'))));
+    await settled(keeper, () => later.length > 0);
+    expect(later).toHaveLength(1);
+    expect(ids()).toEqual(['e1']);
+    isLost = false;
+    asked = 0;
+    later.splice(0).forEach((run) => run());
+    await settled(keeper, () => ids()?.length === 3);
+    expect(asked).toBe(1);
+  });
+
+  it('hears news of a study whose first copy is still on its way', async () => {
+    const server = pretendServer();
+    const late: ((value: Fetched) => void)[] = [];
+    const keeper = openKeeper({
+      shelf: shelfOfPage(),
+      now: () => 1_000,
+      send: server.send,
+      fetchStudy: () =>
+        new Promise((resolve) => late.push((value) => resolve({ ok: true, value }))),
+      later: () => undefined,
+      tabs: loneTab,
+      tab: 'one',
+    });
+    server.otherTaps(eventOf(tap('p1')));
+    const read = server.copy();
+    void keeper.load('s1');
+    // Stored after the copy was read, and told of before it came.
+    keeper.noticed('s1', server.otherTaps(eventOf(tap('p2'))));
+    late.splice(0).forEach((answer) => answer(read));
+    await settled(keeper, () => late.length > 0);
+    late.splice(0).forEach((answer) => answer(server.copy()));
+    await settled(keeper, (k) => k.study('s1')?.events.length === 2);
   });
 
   it('forgets a study that is gone', async () => {

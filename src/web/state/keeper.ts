@@ -68,6 +68,9 @@ export interface Keeper {
   readonly settleAside: (what: readonly PutAside[], instead: readonly Change[]) => void;
 }
 
+/** Between two tries to fetch what a reply was lost of. */
+const tryAgainMs = 3000;
+
 export const openKeeper = (ports: KeeperPorts): Keeper => {
   const outbox = openOutbox(ports);
   const base = new Map<string, Fetched>();
@@ -75,6 +78,9 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
   const stale = new Map<string, number>();
   /** Asked for, and not had while the server was away. */
   const missing = new Set<string>();
+  /** Asked for, and not answered yet: how often. */
+  const underWay = new Map<string, number>();
+  let tryingAgain = false;
   const shown = new Map<string, Study | undefined>();
   /** What was shown last of each study, whatever has happened since. */
   const before = new Map<string, Study | undefined>();
@@ -202,12 +208,15 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
   };
   const load = async (id: string): Promise<CallProblem | undefined> => {
     const knownBefore = baseOf(id)?.revision ?? 0;
+    underWay.set(id, (underWay.get(id) ?? 0) + 1);
     const outcome = await ports.fetchStudy(id);
+    underWay.set(id, (underWay.get(id) ?? 1) - 1);
     if (!outcome.ok) {
       const { why } = outcome;
       if (isNotLetIn(why)) sender.notLetIn(why);
       if (why.kind === 'refused' && why.status === 404 && base.has(id)) dropBase(id);
       else if (!base.has(id)) missing.add(id);
+      else if (why.kind !== 'refused') tryAgain(id);
       return why;
     }
     missing.delete(id);
@@ -221,8 +230,19 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
       // A lower revision than before is no mistake: the server may have another store by now.
       setBase(id, study, revision);
       tell();
+      loadStale();
     }
     return undefined;
+  };
+  /** One reply that was lost must not leave a screen behind for good: no other news may come for hours. */
+  const tryAgain = (id: string): void => {
+    stale.set(id, Infinity);
+    if (tryingAgain) return;
+    tryingAgain = true;
+    ports.later(() => {
+      tryingAgain = false;
+      loadStale();
+    }, tryAgainMs);
   };
   const loadStale = (): void => {
     if (sender.isBusy()) return;
@@ -304,7 +324,11 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
     },
     load,
     noticed: (id, revision) => {
-      if (!base.has(id)) return;
+      if (!base.has(id)) {
+        // What is on its way may have been read before this was stored.
+        if ((underWay.get(id) ?? 0) > 0) stale.set(id, revision ?? Infinity);
+        return;
+      }
       if (revision === undefined) {
         dropBase(id);
       } else if (revision > (base.get(id)?.revision ?? 0)) {
