@@ -1,6 +1,6 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { axeFindings, desk, phone, picture, tapCard } from './page.ts';
+import { axeFindings, desk, phone, picture, readFirstCard } from './page.ts';
 import { openWorkshop } from './workshop.ts';
 
 const workshop = openWorkshop();
@@ -28,12 +28,7 @@ let proving = '';
 /** A study with an answer. */
 const makeStudy = async (): Promise<void> => {
   const { page, close } = await workshop.visit({ viewport: phone });
-  await page.goto(`${workshop.base}/sheets/new`);
-  await page.getByLabel('Material').fill('birch plywood');
-  await page.getByRole('button', { name: 'Make a card for it' }).click();
-  await page.getByRole('button', { name: 'Take it to the machine' }).click();
-  await page.getByRole('link', { name: 'It is cut: read it' }).click();
-  await tapCard(page);
+  await readFirstCard(page, workshop.base);
   await page.getByRole('link', { name: 'Prove it on the drawing' }).click();
   await page.waitForURL(/\/prove$/);
   proving = new URL(page.url()).pathname;
@@ -124,17 +119,6 @@ describe('a setting on the drawing', () => {
     });
     await bring(page, 'many.svg', svg(rings.join('')));
     await page.getByRole('button', { name: 'Stop' }).waitFor();
-    const longestMs = await page.evaluate(async () => {
-      let [longest, last] = [0, performance.now()];
-      for (let i = 0; i < 60; i += 1) {
-        await new Promise((resolve) => requestAnimationFrame(resolve));
-        longest = Math.max(longest, performance.now() - last);
-        last = performance.now();
-      }
-      return longest;
-    });
-    console.info(`longest frame while proving 20 000 paths: ${longestMs.toFixed(0)} ms`);
-    expect(longestMs).toBeLessThan(1000);
     await page.getByRole('button', { name: 'Stop' }).click();
     await page.getByRole('button', { name: 'Stop' }).waitFor({ state: 'detached' });
     expect(await page.locator('.proof-result').count()).toBe(0);
@@ -148,6 +132,18 @@ describe('a setting on the drawing', () => {
     });
     const started = Date.now();
     await bring(page, 'again.svg', svg(rings.join('')));
+    await page.getByRole('button', { name: 'Stop' }).waitFor();
+    const longestMs = await page.evaluate(async () => {
+      let [longest, last] = [0, performance.now()];
+      for (let i = 0; i < 60; i += 1) {
+        await new Promise((resolve) => requestAnimationFrame(resolve));
+        longest = Math.max(longest, performance.now() - last);
+        last = performance.now();
+      }
+      return longest;
+    });
+    console.info(`longest frame while proving 20 000 paths: ${longestMs.toFixed(0)} ms`);
+    expect(longestMs).toBeLessThan(1000);
     await proven(page);
     const tookMs = Date.now() - started;
     await page.getByText(/^Of 20000 parts about \S+ should need a knife/).waitFor();
