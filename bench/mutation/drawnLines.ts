@@ -2,13 +2,11 @@ import { readFile, readdir } from 'node:fs/promises';
 import { join } from 'node:path';
 import type { SeededRandom } from '../../src/num/seededRandom.ts';
 
-/** Lines of a room's source that may be mutated: code, no import, no comment, no list of codes. */
+/** Lines of a room's source that may be mutated: code, no import, no comment. */
 const linesOf = async (root: string, room: string): Promise<readonly string[]> => {
   const folder = join('src', room);
   const files = (await readdir(join(root, folder), { recursive: true }))
-    .filter(
-      (path) => path.endsWith('.ts') && !path.endsWith('.test.ts') && !/[cC]odes\.ts$/.test(path),
-    )
+    .filter((path) => path.endsWith('.ts') && !path.endsWith('.test.ts'))
     .sort();
   const lines: string[] = [];
   for (const path of files) {
@@ -27,6 +25,4 @@ export const drawnLines = async (
   root: string,
   room: string,
   { count, random }: { readonly count: number; readonly random: SeededRandom },
-): Promise<readonly string[]> => {
-  return random.shuffle(await linesOf(root, room)).slice(0, count);
-};
+): Promise<readonly string[]> => random.shuffle(await linesOf(root, room)).slice(0, count);

@@ -1,8 +1,7 @@
-import { drawnLines } from '../core/filecheck/drawnLines.ts';
 import type { Toolpath } from '../core/filecheck/toolpath.ts';
 import { grownDrawing, type GrownDrawing } from '../core/kerf/grownDrawing.ts';
 import { done, refused, type Outcome } from '../core/problem.ts';
-import { partsOf } from '../core/proof/partsOf.ts';
+import { linesInParts } from '../core/proof/linesInParts.ts';
 import { readToolpath } from '../formats/readToolpath.ts';
 
 /** Curves are flattened this finely, mm: a tenth of what a caliper shows, since parts are to fit. */
@@ -20,12 +19,11 @@ export const growDrawing = (
   if (!read.ok) return read;
   const { kind, page } = read.value;
   if (kind === 'gcode') return refused('grow-not-a-drawing');
-  const lines = drawnLines(read.value.lines).filter(({ points }) => points.length > 1);
-  const inParts = partsOf(lines.map(({ points }) => points));
-  if (inParts.parts.length === 0) return refused('proof-nothing-to-cut');
+  const found = linesInParts(read.value.lines);
+  if (!found.ok) return found;
   return done({
     kind,
-    ...grownDrawing(lines, inParts, {
+    ...grownDrawing(found.value, {
       byMm: kerfMm / 2,
       ...(page === undefined ? {} : { page }),
     }),

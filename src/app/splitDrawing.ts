@@ -1,10 +1,9 @@
-import { drawnLines } from '../core/filecheck/drawnLines.ts';
 import { toldSetting } from '../core/filecheck/toldSetting.ts';
 import type { PathLine, Toolpath } from '../core/filecheck/toolpath.ts';
 import type { GcodeDialect } from '../core/machine/gcodeDialect.ts';
 import type { Setting } from '../core/machine/setting.ts';
-import { done, refused, type Outcome } from '../core/problem.ts';
-import { partsOf } from '../core/proof/partsOf.ts';
+import { done, type Outcome } from '../core/problem.ts';
+import { linesInParts } from '../core/proof/linesInParts.ts';
 import { sheetDrawing, type SheetDrawn } from '../core/running/sheetDrawing.ts';
 import { readToolpath } from '../formats/readToolpath.ts';
 
@@ -37,9 +36,9 @@ export const splitDrawing = ({
   const read = readToolpath(text);
   if (!read.ok) return read;
   const { kind, page, sAtFullPower = dialect.sAtFullPower } = read.value;
-  const lines = drawnLines(read.value.lines).filter(({ points }) => points.length > 1);
-  const inParts = partsOf(lines.map(({ points }) => points));
-  if (inParts.parts.length === 0) return refused('proof-nothing-to-cut');
+  const found = linesInParts(read.value.lines);
+  if (!found.ok) return found;
+  const { lines, inParts } = found.value;
   const settingOf = (line: PathLine): Setting | undefined => {
     const told = toldSetting({ ...read.value, sAtFullPower }, line);
     return told?.powerPct === undefined

@@ -1,19 +1,14 @@
 import { readFileSync } from 'node:fs';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { axeFindings, desk, phone, picture, tapCard } from './page.ts';
+import { axeFindings, desk, phone, picture, readFirstCard } from './page.ts';
 import { openWorkshop } from './workshop.ts';
 
 const workshop = openWorkshop();
 
 /** Names a sheet and reads its first card. */
 const readACard = async (page: Page): Promise<void> => {
-  await page.goto(`${workshop.base}/sheets/new`);
-  await page.getByLabel('Material').fill('birch plywood');
-  await page.getByRole('button', { name: 'Make a card for it' }).click();
-  await page.getByRole('button', { name: 'Take it to the machine' }).click();
-  await page.getByRole('link', { name: 'It is cut: read it' }).click();
-  await tapCard(page);
+  await readFirstCard(page, workshop.base);
   await page.waitForSelector('.answer-cut');
 };
 

@@ -1,5 +1,5 @@
 import type { Page } from 'playwright-core';
-import { desk, tapCard } from './page.ts';
+import { desk, readFirstCard } from './page.ts';
 import type { Workshop } from './workshop.ts';
 
 /** Where one of everything stands. */
@@ -12,12 +12,7 @@ export interface Made {
 /** Makes one of everything, so that every screen has something on it. */
 export const oneOfEverything = async (workshop: Workshop): Promise<Made> => {
   const { page, close } = await workshop.visit({ viewport: desk });
-  await page.goto(`${workshop.base}/sheets/new`);
-  await page.getByLabel('Material').fill('birch plywood');
-  await page.getByRole('button', { name: 'Make a card for it' }).click();
-  await page.getByRole('button', { name: 'Take it to the machine' }).click();
-  await page.getByRole('link', { name: 'It is cut: read it' }).click();
-  await tapCard(page);
+  await readFirstCard(page, workshop.base);
   await page.getByRole('button', { name: /^Keep .* in the book$/ }).click();
   await page.getByRole('link', { name: 'Open it' }).click();
   await page.getByText('Came from').waitFor();

@@ -1,6 +1,6 @@
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { UnitChoice } from '../../src/core/units/unitPreference.ts';
-import { desk, openAll, phone, tapCard } from './page.ts';
+import { desk, openAll, phone, readFirstCard } from './page.ts';
 import { openWorkshop } from './workshop.ts';
 
 const workshop = openWorkshop();
@@ -23,13 +23,7 @@ describe.each([
 ])('the units that were chosen, on %s', (_where, viewport) => {
   beforeAll(async () => {
     const { page, close } = await workshop.visit({ viewport });
-    await page.goto(`${workshop.base}/sheets/new`);
-    await page.getByLabel('Material').fill('birch plywood');
-    await page.getByLabel('Measured').fill('3.1, 3.15, 3.3');
-    await page.getByRole('button', { name: 'Make a card for it' }).click();
-    await page.getByRole('button', { name: 'Take it to the machine' }).click();
-    await page.getByRole('link', { name: 'It is cut: read it' }).click();
-    await tapCard(page);
+    await readFirstCard(page, workshop.base, '3.1, 3.15, 3.3');
     await page.getByRole('button', { name: /^Keep .* in the book$/ }).click();
     await page.getByRole('link', { name: 'Open it' }).click();
     await page.getByText('Came from').waitFor();

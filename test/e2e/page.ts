@@ -77,6 +77,17 @@ export const tapCard = async (page: Page, { out = 0.5, through = 0.7 } = {}): Pr
   return taps;
 };
 
+/** Names a sheet, as thick as the readings say where any are given, and reads its first card. */
+export const readFirstCard = async (page: Page, base: string, measured?: string): Promise<void> => {
+  await page.goto(`${base}/sheets/new`);
+  await page.getByLabel('Material').fill('birch plywood');
+  if (measured !== undefined) await page.getByLabel('Measured').fill(measured);
+  await page.getByRole('button', { name: 'Make a card for it' }).click();
+  await page.getByRole('button', { name: 'Take it to the machine' }).click();
+  await page.getByRole('link', { name: 'It is cut: read it' }).click();
+  await tapCard(page);
+};
+
 /** Where the sample card of the first screen was tapped: it is the visitor's own. */
 export const ownSample = async (page: Page): Promise<void> => {
   const own = page.getByRole('button', { name: 'Yes, keep it as my sheet' });

@@ -1,9 +1,9 @@
+import { drawingOnPage } from '../card/drawingOnPage.ts';
 import type { CardDrawing, DrawnLayer } from '../card/cardDrawing.ts';
 import type { DrawnPart } from '../card/cardParts.ts';
 import type { PathLine } from '../filecheck/toolpath.ts';
-import { boxAround } from '../path/box.ts';
 import type { Polyline } from '../path/polyline.ts';
-import type { DrawingInParts } from '../proof/partsOf.ts';
+import type { LinesInParts } from '../proof/linesInParts.ts';
 import { problemOf, type Problem } from '../problem.ts';
 import { grownParts, type LostDetail } from './grownParts.ts';
 
@@ -25,8 +25,7 @@ const notInNames = /[<>/\\":;?*|=,`']/g;
  * frees nothing comes first and stays as it is; then what lies innermost, holes before the outline around them.
  */
 export const grownDrawing = (
-  lines: readonly PathLine[],
-  inParts: DrawingInParts,
+  { lines, inParts }: LinesInParts,
   {
     byMm,
     page,
@@ -45,14 +44,8 @@ export const grownDrawing = (
     .map(({ outline, points }) => ({ of: inParts.outlines[outline]?.lines[0], points }));
   const rest = inParts.open.map(({ lines: [of], points }) => ({ of, points }));
   const lost = parts.flatMap((part) => part.lost);
-  const layers = layersOf(lines, [...rest, ...moved]);
-  const box = boxAround(layers.flatMap(({ polylines }) => polylines));
   return {
-    drawing: {
-      widthMm: Math.max(page?.widthMm ?? 0, box?.rightMm ?? 0),
-      heightMm: Math.max(page?.heightMm ?? 0, box?.topMm ?? 0),
-      layers,
-    },
+    drawing: drawingOnPage(layersOf(lines, [...rest, ...moved]), page),
     parts: parts.length,
     rest: rest.length,
     lost,

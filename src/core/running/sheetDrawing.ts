@@ -1,11 +1,11 @@
 import type { CardDrawing, DrawnLayer } from '../card/cardDrawing.ts';
 import type { DrawnPart } from '../card/cardParts.ts';
+import { drawingOnPage } from '../card/drawingOnPage.ts';
 import { rungColours } from '../card/rungColours.ts';
 import { rungLetter } from '../card/rungLetter.ts';
 import { layerName } from '../card/settingWords.ts';
 import type { PathLine } from '../filecheck/toolpath.ts';
 import type { Setting } from '../machine/setting.ts';
-import { boxAround } from '../path/box.ts';
 import type { DrawingInParts, Part } from '../proof/partsOf.ts';
 import { partsApart } from '../proof/spreadParts.ts';
 
@@ -62,15 +62,7 @@ export const sheetDrawing = ({
   });
   const rest = restOf({ lines, inParts, settingOf }, colours.at(-1) ?? '#000000');
   const all = [...rest, ...layers].filter(({ polylines }) => polylines.length > 0);
-  const box = boxAround(all.flatMap(({ polylines }) => polylines));
-  return {
-    drawing: {
-      widthMm: Math.max(page?.widthMm ?? 0, box?.rightMm ?? 0),
-      heightMm: Math.max(page?.heightMm ?? 0, box?.topMm ?? 0),
-      layers: all,
-    },
-    others,
-  };
+  return { drawing: drawingOnPage(all, page), others };
 };
 
 /** Holes before the outline around them. */

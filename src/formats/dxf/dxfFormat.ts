@@ -6,8 +6,8 @@ export const dxfFormat: MachineFileFormat = {
   contentType: 'image/vnd.dxf',
   endings: ['dxf'],
   write: async (make) => {
-    const { partsOf } = await import('../partsOf.ts');
+    const { titledDrawing } = await import('../titledDrawing.ts');
     const { writeDxf } = await import('./writeDxf.ts');
-    return done(writeDxf(partsOf(make).drawing, make.notes));
+    return done(writeDxf(titledDrawing(make).drawing, make.notes));
   },
 };

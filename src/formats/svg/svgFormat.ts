@@ -6,9 +6,9 @@ export const svgFormat: MachineFileFormat = {
   contentType: 'image/svg+xml',
   endings: ['svg'],
   write: async (make) => {
-    const { partsOf } = await import('../partsOf.ts');
+    const { titledDrawing } = await import('../titledDrawing.ts');
     const { writeSvg } = await import('./writeSvg.ts');
-    const { title, drawing } = partsOf(make);
+    const { title, drawing } = titledDrawing(make);
     return done(writeSvg(drawing, title, make.notes));
   },
 };

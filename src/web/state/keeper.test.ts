@@ -86,18 +86,34 @@ const pretendServer = () => {
   };
 };
 
-const opened = (shelf: Shelf, server: ReturnType<typeof pretendServer>) => {
+const opened = (
+  shelf: Shelf,
+  server: ReturnType<typeof pretendServer>,
+  fetchStudy: () => Promise<CallOutcome<Fetched>> = () =>
+    Promise.resolve({ ok: true, value: server.copy() }),
+) => {
   const later: (() => void)[] = [];
   const keeper = openKeeper({
     shelf,
     now: () => 1_000,
     send: server.send,
-    fetchStudy: () => Promise.resolve({ ok: true, value: server.copy() }),
+    fetchStudy,
     later: (run) => void later.push(run),
     tabs: loneTab,
     tab: 'one',
   });
-  return { keeper, turn: () => later.splice(0).forEach((run) => run()) };
+  return { keeper, later, turn: () => later.splice(0).forEach((run) => run()) };
+};
+
+/** The same with replies that come when the test gives them. */
+const openedSlow = (server: ReturnType<typeof pretendServer>) => {
+  const late: ((value: Fetched) => void)[] = [];
+  const { keeper } = opened(
+    shelfOfPage(),
+    server,
+    () => new Promise((resolve) => late.push((value) => resolve({ ok: true, value }))),
+  );
+  return { keeper, late };
 };
 
 const settled = async (keeper: Keeper, until: (keeper: Keeper) => boolean): Promise<void> => {
@@ -285,17 +301,7 @@ describe('the keeper of what was done on this page', () => {
 
   it('lets no overtaken reply take a tap away', async () => {
     const server = pretendServer();
-    const late: ((value: Fetched) => void)[] = [];
-    const keeper = openKeeper({
-      shelf: shelfOfPage(),
-      now: () => 1_000,
-      send: server.send,
-      fetchStudy: () =>
-        new Promise((resolve) => late.push((value) => resolve({ ok: true, value }))),
-      later: () => undefined,
-      tabs: loneTab,
-      tab: 'one',
-    });
+    const { keeper, late } = openedSlow(server);
     keeper.make({ kind: 'start', studyId: 's1', study }, tap('e1'));
     await settled(keeper, (k) => k.state().waiting === 0);
     const old = server.copy();
@@ -310,22 +316,13 @@ describe('the keeper of what was done on this page', () => {
   it('asks again where the reply to news was lost, and once only for many', async () => {
     const server = pretendServer();
     let [asked, isLost] = [0, false];
-    const later: (() => void)[] = [];
-    const keeper = openKeeper({
-      shelf: shelfOfPage(),
-      now: () => 1_000,
-      send: server.send,
-      fetchStudy: () => {
-        asked += 1;
-        return Promise.resolve(
-          isLost
-            ? { ok: false, why: { kind: 'away', problem: problemOf('server-away') } }
-            : { ok: true, value: server.copy() },
-        );
-      },
-      later: (run) => void later.push(run),
-      tabs: loneTab,
-      tab: 'one',
+    const { keeper, later, turn } = opened(shelfOfPage(), server, () => {
+      asked += 1;
+      return Promise.resolve(
+        isLost
+          ? { ok: false, why: { kind: 'away', problem: problemOf('server-away') } }
+          : { ok: true, value: server.copy() },
+      );
     });
     const ids = () => keeper.study('s1')?.events.map(({ id }) => id);
     keeper.make({ kind: 'start', studyId: 's1', study }, tap('e1'));
@@ -338,24 +335,14 @@ describe('the keeper of what was done on this page', () => {
     expect(ids()).toEqual(['e1']);
     isLost = false;
     asked = 0;
-    later.splice(0).forEach((run) => run());
+    turn();
     await settled(keeper, () => ids()?.length === 3);
     expect(asked).toBe(1);
   });
 
   it('hears news of a study whose first copy is still on its way', async () => {
     const server = pretendServer();
-    const late: ((value: Fetched) => void)[] = [];
-    const keeper = openKeeper({
-      shelf: shelfOfPage(),
-      now: () => 1_000,
-      send: server.send,
-      fetchStudy: () =>
-        new Promise((resolve) => late.push((value) => resolve({ ok: true, value }))),
-      later: () => undefined,
-      tabs: loneTab,
-      tab: 'one',
-    });
+    const { keeper, late } = openedSlow(server);
     server.otherTaps(eventOf(tap('p1')));
     const read = server.copy();
     void keeper.load('s1');
