@@ -24,6 +24,23 @@ const npm = {
   app: [],
 };
 
+/**
+ * Rooms of `src/app`. A room of a subject holds its verbs, one a file, and sees no other subject: what several need lies in
+ * `shared`. `drawing` and `sums` are asked with all that they need and see no store.
+ */
+const appRoom = {
+  drawing: [],
+  sums: ['drawing'],
+  ports: ['sums'],
+  shared: ['ports', 'sums'],
+  ...Object.fromEntries(
+    ['card', 'sheet', 'order', 'book', 'machine', 'watch', 'workshop'].map((subject) => [
+      subject,
+      ['shared', 'ports', 'sums'],
+    ]),
+  ),
+};
+
 const ownFiles = { pathNot: '\\.test\\.tsx?$' };
 
 export default {
@@ -45,6 +62,20 @@ export default {
         ...(allowed.length ? { pathNot: `^node_modules/(${allowed.join('|')})(/|-)` } : {}),
       },
     })),
+    ...Object.entries(appRoom).map(([room, below]) => ({
+      name: `app-${room}-sees`,
+      comment: `of app, ${room} may see ${below.join(', ') || 'nothing'}`,
+      severity: 'error',
+      from: { path: `^src/app/${room}/`, ...ownFiles },
+      to: { path: '^src/app/', pathNot: `^src/app/(${[room, ...below].join('|')})/` },
+    })),
+    {
+      name: 'app-in-rooms',
+      comment: 'every file of app lies in a room that is named here',
+      severity: 'error',
+      from: {},
+      to: { path: '^src/app/', pathNot: `^src/app/(${Object.keys(appRoom).join('|')})/` },
+    },
     { name: 'no-circles', severity: 'error', from: {}, to: { circular: true } },
   ],
   options: {

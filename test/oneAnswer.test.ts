@@ -1,7 +1,7 @@
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { drawCounted } from '../bench/counted/drawCounted.ts';
 import { drawStudy } from '../bench/calibration/drawStudy.ts';
-import { modelSums } from '../src/app/modelSums.ts';
+import { modelSums } from '../src/app/sums/modelSums.ts';
 import type { CutStudy, StudyCell } from '../src/core/cutmodel/cutStudy.ts';
 import { answerFrom } from '../src/core/cutmodel/fitStudy.ts';
 import { fitWithEarlier } from '../src/core/study/answerWithEarlier.ts';

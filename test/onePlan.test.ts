@@ -1,6 +1,6 @@
 import { spawnSync } from 'node:child_process';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
-import { planOrder } from '../src/app/planOrder.ts';
+import { planOrder } from '../src/app/sums/planOrder.ts';
 import type { CutStudy } from '../src/core/cutmodel/cutStudy.ts';
 import { usualPlanCosts, type PlanWish } from '../src/core/plan/planWish.ts';
 import { planFile } from '../src/formats/planFile.ts';

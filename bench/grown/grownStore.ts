@@ -5,7 +5,7 @@ import { done } from '../../src/core/problem.ts';
 import { defaultPromise } from '../../src/core/reading/promise.ts';
 import type { ReadingEvent } from '../../src/core/reading/readingEvent.ts';
 import type { SavedStudy } from '../../src/core/study/study.ts';
-import type { Store } from '../../src/app/ports.ts';
+import type { Store } from '../../src/app/ports/ports.ts';
 
 /** How much a workshop has gathered. */
 export interface Grown {

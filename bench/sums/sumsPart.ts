@@ -1,4 +1,4 @@
-import { modelHere } from '../../src/app/modelHere.ts';
+import { modelHere } from '../../src/app/sums/modelHere.ts';
 import type { CutStudy } from '../../src/core/cutmodel/cutStudy.ts';
 import type { Figure, NightPart } from '../night/nightPart.ts';
 import { largeStudy, type Many } from './largeStudies.ts';

@@ -1,4 +1,4 @@
-import { planOrder } from '../../src/app/planOrder.ts';
+import { planOrder } from '../../src/app/sums/planOrder.ts';
 import type { CutStudy } from '../../src/core/cutmodel/cutStudy.ts';
 import { usualPlanCosts, type OrderAim } from '../../src/core/plan/planWish.ts';
 import { layOut, wantedShare, wantedSurePct } from '../methods/method.ts';

@@ -1,4 +1,4 @@
-import type { QuestionOf, SumName, SumOutcome } from '../app/model.ts';
+import type { QuestionOf, SumName, SumOutcome } from '../app/sums/model.ts';
 import { commandModel } from '../host/systemModel.ts';
 
 /** Makes one sum in a thread, which ends with it: a minute at most, then words. */

@@ -1,4 +1,4 @@
-import type { Model } from '../app/model.ts';
+import type { Model } from '../app/sums/model.ts';
 import type { Card } from '../core/card/card.ts';
 import type { BelievedChangeover } from '../core/card/cardRequest.ts';
 import type { JobSheet } from '../core/card/jobSheet.ts';

@@ -1,4 +1,4 @@
-import { checkFile, type FileChecked } from '../app/checkFile.ts';
+import { checkFile, type FileChecked } from '../app/drawing/checkFile.ts';
 import type { Outcome } from '../core/problem.ts';
 import { parseCardFile } from '../formats/cardFile.ts';
 import { checkReportFile } from '../formats/checkReportFile.ts';

@@ -1,5 +1,5 @@
 import { extname } from 'node:path';
-import { growDrawing } from '../app/growDrawing.ts';
+import { growDrawing } from '../app/drawing/growDrawing.ts';
 import { problemOf } from '../core/problem.ts';
 import { writeDxf } from '../formats/dxf/writeDxf.ts';
 import { writeSvg } from '../formats/svg/writeSvg.ts';

@@ -1,4 +1,4 @@
-import type { ProofOnDrawing } from '../app/proveOnDrawing.ts';
+import type { ProofOnDrawing } from '../app/drawing/proveOnDrawing.ts';
 import type { Setting } from '../core/machine/setting.ts';
 import { done, refused, type Outcome } from '../core/problem.ts';
 import { parseJsonText } from '../formats/border.ts';

@@ -1,5 +1,5 @@
 import { rampFileKinds } from '../formats/machineFiles.ts';
-import { designRamp } from '../app/designRamp.ts';
+import { designRamp } from '../app/card/designRamp.ts';
 import type { RampCard } from '../core/card/rampCard.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import { parseJsonText } from '../formats/border.ts';

@@ -1,4 +1,4 @@
-import { countsPromised } from '../app/scorePromises.ts';
+import { countsPromised } from '../app/workshop/scorePromises.ts';
 import { scorePromises } from '../core/score/scorePromises.ts';
 import { sheetsToScore, type ScoredSheet } from '../core/score/sheetsToScore.ts';
 import { done, type Outcome } from '../core/problem.ts';

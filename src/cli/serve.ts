@@ -9,7 +9,7 @@ import { phoneListIn } from '../host/phoneList.ts';
 import { codeMinutes, openPairing } from '../http/pairing.ts';
 import type { Lan } from '../http/phones.ts';
 import { buildServer } from '../http/server.ts';
-import type { Store } from '../app/ports.ts';
+import type { Store } from '../app/ports/ports.ts';
 import { StoreError } from '../store/storeError.ts';
 import { openSqliteStore } from '../store/sqliteStore.ts';
 import { terminalText } from '../words/en/terminal.ts';

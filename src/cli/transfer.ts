@@ -1,8 +1,8 @@
-import { exportAll } from '../app/exportAll.ts';
-import { importAll } from '../app/importAll.ts';
-import type { AskingPorts, Ports } from '../app/ports.ts';
-import { readAllCards } from '../app/readAllCards.ts';
-import { searchBook } from '../app/searchBook.ts';
+import { exportAll } from '../app/workshop/exportAll.ts';
+import { importAll } from '../app/workshop/importAll.ts';
+import type { AskingPorts, Ports } from '../app/ports/ports.ts';
+import { readAllCards } from '../app/card/readAllCards.ts';
+import { searchBook } from '../app/book/searchBook.ts';
 import { bookCsv } from '../formats/bookCsv.ts';
 import { cellsCsv } from '../formats/cellsCsv.ts';
 import { parseExportFile } from '../formats/exportFile.ts';

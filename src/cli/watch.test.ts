@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { watchByFile } from '../app/watchByFile.ts';
+import { watchByFile } from '../app/sums/watchByFile.ts';
 import { parseWatchFile } from '../formats/watchFile.ts';
 
 const page = readFileSync(join(import.meta.dirname, '../../docs/formats/watch.md'), 'utf8');

@@ -1,4 +1,4 @@
-import type { WatchedByFile } from '../app/watchByFile.ts';
+import type { WatchedByFile } from '../app/sums/watchByFile.ts';
 import type { Outcome } from '../core/problem.ts';
 import { parseJsonText } from '../formats/border.ts';
 import { parseWatchFile } from '../formats/watchFile.ts';

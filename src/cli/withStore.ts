@@ -1,4 +1,4 @@
-import type { AskingPorts, Store } from '../app/ports.ts';
+import type { AskingPorts, Store } from '../app/ports/ports.ts';
 import { systemClock } from '../host/clock.ts';
 import { dataFile, dataFolder } from '../host/dataFolder.ts';
 import { randomIds } from '../host/ids.ts';

@@ -1,5 +1,5 @@
 import { randomInt, randomUUID } from 'node:crypto';
-import type { Ids } from '../app/ports.ts';
+import type { Ids } from '../app/ports/ports.ts';
 import { cardCode } from '../core/card/cardCode.ts';
 
 /** Names from this computer's own source of chance. */

@@ -1,6 +1,6 @@
 import { setTimeout as later } from 'node:timers/promises';
 import { afterEach, describe, expect, it } from 'vitest';
-import type { Model } from '../app/model.ts';
+import type { Model } from '../app/sums/model.ts';
 import { openModelPool, type ModelPool, type ModelPoolOptions } from './modelPool.ts';
 
 /** A thread that does what the question says, in place of the model: what is tested here is who waits for whom. */

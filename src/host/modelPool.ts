@@ -1,5 +1,5 @@
 import { Worker } from 'node:worker_threads';
-import type { Model, SumName } from '../app/model.ts';
+import type { Model, SumName } from '../app/sums/model.ts';
 import { refused, type Outcome } from '../core/problem.ts';
 import type { SumReply } from './sumReply.ts';
 

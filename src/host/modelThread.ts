@@ -1,6 +1,6 @@
 import { parentPort } from 'node:worker_threads';
-import type { QuestionOf, SumName } from '../app/model.ts';
-import { runSum } from '../app/modelHere.ts';
+import type { QuestionOf, SumName } from '../app/sums/model.ts';
+import { runSum } from '../app/sums/modelHere.ts';
 import type { SumReply } from './sumReply.ts';
 
 /** A thread's program: it makes one sum after the other and remembers what it worked out for the newest sheets. */

@@ -1,5 +1,5 @@
 import type { CardFileKind, RampFileKind } from '../formats/machineFiles.ts';
-import type { Model } from '../app/model.ts';
+import type { Model } from '../app/sums/model.ts';
 import type { Card } from '../core/card/card.ts';
 import type { RampCard } from '../core/card/rampCard.ts';
 import type { GcodeDialect } from '../core/machine/gcodeDialect.ts';

@@ -1,6 +1,6 @@
 import { afterEach, beforeEach, expect, it } from 'vitest';
 import { planFile } from '../formats/planFile.ts';
-import { planOrder } from '../app/planOrder.ts';
+import { planOrder } from '../app/sums/planOrder.ts';
 import { orderSoFar, planWishOf, studyOfOrder } from '../core/study/orderSoFar.ts';
 import { api } from '../wire/api.ts';
 import { orderApi } from '../wire/order.ts';

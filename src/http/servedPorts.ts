@@ -1,5 +1,5 @@
-import type { Model } from '../app/model.ts';
-import type { AskingPorts, Ports } from '../app/ports.ts';
+import type { Model } from '../app/sums/model.ts';
+import type { AskingPorts, Ports } from '../app/ports/ports.ts';
 
 /** Gives who makes sums for someone, until that one has gone. */
 export type ModelFor = (gone: AbortSignal) => Model;

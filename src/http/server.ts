@@ -1,7 +1,7 @@
 import helmet from '@fastify/helmet';
 import fastify, { type FastifyInstance } from 'fastify';
-import type { Ports } from '../app/ports.ts';
-import { watchedStore } from '../app/watchedStore.ts';
+import type { Ports } from '../app/ports/ports.ts';
+import { watchedStore } from '../app/ports/watchedStore.ts';
 import { importBytesAtMost } from '../wire/importLimit.ts';
 import type { DrawCardFile, DrawRampFile } from './cardFile.ts';
 import type { DrawReasoning } from './reasoningFile.ts';

@@ -1,5 +1,5 @@
 import { sql, type Kysely } from 'kysely';
-import type { EntriesAsked, Listed, StockKind } from '../app/ports.ts';
+import type { EntriesAsked, Listed, StockKind } from '../app/ports/ports.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import { nothingSought, thicknessesAbout } from '../core/search/sought.ts';
 import type { Stock } from '../core/stock/stock.ts';

@@ -1,5 +1,5 @@
 import type { Kysely } from 'kysely';
-import type { Store } from '../app/ports.ts';
+import type { Store } from '../app/ports/ports.ts';
 import type { Outcome } from '../core/problem.ts';
 import { readSession } from './readSession.ts';
 import { changeSession } from './session.ts';

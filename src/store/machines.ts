@@ -1,5 +1,5 @@
 import type { Kysely } from 'kysely';
-import type { StudyRevised } from '../app/ports.ts';
+import type { StudyRevised } from '../app/ports/ports.ts';
 import type { WorkshopMachine } from '../core/machine/workshopMachine.ts';
 import { machineColumns, machineOf, type ReadEach } from './rows.ts';
 import type { Tables } from './tables.ts';

@@ -1,5 +1,5 @@
 import { sql, type Expression, type Kysely, type SqlBool } from 'kysely';
-import type { StockKind } from '../app/ports.ts';
+import type { StockKind } from '../app/ports/ports.ts';
 import type { Tables } from './tables.ts';
 
 type OfStock = 'study' | 'proven_setting';

@@ -1,6 +1,6 @@
 import type { Kysely } from 'kysely';
-import type { ReadSession } from '../app/ports.ts';
-import type { StoredStudy } from '../app/stored.ts';
+import type { ReadSession } from '../app/ports/ports.ts';
+import type { StoredStudy } from '../app/ports/stored.ts';
 import { undescribedMachine } from '../core/machine/machine.ts';
 import type { ProblemOf } from '../core/problem.ts';
 import { entriesOfKind, entriesOnlyByAir, entryRows, listEntries } from './entries.ts';

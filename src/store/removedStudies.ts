@@ -1,5 +1,5 @@
 import type { Kysely } from 'kysely';
-import type { RemovedStudy } from '../app/ports.ts';
+import type { RemovedStudy } from '../app/ports/ports.ts';
 import { removedStudyOf, type ReadEach } from './rows.ts';
 import type { Tables } from './tables.ts';
 

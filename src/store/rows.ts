@@ -1,6 +1,6 @@
 import type { z } from 'zod';
-import type { RemovedStudy } from '../app/ports.ts';
-import type { StoredStudy, StudyHead } from '../app/stored.ts';
+import type { RemovedStudy } from '../app/ports/ports.ts';
+import type { StoredStudy, StudyHead } from '../app/ports/stored.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import type { Card } from '../core/card/card.ts';
 import type { BedTest } from '../core/bed/bedTest.ts';

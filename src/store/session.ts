@@ -1,6 +1,6 @@
 import { problemOf } from '../core/problem.ts';
 import type { Kysely } from 'kysely';
-import type { Session } from '../app/ports.ts';
+import type { Session } from '../app/ports/ports.ts';
 import { appendEvents, arrangeEvents, insertCards, insertTallies, keepOrder } from './inserts.ts';
 import { deleteMachineTest, insertMachineTest } from './machineTests.ts';
 import { entryFoundBy } from './foundBy.ts';

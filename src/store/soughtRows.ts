@@ -5,7 +5,7 @@ import {
   type SelectQueryBuilder,
   type SqlBool,
 } from 'kysely';
-import type { Stretch } from '../app/ports.ts';
+import type { Stretch } from '../app/ports/ports.ts';
 import { thicknessesAbout, type Sought } from '../core/search/sought.ts';
 
 /** Sheets that fit all that is sought: by their words, by the name of their machine, or by the code of one of their cards. */

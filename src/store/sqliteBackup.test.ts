@@ -15,7 +15,7 @@ import Database from 'better-sqlite3';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { asNobody } from '../../test/asNobody.ts';
 import { sampleMachine, sampleStudy, sampleTime } from '../../test/samples/studies.ts';
-import type { Store } from '../app/ports.ts';
+import type { Store } from '../app/ports/ports.ts';
 import { done } from '../core/problem.ts';
 import { HostError } from '../host/hostError.ts';
 import { restoreSqlite } from './restoreSqlite.ts';

@@ -11,7 +11,7 @@ import {
   type SqliteDialectConfig,
   type TransactionSettings,
 } from 'kysely';
-import type { Store } from '../app/ports.ts';
+import type { Store } from '../app/ports/ports.ts';
 import { checkOurs } from './checkOurs.ts';
 import { kyselyStore } from './kyselyStore.ts';
 import { migrate } from './migrate.ts';

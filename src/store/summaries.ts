@@ -1,6 +1,6 @@
 import { sql, type Kysely, type SqlBool } from 'kysely';
-import type { Listed, SheetKind, SheetsAsked } from '../app/ports.ts';
-import type { StudySummary } from '../app/stored.ts';
+import type { Listed, SheetKind, SheetsAsked } from '../app/ports/ports.ts';
+import type { StudySummary } from '../app/ports/stored.ts';
 import { nothingSought } from '../core/search/sought.ts';
 import { isOfKind } from './ofKind.ts';
 import { machineNameIn, stockOf, type ReadEach } from './rows.ts';

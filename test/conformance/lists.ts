@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { EntriesAsked, Session, Store, Stretch } from '../../src/app/ports.ts';
+import type { EntriesAsked, Session, Store, Stretch } from '../../src/app/ports/ports.ts';
 import type { ProvenSetting } from '../../src/core/book/provenSetting.ts';
 import { undescribedMachine } from '../../src/core/machine/machine.ts';
 import { done } from '../../src/core/problem.ts';

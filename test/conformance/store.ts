@@ -1,5 +1,5 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import type { Session, Store } from '../../src/app/ports.ts';
+import type { Session, Store } from '../../src/app/ports/ports.ts';
 import { omit } from '../../src/core/omit.ts';
 import { done, refused } from '../../src/core/problem.ts';
 import {

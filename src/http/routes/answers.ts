@@ -12,7 +12,7 @@ import type { ServedPorts } from '../servedPorts.ts';
 /** What a study says, stored or sent along. */
 export const answerRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
   on(app, api.answerStudy, async ({ params, query, gone }) => {
-    const { answerStudy } = await import('../../app/answerStudy.ts');
+    const { answerStudy } = await import('../../app/sheet/answerStudy.ts');
     const answer = await answerStudy(ports.until(gone), params.id, query);
     if (!answer.ok) return answer;
     const { leansOn, standing, ...said } = answer.value;
@@ -20,11 +20,11 @@ export const answerRoutes = (app: FastifyInstance, ports: ServedPorts): void => 
     return done({ ...file, leansOn });
   });
   on(app, api.gatherHistory, async ({ query: { of, ...wish } }) => {
-    const { gatherHistory } = await import('../../app/gatherHistory.ts');
+    const { gatherHistory } = await import('../../app/sheet/gatherHistory.ts');
     return done({ sheets: await gatherHistory(ports, { ...wish, isExample: of === 'example' }) });
   });
   on(app, api.proposeNextCard, async ({ params, query, gone }) => {
-    const { proposeNextCard } = await import('../../app/proposeNextCard.ts');
+    const { proposeNextCard } = await import('../../app/card/proposeNextCard.ts');
     const next = await proposeNextCard(ports.until(gone), params.id, query);
     return andThen(next, (card) => done(nextCardFile(card, problemInWords)));
   });

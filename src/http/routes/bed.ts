@@ -1,5 +1,5 @@
 import type { FastifyInstance } from 'fastify';
-import type { Ports } from '../../app/ports.ts';
+import type { Ports } from '../../app/ports/ports.ts';
 import type { BedTest } from '../../core/bed/bedTest.ts';
 import { done } from '../../core/problem.ts';
 import { cornersText } from '../../words/en/screens/corners.ts';
@@ -9,21 +9,21 @@ import { on } from '../on.ts';
 /** How alike the bed cut in its four corners, kept over time. The calculation is loaded when it is first asked for. */
 export const bedRoutes = (app: FastifyInstance, ports: Ports): void => {
   on(app, api.listBedTests, async () => {
-    const { listBedTests } = await import('../../app/listBedTests.ts');
+    const { listBedTests } = await import('../../app/machine/listBedTests.ts');
     return done({ tests: await listBedTests(ports) });
   });
   on(app, api.recordBedTest, async ({ body }) => {
-    const { recordBedTest } = await import('../../app/recordBedTest.ts');
+    const { recordBedTest } = await import('../../app/machine/recordBedTest.ts');
     const recorded = await recordBedTest(ports, body);
     return recorded.ok ? done(await inReply(recorded.value)) : recorded;
   });
   on(app, api.getBedTest, async ({ params }) => {
-    const { readBedTest } = await import('../../app/readBedTest.ts');
+    const { readBedTest } = await import('../../app/machine/readBedTest.ts');
     const read = await readBedTest(ports, params.id);
     return read.ok ? done(await inReply(read.value)) : read;
   });
   on(app, api.removeBedTest, async ({ params }) => {
-    const { removeBedTest } = await import('../../app/removeBedTest.ts');
+    const { removeBedTest } = await import('../../app/machine/removeBedTest.ts');
     const removed = await removeBedTest(ports, params.id);
     return removed.ok ? done({ removed: true }) : removed;
   });

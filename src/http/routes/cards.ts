@@ -1,8 +1,8 @@
 import type { FastifyInstance } from 'fastify';
-import { describeCard } from '../../app/describeCard.ts';
-import { readCardForExport } from '../../app/readCardForExport.ts';
-import { removeCard } from '../../app/removeCard.ts';
-import { replaceCard } from '../../app/replaceCard.ts';
+import { describeCard } from '../../app/card/describeCard.ts';
+import { readCardForExport } from '../../app/card/readCardForExport.ts';
+import { removeCard } from '../../app/card/removeCard.ts';
+import { replaceCard } from '../../app/card/replaceCard.ts';
 import { done } from '../../core/problem.ts';
 import { problemInWords } from '../../words/words.ts';
 import { api } from '../../wire/api.ts';
@@ -18,7 +18,7 @@ export const cardRoutes = (
 ): void => {
   on(app, api.addCard, async ({ params, body, gone }) => {
     if ('card' in body) return describeCard(ports, params.id, body.card);
-    const { designNewCard } = await import('../../app/designNewCard.ts');
+    const { designNewCard } = await import('../../app/card/designNewCard.ts');
     const designed = await designNewCard(ports.until(gone), params.id, body.request);
     if (!designed.ok) return designed;
     const remarks = designed.value.remarks.map((remark) => {

@@ -12,7 +12,7 @@ import type { ServedPorts } from '../servedPorts.ts';
 /** Two conditions beside each other, stored or sent along. The model is loaded when it is first asked. */
 export const compareRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
   on(app, api.compareConditions, async ({ body, gone }) => {
-    const { compareStored } = await import('../../app/compareConditions.ts');
+    const { compareStored } = await import('../../app/sheet/compareConditions.ts');
     const compared = await compareStored(ports.until(gone), body);
     return compared.ok ? done(inWords(compared.value)) : compared;
   });

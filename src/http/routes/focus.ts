@@ -1,6 +1,6 @@
 import type { FastifyInstance } from 'fastify';
-import type { Ports } from '../../app/ports.ts';
-import type { FocusTestRead } from '../../app/recordFocusTest.ts';
+import type { Ports } from '../../app/ports/ports.ts';
+import type { FocusTestRead } from '../../app/machine/recordFocusTest.ts';
 import { checkGauge, servedThicknessMm } from '../../core/machine/focusAdvice.ts';
 import type { Machine } from '../../core/machine/machine.ts';
 import { done } from '../../core/problem.ts';
@@ -17,26 +17,26 @@ import { unitsAsked } from '../unitsAsked.ts';
 /** Finding the focus: the ramp as a file, and the tests kept over time. */
 export const focusRoutes = (app: FastifyInstance, ports: Ports, rampFile: DrawRampFile): void => {
   on(app, api.listFocusTests, async () => {
-    const { listFocusTests } = await import('../../app/listFocusTests.ts');
+    const { listFocusTests } = await import('../../app/machine/listFocusTests.ts');
     return done({ tests: await listFocusTests(ports) });
   });
   on(app, api.recordFocusTest, async ({ body }) => {
-    const { recordFocusTest } = await import('../../app/recordFocusTest.ts');
+    const { recordFocusTest } = await import('../../app/machine/recordFocusTest.ts');
     const recorded = await recordFocusTest(ports, body);
     return recorded.ok ? done(inReply(recorded.value)) : recorded;
   });
   on(app, api.getFocusTest, async ({ params }) => {
-    const { readFocusTest } = await import('../../app/readFocusTest.ts');
+    const { readFocusTest } = await import('../../app/machine/readFocusTest.ts');
     const read = await readFocusTest(ports, params.id);
     return read.ok ? done(inReply(read.value)) : read;
   });
   on(app, api.removeFocusTest, async ({ params }) => {
-    const { removeFocusTest } = await import('../../app/removeFocusTest.ts');
+    const { removeFocusTest } = await import('../../app/machine/removeFocusTest.ts');
     const removed = await removeFocusTest(ports, params.id);
     return removed.ok ? done({ removed: true }) : removed;
   });
   on(app, api.rampFile, async ({ params: { kind }, query, reply }) => {
-    const { designRamp } = await import('../../app/designRamp.ts');
+    const { designRamp } = await import('../../app/card/designRamp.ts');
     const {
       material,
       materialKnown,

@@ -1,5 +1,5 @@
 import type { FastifyInstance } from 'fastify';
-import type { Home } from '../../app/home.ts';
+import type { Home } from '../../app/workshop/home.ts';
 import { done, type Outcome } from '../../core/problem.ts';
 import { judgeMaterial } from '../../core/stock/judgeMaterial.ts';
 import { problemInWords } from '../../words/words.ts';
@@ -12,15 +12,15 @@ import type { ServedPorts } from '../servedPorts.ts';
 export const homeRoutes = (app: FastifyInstance, ports: ServedPorts, version: string): void => {
   on(app, api.health, () => Promise.resolve(done({ status: 'ok', version })));
   on(app, api.home, async ({ gone }) => {
-    const { home } = await import('../../app/home.ts');
+    const { home } = await import('../../app/workshop/home.ts');
     return done(spoken(await home(ports.until(gone))));
   });
   on(app, api.openExample, async ({ gone }) => {
-    const { openExample } = await import('../../app/openExample.ts');
+    const { openExample } = await import('../../app/workshop/openExample.ts');
     return saidOf(await openExample(ports.until(gone)));
   });
   on(app, api.removeExample, async ({ gone }) => {
-    const { removeExample } = await import('../../app/removeExample.ts');
+    const { removeExample } = await import('../../app/workshop/removeExample.ts');
     return saidOf(await removeExample(ports.until(gone)));
   });
   on(app, api.judgeMaterial, ({ query }) => {

@@ -1,10 +1,10 @@
 import type { FastifyInstance } from 'fastify';
-import type { Ports } from '../../app/ports.ts';
-import { describeMachine } from '../../app/describeMachine.ts';
-import { listMachines } from '../../app/listMachines.ts';
-import { noteMachineChange } from '../../app/noteMachineChange.ts';
-import { removeMachine } from '../../app/removeMachine.ts';
-import { removeMachineChange } from '../../app/removeMachineChange.ts';
+import type { Ports } from '../../app/ports/ports.ts';
+import { describeMachine } from '../../app/machine/describeMachine.ts';
+import { listMachines } from '../../app/machine/listMachines.ts';
+import { noteMachineChange } from '../../app/machine/noteMachineChange.ts';
+import { removeMachine } from '../../app/machine/removeMachine.ts';
+import { removeMachineChange } from '../../app/machine/removeMachineChange.ts';
 import { done } from '../../core/problem.ts';
 import { api } from '../../wire/api.ts';
 import { on } from '../on.ts';

@@ -1,6 +1,6 @@
 import type { FastifyInstance } from 'fastify';
-import type { Ports } from '../../app/ports.ts';
-import type { MeteringRead } from '../../app/recordMetering.ts';
+import type { Ports } from '../../app/ports/ports.ts';
+import type { MeteringRead } from '../../app/machine/recordMetering.ts';
 import { done } from '../../core/problem.ts';
 import { meterVerdictText } from '../../words/en/meterVerdict.ts';
 import { problemInWords } from '../../words/words.ts';
@@ -10,26 +10,26 @@ import { on } from '../on.ts';
 /** What the meter said, kept over time. The curve's mathematics is loaded when it is first asked for. */
 export const meteringRoutes = (app: FastifyInstance, ports: Ports): void => {
   on(app, api.listMeterings, async () => {
-    const { listMeterings } = await import('../../app/listMeterings.ts');
+    const { listMeterings } = await import('../../app/machine/listMeterings.ts');
     return done({ meterings: await listMeterings(ports) });
   });
   on(app, api.recordMetering, async ({ body }) => {
-    const { recordMetering } = await import('../../app/recordMetering.ts');
+    const { recordMetering } = await import('../../app/machine/recordMetering.ts');
     const recorded = await recordMetering(ports, body);
     return recorded.ok ? done(inReply(recorded.value)) : recorded;
   });
   on(app, api.getMetering, async ({ params }) => {
-    const { readMetering } = await import('../../app/readMetering.ts');
+    const { readMetering } = await import('../../app/machine/readMetering.ts');
     const found = await readMetering(ports, params.id);
     return found.ok ? done(inReply(found.value)) : found;
   });
   on(app, api.removeMetering, async ({ params }) => {
-    const { removeMetering } = await import('../../app/removeMetering.ts');
+    const { removeMetering } = await import('../../app/machine/removeMetering.ts');
     const removed = await removeMetering(ports, params.id);
     return removed.ok ? done({ removed: true }) : removed;
   });
   on(app, api.compareMeterings, async ({ params, query }) => {
-    const { holdAgainst } = await import('../../app/holdAgainst.ts');
+    const { holdAgainst } = await import('../../app/machine/holdAgainst.ts');
     const held = await holdAgainst(ports, { now: params.id, before: params.before, ...query });
     if (!held.ok) return held;
     const { change, look } = held.value;

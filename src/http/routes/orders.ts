@@ -1,5 +1,5 @@
 import type { FastifyInstance } from 'fastify';
-import { keepOrder, removeOrder } from '../../app/keepOrder.ts';
+import { keepOrder, removeOrder } from '../../app/order/keepOrder.ts';
 import { andThen, done } from '../../core/problem.ts';
 import { planFile } from '../../formats/planFile.ts';
 import { parsePlanStudy } from '../../formats/studyFile.ts';
@@ -15,7 +15,7 @@ export const orderRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
   );
   on(app, orderApi.removeOrder, ({ params }) => removeOrder(ports, params.id, params.orderId));
   on(app, orderApi.planStartedOrder, async ({ params, query, gone }) => {
-    const { planStartedOrder } = await import('../../app/planStartedOrder.ts');
+    const { planStartedOrder } = await import('../../app/order/planStartedOrder.ts');
     const { id: studyId, orderId } = params;
     const planned = await planStartedOrder(ports.until(gone), { studyId, orderId }, query);
     return andThen(planned, ({ plan, ofMaterial }) =>

@@ -1,9 +1,9 @@
 import type { FastifyInstance } from 'fastify';
-import type { Ports } from '../../app/ports.ts';
-import { correctTally } from '../../app/correctTally.ts';
-import { recordReadings } from '../../app/recordReadings.ts';
-import { recordTally } from '../../app/recordTally.ts';
-import { removeTally } from '../../app/removeTally.ts';
+import type { Ports } from '../../app/ports/ports.ts';
+import { correctTally } from '../../app/order/correctTally.ts';
+import { recordReadings } from '../../app/sheet/recordReadings.ts';
+import { recordTally } from '../../app/order/recordTally.ts';
+import { removeTally } from '../../app/order/removeTally.ts';
 import { api } from '../../wire/api.ts';
 import { on } from '../on.ts';
 

@@ -12,7 +12,7 @@ export const reasoningRoutes = (
   draw: DrawReasoning,
 ): void => {
   on(app, apiOfFiles.reasoningFile, async ({ params, query, reply, gone }) => {
-    const { explainAnswer } = await import('../../app/explainAnswer.ts');
+    const { explainAnswer } = await import('../../app/sheet/explainAnswer.ts');
     const explained = await explainAnswer(ports.until(gone), params.id, query);
     if (!explained.ok) return explained;
     reply

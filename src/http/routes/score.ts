@@ -7,11 +7,11 @@ import type { ServedPorts } from '../servedPorts.ts';
 /** Whether promises hold in this workshop. */
 export const scoreRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
   on(app, scoreApi.scorePromises, async () => {
-    const { scoreWorkshop } = await import('../../app/scorePromises.ts');
+    const { scoreWorkshop } = await import('../../app/workshop/scorePromises.ts');
     return done(await scoreWorkshop(ports));
   });
   on(app, scoreApi.exportCounts, async ({ reply }) => {
-    const { countsPromised } = await import('../../app/scorePromises.ts');
+    const { countsPromised } = await import('../../app/workshop/scorePromises.ts');
     const { countsFile } = await import('../../formats/countsFile.ts');
     reply
       .type('application/json')

@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify';
-import { exportAll } from '../../app/exportAll.ts';
-import { readAllCards } from '../../app/readAllCards.ts';
-import { importAll } from '../../app/importAll.ts';
+import { exportAll } from '../../app/workshop/exportAll.ts';
+import { readAllCards } from '../../app/card/readAllCards.ts';
+import { importAll } from '../../app/workshop/importAll.ts';
 import { andThen, done } from '../../core/problem.ts';
 import { cellsCsv } from '../../formats/cellsCsv.ts';
 import { bookCsv } from '../../formats/bookCsv.ts';
@@ -22,7 +22,7 @@ export const transferRoutes = (
     return done(await exportAll(ports));
   });
   on(app, api.exportBookTable, async ({ reply, gone }) => {
-    const { searchBook } = await import('../../app/searchBook.ts');
+    const { searchBook } = await import('../../app/book/searchBook.ts');
     const patient = goneOrAfter(gone, tablePatienceMs);
     const { entries } = await searchBook(ports.until(patient), '');
     reply

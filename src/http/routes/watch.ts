@@ -1,5 +1,5 @@
 import type { FastifyInstance } from 'fastify';
-import type { EntryWatched } from '../../app/watchEntry.ts';
+import type { EntryWatched } from '../../app/watch/watchEntry.ts';
 import { done } from '../../core/problem.ts';
 import { alarmLimits } from '../../core/watch/alarmLimits.ts';
 import { watchVerdictText as said } from '../../words/en/watchVerdict.ts';
@@ -12,12 +12,12 @@ import type { ServedPorts } from '../servedPorts.ts';
 /** Whether proven settings still hold. The cut model is loaded when it is first asked for. */
 export const watchRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
   on(app, watchApi.watchEntry, async ({ params, gone }) => {
-    const { watchEntry } = await import('../../app/watchEntry.ts');
+    const { watchEntry } = await import('../../app/watch/watchEntry.ts');
     const found = await watchEntry(ports.until(gone), params.id);
     return found.ok ? done(inReply(found.value)) : found;
   });
   on(app, watchApi.cutStrip, async ({ params, body, gone }) => {
-    const { cutStrip } = await import('../../app/cutStrip.ts');
+    const { cutStrip } = await import('../../app/watch/cutStrip.ts');
     const cut = await cutStrip(ports.until(gone), params.id, body);
     if (!cut.ok) return cut;
     const { remarks, ...rest } = cut.value;

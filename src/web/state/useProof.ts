@@ -1,5 +1,5 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
-import type { ProvingStage } from '../../app/proveOnDrawing.ts';
+import type { ProvingStage } from '../../app/drawing/proveOnDrawing.ts';
 import type { Outcome } from '../../core/problem.ts';
 import type { PaintedProof } from '../worker/paintPicture.ts';
 import type { ProofQuestion, ProofReply } from '../worker/proofMessages.ts';

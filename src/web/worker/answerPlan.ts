@@ -1,4 +1,4 @@
-import { planOrder } from '../../app/planOrder.ts';
+import { planOrder } from '../../app/sums/planOrder.ts';
 import type { PlanQuestion, PlanReply } from './planMessages.ts';
 
 /** The next act of an order, by the verb that the server and the program ask. */

@@ -1,5 +1,5 @@
 /// <reference lib="webworker" />
-import { compareTwo } from '../../app/compareTwo.ts';
+import { compareTwo } from '../../app/sums/compareTwo.ts';
 import type { CompareQuestion, CompareReply } from './compareMessages.ts';
 
 declare const self: DedicatedWorkerGlobalScope;

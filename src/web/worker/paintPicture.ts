@@ -1,4 +1,4 @@
-import type { ProofOnDrawing } from '../../app/proveOnDrawing.ts';
+import type { ProofOnDrawing } from '../../app/drawing/proveOnDrawing.ts';
 import type { Point } from '../../core/path/point.ts';
 import type { Polyline } from '../../core/path/polyline.ts';
 import type { ProofPicture, StretchLook } from '../../core/proof/drawPicture.ts';

@@ -1,4 +1,4 @@
-import type { PlannedOrder, PlanQuestion } from '../../app/planOrder.ts';
+import type { PlannedOrder, PlanQuestion } from '../../app/sums/planOrder.ts';
 import type { Outcome } from '../../core/problem.ts';
 
 /** What the page asks of the thread that plans orders. */

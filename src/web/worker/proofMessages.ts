@@ -1,4 +1,4 @@
-import type { DrawingToProve, ProvingStage } from '../../app/proveOnDrawing.ts';
+import type { DrawingToProve, ProvingStage } from '../../app/drawing/proveOnDrawing.ts';
 import type { Outcome } from '../../core/problem.ts';
 import type { PaintedProof } from './paintPicture.ts';
 

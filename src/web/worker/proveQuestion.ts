@@ -1,4 +1,4 @@
-import { proveOnDrawing } from '../../app/proveOnDrawing.ts';
+import { proveOnDrawing } from '../../app/drawing/proveOnDrawing.ts';
 import { done } from '../../core/problem.ts';
 import { paintPicture } from './paintPicture.ts';
 import type { ProofQuestion, ProofReply } from './proofMessages.ts';

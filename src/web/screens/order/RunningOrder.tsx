@@ -1,5 +1,5 @@
 import { useMemo, useRef, useState } from 'react';
-import { nestFromDrawing } from '../../../app/nestFromDrawing.ts';
+import { nestFromDrawing } from '../../../app/drawing/nestFromDrawing.ts';
 import { climbOf, savedByClimbing } from '../../../core/running/climb.ts';
 import { sheetVerdict } from '../../../core/running/sheetVerdict.ts';
 import {

@@ -1,5 +1,5 @@
 import { useMemo, useState } from 'react';
-import { splitDrawing } from '../../../app/splitDrawing.ts';
+import { splitDrawing } from '../../../app/drawing/splitDrawing.ts';
 import { plainDialect } from '../../../core/machine/gcodeDialect.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
 import type { Setting } from '../../../core/machine/setting.ts';

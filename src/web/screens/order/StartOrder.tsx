@@ -1,7 +1,7 @@
 import { machineFileEndings } from '../../../formats/machineFiles.ts';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
-import { nestFromDrawing } from '../../../app/nestFromDrawing.ts';
+import { nestFromDrawing } from '../../../app/drawing/nestFromDrawing.ts';
 import { omit } from '../../../core/omit.ts';
 import { mostOrderParts } from '../../../core/order/order.ts';
 import { orderAims } from '../../../core/plan/planWish.ts';

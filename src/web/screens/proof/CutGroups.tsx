@@ -1,4 +1,4 @@
-import type { LineGroup } from '../../../app/proveOnDrawing.ts';
+import type { LineGroup } from '../../../app/drawing/proveOnDrawing.ts';
 import { proofText as words } from '../../../words/en/screens/proof.ts';
 
 export interface CutGroupsProps {

@@ -1,4 +1,4 @@
-import { provingStages, type ProvingStage } from '../../../app/proveOnDrawing.ts';
+import { provingStages, type ProvingStage } from '../../../app/drawing/proveOnDrawing.ts';
 import { proofText as words } from '../../../words/en/screens/proof.ts';
 import { Action } from '../../parts/action/Action.tsx';
 

@@ -1,0 +1,6 @@
+import type { FocusTest } from '../../core/machine/focusTest.ts';
+import type { Ports } from '../ports/ports.ts';
+
+/** All focus tests, the latest first. */
+export const listFocusTests = ({ store }: Pick<Ports, 'store'>): Promise<readonly FocusTest[]> =>
+  store.read((session) => session.focusTests());

@@ -1,0 +1,33 @@
+import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
+import type { NextCardAnswer } from '../../core/cutmodel/fitAnswer.ts';
+import { done, type Outcome, type Problem } from '../../core/problem.ts';
+import { acceptMaterial } from '../../core/stock/acceptMaterial.ts';
+import { nextCardWithEarlier } from '../../core/study/answerWithEarlier.ts';
+import type { EarlierSheet } from '../../core/study/earlierSheet.ts';
+
+export interface NextCardWish {
+  /** Absent: 12. */
+  readonly cellsWanted?: number;
+  /** Absent: 6. */
+  readonly settingsAtMost?: number;
+}
+
+/** A next card, with what is to be said of what it is cut from. */
+export interface NextCardProposed extends NextCardAnswer {
+  readonly warnings: readonly Problem[];
+}
+
+/**
+ * The card that would teach most about what is known, by default one of 12 cells and 6 settings. Refuses: what
+ * `acceptMaterial` refuses.
+ */
+export const nextCardFor = (
+  study: CutStudy,
+  { cellsWanted = 12, settingsAtMost = 6 }: NextCardWish,
+  earlier: readonly EarlierSheet[] = [],
+): Outcome<NextCardProposed> => {
+  const accepted = acceptMaterial(study.stock);
+  if (!accepted.ok) return accepted;
+  const next = nextCardWithEarlier(study, { cellsWanted, settingsAtMost }, earlier);
+  return done({ ...next, warnings: accepted.value });
+};

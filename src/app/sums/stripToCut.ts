@@ -1,0 +1,30 @@
+import { answerForAim } from '../../core/cutmodel/answerForAim.ts';
+import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
+import type { FitAnswer } from '../../core/cutmodel/fitAnswer.ts';
+import type { Setting } from '../../core/machine/setting.ts';
+import { fitWithEarlier } from '../../core/study/answerWithEarlier.ts';
+import type { EarlierSheet } from '../../core/study/earlierSheet.ts';
+import { stripSettings } from '../../core/watch/stripSettings.ts';
+
+export interface StripWanted {
+  readonly cut: CutStudy;
+  readonly earlier: readonly EarlierSheet[];
+  /** The proven one. */
+  readonly setting: Setting;
+  readonly cells?: number;
+}
+
+export interface StripRungs {
+  readonly rungs: readonly Setting[];
+  /** What is known of the sheet before it is cut. */
+  readonly answer: FitAnswer;
+}
+
+/** The settings of a check strip, by what earlier sheets taught. ~0.4 s. */
+export const stripToCut = ({ cut, earlier, setting, cells }: StripWanted): StripRungs => {
+  const found = fitWithEarlier(cut, earlier);
+  return {
+    rungs: stripSettings(found, setting, cells),
+    answer: answerForAim(found, 'fastest'),
+  };
+};

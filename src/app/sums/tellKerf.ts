@@ -1,0 +1,44 @@
+import { jointsFrom, type Joint, type SlotRead } from '../../core/kerf/joints.ts';
+import type { CombMeasure, KerfComb } from '../../core/kerf/kerfComb.ts';
+import type { KerfFound } from '../../core/kerf/kerf.ts';
+import { kerfFromCombs } from '../../core/kerf/kerfFromCombs.ts';
+import { omit } from '../../core/omit.ts';
+import { done, type Outcome, type Problem } from '../../core/problem.ts';
+
+/** What was measured: combs, or slots with the tongue that was tried in them, or both. */
+export interface KerfQuestion {
+  readonly combs: readonly KerfComb[];
+  readonly measure: CombMeasure;
+  readonly slots?: readonly SlotRead[];
+  readonly tongueMm?: number;
+}
+
+export interface KerfTold {
+  /** Absent: no comb was measured. */
+  readonly kerf?: Omit<KerfFound, 'remarks'>;
+  /** By how much a part's outline is moved outward, and a hole's inward, to come out as drawn, mm: half the kerf. */
+  readonly growMm?: number;
+  readonly joints?: readonly Joint[];
+  readonly remarks: readonly Problem[];
+}
+
+/** The kerf of a setting on a sheet, and the slots to draw. Refuses what `kerfFromCombs` and `jointsFrom` refuse. */
+export const tellKerf = ({ combs, measure, slots, tongueMm }: KerfQuestion): Outcome<KerfTold> => {
+  const isAboutJoints = slots !== undefined && tongueMm !== undefined;
+  const kerf = combs.length === 0 && isAboutJoints ? undefined : kerfFromCombs(combs, measure);
+  if (kerf?.ok === false) return kerf;
+  const told =
+    kerf === undefined ? {} : { kerf: omit(kerf.value, 'remarks'), growMm: kerf.value.kerfMm / 2 };
+  const remarks = kerf?.value.remarks ?? [];
+  if (!isAboutJoints) return done({ ...told, remarks });
+  const joints = jointsFrom(slots, {
+    tongueMm,
+    ...(kerf === undefined ? {} : { kerfMm: kerf.value.kerfMm }),
+  });
+  if (!joints.ok) return joints;
+  return done({
+    ...told,
+    joints: joints.value.joints,
+    remarks: [...remarks, ...joints.value.remarks],
+  });
+};
