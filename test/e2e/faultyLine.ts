@@ -7,8 +7,8 @@ export type Fault = { readonly status: number } | 'hang' | { readonly instead: s
 /** A line between the browser and the server that fails on demand, as networks and boxes between do. */
 export interface FaultyLine {
   readonly base: string;
-  /** From now on, requests whose method and address match. The last that was said counts. */
-  readonly fail: (what: RegExp, fault: Fault) => void;
+  /** From now on, requests whose method and address match, or the next `times` of them. The last that was said counts. */
+  readonly fail: (what: RegExp, fault: Fault, times?: number) => void;
   readonly mend: () => void;
   /** How many requests that match are open now. */
   readonly open: (what: RegExp) => number;
@@ -19,7 +19,7 @@ export interface FaultyLine {
 
 /** Opens the line. `target`: where the server stands. */
 export const openLine = async (target: string): Promise<FaultyLine> => {
-  let faults: { readonly what: RegExp; readonly fault: Fault }[] = [];
+  let faults: { readonly what: RegExp; readonly fault: Fault; times: number }[] = [];
   const asked: string[] = [];
   const open = new Set<string[]>();
 
@@ -47,7 +47,9 @@ export const openLine = async (target: string): Promise<FaultyLine> => {
     const here = [line];
     open.add(here);
     reply.on('close', () => open.delete(here));
-    const fault = faults.findLast(({ what }) => what.test(line))?.fault;
+    const found = faults.findLast(({ what, times }) => times > 0 && what.test(line));
+    if (found !== undefined) found.times -= 1;
+    const fault = found?.fault;
     if (fault === undefined) pass(incoming, reply, incoming.url ?? '/');
     else if (fault === 'hang') incoming.resume();
     else if ('instead' in fault) pass(incoming, reply, fault.instead);
@@ -57,7 +59,7 @@ export const openLine = async (target: string): Promise<FaultyLine> => {
   const { port } = server.address() as AddressInfo;
   return {
     base: `http://127.0.0.1:${String(port)}`,
-    fail: (what, fault) => void faults.push({ what, fault }),
+    fail: (what, fault, times = Infinity) => void faults.push({ what, fault, times }),
     mend: () => {
       faults = [];
     },

@@ -179,6 +179,31 @@ describe('many tabs of one browser', () => {
     await close();
   });
 
+  it('do not wait for what one of them asked and is not answered', async () => {
+    const { id, codes } = await putSheet(workshop.base);
+    const { page: first, close } = await workshop.visit({ viewport: phone });
+    const [cell = ''] = await openSheet(first, id);
+    const pages = [first];
+    for (let i = 0; i < 3; i += 1) {
+      const page = await another(first);
+      await openSheet(page, id);
+      pages.push(page);
+    }
+    const asksForSheet = new RegExp(`^GET /api/studies/${id}$`);
+    line.fail(asksForSheet, 'hang', 1);
+    const at = new Date().toISOString();
+    await sendEvents(workshop.base, id, [
+      { id: 'for-all', cardCode: codes[0], at, kind: 'graded', cell, grade: 'hangs' },
+    ]);
+    const shows = (page: Page): Promise<number> =>
+      page.locator(`[data-cell="${cell}"][data-state="hangs"]`).count();
+    const shown = async (): Promise<number> =>
+      (await Promise.all(pages.map(shows))).reduce((sum, one) => sum + one, 0);
+    await expect.poll(shown, { timeout: 15_000 }).toBe(3);
+    expect(line.open(asksForSheet)).toBe(1);
+    await close();
+  });
+
   it('send no older wish over a newer one', async () => {
     const { id } = await putSheet(workshop.base);
     const { page: one, close } = await workshop.visit({ viewport: phone });

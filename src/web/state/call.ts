@@ -113,6 +113,8 @@ const receive = async (
   try {
     const response = await fetch(address, {
       method,
+      // A browser lets tabs that ask for one address in through its store one by one, each waiting for the one before.
+      cache: 'no-store',
       signal: ending.signal,
       ...(body === undefined
         ? {}

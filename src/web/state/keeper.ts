@@ -186,25 +186,44 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
 
   /** What was sent is the server's now. A revision that jumped says that someone else changed the study too. */
   const confirm = (sent: readonly Waiting[], revision: number | undefined): void => {
+    const touched = new Set<string>();
     for (const { change } of sent) {
-      if (!('studyId' in change)) {
-        for (const [id, { study, revision: held }] of base)
-          if (study.machineId === change.machineId) setBase(id, applied(study, change), held);
-        changed(change);
+      if ('studyId' in change) {
+        touched.add(change.studyId);
         continue;
       }
-      if (change.kind === 'remove-study') {
-        dropBase(change.studyId);
-        continue;
-      }
-      const held = baseOf(change.studyId);
-      const known = held?.revision ?? 0;
-      const now = Math.max(known, revision ?? 0);
-      setBase(change.studyId, applied(held?.study, change), now);
-      // Which machine is the default, the server knows.
-      const isOfDefault = base.get(change.studyId)?.study.machineId === defaultMachineId;
-      if (isOfDefault || (known > 0 && now > known + 1)) stale.set(change.studyId, Infinity);
+      for (const [id, { study, revision: held }] of base)
+        if (study.machineId === change.machineId) setBase(id, applied(study, change), held);
+      changed(change);
     }
+    for (const id of touched)
+      confirmStudy(
+        id,
+        sent.flatMap(({ change }) =>
+          'studyId' in change && change.studyId === id ? [change] : [],
+        ),
+        revision,
+      );
+  };
+  const confirmStudy = (
+    id: string,
+    sent: readonly Change[],
+    revision: number | undefined,
+  ): void => {
+    if (sent.some(({ kind }) => kind === 'remove-study')) {
+      dropBase(id);
+      return;
+    }
+    const held = baseOf(id);
+    const next = sent.reduce(applied, held?.study);
+    const known = held?.revision ?? 0;
+    const now = Math.max(known, revision ?? 0);
+    // What was sent twice, as by the tab that was first before, raised nothing the second time.
+    const isOwn = now <= known || (now === known + 1 && !isSame(held?.study, next));
+    setBase(id, next, now);
+    // Which machine is the default, the server knows.
+    const isOfDefault = base.get(id)?.study.machineId === defaultMachineId;
+    if (isOfDefault || (known > 0 && !isOwn)) stale.set(id, Infinity);
   };
   const load = async (id: string): Promise<CallProblem | undefined> => {
     const knownBefore = baseOf(id)?.revision ?? 0;
