@@ -2,24 +2,24 @@ import { rampFileKinds } from '../formats/machineFiles.ts';
 import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import { cardCodeFor } from '../core/card/cardCodeFor.ts';
 import { cardDrawing } from '../core/card/cardDrawing.ts';
-import { designCard, type DesignedCard } from '../core/card/designCard.ts';
-import { jobSheet, type JobSheet } from '../core/card/jobSheet.ts';
+import { designCard } from '../core/card/designCard.ts';
+import type { JobSheet } from '../core/card/jobSheet.ts';
 import { done, type Outcome, type Problem } from '../core/problem.ts';
-import { glowsOn } from '../core/stock/glowsOn.ts';
-import { believedForCard } from '../core/study/believedForCard.ts';
-import { cardRequestKnowing } from '../core/study/cardRequestFor.ts';
+import { cardRequestKnowing } from '../core/study/cardRequestKnowing.ts';
 import { parseJsonText } from '../formats/border.ts';
-import { parseCardRequest, type CardRequestFile } from '../formats/cardRequestFile.ts';
+import { parseCardRequest } from '../formats/cardRequestFile.ts';
 import { gcodeRefusal } from '../formats/gcode/gcodeRefusal.ts';
 import { readTextFile, writeFiles, type NamedFile } from '../host/files.ts';
 import { problemInWords } from '../words/words.ts';
 import { askModel } from './askModel.ts';
 import { cardCautions } from './cardCautions.ts';
-import { answerForCard, makeCardFile } from './cardFile.ts';
+import { cardToFile, makeCardFile, type CardToFile } from './cardFile.ts';
 import { printOutcome, type ExitCode } from './output.ts';
 
 interface CardMade {
   readonly sheet: JobSheet;
+  /** What was said when it was designed. */
+  readonly remarks: readonly Problem[];
   readonly files: readonly string[];
   readonly notWritten: readonly NotWritten[];
   readonly sheetMm: readonly [widthMm: number, heightMm: number];
@@ -52,18 +52,17 @@ const makeCard = async (requestFile: string, folder: string): Promise<Outcome<Ca
   const wish = cardRequestKnowing(study, { ...request.value.wish, code }, known.value);
   const designed = designCard(wish);
   if (!designed.ok) return designed;
-  const sheet = jobSheet(designed.value.card, {
-    ofMaterial: accepted.value,
-    remarks: designed.value.remarks,
-    machine: request.value.study.machine,
-    glows: glowsOn(request.value.study.stock.material),
-  });
-  const files = await cardFiles(designed.value, sheet, request.value);
+  const { card, remarks } = designed.value;
+  const dialect = request.value.gcode;
+  const given = await cardToFile({ ask: askModel }, { card, cut: study, dialect });
+  if (!given.ok) return given;
+  const files = await cardFiles(given.value);
   if (!files.ok) return files;
+  const { sheet } = given.value;
   const { write, notWritten } = files.value;
   const written = await writeFiles(folder, write, { gone: notWritten.map(({ name }) => name) });
   return written.ok
-    ? done({ sheet, files: written.value, notWritten, sheetMm: wish.sheetMm })
+    ? done({ sheet, remarks, files: written.value, notWritten, sheetMm: wish.sheetMm })
     : written;
 };
 
@@ -80,23 +79,12 @@ interface CardFiles {
 
 const kinds = ['json', ...rampFileKinds] as const;
 
-const cardFiles = async (
-  { card }: DesignedCard,
-  sheet: JobSheet,
-  { study, gcode: dialect }: CardRequestFile,
-): Promise<Outcome<CardFiles>> => {
-  const known = await answerForCard({ ask: askModel }, study, card);
-  if (!known.ok) return known;
-  const believed = believedForCard(study, card, known.value);
-  const { machine, stock } = study;
-  const noGcode = gcodeRefusal(cardDrawing(card));
+const cardFiles = async (given: CardToFile): Promise<Outcome<CardFiles>> => {
+  const noGcode = gcodeRefusal(cardDrawing(given.card));
   const write: NamedFile[] = [];
   for (const kind of kinds) {
     if (kind === 'gcode' && noGcode !== undefined) continue;
-    const file = await makeCardFile(
-      { card, machine, believed, material: stock.material, dialect, sheet },
-      kind,
-    );
+    const file = await makeCardFile(given, kind);
     if (!file.ok) return file;
     write.push({ name: `card.${kind}`, content: file.value.body });
   }
@@ -106,6 +94,7 @@ const cardFiles = async (
 
 const shown = ({
   sheet,
+  remarks,
   files,
   notWritten,
   sheetMm: [sheetWidth, sheetHeight],
@@ -130,7 +119,12 @@ const shown = ({
     ...(notWritten.length === 0
       ? {}
       : { notWritten: notWritten.map(({ name, why }) => ({ name, ...problemInWords(why) })) }),
-    remarks: sheet.remarks.map((remark) => problemInWords(remark)),
+    remarks: [...remarks, ...unsaid(sheet.remarks, remarks)].map((remark) =>
+      problemInWords(remark),
+    ),
     cautions: cardCautions(sheet),
   };
 };
+
+const unsaid = (remarks: readonly Problem[], said: readonly Problem[]): readonly Problem[] =>
+  remarks.filter(({ code }) => !said.some((one) => one.code === code));

@@ -93,40 +93,58 @@ const jobSheetFor = async ({
   });
 };
 
-/** The same for a card of a study that is kept; what changed is told against the card before it. */
+/** A card of a sheet, and what its files are to say and speak. */
+interface CardOfSheet extends Pick<CardToFile, 'isExample' | 'dialect' | 'units'> {
+  readonly card: Card;
+  readonly cut: CutStudy;
+  /** What changed is told against the card before it. */
+  readonly before?: Card;
+}
+
+/** What the files of a card are made of, whoever asks for them: the command and the server alike. */
+export const cardToFile = async (
+  model: Model,
+  { card, cut, before, ...more }: CardOfSheet,
+): Promise<Outcome<CardToFile>> => {
+  const { jobSheet } = await import('../core/card/jobSheet.ts');
+  const known = await answerForCard(model, cut, card);
+  if (!known.ok) return known;
+  const { machine, stock } = cut;
+  return done({
+    ...more,
+    card,
+    machine,
+    believed: believedForCard(cut, card, known.value),
+    material: stock.material,
+    sheet: jobSheet(card, {
+      ...(before === undefined ? {} : { before }),
+      ofMaterial: materialRemarks(stock),
+      glows: glowsOn(stock.material),
+      machine,
+    }),
+  });
+};
+
+/** The file of one kind of a card of a study that is kept. */
 export const cardFile = async (
   study: Study,
   card: Card,
   { kind, units }: CardFileWanted,
   model: Model,
 ): Promise<Outcome<CardFile>> => {
-  const { jobSheet } = await import('../core/card/jobSheet.ts');
-  const { machine, stock, cards } = study;
-  const cut = toCutStudy(study);
-  const known = await answerForCard(model, cut, card);
-  if (!known.ok) return known;
-  const before = cards[cards.findIndex(({ code }) => code === card.code) - 1];
-  return makeCardFile(
-    {
-      card,
-      machine,
-      isExample: study.isExample,
-      believed: believedForCard(cut, card, known.value),
-      material: stock.material,
-      ...(units === undefined ? {} : { units }),
-      sheet: jobSheet(card, {
-        ...(before === undefined ? {} : { before }),
-        ofMaterial: materialRemarks(stock),
-        glows: glowsOn(stock.material),
-        machine,
-      }),
-    },
-    kind,
-  );
+  const before = study.cards[study.cards.findIndex(({ code }) => code === card.code) - 1];
+  const given = await cardToFile(model, {
+    card,
+    cut: toCutStudy(study),
+    isExample: study.isExample,
+    ...(before === undefined ? {} : { before }),
+    ...(units === undefined ? {} : { units }),
+  });
+  return given.ok ? makeCardFile(given.value, kind) : given;
 };
 
 /** What is known of a sheet whose card was only described; a designed one says itself what it was designed for. */
-export const answerForCard = async (
+const answerForCard = async (
   model: Model,
   cut: CutStudy,
   { believed }: Card,

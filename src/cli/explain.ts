@@ -4,14 +4,12 @@ import { done, type Outcome } from '../core/problem.ts';
 import { explanationFile } from '../formats/explanationFile.ts';
 import { parseJsonText } from '../formats/border.ts';
 import { parseCutStudy, type StudyFile } from '../formats/studyFile.ts';
-import { systemClock } from '../host/clock.ts';
 import { readStdin, readTextFile, writeFiles } from '../host/files.ts';
-import { reasoningPdf } from '../print/reasoningPdf.ts';
 import { whySentences } from '../words/en/screens/why.ts';
 import { problemInWords } from '../words/words.ts';
 import { askModel } from './askModel.ts';
 import { printOutcome, type ExitCode } from './output.ts';
-import { version } from './version.ts';
+import { reasoningPage } from './reasoningFile.ts';
 
 /** `calc explain`: a study file on standard input; what carries its answer, what would change it, on standard output. */
 export const runCalcExplain = async (): Promise<ExitCode> =>
@@ -39,12 +37,7 @@ const explainedTo = async (studyFile: string, out: string): Promise<Outcome<Expl
   const why = await explained(parsed(await readTextFile(studyFile)));
   if (!why.ok) return why;
   const { study, explanation } = why.value;
-  const { thicknessMm, material } = study.stock;
-  const content = await reasoningPdf(study, explanation, {
-    stock: `${String(thicknessMm)} mm ${material}`,
-    version: version(),
-    madeAt: systemClock.now(),
-  });
+  const content = await reasoningPage(study, explanation);
   const written = await writeFiles(dirname(out), [{ name: basename(out), content }]);
   if (!written.ok) return written;
   return done({ study, explanation, file: written.value[0] ?? out });

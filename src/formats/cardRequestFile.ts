@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { testShapeNames } from '../core/card/testShapes.ts';
 import { plainDialect, type GcodeDialect } from '../core/machine/gcodeDialect.ts';
 import type { Outcome } from '../core/problem.ts';
-import type { CardWish } from '../core/study/cardRequestFor.ts';
+import type { CardWish } from '../core/study/cardRequestKnowing.ts';
 import { parseWith } from './border.ts';
 import { code, label, lengthMm, pct, speedMmPerS } from './saved/bounds.ts';
 import { knownBy, materialKnownInFile } from './saved/materialKnown.ts';

@@ -15,8 +15,8 @@ import { jobSheetPdf } from './jobSheetPdf.ts';
 const pdfOf = (change: Partial<CardRequest> = {}, units?: UnitPreference): Promise<Uint8Array> => {
   const outcome = designCard({ ...demoRequest, ...change });
   if (!outcome.ok) throw new Error(outcome.problem.code);
-  const { card, remarks } = outcome.value;
-  return jobSheetPdf(jobSheet(card, { remarks }), {
+  const { card } = outcome.value;
+  return jobSheetPdf(jobSheet(card), {
     stock: '3 mm birch plywood',
     madeAt: '2031-04-05T06:07:08.000Z',
     ...(units === undefined ? {} : { units }),

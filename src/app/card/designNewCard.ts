@@ -1,7 +1,7 @@
 import { boardOf, boardOfCard } from '../../core/card/boardOf.ts';
 import { designCard, type DesignedCard } from '../../core/card/designCard.ts';
 import { done, refused, type Outcome } from '../../core/problem.ts';
-import { cardRequestKnowing, type CardWish } from '../../core/study/cardRequestFor.ts';
+import { cardRequestKnowing, type CardWish } from '../../core/study/cardRequestKnowing.ts';
 import { toCutStudy } from '../../core/study/toCutStudy.ts';
 import { acceptMaterial } from '../../core/stock/acceptMaterial.ts';
 import { freeCode } from '../shared/freeCode.ts';

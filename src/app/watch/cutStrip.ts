@@ -5,7 +5,7 @@ import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
 import type { WorkshopMachine } from '../../core/machine/workshopMachine.ts';
 import { done, refused, type Outcome } from '../../core/problem.ts';
 import type { Stock } from '../../core/stock/stock.ts';
-import { cardRequestKnowing } from '../../core/study/cardRequestFor.ts';
+import { cardRequestKnowing } from '../../core/study/cardRequestKnowing.ts';
 import type { EarlierSheet } from '../../core/study/earlierSheet.ts';
 import { historyWishOf } from '../../core/study/historyWish.ts';
 import type { Study } from '../../core/study/study.ts';

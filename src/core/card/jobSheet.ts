@@ -47,7 +47,7 @@ export interface JobSheet {
   readonly cautions: readonly CardAct[];
   /** What is to be said of the material, which stands before them. */
   readonly ofMaterial: readonly Problem[];
-  /** What was said when the card was designed. */
+  /** What the card asks of the machine beyond what it is rated for. What was said when it was designed is not for who stands there. */
   readonly remarks: readonly Problem[];
   /** The rung that puts most energy into a mm: the one that burns most. */
   readonly hottest?: { readonly rung: string; readonly setting: Setting };
@@ -61,7 +61,6 @@ interface Around {
   /** The card cut before it on the same machine. */
   readonly before?: Card;
   readonly ofMaterial?: readonly Problem[];
-  readonly remarks?: readonly Problem[];
   /** With its motion, where that is known, the time is told closely. */
   readonly machine?: Machine;
   /** Whether what is cut may glow on (`glowsOn`); absent: it may. */
@@ -71,7 +70,7 @@ interface Around {
 /** The job sheet of a card. */
 export const jobSheet = (
   card: Card,
-  { before, ofMaterial = [], remarks = [], machine, glows = true }: Around = {},
+  { before, ofMaterial = [], machine, glows = true }: Around = {},
 ): JobSheet => {
   const hottest = hottestRung(card);
   return {
@@ -84,23 +83,17 @@ export const jobSheet = (
     noteFields,
     cautions: [...actsOfCard(card, glows), 'newMaterial'],
     ofMaterial,
-    remarks: [...remarks, ...overdrivesUnsaid(card, machine, remarks)],
+    remarks: machine === undefined ? [] : overdrivesOf(card, machine),
     ...(hottest === undefined ? {} : { hottest }),
   };
 };
 
 /** Overdrive is said on every sheet that lies beside the machine, whoever had it made. */
-const overdrivesUnsaid = (
-  card: Card,
-  machine: Machine | undefined,
-  said: readonly Problem[],
-): readonly Problem[] =>
-  machine === undefined || said.some(({ code }) => code === 'card-rung-overdrives')
-    ? []
-    : overdriveRemarks(
-        card.rungs.map(({ setting }) => setting),
-        machine,
-      );
+const overdrivesOf = (card: Card, machine: Machine): readonly Problem[] =>
+  overdriveRemarks(
+    card.rungs.map(({ setting }) => setting),
+    machine,
+  );
 
 const energy = ({ powerPct, speedMmPerS, passes }: Setting): number =>
   (powerPct * passes) / speedMmPerS;

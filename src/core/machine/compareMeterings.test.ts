@@ -138,10 +138,10 @@ describe('where to look', () => {
     }
   });
 
-  it('is at optics, focus, water or the tube where the same current cuts less (common practice, no source)', () => {
+  it('is at optics, focus, water, air or the tube where the same current cuts less (common practice, no source)', () => {
     const { at, suspects } = whereToLook({ how: 'same' }, 'weaker');
     expect(at).toBe('light');
-    expect([...suspects].sort()).toEqual(['focus', 'lens', 'mirrors', 'tube', 'water']);
+    expect([...suspects].sort()).toEqual(['air', 'focus', 'lens', 'mirrors', 'tube', 'water']);
     expect(suspects.at(-1)).toBe('tube');
   });
 

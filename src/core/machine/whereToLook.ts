@@ -4,8 +4,11 @@ import type { CurveChange } from './compareMeterings.ts';
 export type CutsNow = 'as-before' | 'weaker' | 'unsaid';
 
 /** A place where a fault may sit; each has its sentence in the words layer. */
-export type Suspect =
-  'meter' | 'wiring' | 'supply' | 'controller' | 'lens' | 'water' | 'focus' | 'mirrors' | 'tube';
+export type Suspect = 'meter' | 'wiring' | 'supply' | 'controller' | LightSuspect;
+
+/** Between the tube's current and the cut: what takes light away, cheapest to look at first. Common practice, no source. */
+export const lightSuspects = ['lens', 'water', 'focus', 'air', 'mirrors', 'tube'] as const;
+export type LightSuspect = (typeof lightSuspects)[number];
 
 /** What two meterings together with the cuts point at. */
 export interface WhereToLook {
@@ -21,13 +24,12 @@ export interface WhereToLook {
 
 /**
  * The supply sets the current: an old tube draws the same and gives less light. So a curve that moved points at supply,
- * wiring or controller, and one that did not, with weaker cuts, at optics, focus, water or the tube. Common practice, no
+ * wiring or controller, and one that did not, with weaker cuts, at optics, focus, water, air or the tube. Common practice, no
  * source.
  */
 export const whereToLook = ({ how }: Pick<CurveChange, 'how'>, cuts: CutsNow): WhereToLook => {
   if (how === 'same') {
-    if (cuts === 'weaker')
-      return { at: 'light', suspects: ['lens', 'water', 'focus', 'mirrors', 'tube'] };
+    if (cuts === 'weaker') return { at: 'light', suspects: lightSuspects };
     return { at: cuts === 'unsaid' ? 'cuts-first' : 'nothing', suspects: [] };
   }
   if (cuts === 'as-before')

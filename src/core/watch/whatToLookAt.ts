@@ -1,26 +1,16 @@
 import type { CurveChange } from '../machine/compareMeterings.ts';
-import { whereToLook } from '../machine/whereToLook.ts';
+import { lightSuspects, whereToLook, type Suspect } from '../machine/whereToLook.ts';
 import type { LaserOrWood } from './laserOrWood.ts';
 
 /** What a person may look at; each has its sentence, and its cautions, in the words layer. */
-export type LookAt =
-  | 'lens'
-  | 'water'
-  | 'focus'
-  | 'air'
-  | 'meter'
-  | 'mirrors'
-  | 'tube'
-  | 'controller'
-  | 'wiring'
-  | 'supply'
-  | 'moisture'
-  | 'batch'
-  | 'thickness'
-  | 'count-on';
+export type LookAt = Suspect | 'moisture' | 'batch' | 'thickness' | 'count-on';
+
+/** The meter, since it must be read in the panel, after what is looked at from outside, before what is dear. */
+const laserLooks: readonly LookAt[] = lightSuspects.flatMap((suspect) =>
+  suspect === 'mirrors' ? ['meter', suspect] : [suspect],
+);
 
 /** Cheapest first. Common practice, no source. */
-const laserLooks: readonly LookAt[] = ['lens', 'water', 'focus', 'air', 'meter', 'mirrors', 'tube'];
 const woodLooks: readonly LookAt[] = ['thickness', 'moisture', 'batch'];
 
 /**

@@ -1,6 +1,7 @@
 import type { CurveChange } from '../../core/machine/compareMeterings.ts';
 import type { Suspect, WhereToLook } from '../../core/machine/whereToLook.ts';
 import { currentWords, powerWords } from './figures.ts';
+import { looks } from './looks.ts';
 
 const pct = (value: number): string => `${String(Number(Math.abs(value).toFixed(1)))}\u202f%`;
 
@@ -34,7 +35,7 @@ const verdicts: Readonly<Record<WhereToLook['at'], string>> = {
   current:
     'What the tube is given has changed. The supply sets the current, so this points at controller, wiring or supply rather than at optics.',
   light:
-    'The tube is given the same and cuts less. An old tube draws the same and gives less light, and dirt draws nothing: this points at optics, focus, water or the tube, not at supply or wiring.',
+    'The tube is given the same and cuts less. An old tube draws the same and gives less light, and dirt draws nothing: this points at optics, focus, water, air or the tube, not at supply or wiring.',
   nothing: 'Neither the current nor the cuts have changed. There is nothing to look for.',
   'cuts-first':
     'The current has not changed. Whether anything is wrong, the cuts must tell: do parts still come out as they did?',
@@ -42,33 +43,16 @@ const verdicts: Readonly<Record<WhereToLook['at'], string>> = {
     'The current has changed and the cuts have not, which seldom go together. Read the meter once more before you look for a fault.',
 };
 
-const suspects: Readonly<Record<Suspect, readonly [what: string, how: string]>> = {
-  meter: [
-    'Meter',
-    'Same scale, same eye, needle at zero before firing? Read three settings again.',
-  ],
-  controller: [
-    'Controller',
-    'Was the highest power, a power scale or the file changed? Send the same setting from the panel and from the program.',
-  ],
-  wiring: [
-    'Wiring',
-    'For a competent person, machine isolated and discharged: a loose signal plug, a burnt joint in the return lead.',
-  ],
-  supply: [
-    'Supply',
-    'A tired supply gives less, or gives out near the top. It holds a deadly voltage after switch-off: leave it to someone qualified.',
-  ],
-  lens: ['Lens', 'Dirty or the wrong way round? Clean it as its maker says. One job can dirty it.'],
-  water: ['Water', 'Warmer than usual, or flowing less? Warm water weakens the tube.'],
-  focus: ['Focus', 'Was the sheet changed and the height not? Find the focus again.'],
-  mirrors: ['Mirrors', 'Dirty or knocked? Alignment is for trained persons.'],
-  tube: ['Tube', 'Old tubes draw the same and give less light. Suspect it last: it costs most.'],
-};
+/** Two meterings that disagree with the cuts ask whether they were read well, not for one more reading of the tube. */
+const ownReading = [
+  'Meter',
+  'Same scale, same eye, needle at zero before firing? Read three settings again.',
+] as const;
 
 /** What two meterings say, in sentences. Common practice where they say what points where; no source. */
 export const meterVerdictText = {
   change: (change: CurveChange): string => changes[change.how](change),
   verdict: ({ at }: WhereToLook): string => verdicts[at],
-  suspect: (suspect: Suspect): readonly [what: string, how: string] => suspects[suspect],
+  suspect: (suspect: Suspect): readonly [what: string, how: string] =>
+    suspect === 'meter' ? ownReading : looks[suspect],
 };

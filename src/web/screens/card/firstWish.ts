@@ -2,7 +2,7 @@ import type { Card } from '../../../core/card/card.ts';
 import { boardOf, boardOfCard } from '../../../core/card/boardOf.ts';
 import type { Air } from '../../../core/machine/air.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
-import { usualOffcutMm } from '../../../core/study/cardRequestFor.ts';
+import { usualOffcutMm } from '../../../core/study/cardRequestKnowing.ts';
 import { likelyBoard } from '../../../core/study/likelyBoard.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { designFor, usualWish, type CardWish } from '../../state/designFor.ts';

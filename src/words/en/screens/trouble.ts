@@ -1,3 +1,6 @@
+import { whatToLookAt } from '../../../core/watch/whatToLookAt.ts';
+import { looks } from '../looks.ts';
+
 /** Parts stopped coming out: what to look at, cheapest first. */
 export const troubleText = {
   title: 'Parts stopped coming out',
@@ -6,21 +9,7 @@ export const troubleText = {
   care: 'Follow the maker’s manual and your local rules. High voltage and the tube are for a competent person. Never fire with a cover open.',
   first: 'At the machine',
   firstMore: 'In this order, cheapest first. No published source; usual advice.',
-  checks: [
-    ['Lens', 'Dirty or the wrong way round? Clean it as its maker says. One job can dirty it.'],
-    [
-      'Water and warm-up',
-      'Warmer than usual, or the machine just switched on? Warm water weakens the tube.',
-    ],
-    ['Focus', 'Was the sheet changed and the height not? Is it bowed off the bed?'],
-    ['Air', 'Same pressure as before? A kinked hose or a full filter cuts like a weak tube.'],
-    [
-      'Meter',
-      'Same setting, same milliamperes? Less points at supply, wiring or controller; the same with weak cuts at optics, water or the tube.',
-    ],
-    ['Mirrors', 'Dirty or knocked? Alignment is for trained persons.'],
-    ['Tube', 'Old tubes draw the same and give less light.'],
-  ],
+  checks: whatToLookAt('laser').map((look) => looks[look]),
   wood: 'Or the sheet',
   woodMore: [
     ['Another batch?', 'Measure it in several places: what it is sold as is only nominal.'],
