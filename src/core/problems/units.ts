@@ -23,6 +23,8 @@ export const unitProblems = {
   'quantity-empty': { kind },
   'quantity-not-a-number': { text, kind },
   'quantity-negative': { text, kind },
+  'quantity-figure-alone': { text },
+  'quantity-not-whole': { text },
   'quantity-out-of-range': { kind, least: text, most: text },
   'quantity-ambiguous': { text, decimal: text, thousands: text, kind },
   'quantity-unit-unknown': { text, kind, unit: text, known: text },

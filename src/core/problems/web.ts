@@ -13,6 +13,12 @@ export const webProblems = {
   'line-not-a-setting': { text },
   'line-not-a-reading': { text },
   'line-not-a-width': { text },
+  'lines-same-power': { powerPct: figure },
+  'lines-too-many': { count: figure, most: figure },
+  'line-too-long': { count: figure, most: figure },
+  'line-with-controls': {},
+  'corner-power-too-high': { powerPct: figure },
+  'day-to-come': {},
   'line-not-own-gcode': { text },
   'own-gcode-too-long': { count: figure },
 } as const satisfies ProblemList;

@@ -1,28 +1,5 @@
 import { z } from 'zod';
-
-/**
- * Bounds of what is worth storing. Wide enough for any laser that cuts sheet, narrow enough that a slip of a unit or a
- * stuck key is refused at the border. Common practice, no source.
- */
-export const bounds = {
-  speedMmPerS: [0.05, 5000],
-  thicknessMm: [0.01, 200],
-  lengthMm: [0.1, 100_000],
-  currentMa: [0, 500],
-  ratedCurrentMa: [0.1, 500],
-  accelerationMmPerS2: [1, 1_000_000],
-  /** A jump of one axis at a corner, and the speed where a power ramp starts. */
-  jumpMmPerS: [0, 5000],
-  deviationMm: [0, 50],
-  /** Of strip, block and nozzle on a focus ramp. */
-  rampMm: [0, 2000],
-  bedGapMm: [0, 1000],
-  nominalW: [5, 1000],
-  airKPa: [0, 2000],
-  waterC: [0, 90],
-  passes: [1, 50],
-  count: [0, 10_000_000],
-} as const;
+import { bounds, labelChars } from './limits.ts';
 
 export const between = ([least, most]: readonly [number, number]) =>
   z.number().min(least).max(most);
@@ -38,12 +15,12 @@ export const waterC = between(bounds.waterC);
 export const passes = between(bounds.passes).int();
 export const count = between(bounds.count).int();
 
-/** A name or label in one line: no control characters, at most 120 characters. */
+/** A name or label in one line: no control characters, at most {@link labelChars} characters. */
 export const label = z
   .string()
   .trim()
   .min(1)
-  .max(120)
+  .max(labelChars)
   .regex(/^[^\p{Cc}]*$/u, 'no control characters');
 
 /** Free words, several lines allowed. */

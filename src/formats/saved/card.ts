@@ -2,6 +2,7 @@ import { z } from 'zod';
 import type { Card } from '../../core/card/card.ts';
 import { testShapeNames } from '../../core/card/testShapes.ts';
 import { code, label, lengthMm, pct, thicknessMm } from './bounds.ts';
+import { mostOnCard } from './limits.ts';
 import { settingShape } from './setting.ts';
 
 const positionMm = z.number().min(-100_000).max(100_000);
@@ -27,11 +28,11 @@ export const cardShape = z
     rungs: z
       .array(z.strictObject({ letter: rungLetter, setting: settingShape }))
       .min(1)
-      .max(200),
+      .max(mostOnCard.rungs),
     cells: z
       .array(z.strictObject({ id: cellId, rung: rungLetter, xMm: positionMm, yMm: positionMm }))
       .min(1)
-      .max(1000),
+      .max(mostOnCard.cells),
     shape: z.enum(testShapeNames),
     sizeMm: lengthMm,
     shapeLengthMm: lengthMm,

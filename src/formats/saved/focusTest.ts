@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import type { FocusRamp } from '../../core/machine/focusRamp.ts';
 import type { FocusReadings, FocusTest } from '../../core/machine/focusTest.ts';
-import { between, bounds, id, isoTime, label, note } from './bounds.ts';
+import { between, id, isoTime, label, note } from './bounds.ts';
+import { bounds } from './limits.ts';
 
 const mm = between(bounds.rampMm);
 

@@ -3,7 +3,6 @@ import type { Bed, Machine, SlowCut } from '../../core/machine/machine.ts';
 import type { MotionValues } from '../../core/machine/motionValues.ts';
 import {
   between,
-  bounds,
   currentMa,
   label,
   lengthMm,
@@ -12,6 +11,7 @@ import {
   speedMmPerS,
   thicknessMm,
 } from './bounds.ts';
+import { bounds } from './limits.ts';
 import { gcodeDialectShape } from './gcodeDialect.ts';
 
 const tubePoints = z

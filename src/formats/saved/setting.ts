@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import type { Air } from '../../core/machine/air.ts';
 import type { Setting } from '../../core/machine/setting.ts';
-import { bounds, passes, pct, speedMmPerS } from './bounds.ts';
+import { passes, pct, speedMmPerS } from './bounds.ts';
+import { bounds } from './limits.ts';
 
 export const airShape = z.union([
   z.literal('off'),

@@ -2,9 +2,10 @@ import { z } from 'zod';
 import { mostOrderParts } from '../../core/order/order.ts';
 import { orderAims, usualPlanCosts, type PlanCosts } from '../../core/plan/planWish.ts';
 import type { StartedOrder } from '../../core/study/startedOrder.ts';
-import { id, isoTime, lengthMm, pct } from './bounds.ts';
+import { between, id, isoTime, lengthMm, pct } from './bounds.ts';
+import { bounds } from './limits.ts';
 
-const seconds = z.number().nonnegative().max(1e5);
+const seconds = between(bounds.holdUpS);
 
 /** What the work of an order costs, in seconds; what is left out is usual. */
 export const planCostsShape = z.strictObject({

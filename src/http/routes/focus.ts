@@ -6,7 +6,7 @@ import type { Machine } from '../../core/machine/machine.ts';
 import { done } from '../../core/problem.ts';
 import type { Stock } from '../../core/stock/stock.ts';
 import { stockThicknessMm } from '../../core/stock/stockThickness.ts';
-import { bounds } from '../../formats/saved/bounds.ts';
+import { bounds } from '../../formats/saved/limits.ts';
 import { knownBy } from '../../formats/saved/materialKnown.ts';
 import { problemInWords } from '../../words/words.ts';
 import { api, type ReplyOf } from '../../wire/api.ts';

@@ -22,12 +22,20 @@ export const unitWords = {
     remedy: (p) => `Type ${example(p)}.`,
   },
   'quantity-not-a-number': {
-    message: (p) => `“${p.text}” does not begin with a figure.`,
+    message: (p) => `“${p.text}” cannot be read as a figure.`,
     remedy: (p) => `Type ${example(p)}.`,
   },
   'quantity-negative': {
     message: (p) => `“${p.text}” is less than nothing.`,
     remedy: (p) => `Type ${example(p)}.`,
+  },
+  'quantity-figure-alone': {
+    message: (p) => `“${p.text}” holds more than a figure.`,
+    remedy: () => 'Type the figure alone, such as 300.',
+  },
+  'quantity-not-whole': {
+    message: (p) => `“${p.text}” is not a whole number.`,
+    remedy: () => 'Type a whole number, such as 12.',
   },
   'quantity-out-of-range': {
     message: (p) => `It must lie between ${p.least} and ${p.most}.`,

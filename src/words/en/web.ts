@@ -44,6 +44,30 @@ export const webWords = {
     message: (p) => `“${p.text}” is not a power setting and a current.`,
     remedy: () => 'Write a power setting, then a current, such as 20 % 5.3 mA.',
   },
+  'lines-same-power': {
+    message: (p) => `${p.powerPct} % stands in two lines.`,
+    remedy: () => 'Write each power setting once, with the mean of its readings.',
+  },
+  'lines-too-many': {
+    message: (p) => `${p.count} lines are more than can be kept.`,
+    remedy: (p) => `Write at most ${p.most}.`,
+  },
+  'line-too-long': {
+    message: (p) => `These are ${p.count} characters; at most ${p.most} can be kept.`,
+    remedy: () => 'Say it in fewer.',
+  },
+  'line-with-controls': {
+    message: () => 'There is a sign in it that cannot be kept, such as a tab.',
+    remedy: () => 'Type a space in its place.',
+  },
+  'corner-power-too-high': {
+    message: (p) => `The corner power cannot be above the power setting, ${p.powerPct} %.`,
+    remedy: () => 'Type that power setting again, or less.',
+  },
+  'day-to-come': {
+    message: () => 'That day is yet to come.',
+    remedy: () => 'Choose today or an earlier day.',
+  },
   'line-not-own-gcode': {
     message: (p) => `“${p.text}” cannot stand among your own lines.`,
     remedy: () =>

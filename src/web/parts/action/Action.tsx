@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { Link } from 'wouter';
+import { goToRefusedField } from '../form/refusedField.ts';
 import './action.css';
 
 /** strong: the one thing to do next. plain: another thing that can be done. quiet: small, beside what it belongs to. */
@@ -11,6 +12,8 @@ export interface ActionProps {
   readonly isDisabled?: boolean;
   /** Sends the form that it stands in, which then says what that does: so that Enter in a field does the same. */
   readonly submits?: boolean;
+  /** Keeps what the fields of its page say, outside a form: not where one of them refuses what was typed into it. */
+  readonly keepsTyped?: boolean;
   readonly label?: string;
   readonly children: ReactNode;
 }
@@ -21,13 +24,16 @@ export const Action = ({
   onPress,
   isDisabled = false,
   submits = false,
+  keepsTyped = false,
   label,
   children,
 }: ActionProps) => (
   <button
     type={submits ? 'submit' : 'button'}
     className={`action action-${kind}`}
-    onClick={onPress}
+    onClick={({ currentTarget }) => {
+      if (!keepsTyped || !goToRefusedField(currentTarget.closest('main'))) onPress?.();
+    }}
     disabled={isDisabled}
     aria-label={label}
   >

@@ -1,37 +1,28 @@
 import { useState } from 'react';
 import { partCost, perHourWhereEqual, type CostAssumptions } from '../../../core/cost/partCost.ts';
 import { waysToCut, type PricedWay } from '../../../core/cost/waysToCut.ts';
-import { done, refused, type Outcome } from '../../../core/problem.ts';
 import { reachOf } from '../../../core/cutmodel/reach.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
 import { standingText } from '../../../words/en/screens/standing.ts';
 import { promiseOf } from '../../../core/study/promiseOf.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { parseNumber } from '../../../core/units/parseNumber.ts';
 import { costText as words } from '../../../words/en/screens/cost.ts';
 import { keepAssumptions, keptAssumptions } from '../../state/costAssumptions.ts';
 import type { AnswerStanding } from '../../state/useAnswer.ts';
 import { Scrolls } from '../page/Scrolls.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';
+import { readExponent, readFigure, readTubeHours } from '../quantity/readers.ts';
 import './cost.css';
 
-const readFigure = (text: string): Outcome<number> => {
-  const read = parseNumber(text);
-  if (!read.ok) return read;
-  return read.value.rest.trim() === ''
-    ? done(read.value.value)
-    : refused('quantity-not-a-number', { text, kind: 'number' });
-};
-
 const fields = [
-  ['perHour', words.perHour],
-  ['tubePrice', words.tubePrice],
-  ['tubeHoursAtRated', words.tubeHours],
-  ['lifeExponent', words.exponent],
-  ['sheetPerPart', words.sheetPerPart],
-  ['knifeSeconds', words.knifeSeconds],
-] as const satisfies readonly (readonly [keyof CostAssumptions, string])[];
+  ['perHour', words.perHour, readFigure],
+  ['tubePrice', words.tubePrice, readFigure],
+  ['tubeHoursAtRated', words.tubeHours, readTubeHours],
+  ['lifeExponent', words.exponent, readExponent],
+  ['sheetPerPart', words.sheetPerPart, readFigure],
+  ['knifeSeconds', words.knifeSeconds, readFigure],
+] as const satisfies readonly (readonly [keyof CostAssumptions, string, typeof readFigure])[];
 
 /** Gentle-and-slow against hard-and-fast, by figures that the user sees and sets. */
 export const CostTable = ({ study, answer }: { study: Study; answer: AnswerStanding }) => {
@@ -75,17 +66,15 @@ export const CostTable = ({ study, answer }: { study: Study; answer: AnswerStand
         {answer.line.some((point) => point.currentMa !== undefined) ? '' : ` ${words.noCurrent}`}
       </p>
       <div className="field-row">
-        {fields.map(([field, label]) => (
+        {fields.map(([field, label, parse]) => (
           <QuantityField
             key={field}
             label={label}
             value={assumed[field]}
             show={String}
-            parse={readFigure}
+            parse={parse}
             onChange={(value) => {
-              if (value !== undefined && (value > 0 || field !== 'tubeHoursAtRated')) {
-                change({ [field]: value });
-              }
+              if (value !== undefined) change({ [field]: value });
             }}
           />
         ))}

@@ -4,14 +4,11 @@ import type { Air } from '../../../core/machine/air.ts';
 import { isReached, reachOf, type Reach } from '../../../core/cutmodel/reach.ts';
 import { standingText } from '../../../words/en/screens/standing.ts';
 import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
-import { mostOrderParts } from '../../../core/order/order.ts';
 import type { OrderAnswer, PricedOrder } from '../../../core/order/orderAnswer.ts';
-import { done, refused, type Outcome } from '../../../core/problem.ts';
 import { glowsOn } from '../../../core/stock/glowsOn.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
-import { parseNumber } from '../../../core/units/parseNumber.ts';
 import { lengthWords } from '../../../words/en/figures.ts';
 import { orderText as words } from '../../../words/en/screens/order.ts';
 import { keptAssumptions } from '../../state/costAssumptions.ts';
@@ -20,6 +17,7 @@ import type { Earlier } from '../../state/useEarlier.ts';
 import { useOrder } from '../../state/useOrder.ts';
 import { Cautions } from '../cautions/Cautions.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';
+import { readOrderParts } from '../quantity/readers.ts';
 import './cost.css';
 
 interface OrderPartProps {
@@ -33,15 +31,6 @@ interface OrderPartProps {
 /** What is asked about first: the order that most shops know. */
 const usualParts = 60;
 const usualPerSheet = 20;
-
-const readCount = (text: string): Outcome<number> => {
-  const read = parseNumber(text);
-  if (!read.ok) return read;
-  const { value, rest } = read.value;
-  return rest.trim() === '' && Number.isInteger(value) && value >= 1 && value <= mostOrderParts
-    ? done(value)
-    : refused('quantity-not-a-number', { text, kind: 'number' });
-};
 
 /** An order of so many parts: how many hang, how many to plan, what costs least. Fetched when it is opened. */
 const OrderPart = ({ study, recommended, speedMmPerS, earlier }: OrderPartProps) => {
@@ -68,7 +57,7 @@ const OrderPart = ({ study, recommended, speedMmPerS, earlier }: OrderPartProps)
       label={label}
       value={value}
       show={String}
-      parse={readCount}
+      parse={readOrderParts}
       onChange={(read) => {
         if (read !== undefined) set(read);
       }}

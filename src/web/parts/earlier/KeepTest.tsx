@@ -35,6 +35,7 @@ export const KeepTest = <T extends object>(props: KeepTestProps<T>) => {
     <>
       <Action
         kind="strong"
+        keepsTyped
         isDisabled={test === undefined || keep.isPending}
         onPress={() => {
           if (test !== undefined) keep.mutate(test);

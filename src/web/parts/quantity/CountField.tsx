@@ -1,5 +1,6 @@
 import { useState, type KeyboardEvent } from 'react';
 import { Field } from './Field.tsx';
+import { readCount } from './readers.ts';
 
 export interface CountFieldProps {
   readonly label: string;
@@ -16,17 +17,16 @@ export const CountField = ({ label, value, least, most, onChange }: CountFieldPr
     setTyped(undefined);
     onChange(Math.min(most, Math.max(least, value + by)));
   };
+  const read = typed === undefined ? undefined : readCount(least, most)(typed);
+  const problem = read?.ok === false ? read.problem : undefined;
   const type = (text: string): void => {
-    const digits = text.replace(/[.,]\d{0,2}$/, '').replace(/\D/g, '');
-    setTyped(digits);
-    const count = Number(digits);
-    if (digits !== '' && count >= least && count <= most) onChange(count);
+    setTyped(text);
+    const count = readCount(least, most)(text);
+    if (count.ok && count.value !== value) onChange(count.value);
   };
-  /** What lies beyond the ends counts as the nearer end, and shows as such. */
+  /** What was not taken stays, and why; an emptied field shows what it counts as. */
   const leave = (): void => {
-    if (typed !== undefined && typed !== '' && Number(typed) !== value)
-      onChange(Math.min(most, Math.max(least, Number(typed))));
-    setTyped(undefined);
+    if (problem === undefined || typed?.trim() === '') setTyped(undefined);
   };
   const press = (event: KeyboardEvent): void => {
     if (event.key !== 'ArrowUp' && event.key !== 'ArrowDown') return;
@@ -34,7 +34,7 @@ export const CountField = ({ label, value, least, most, onChange }: CountFieldPr
     step(event.key === 'ArrowUp' ? 1 : -1);
   };
   return (
-    <Field label={label}>
+    <Field label={label} problem={problem}>
       {(box) => (
         <div className="count-group">
           <button

@@ -82,6 +82,9 @@ describe('a quantity that is typed', () => {
     await show(false);
     await type('');
     expect(said).toEqual([]);
+    expect(box().getAttribute('aria-invalid')).toBe('true'); // nothing is sent by Enter meanwhile
+    await acting(() => box().blur());
+    expect(box().value).toBe('14\u202fmm/s');
     await show(true);
     await type(' ');
     expect(said).toEqual([undefined]);

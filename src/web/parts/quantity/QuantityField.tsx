@@ -3,7 +3,7 @@ import { TypedField, type TypedFieldProps } from './TypedField.tsx';
 
 export interface QuantityFieldProps extends Pick<
   TypedFieldProps<number | undefined>,
-  'label' | 'hint' | 'hideLabel' | 'onChange'
+  'label' | 'hint' | 'hideLabel' | 'problem' | 'onChange'
 > {
   /** In the base unit; absent where nothing is known. */
   readonly value: number | undefined;
@@ -13,7 +13,7 @@ export interface QuantityFieldProps extends Pick<
   readonly optional?: boolean;
 }
 
-/** A number with its unit. An emptied field says that nothing is known where it may, else nothing new. */
+/** A number with its unit. An emptied field says that nothing is known where it may; else it is not taken, and left, what was known stands there again. */
 export const QuantityField = ({ optional = false, ...props }: QuantityFieldProps) => {
   const { value, show, parse } = props;
   return (
@@ -21,7 +21,9 @@ export const QuantityField = ({ optional = false, ...props }: QuantityFieldProps
       {...props}
       replaces
       show={(known) => (known === undefined ? '' : show(known))}
-      parse={(text) => (text.trim() === '' ? done(optional ? undefined : value) : parse(text))}
+      parse={(text) =>
+        text.trim() === '' && (optional || value === undefined) ? done(undefined) : parse(text)
+      }
     />
   );
 };

@@ -1,4 +1,6 @@
+import { useState } from 'react';
 import { Field } from './Field.tsx';
+import { readLine } from './readLine.ts';
 
 export interface TextLineProps {
   readonly label: string;
@@ -10,7 +12,7 @@ export interface TextLineProps {
   readonly digits?: boolean;
 }
 
-/** One line of words, with suggestions where there are some. */
+/** One line of words, with suggestions where there are some. What cannot be kept stays as typed, and is told to nobody. */
 export const TextLine = ({
   label,
   value,
@@ -18,29 +20,36 @@ export const TextLine = ({
   hint,
   suggestions,
   digits = false,
-}: TextLineProps) => (
-  <Field label={label} hint={hint}>
-    {(box) => (
-      <>
-        <input
-          {...box}
-          className="field-input"
-          type="text"
-          inputMode={digits ? 'numeric' : 'text'}
-          autoComplete="off"
-          maxLength={120}
-          value={value}
-          list={suggestions === undefined ? undefined : `${box.id}-list`}
-          onChange={({ target }) => onChange(target.value)}
-        />
-        {suggestions === undefined ? null : (
-          <datalist id={`${box.id}-list`}>
-            {suggestions.map((each) => (
-              <option key={each} value={each} />
-            ))}
-          </datalist>
-        )}
-      </>
-    )}
-  </Field>
-);
+}: TextLineProps) => {
+  const [refusedText, setRefusedText] = useState<string>();
+  const read = readLine(refusedText ?? value);
+  return (
+    <Field label={label} hint={hint} problem={read.ok ? undefined : read.problem}>
+      {(box) => (
+        <>
+          <input
+            {...box}
+            className="field-input"
+            type="text"
+            inputMode={digits ? 'numeric' : 'text'}
+            autoComplete="off"
+            value={refusedText ?? value}
+            list={suggestions === undefined ? undefined : `${box.id}-list`}
+            onChange={({ target }) => {
+              const { ok } = readLine(target.value);
+              setRefusedText(ok ? undefined : target.value);
+              if (ok) onChange(target.value);
+            }}
+          />
+          {suggestions === undefined ? null : (
+            <datalist id={`${box.id}-list`}>
+              {suggestions.map((each) => (
+                <option key={each} value={each} />
+              ))}
+            </datalist>
+          )}
+        </>
+      )}
+    </Field>
+  );
+};

@@ -2,7 +2,10 @@ import { useState } from 'react';
 import type { Outcome } from '../../../core/problem.ts';
 import { Field, type FieldProps } from './Field.tsx';
 
-export interface TypedFieldProps<T> extends Pick<FieldProps, 'label' | 'hint' | 'hideLabel'> {
+export interface TypedFieldProps<T> extends Pick<
+  FieldProps,
+  'label' | 'hint' | 'hideLabel' | 'problem'
+> {
   readonly value: T;
   /** How a person would write the value, unit included: `14 mm/s`. */
   readonly show: (value: T) => string;
@@ -23,7 +26,7 @@ export const TypedField = <T,>(props: TypedFieldProps<T>) => {
   const read = typed === undefined ? undefined : parse(typed);
   const problem = read?.ok === false ? read.problem : undefined;
   return (
-    <Field {...field} problem={problem}>
+    <Field {...field} problem={problem ?? field.problem}>
       {(box) => (
         <input
           {...box}
@@ -41,7 +44,7 @@ export const TypedField = <T,>(props: TypedFieldProps<T>) => {
             if (replaces) target.select();
           }}
           onBlur={() => {
-            if (problem === undefined) setTyped(undefined);
+            if (problem === undefined || (replaces && typed?.trim() === '')) setTyped(undefined);
           }}
         />
       )}

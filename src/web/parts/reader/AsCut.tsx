@@ -29,6 +29,7 @@ export const AsCut = ({ setting, onSay, onBack }: AsCutProps) => {
       <div className="actions">
         <Action
           kind="plain"
+          keepsTyped
           isDisabled={!whole}
           onPress={() => {
             if (whole) onSay(corrected(setting, speedMmPerS, powerPct));

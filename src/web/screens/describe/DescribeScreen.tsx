@@ -20,6 +20,7 @@ import { useDraft } from '../../state/useDraft.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import { CellsForm } from './CellsForm.tsx';
 import { DescribePicture } from './DescribePicture.tsx';
+import { fitsOneCard } from './describedCard.ts';
 import { useDescription } from './useDescription.ts';
 import '../study/workbench.css';
 import '../../parts/reader/reader.css';
@@ -53,7 +54,8 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
   const workable = useWorkable(named);
   const described = useDescription(name, board);
   const { card } = described;
-  const ready = card !== undefined && workable;
+  const holds = card === undefined || fitsOneCard(card);
+  const ready = card !== undefined && holds && workable;
 
   const read = (made: Card): void => {
     const { batch } = board;
@@ -138,7 +140,9 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
           <span className="soft">
             {card === undefined
               ? words.cannotYet
-              : words.count(card.cells.length, card.rungs.length)}
+              : holds
+                ? words.count(card.cells.length, card.rungs.length)
+                : words.tooMany}
           </span>
         </div>
       </Form>

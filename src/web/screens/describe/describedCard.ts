@@ -2,6 +2,7 @@ import type { Card, Cell, Rung } from '../../../core/card/card.ts';
 import { rungLetter } from '../../../core/card/rungLetter.ts';
 import { shapeBoxMm, shapeLengthMm, type TestShape } from '../../../core/card/testShapes.ts';
 import { settingKey, type Setting } from '../../../core/machine/setting.ts';
+import { mostOnCard } from '../../../formats/saved/limits.ts';
 
 /** A card cut elsewhere, as a person describes it: settings row by row, gaps where a cell is missing. */
 export interface CardDescription {
@@ -71,6 +72,10 @@ export const describedCard = (description: CardDescription): Card | undefined =>
     ...(description.thicknessMm === undefined ? {} : { thicknessMm: description.thicknessMm }),
   };
 };
+
+/** Whether it can be kept as one card. */
+export const fitsOneCard = ({ rungs, cells }: Card): boolean =>
+  rungs.length <= mostOnCard.rungs && cells.length <= mostOnCard.cells;
 
 const round = (mm: number): number => Number(mm.toFixed(3));
 

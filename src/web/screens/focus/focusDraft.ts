@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { FocusReadings, UnkeptFocusTest } from '../../../core/machine/focusTest.ts';
 import type { RampLine } from '../../../core/card/rampCard.ts';
 import { done, refused, type Outcome } from '../../../core/problem.ts';
-import { readLength } from '../../parts/quantity/readers.ts';
+import { readLength, readLineWidth } from '../../parts/quantity/readers.ts';
 
 const mm = z.number().min(0).max(2000);
 const end = z.object({ mm: mm.optional(), runsOff: z.boolean().optional() });
@@ -46,16 +46,20 @@ const placeOf = ({ mm: place, runsOff = false }: LineEnd): number | null | undef
 
 const pattern = /^([\d.,/]+\s*[a-z"″]*)[\s:;]+([\d.,/]+\s*[a-z"″]*)$/i;
 
+/** What a kept test holds. */
+const mostWidths = 200;
+
 const readWidths = (text: string): Outcome<FocusReadings | undefined> => {
   const widths: { alongMm: number; widthMm: number }[] = [];
   for (const line of text.split('\n').map((each) => each.trim())) {
     if (line === '') continue;
     const [, place = '', width = ''] = pattern.exec(line) ?? [];
-    const [along, wide] = [readLength(place), readLength(width)];
-    if (!along.ok || !wide.ok || !(wide.value > 0))
-      return refused('line-not-a-width', { text: line });
+    const [along, wide] = [readLength(place), readLineWidth(width)];
+    if (!along.ok || !wide.ok) return refused('line-not-a-width', { text: line });
     widths.push({ alongMm: along.value, widthMm: wide.value });
   }
+  if (widths.length > mostWidths)
+    return refused('lines-too-many', { count: widths.length, most: mostWidths });
   return done(widths.length === 0 ? undefined : { kind: 'widths', widths });
 };
 

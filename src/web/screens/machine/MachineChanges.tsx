@@ -1,4 +1,5 @@
 import { machineChangeKinds, type MachineChangeKind } from '../../../core/machine/machineChange.ts';
+import { problemOf } from '../../../core/problem.ts';
 import type { WorkshopMachine } from '../../../core/machine/workshopMachine.ts';
 import { machinesText as words } from '../../../words/en/screens/machines.ts';
 import { Action } from '../../parts/action/Action.tsx';
@@ -6,6 +7,7 @@ import { SureAction } from '../../parts/action/SureAction.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { Form } from '../../parts/form/Form.tsx';
 import { More } from '../../parts/more/More.tsx';
+import { Field } from '../../parts/quantity/Field.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { newId } from '../../state/newId.ts';
 import { useDraft } from '../../state/useDraft.ts';
@@ -61,17 +63,23 @@ export const MachineChanges = ({ here }: { readonly here: WorkshopMachine }) => 
             options={machineChangeKinds.map((value) => ({ value, label: words.changes[value] }))}
             onChange={(next) => setDraft({ what: next, day })}
           />
-          <label className="field">
-            <span className="field-label">{words.when}</span>
-            <input
-              type="date"
-              value={day}
-              max={today()}
-              onChange={({ target }) =>
-                setDraft({ ...(what === undefined ? {} : { what }), day: target.value })
-              }
-            />
-          </label>
+          <Field
+            label={words.when}
+            problem={day > today() ? problemOf('day-to-come', {}) : undefined}
+          >
+            {(box) => (
+              <input
+                {...box}
+                type="date"
+                className="field-input"
+                value={day}
+                max={today()}
+                onChange={({ target }) =>
+                  setDraft({ ...(what === undefined ? {} : { what }), day: target.value })
+                }
+              />
+            )}
+          </Field>
           <div className="actions">
             <Action isDisabled={what === undefined || at === undefined} submits>
               {words.noteIt}

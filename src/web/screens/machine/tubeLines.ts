@@ -17,10 +17,18 @@ export const readTubeLines = (text: string): Outcome<readonly TubePoint[]> => {
     if (line === '') continue;
     const point = readPoint(line);
     if (point === undefined) return refused('line-not-a-reading', { text: line });
+    const { powerPct } = point;
+    if (points.some((other) => other.powerPct === powerPct))
+      return refused('lines-same-power', { powerPct });
     points.push(point);
   }
+  if (points.length > mostPoints)
+    return refused('lines-too-many', { count: points.length, most: mostPoints });
   return done(points.sort((a, b) => a.powerPct - b.powerPct));
 };
+
+/** What a machine holds. */
+const mostPoints = 200;
 
 const readPoint = (line: string): TubePoint | undefined => {
   const [, power, current] = pattern.exec(line) ?? [];

@@ -41,6 +41,7 @@ export const KeepMetering = (props: KeepMeteringProps) => {
       <div className="actions">
         <Action
           kind="strong"
+          keepsTyped
           isDisabled={report === undefined || keep.isPending}
           onPress={() => {
             if (report !== undefined)
@@ -50,6 +51,7 @@ export const KeepMetering = (props: KeepMeteringProps) => {
           {words.keepAndUse}
         </Action>
         <Action
+          keepsTyped
           isDisabled={report === undefined || keep.isPending}
           onPress={() => keep.mutate(undefined)}
         >

@@ -1,12 +1,11 @@
 import { useState } from 'react';
 import { currentAt, settingAt, type MeterCurve } from '../../../core/machine/meterCurve.ts';
-import type { Outcome, Problem } from '../../../core/problem.ts';
-import { done } from '../../../core/problem.ts';
+import type { Problem } from '../../../core/problem.ts';
 import { currentWords, powerWords } from '../../../words/en/figures.ts';
 import { meterText as words } from '../../../words/en/screens/meter.ts';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
-import { readCurrent, readPower } from '../../parts/quantity/readers.ts';
+import { readCurrent, readPower, readShare } from '../../parts/quantity/readers.ts';
 import { Said } from '../../parts/said/Said.tsx';
 
 export interface MeterConverterProps {
@@ -70,12 +69,6 @@ export const MeterConverter = ({ curve, ratedMa }: MeterConverterProps) => {
       {problem === undefined ? null : <ProblemNotice tone="say" problem={problem} />}
     </div>
   );
-};
-
-/** Of rated current more than 100 % can be asked for, and is then refused by the curve rather than by the field. */
-const readShare = (text: string): Outcome<number> => {
-  const read = readCurrent(text.replace('%', ''));
-  return read.ok ? done(read.value) : readPower(text);
 };
 
 const answered = (curve: MeterCurve, asked: Asked | undefined): Answered => {

@@ -9,7 +9,7 @@ import { Action } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
-import { readCurrent, readPower } from '../../parts/quantity/readers.ts';
+import { readCurrent, readPowerUpTo } from '../../parts/quantity/readers.ts';
 import { emptyDraft, readingsOf, withReading, type MeterDraft, type Round } from './meterDraft.ts';
 
 export interface MeterTableProps {
@@ -117,11 +117,12 @@ const OwnSetting = ({
         optional
         value={powerPct}
         show={powerWords}
-        parse={readPower}
+        parse={readPowerUpTo(most)}
         onChange={setPowerPct}
       />
       <Action
-        isDisabled={powerPct === undefined || powerPct > most}
+        keepsTyped
+        isDisabled={powerPct === undefined}
         onPress={() => {
           if (powerPct !== undefined) onAdd(powerPct);
           setPowerPct(undefined);

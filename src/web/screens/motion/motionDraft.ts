@@ -1,5 +1,5 @@
 import type { CornerRule, MotionValues } from '../../../core/machine/motionValues.ts';
-import { bounds } from '../../../formats/saved/bounds.ts';
+import { bounds } from '../../../formats/saved/limits.ts';
 import { withOptional } from '../../state/withOptional.ts';
 
 /** How a machine moves as far as it was typed; whatever is absent is not known yet. */

@@ -4,6 +4,7 @@ import type { StartedOrder } from '../../../core/study/startedOrder.ts';
 import { speedWords } from '../../../words/en/figures.ts';
 import { orderRunText as words } from '../../../words/en/screens/orderRun.ts';
 import { Action } from '../../parts/action/Action.tsx';
+import { goToRefusedField } from '../../parts/form/refusedField.ts';
 import { More } from '../../parts/more/More.tsx';
 import { CountField } from '../../parts/quantity/CountField.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
@@ -93,7 +94,10 @@ export const CountSheet = ({ order, number, settings, onCount }: CountSheetProps
             type="button"
             className="order-all"
             disabled={isSent}
-            onClick={() => save(cut.map((one) => ({ ...one, ...noTrouble })))}
+            onClick={({ currentTarget }) => {
+              if (!goToRefusedField(currentTarget.closest('section')))
+                save(cut.map((one) => ({ ...one, ...noTrouble })));
+            }}
           >
             {words.allOut(parts)}
           </button>
@@ -129,7 +133,9 @@ export const CountSheet = ({ order, number, settings, onCount }: CountSheetProps
               type="button"
               className="order-all"
               disabled={isWrong || isSent}
-              onClick={() => save(counted)}
+              onClick={({ currentTarget }) => {
+                if (!goToRefusedField(currentTarget.closest('section'))) save(counted);
+              }}
             >
               {isWrong ? words.tooMany : words.save(out, parts)}
             </button>

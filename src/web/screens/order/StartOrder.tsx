@@ -3,15 +3,13 @@ import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { nestFromDrawing } from '../../../app/drawing/nestFromDrawing.ts';
 import { omit } from '../../../core/omit.ts';
-import { mostOrderParts } from '../../../core/order/order.ts';
 import { orderAims } from '../../../core/plan/planWish.ts';
-import { done, refused, type Outcome, type Problem } from '../../../core/problem.ts';
+import type { Problem } from '../../../core/problem.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import { orderDefaults, type OrderDefaults } from '../../../core/study/orderDefaults.ts';
 import { promiseOf } from '../../../core/study/promiseOf.ts';
 import type { NestSketch } from '../../../core/study/startedOrder.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { parseNumber } from '../../../core/units/parseNumber.ts';
 import { refuseBySize } from '../../../formats/drawingSize.ts';
 import { durationWords, lengthWords, powerWords } from '../../../words/en/figures.ts';
 import { orderRunText as words } from '../../../words/en/screens/orderRun.ts';
@@ -19,27 +17,25 @@ import { studyText } from '../../../words/en/screens/study.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { FilePick } from '../../parts/file/FilePick.tsx';
+import { Form } from '../../parts/form/Form.tsx';
 import { Invented } from '../../parts/invented/Invented.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Page } from '../../parts/page/Page.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
-import { readCutPower, readDuration, readSize } from '../../parts/quantity/readers.ts';
+import {
+  readCutPower,
+  readHoldUp,
+  readNotOut,
+  readOrderParts,
+  readSize,
+} from '../../parts/quantity/readers.ts';
 import { newId } from '../../state/newId.ts';
 import { useDraft } from '../../state/useDraft.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
 import { CarriedOver } from './CarriedOver.tsx';
 import { Said } from '../../parts/said/Said.tsx';
 import { pageAt, pages } from '../../state/pages.ts';
-
-const readCount = (text: string): Outcome<number> => {
-  const read = parseNumber(text);
-  if (!read.ok) return read;
-  const { value, rest } = read.value;
-  return rest.trim() === '' && Number.isInteger(value) && value >= 1 && value <= mostOrderParts
-    ? done(value)
-    : refused('quantity-not-a-number', { text, kind: 'number' });
-};
 
 interface Draft {
   readonly said: OrderDefaults;
@@ -97,7 +93,7 @@ export const StartOrder = ({ study }: { readonly study: Study }) => {
       label={label}
       value={value}
       show={String}
-      parse={readCount}
+      parse={readOrderParts}
       onChange={(read) => {
         if (read === undefined) return;
         const next = { ...said, [name]: read };
@@ -113,7 +109,7 @@ export const StartOrder = ({ study }: { readonly study: Study }) => {
       label={words.costFields[name]}
       value={said.costS[name]}
       show={durationWords}
-      parse={readDuration}
+      parse={readHoldUp}
       onChange={(value) => {
         if (value !== undefined) say({ costS: { ...said.costS, [name]: value } });
       }}
@@ -130,10 +126,8 @@ export const StartOrder = ({ study }: { readonly study: Study }) => {
       )}
     >
       <Invented is={study.isExample} />
-      <form
-        className="stack"
-        onSubmit={(event) => {
-          event.preventDefault();
+      <Form
+        onSend={() => {
           if (missing === undefined) start();
         }}
       >
@@ -205,9 +199,9 @@ export const StartOrder = ({ study }: { readonly study: Study }) => {
               label={words.accept}
               value={said.acceptNotOutOf100}
               show={String}
-              parse={readCount}
+              parse={readNotOut}
               onChange={(value) => {
-                if (value !== undefined && value <= 50) say({ acceptNotOutOf100: value });
+                if (value !== undefined) say({ acceptNotOutOf100: value });
               }}
             />
           ) : null}
@@ -219,7 +213,7 @@ export const StartOrder = ({ study }: { readonly study: Study }) => {
           </Action>
           <span className="soft">{missing}</span>
         </div>
-      </form>
+      </Form>
     </Page>
   );
 };

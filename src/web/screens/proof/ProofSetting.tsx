@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import { problemOf, type Problem } from '../../../core/problem.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import { powerWords, speedWords } from '../../../words/en/figures.ts';
 import { proofText as words } from '../../../words/en/screens/proof.ts';
@@ -53,6 +54,7 @@ export const ProofSetting = ({ setting, onChange, startMmPerS, onStart }: ProofS
           hint={words.minPowerHint}
           value={draft.minPowerPct}
           show={powerWords}
+          problem={cornerProblem(draft)}
           parse={readPower}
           onChange={(minPowerPct) => change({ minPowerPct })}
         />
@@ -78,10 +80,14 @@ export const ProofSetting = ({ setting, onChange, startMmPerS, onStart }: ProofS
 };
 
 /** A controller takes no more in the corners than at full speed. */
-const wholeSetting = (
-  { speedMmPerS, powerPct, minPowerPct, passes }: Draft,
-  before: Setting | undefined,
-): Setting | undefined => {
+const cornerProblem = ({ powerPct, minPowerPct }: Draft): Problem | undefined =>
+  powerPct !== undefined && minPowerPct !== undefined && minPowerPct > powerPct
+    ? problemOf('corner-power-too-high', { powerPct })
+    : undefined;
+
+const wholeSetting = (draft: Draft, before: Setting | undefined): Setting | undefined => {
+  const { speedMmPerS, powerPct, minPowerPct, passes } = draft;
+  if (cornerProblem(draft) !== undefined) return undefined;
   if (speedMmPerS === undefined || powerPct === undefined || speedMmPerS <= 0 || powerPct <= 0) {
     return undefined;
   }
@@ -89,7 +95,7 @@ const wholeSetting = (
   return {
     speedMmPerS,
     powerPct,
-    ...(minPowerPct === undefined ? {} : { minPowerPct: Math.min(minPowerPct, powerPct) }),
+    ...(minPowerPct === undefined ? {} : { minPowerPct }),
     passes,
     ...(air === undefined ? {} : { air }),
   };

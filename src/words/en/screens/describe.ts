@@ -42,6 +42,7 @@ export const describeText = {
   tapAway: 'Tap a shape that is missing on your card.',
   gone: 'missing',
   read: 'Read it',
+  tooMany: 'One card holds at most 200 settings and 1,000 shapes. Describe it as two cards.',
   cannotYet: 'Say at least one speed and one power setting.',
   count: (cells: number, settings: number) =>
     `${counted(cells, 'shape')} at ${counted(settings, 'setting')}`,
