@@ -24,6 +24,25 @@ const npm = {
   app: [],
 };
 
+/** Rooms of `src/core`, from the ground up: each may see those that stand before it, and the few files that lie beside them. */
+const coreStairs = [
+  ['problems'],
+  ['path', 'search', 'units', 'dialect'],
+  ['motion', 'focus'],
+  ['machine'],
+  ['tube', 'metering'],
+  ['card'],
+  ['reading'],
+  ['cutmodel'],
+  ['stock', 'cost', 'bed'],
+  ['filecheck', 'order', 'plan'],
+  ['study'],
+  ['proof', 'compare', 'explain', 'book'],
+  ['kerf', 'watch'],
+  ['standing', 'virtual'],
+  ['score', 'running'],
+];
+
 /**
  * Rooms of `src/app`. A room of a subject holds its verbs, one a file, and sees no other subject: what several need lies in
  * `shared`. `drawing` and `sums` are asked with all that they need and see no store.
@@ -62,6 +81,28 @@ export default {
         ...(allowed.length ? { pathNot: `^node_modules/(${allowed.join('|')})(/|-)` } : {}),
       },
     })),
+    ...coreStairs.flatMap((step, i) =>
+      step.map((room) => ({
+        name: `core-${room}-sees`,
+        comment: `of core, ${room} may see ${coreStairs.slice(0, i).flat().join(', ') || 'no room'}`,
+        severity: 'error',
+        from: { path: `^src/core/${room}/`, ...ownFiles },
+        to: {
+          path: '^src/core/[^/]+/',
+          pathNot: `^src/core/(${[room, ...coreStairs.slice(0, i).flat()].join('|')})/`,
+        },
+      })),
+    ),
+    {
+      name: 'core-on-stairs',
+      comment: 'every room of core stands on a step',
+      severity: 'error',
+      from: {},
+      to: {
+        path: '^src/core/[^/]+/',
+        pathNot: `^src/core/(${coreStairs.flat().join('|')})/`,
+      },
+    },
     ...Object.entries(appRoom).map(([room, below]) => ({
       name: `app-${room}-sees`,
       comment: `of app, ${room} may see ${below.join(', ') || 'nothing'}`,

@@ -1,6 +1,6 @@
 import type { Card } from '../../src/core/card/card.ts';
 import { cardDrawing } from '../../src/core/card/cardDrawing.ts';
-import { plainDialect } from '../../src/core/machine/gcodeDialect.ts';
+import { plainDialect } from '../../src/core/dialect/gcodeDialect.ts';
 import { writeDxf } from '../../src/formats/dxf/writeDxf.ts';
 import { writeGcode } from '../../src/formats/gcode/writeGcode.ts';
 import { writeSvg } from '../../src/formats/svg/writeSvg.ts';

@@ -1,5 +1,5 @@
-import { focusedWaist } from '../../src/core/machine/caustic.ts';
-import type { LineWidthModel } from '../../src/core/machine/lineWidthModel.ts';
+import { focusedWaist } from '../../src/core/focus/caustic.ts';
+import type { LineWidthModel } from '../../src/core/focus/lineWidthModel.ts';
 import type { SeededRandom } from '../../src/num/seededRandom.ts';
 
 /** A beam below a nozzle: where it is narrowest, and how it opens. Invented, within what small machines have. */

@@ -1,7 +1,7 @@
-import { findFocus } from '../../src/core/machine/findFocus.ts';
-import { alongAtMm, rampAbout, sineOf, type FocusRamp } from '../../src/core/machine/focusRamp.ts';
-import type { FocusFound, FocusReadings } from '../../src/core/machine/focusTest.ts';
-import { fadesAwayMm, lineWidthMm } from '../../src/core/machine/lineWidthModel.ts';
+import { findFocus } from '../../src/core/focus/findFocus.ts';
+import { alongAtMm, rampAbout, sineOf, type FocusRamp } from '../../src/core/focus/focusRamp.ts';
+import type { FocusFound, FocusReadings } from '../../src/core/focus/focusTest.ts';
+import { fadesAwayMm, lineWidthMm } from '../../src/core/focus/lineWidthModel.ts';
 import type { Outcome } from '../../src/core/problem.ts';
 import { seededRandom, type SeededRandom } from '../../src/num/seededRandom.ts';
 import { lineOf, someBeam, type Beam } from './beams.ts';

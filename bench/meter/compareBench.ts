@@ -1,5 +1,5 @@
-import { compareMeterings, type CurveChange } from '../../src/core/machine/compareMeterings.ts';
-import type { Metering } from '../../src/core/machine/metering.ts';
+import { compareMeterings, type CurveChange } from '../../src/core/metering/compareMeterings.ts';
+import type { Metering } from '../../src/core/metering/metering.ts';
 import { seededRandom, type SeededRandom } from '../../src/num/seededRandom.ts';
 import { followPlan, readBy, readers, type Reader } from './readings.ts';
 import { tubes, type Tube } from './tubes.ts';

@@ -1,6 +1,6 @@
-import { currentAt, meterCurve, settingAt } from '../../src/core/machine/meterCurve.ts';
-import { meterRemarks } from '../../src/core/machine/meterRemarks.ts';
-import { meterReport } from '../../src/core/machine/meterReport.ts';
+import { currentAt, meterCurve, settingAt } from '../../src/core/metering/meterCurve.ts';
+import { meterRemarks } from '../../src/core/metering/meterRemarks.ts';
+import { meterReport } from '../../src/core/metering/meterReport.ts';
 import { seededRandom } from '../../src/num/seededRandom.ts';
 import { followPlan, readBy, readers, type Reader } from './readings.ts';
 import { trueSettingPct, tubes, type Tube } from './tubes.ts';

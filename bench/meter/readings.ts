@@ -1,5 +1,5 @@
 import type { TubePoint } from '../../src/core/machine/machine.ts';
-import { meterPlan } from '../../src/core/machine/meterPlan.ts';
+import { meterPlan } from '../../src/core/metering/meterPlan.ts';
 import type { SeededRandom } from '../../src/num/seededRandom.ts';
 import type { Tube } from './tubes.ts';
 

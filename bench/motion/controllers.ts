@@ -1,4 +1,4 @@
-import type { MotionValues } from '../../src/core/machine/motionValues.ts';
+import type { MotionValues } from '../../src/core/motion/motionValues.ts';
 import { cornerSpeed } from '../../src/core/motion/cornerSpeed.ts';
 import { wholeJobTime, type JobMove } from '../../src/core/motion/jobTime.ts';
 import type { Point } from '../../src/core/path/point.ts';

@@ -1,4 +1,4 @@
-import type { CornerRule, MotionValues } from '../../src/core/machine/motionValues.ts';
+import type { CornerRule, MotionValues } from '../../src/core/motion/motionValues.ts';
 import { fitMotion } from '../../src/core/motion/fitMotion.ts';
 import { wholeJobTime } from '../../src/core/motion/jobTime.ts';
 import { jobsToTime } from '../../src/core/motion/timedJobs.ts';

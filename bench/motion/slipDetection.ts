@@ -7,7 +7,7 @@ import { testShapeNames } from '../../src/core/card/testShapes.ts';
 import { entriesOf } from '../../src/core/card/typeInList.ts';
 import { slipKinds, slipsOf, type SlipKind } from '../../src/core/card/typingSlips.ts';
 import type { Machine } from '../../src/core/machine/machine.ts';
-import type { MotionValues } from '../../src/core/machine/motionValues.ts';
+import type { MotionValues } from '../../src/core/motion/motionValues.ts';
 import type { Setting } from '../../src/core/machine/setting.ts';
 import { fitMotion } from '../../src/core/motion/fitMotion.ts';
 import type { JobMove } from '../../src/core/motion/jobTime.ts';

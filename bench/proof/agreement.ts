@@ -1,5 +1,5 @@
 import type { Machine } from '../../src/core/machine/machine.ts';
-import type { CornerRule } from '../../src/core/machine/motionValues.ts';
+import type { CornerRule } from '../../src/core/motion/motionValues.ts';
 import type { Setting } from '../../src/core/machine/setting.ts';
 import { planPath } from '../../src/core/motion/planPath.ts';
 import { beamWork } from '../../src/core/proof/beamWork.ts';

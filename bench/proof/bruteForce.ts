@@ -1,8 +1,8 @@
-import { deliveryOf } from '../../src/core/machine/deliveredPower.ts';
+import { deliveryOf } from '../../src/core/tube/deliveredPower.ts';
 import type { Machine } from '../../src/core/machine/machine.ts';
 import type { Setting } from '../../src/core/machine/setting.ts';
 import type { PathPlan } from '../../src/core/motion/planPath.ts';
-import { rampedPowerPct } from '../../src/core/motion/powerRamp.ts';
+import { rampedPowerPct } from '../../src/core/tube/powerRamp.ts';
 
 /** A line gone along in steps so small that nothing needs to be integrated. */
 export interface Walked {

@@ -2,7 +2,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { testServer, type TestServer } from '../../test/samples/server.ts';
 import { sampleCard, sampleSetting, sampleStudy } from '../../test/samples/studies.ts';
 import { checkToolpath } from '../core/filecheck/checkToolpath.ts';
-import { plainDialect } from '../core/machine/gcodeDialect.ts';
+import { plainDialect } from '../core/dialect/gcodeDialect.ts';
 import { undescribedMachine } from '../core/machine/machine.ts';
 import { readToolpath } from '../formats/readToolpath.ts';
 import { api } from '../wire/api.ts';

@@ -5,7 +5,7 @@ import type { JobSheet } from '../core/card/jobSheet.ts';
 import { overdriveRemarks } from '../core/card/overdriveRemarks.ts';
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import type { FitAnswer } from '../core/cutmodel/fitAnswer.ts';
-import type { GcodeDialect } from '../core/machine/gcodeDialect.ts';
+import type { GcodeDialect } from '../core/dialect/gcodeDialect.ts';
 import type { Machine } from '../core/machine/machine.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import { materialRemarks } from '../core/stock/acceptMaterial.ts';

@@ -10,7 +10,7 @@ import { cardTime } from '../core/card/cardTime.ts';
 import { designCard } from '../core/card/designCard.ts';
 import { writeCardFile } from '../formats/cardFile.ts';
 import { writeDxf } from '../formats/dxf/writeDxf.ts';
-import { plainDialect } from '../core/machine/gcodeDialect.ts';
+import { plainDialect } from '../core/dialect/gcodeDialect.ts';
 import { writeGcode } from '../formats/gcode/writeGcode.ts';
 import { writeSvg } from '../formats/svg/writeSvg.ts';
 import { runTime } from './time.ts';

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { testShapeNames } from '../core/card/testShapes.ts';
-import { plainDialect, type GcodeDialect } from '../core/machine/gcodeDialect.ts';
+import { plainDialect, type GcodeDialect } from '../core/dialect/gcodeDialect.ts';
 import type { Outcome } from '../core/problem.ts';
 import type { CardWish } from '../core/study/cardRequestKnowing.ts';
 import { parseWith } from './border.ts';

@@ -9,7 +9,7 @@ import { testShapeNames } from '../core/card/testShapes.ts';
 import { checkToolpath, type CheckReport } from '../core/filecheck/checkToolpath.ts';
 import type { Machine } from '../core/machine/machine.ts';
 import { writeDxf } from './dxf/writeDxf.ts';
-import { plainDialect } from '../core/machine/gcodeDialect.ts';
+import { plainDialect } from '../core/dialect/gcodeDialect.ts';
 import { writeGcode } from './gcode/writeGcode.ts';
 import { readToolpath } from './readToolpath.ts';
 import { writeSvg } from './svg/writeSvg.ts';

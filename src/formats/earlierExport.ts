@@ -1,9 +1,9 @@
 import type { BedTest } from '../core/bed/bedTest.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
-import type { FocusTest } from '../core/machine/focusTest.ts';
+import type { FocusTest } from '../core/focus/focusTest.ts';
 import { gatherMachines, type OwnDescription } from '../core/machine/gatherMachines.ts';
 import { undescribedMachine, type Machine } from '../core/machine/machine.ts';
-import type { Metering } from '../core/machine/metering.ts';
+import type { Metering } from '../core/metering/metering.ts';
 import type { WorkshopMachine } from '../core/machine/workshopMachine.ts';
 import { omit } from '../core/omit.ts';
 import type { SavedStudy } from '../core/study/study.ts';

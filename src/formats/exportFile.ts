@@ -1,8 +1,8 @@
 import { z } from 'zod';
 import type { BedTest } from '../core/bed/bedTest.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
-import type { FocusTest } from '../core/machine/focusTest.ts';
-import type { Metering } from '../core/machine/metering.ts';
+import type { FocusTest } from '../core/focus/focusTest.ts';
+import type { Metering } from '../core/metering/metering.ts';
 import type { WorkshopMachine } from '../core/machine/workshopMachine.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import type { RecordedTally, SavedStudy } from '../core/study/study.ts';

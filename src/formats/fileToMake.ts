@@ -1,7 +1,7 @@
 import type { Card } from '../core/card/card.ts';
 import type { CardDrawing } from '../core/card/cardDrawing.ts';
 import type { BelievedChangeover } from '../core/card/cardRequest.ts';
-import type { GcodeDialect } from '../core/machine/gcodeDialect.ts';
+import type { GcodeDialect } from '../core/dialect/gcodeDialect.ts';
 import type { Machine } from '../core/machine/machine.ts';
 import type { JobToTime } from '../core/motion/timedJobs.ts';
 import type { Outcome } from '../core/problem.ts';

@@ -2,7 +2,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 
-import { plainDialect } from '../core/machine/gcodeDialect.ts';
+import { plainDialect } from '../core/dialect/gcodeDialect.ts';
 import { parseCardRequest } from './cardRequestFile.ts';
 import { parseMachineFile } from './machineFile.ts';
 

@@ -5,7 +5,7 @@ import { colourTrial } from '../core/card/colourTrial.ts';
 import { rampCard, rampDrawing } from '../core/card/rampCard.ts';
 import { timedJobDrawing } from '../core/card/timedJobDrawing.ts';
 import { checkToolpath, type CheckReport } from '../core/filecheck/checkToolpath.ts';
-import { plainDialect } from '../core/machine/gcodeDialect.ts';
+import { plainDialect } from '../core/dialect/gcodeDialect.ts';
 import type { Machine } from '../core/machine/machine.ts';
 import { jobsToTime } from '../core/motion/timedJobs.ts';
 import type { Outcome } from '../core/problem.ts';

@@ -1,8 +1,8 @@
 import { z } from 'zod';
-import type { FocusRamp } from '../core/machine/focusRamp.ts';
+import type { FocusRamp } from '../core/focus/focusRamp.ts';
 import type { Machine } from '../core/machine/machine.ts';
 import type { Setting } from '../core/machine/setting.ts';
-import { plainDialect, type GcodeDialect } from '../core/machine/gcodeDialect.ts';
+import { plainDialect, type GcodeDialect } from '../core/dialect/gcodeDialect.ts';
 import type { Outcome } from '../core/problem.ts';
 import type { NamedMaterial } from '../core/stock/namedMaterial.ts';
 import { parseWith } from './border.ts';

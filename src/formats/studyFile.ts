@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { CutStudy, StudyCell } from '../core/cutmodel/cutStudy.ts';
-import { plainDialect } from '../core/machine/gcodeDialect.ts';
+import { plainDialect } from '../core/dialect/gcodeDialect.ts';
 import { undescribedMachine } from '../core/machine/machine.ts';
 import { mostOrderParts } from '../core/order/order.ts';
 import type { OrderWish } from '../core/order/orderAnswer.ts';

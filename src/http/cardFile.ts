@@ -2,7 +2,7 @@ import type { CardFileKind, RampFileKind } from '../formats/machineFiles.ts';
 import type { Model } from '../app/sums/model.ts';
 import type { Card } from '../core/card/card.ts';
 import type { RampCard } from '../core/card/rampCard.ts';
-import type { GcodeDialect } from '../core/machine/gcodeDialect.ts';
+import type { GcodeDialect } from '../core/dialect/gcodeDialect.ts';
 import type { Machine } from '../core/machine/machine.ts';
 import type { Outcome } from '../core/problem.ts';
 import type { UnitPreference } from '../core/units/unitPreference.ts';

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { cardFile } from '../../src/cli/cardFile.ts';
 import { rampFile } from '../../src/cli/rampFile.ts';
-import { plainDialect } from '../../src/core/machine/gcodeDialect.ts';
+import { plainDialect } from '../../src/core/dialect/gcodeDialect.ts';
 import { undescribedMachine } from '../../src/core/machine/machine.ts';
 import { api } from '../../src/wire/api.ts';
 import { testServer, type TestServer } from '../samples/server.ts';

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { Card } from '../../src/core/card/card.ts';
 import { cardTime } from '../../src/core/card/cardTime.ts';
 import { undescribedMachine } from '../../src/core/machine/machine.ts';
-import type { MotionValues } from '../../src/core/machine/motionValues.ts';
+import type { MotionValues } from '../../src/core/motion/motionValues.ts';
 import { wholeJobTime } from '../../src/core/motion/jobTime.ts';
 import { jobsToTime } from '../../src/core/motion/timedJobs.ts';
 import { parseCardFile } from '../../src/formats/cardFile.ts';

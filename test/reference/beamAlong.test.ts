@@ -6,7 +6,7 @@ import type { Setting } from '../../src/core/machine/setting.ts';
 import type { Polyline } from '../../src/core/path/polyline.ts';
 import { beamAlong, type BeamAlong } from './beamAlong.ts';
 import { planPath } from '../../src/core/motion/planPath.ts';
-import { rampedPowerPct } from '../../src/core/motion/powerRamp.ts';
+import { rampedPowerPct } from '../../src/core/tube/powerRamp.ts';
 
 const setting: Setting = { powerPct: 40, minPowerPct: 20, speedMmPerS: 40, passes: 1 };
 const straight: Polyline = [

@@ -2,7 +2,7 @@ import { gaussLegendre } from '../../src/num/gaussLegendre.ts';
 import type { Machine } from '../../src/core/machine/machine.ts';
 import type { Setting } from '../../src/core/machine/setting.ts';
 import type { PathPlan } from '../../src/core/motion/planPath.ts';
-import { rampedDelivery, type RampedDelivery } from '../../src/core/motion/powerRamp.ts';
+import { rampedDelivery, type RampedDelivery } from '../../src/core/tube/powerRamp.ts';
 import { pieceAt, speedAlong, speedAt, type SpeedAlong } from '../../src/core/motion/speedAlong.ts';
 
 /** What the beam does along one line. Places are in mm from its start. */

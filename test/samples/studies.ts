@@ -1,8 +1,8 @@
 import type { BedTest } from '../../src/core/bed/bedTest.ts';
 import type { ProvenSetting } from '../../src/core/book/provenSetting.ts';
 import type { Card } from '../../src/core/card/card.ts';
-import type { FocusTest } from '../../src/core/machine/focusTest.ts';
-import type { Metering } from '../../src/core/machine/metering.ts';
+import type { FocusTest } from '../../src/core/focus/focusTest.ts';
+import type { Metering } from '../../src/core/metering/metering.ts';
 import { undescribedMachine } from '../../src/core/machine/machine.ts';
 import type { WorkshopMachine } from '../../src/core/machine/workshopMachine.ts';
 import { omit } from '../../src/core/omit.ts';

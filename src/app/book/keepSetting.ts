@@ -1,6 +1,6 @@
 import type { ProvenSetting } from '../../core/book/provenSetting.ts';
 import { firingProblem } from '../../core/card/firingLimits.ts';
-import { powerLimit } from '../../core/machine/deliveredPower.ts';
+import { powerLimit } from '../../core/tube/deliveredPower.ts';
 import type { Machine } from '../../core/machine/machine.ts';
 import type { Setting } from '../../core/machine/setting.ts';
 import { done, refused, type Outcome } from '../../core/problem.ts';
@@ -9,7 +9,8 @@ import type { PromiseWish } from '../../core/reading/promise.ts';
 import { halfReadCard } from '../../core/standing/evidenceFrom.ts';
 import { stockThicknessMm } from '../../core/stock/stockThickness.ts';
 import { promiseOf } from '../../core/study/promiseOf.ts';
-import type { Aim, Study } from '../../core/study/study.ts';
+import type { Study } from '../../core/study/study.ts';
+import type { Aim } from '../../core/cutmodel/aims.ts';
 import type { EarlierSheet } from '../../core/study/earlierSheet.ts';
 import { toCutStudy } from '../../core/study/toCutStudy.ts';
 import { acceptMaterial } from '../../core/stock/acceptMaterial.ts';

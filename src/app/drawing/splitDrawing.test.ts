@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { plainDialect } from '../../core/machine/gcodeDialect.ts';
+import { plainDialect } from '../../core/dialect/gcodeDialect.ts';
 import { undescribedMachine } from '../../core/machine/machine.ts';
 import { lengthMm } from '../../core/path/polyline.ts';
 import { fileForMachine } from '../../formats/fileForMachine.ts';

@@ -1,6 +1,6 @@
 import { toldSetting } from '../../core/filecheck/toldSetting.ts';
 import type { PathLine, Toolpath } from '../../core/filecheck/toolpath.ts';
-import type { GcodeDialect } from '../../core/machine/gcodeDialect.ts';
+import type { GcodeDialect } from '../../core/dialect/gcodeDialect.ts';
 import type { Setting } from '../../core/machine/setting.ts';
 import { done, type Outcome } from '../../core/problem.ts';
 import { linesInParts } from '../../core/proof/linesInParts.ts';

@@ -1,5 +1,5 @@
-import { compareMeterings, type CurveChange } from '../../core/machine/compareMeterings.ts';
-import { whereToLook, type CutsNow, type WhereToLook } from '../../core/machine/whereToLook.ts';
+import { compareMeterings, type CurveChange } from '../../core/metering/compareMeterings.ts';
+import { whereToLook, type CutsNow, type WhereToLook } from '../../core/metering/whereToLook.ts';
 import { done, type Outcome } from '../../core/problem.ts';
 import type { Ports } from '../ports/ports.ts';
 import { findMetering } from './readMetering.ts';

@@ -1,4 +1,4 @@
-import type { FocusTest } from '../../core/machine/focusTest.ts';
+import type { FocusTest } from '../../core/focus/focusTest.ts';
 import type { Ports } from '../ports/ports.ts';
 
 /** All focus tests, the latest first. */

@@ -1,4 +1,4 @@
-import type { Metering } from '../../core/machine/metering.ts';
+import type { Metering } from '../../core/metering/metering.ts';
 import type { Ports } from '../ports/ports.ts';
 
 /** All meterings, the latest first. */

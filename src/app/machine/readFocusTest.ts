@@ -1,4 +1,4 @@
-import { findFocus } from '../../core/machine/findFocus.ts';
+import { findFocus } from '../../core/focus/findFocus.ts';
 import { done, refused, type Outcome } from '../../core/problem.ts';
 import type { Ports } from '../ports/ports.ts';
 import type { FocusTestRead } from './recordFocusTest.ts';

@@ -1,5 +1,5 @@
-import { meterReport } from '../../core/machine/meterReport.ts';
-import type { Metering } from '../../core/machine/metering.ts';
+import { meterReport } from '../../core/metering/meterReport.ts';
+import type { Metering } from '../../core/metering/metering.ts';
 import { done, refused, type Outcome } from '../../core/problem.ts';
 import type { Ports, ReadSession } from '../ports/ports.ts';
 import type { MeteringRead } from './recordMetering.ts';

@@ -1,5 +1,5 @@
-import { findFocus } from '../../core/machine/findFocus.ts';
-import type { FocusFound, FocusTest } from '../../core/machine/focusTest.ts';
+import { findFocus } from '../../core/focus/findFocus.ts';
+import type { FocusFound, FocusTest } from '../../core/focus/focusTest.ts';
 import { done, refused, type Outcome } from '../../core/problem.ts';
 import { ofItsMachine } from '../shared/machineOfTest.ts';
 import type { Ports } from '../ports/ports.ts';

@@ -1,5 +1,5 @@
-import { meterReport, type MeterReport } from '../../core/machine/meterReport.ts';
-import type { Metering } from '../../core/machine/metering.ts';
+import { meterReport, type MeterReport } from '../../core/metering/meterReport.ts';
+import type { Metering } from '../../core/metering/metering.ts';
 import { done, refused, type Outcome } from '../../core/problem.ts';
 import { ofItsMachine } from '../shared/machineOfTest.ts';
 import type { Ports } from '../ports/ports.ts';

@@ -1,8 +1,8 @@
 import type { ProvenSetting } from '../../core/book/provenSetting.ts';
 import type { BedTest } from '../../core/bed/bedTest.ts';
 import type { Card } from '../../core/card/card.ts';
-import type { FocusTest } from '../../core/machine/focusTest.ts';
-import type { Metering } from '../../core/machine/metering.ts';
+import type { FocusTest } from '../../core/focus/focusTest.ts';
+import type { Metering } from '../../core/metering/metering.ts';
 import type { Outcome, ProblemOf } from '../../core/problem.ts';
 import type { ReadingEvent } from '../../core/reading/readingEvent.ts';
 import type { WorkshopMachine } from '../../core/machine/workshopMachine.ts';

@@ -10,7 +10,8 @@ import { standingOf } from '../../core/standing/standingOf.ts';
 import { judgeMaterial } from '../../core/stock/judgeMaterial.ts';
 import type { EarlierSheet } from '../../core/study/earlierSheet.ts';
 import { promiseOf } from '../../core/study/promiseOf.ts';
-import type { Aim, RecordedTally, Study } from '../../core/study/study.ts';
+import type { RecordedTally, Study } from '../../core/study/study.ts';
+import type { Aim } from '../../core/cutmodel/aims.ts';
 import type { CheckStrip } from '../../core/watch/findStrips.ts';
 import type { StripVerdict } from '../../core/watch/stripVerdict.ts';
 

@@ -1,6 +1,6 @@
 import type { ProvenSetting } from '../../core/book/provenSetting.ts';
 import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
-import { compareMeterings, type CurveChange } from '../../core/machine/compareMeterings.ts';
+import { compareMeterings, type CurveChange } from '../../core/metering/compareMeterings.ts';
 import type { MachineChange } from '../../core/machine/machineChange.ts';
 import { done, type Outcome } from '../../core/problem.ts';
 import { acceptMaterial } from '../../core/stock/acceptMaterial.ts';

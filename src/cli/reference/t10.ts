@@ -6,7 +6,7 @@ import {
   fitCausticParabola,
   focusedWaist,
   type Caustic,
-} from '../../core/machine/caustic.ts';
+} from '../../core/focus/caustic.ts';
 import { numbers } from './binaryRows.ts';
 import { byKind } from './byKind.ts';
 

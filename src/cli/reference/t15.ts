@@ -1,6 +1,6 @@
 import { z } from 'zod';
 
-import type { CornerRule } from '../../core/machine/motionValues.ts';
+import type { CornerRule } from '../../core/motion/motionValues.ts';
 import { cornerSpeed, turnRad } from '../../core/motion/cornerSpeed.ts';
 import { planPath } from '../../core/motion/planPath.ts';
 import { trapezoid } from '../../core/motion/trapezoid.ts';

@@ -1,5 +1,5 @@
 import { priors } from '../cutmodel/priors.ts';
-import { powerLimit } from '../machine/deliveredPower.ts';
+import { powerLimit } from '../tube/deliveredPower.ts';
 import type { Machine } from '../machine/machine.ts';
 import { problemOf, type Carried, type Problem } from '../problem.ts';
 import { findMaterial } from '../stock/materials.ts';

@@ -1,6 +1,6 @@
 import type { Setting } from '../machine/setting.ts';
 import type { PromiseWish } from '../reading/promise.ts';
-import type { Aim } from '../study/study.ts';
+import type { Aim } from '../cutmodel/aims.ts';
 
 /** A setting, what it holds for, its promise and where it came from. */
 export interface ProvenSetting {

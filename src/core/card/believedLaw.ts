@@ -1,4 +1,4 @@
-import { deliveredOrSetting } from '../machine/deliveredPower.ts';
+import { deliveredOrSetting } from '../tube/deliveredPower.ts';
 import type { Machine } from '../machine/machine.ts';
 import type { Card } from './card.ts';
 import type { BelievedChangeover } from './cardRequest.ts';

@@ -1,4 +1,4 @@
-import type { MotionValues } from '../machine/motionValues.ts';
+import type { MotionValues } from '../motion/motionValues.ts';
 import type { Setting } from '../machine/setting.ts';
 import type { JobMove } from '../motion/jobTime.ts';
 import type { DrawnLayer } from './cardDrawing.ts';

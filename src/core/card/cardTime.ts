@@ -1,4 +1,4 @@
-import type { MotionValues } from '../machine/motionValues.ts';
+import type { MotionValues } from '../motion/motionValues.ts';
 import { jobTime, type TimeGoes } from '../motion/jobTime.ts';
 import { assumedMotion, timeBand } from '../motion/timeBand.ts';
 import type { Point } from '../path/point.ts';

@@ -2,7 +2,7 @@ import type { Problem } from '../problem.ts';
 import type { CardRequest } from './cardRequest.ts';
 import type { CardProblem } from './cardProblem.ts';
 import { cornersSpeed } from './cornersLadder.ts';
-import { oddReading } from '../machine/oddReading.ts';
+import { oddReading } from '../tube/oddReading.ts';
 import { firingProblem } from './firingLimits.ts';
 import { shapeBoxMm } from './testShapes.ts';
 

@@ -1,5 +1,5 @@
 import { omit } from '../omit.ts';
-import { powerLimit, type PoweredMachine } from '../machine/deliveredPower.ts';
+import { powerLimit, type PoweredMachine } from '../tube/deliveredPower.ts';
 import type { Machine } from '../machine/machine.ts';
 import { cornerPowerPct, type Setting } from '../machine/setting.ts';
 import { stepNotSlower } from '../machine/speedSteps.ts';

@@ -1,4 +1,4 @@
-import { leastSteadyPct } from '../machine/deliveredPower.ts';
+import { leastSteadyPct } from '../tube/deliveredPower.ts';
 import { stepNotFaster } from '../machine/speedSteps.ts';
 import { done, refused, type Outcome } from '../problem.ts';
 import type { CardRequest } from './cardRequest.ts';

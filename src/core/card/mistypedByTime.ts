@@ -1,5 +1,5 @@
 import type { Machine } from '../machine/machine.ts';
-import type { MotionValues } from '../machine/motionValues.ts';
+import type { MotionValues } from '../motion/motionValues.ts';
 import type { Setting } from '../machine/setting.ts';
 import { jobTime } from '../motion/jobTime.ts';
 import { assumedMotion, timeErrorPctOf } from '../motion/timeBand.ts';

@@ -1,4 +1,4 @@
-import { powerLimit, type PoweredMachine } from '../machine/deliveredPower.ts';
+import { powerLimit, type PoweredMachine } from '../tube/deliveredPower.ts';
 import type { Setting } from '../machine/setting.ts';
 import type { CardProblem } from './cardProblem.ts';
 import { overdrives } from './firingLimits.ts';

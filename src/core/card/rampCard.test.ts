@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import { leastClearanceMm } from '../machine/focusRamp.ts';
+import { leastClearanceMm } from '../focus/focusRamp.ts';
 import { undescribedMachine } from '../machine/machine.ts';
 import { boxAround, liesWithin } from '../path/box.ts';
 import type { CardDrawing } from './cardDrawing.ts';

@@ -1,4 +1,4 @@
-import { checkedRamp, sineOf, type FocusRamp } from '../machine/focusRamp.ts';
+import { checkedRamp, sineOf, type FocusRamp } from '../focus/focusRamp.ts';
 import type { Setting } from '../machine/setting.ts';
 import { nearestStep } from '../machine/speedSteps.ts';
 import type { Point } from '../path/point.ts';

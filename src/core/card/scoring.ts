@@ -1,4 +1,4 @@
-import { leastSteadyPct, powerLimit } from '../machine/deliveredPower.ts';
+import { leastSteadyPct, powerLimit } from '../tube/deliveredPower.ts';
 import { nearestStep } from '../machine/speedSteps.ts';
 import type { Setting } from '../machine/setting.ts';
 import { reachOf } from './ladders.ts';

@@ -1,5 +1,7 @@
-import type { Aim } from '../study/study.ts';
 import type { LinePoint } from './fitAnswer.ts';
+
+/** What the workshop prefers among settings that keep the promise. */
+export type Aim = 'fastest' | 'gentlest' | 'cleanest';
 
 /** A gentler setting is not worth having if it takes more than this many times as long. */
 const mostTimes = 1.6;

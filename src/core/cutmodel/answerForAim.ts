@@ -1,4 +1,4 @@
-import type { Aim } from '../study/study.ts';
+import type { Aim } from './aims.ts';
 import { pointForAim } from './aims.ts';
 import type { Fit } from './fit.ts';
 import type { FitAnswer } from './fitAnswer.ts';

@@ -1,5 +1,5 @@
 import { airKey, type Air } from '../machine/air.ts';
-import { deliveryOf } from '../machine/deliveredPower.ts';
+import { deliveryOf } from '../tube/deliveredPower.ts';
 import { cornerPowerPct } from '../machine/setting.ts';
 import { isFlaw } from '../reading/grade.ts';
 import { referenceLengthMm } from '../reading/promise.ts';

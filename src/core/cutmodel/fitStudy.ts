@@ -1,4 +1,4 @@
-import { powerLimit } from '../machine/deliveredPower.ts';
+import { powerLimit } from '../tube/deliveredPower.ts';
 import { oneStepFaster, oneStepSurer } from './answerSpeed.ts';
 import { cornersBeside, evenOddsBeside, passesBeside, thisSheetBeside } from './besides.ts';
 import type { CutStudy } from './cutStudy.ts';

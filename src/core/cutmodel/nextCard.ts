@@ -1,6 +1,6 @@
 import { energyCeiling } from '../card/ceiling.ts';
 import { rungLetter } from '../card/rungLetter.ts';
-import { powerLimit } from '../machine/deliveredPower.ts';
+import { powerLimit } from '../tube/deliveredPower.ts';
 import type { ProblemOf } from '../problem.ts';
 import type { CutStudy } from './cutStudy.ts';
 import type { NextCardCode } from '../problems/cutmodel.ts';

@@ -1,5 +1,5 @@
 import { leastWhole } from '../../num/leastWhole.ts';
-import { describePower, powerLimit } from '../machine/deliveredPower.ts';
+import { describePower, powerLimit } from '../tube/deliveredPower.ts';
 import type { ProblemOf } from '../problem.ts';
 import { answerSpeed } from './answerSpeed.ts';
 import { ceilingOfOrders } from './countedOrders.ts';

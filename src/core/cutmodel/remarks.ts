@@ -1,4 +1,4 @@
-import { describePower } from '../machine/deliveredPower.ts';
+import { describePower } from '../tube/deliveredPower.ts';
 import type { Grade } from '../reading/grade.ts';
 import type { CellRemark } from './fitAnswer.ts';
 import type { Fit } from './fit.ts';

@@ -1,4 +1,4 @@
-import { describePower, type PowerLimit } from '../machine/deliveredPower.ts';
+import { describePower, type PowerLimit } from '../tube/deliveredPower.ts';
 import { problemOf, type Problem } from '../problem.ts';
 import { cardsDisagree } from './cardsDisagree.ts';
 import { slowerIsNoHelp } from './countedOrders.ts';

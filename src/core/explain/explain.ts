@@ -4,7 +4,7 @@ import { earlierAgreement } from '../cutmodel/earlierAgreement.ts';
 import { fit, type Fit } from '../cutmodel/fit.ts';
 import type { FitAnswer } from '../cutmodel/fitAnswer.ts';
 import { speedAt } from '../cutmodel/recommend.ts';
-import type { Aim } from '../study/study.ts';
+import type { Aim } from '../cutmodel/aims.ts';
 import type { Explanation, Leaning, LeftOut, SpeedExplained } from './explanation.ts';
 import { learntIn } from './learnt.ts';
 import { fitsAllowed } from './fitsAllowed.ts';

@@ -1,5 +1,5 @@
 import { problemOf, type ProblemOf, type Carried } from '../problem.ts';
-import type { GcodeDialect } from '../machine/gcodeDialect.ts';
+import type { GcodeDialect } from '../dialect/gcodeDialect.ts';
 import type { Setting } from '../machine/setting.ts';
 import type { Point } from '../path/point.ts';
 import type { Polyline } from '../path/polyline.ts';

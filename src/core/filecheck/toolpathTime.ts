@@ -1,5 +1,5 @@
 import type { Machine } from '../machine/machine.ts';
-import type { MotionValues } from '../machine/motionValues.ts';
+import type { MotionValues } from '../motion/motionValues.ts';
 import { jobTime, type JobMove, type JobTime } from '../motion/jobTime.ts';
 import { timeBand, assumedMotion } from '../motion/timeBand.ts';
 import { distanceMm, type Point } from '../path/point.ts';

@@ -1,5 +1,5 @@
-import type { GcodeDialect } from './gcodeDialect.ts';
-import type { MotionValues } from './motionValues.ts';
+import type { GcodeDialect } from '../dialect/gcodeDialect.ts';
+import type { MotionValues } from '../motion/motionValues.ts';
 
 /** One reading of the milliammeter at one power setting. */
 export interface TubePoint {

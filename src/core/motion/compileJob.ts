@@ -1,4 +1,4 @@
-import type { MotionValues } from '../machine/motionValues.ts';
+import type { MotionValues } from './motionValues.ts';
 import { distanceMm, type Point } from '../path/point.ts';
 import type { Polyline } from '../path/polyline.ts';
 import { endOfLine, travelSeconds, type JobMove } from './jobTime.ts';

@@ -1,4 +1,4 @@
-import type { CornerRule } from '../machine/motionValues.ts';
+import type { CornerRule } from './motionValues.ts';
 
 /** Below this change of direction (as the length of the difference of unit vectors) a path runs straight on. */
 const straightOn = 1e-11;

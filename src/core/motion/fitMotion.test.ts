@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import type { CornerRule, MotionValues } from '../machine/motionValues.ts';
+import type { CornerRule, MotionValues } from './motionValues.ts';
 import { compileJob, lineSeconds, otherSeconds } from './compileJob.ts';
 import { fitMotion, type MotionFit, type TimedJob } from './fitMotion.ts';
 import { wholeJobTime, type JobMove } from './jobTime.ts';

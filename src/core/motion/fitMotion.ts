@@ -1,6 +1,6 @@
 import { leastSquares, type LeastSquaresFit, type Residuals } from '../../num/leastSquares.ts';
 import type { Matrix } from '../../num/symmetricMatrix.ts';
-import type { CornerRule, MotionValues } from '../machine/motionValues.ts';
+import type { CornerRule, MotionValues } from './motionValues.ts';
 import { lengthMm } from '../path/polyline.ts';
 import { done, refused, type Outcome } from '../problem.ts';
 import { compileJob, lineSeconds, otherSeconds, type CompiledJob } from './compileJob.ts';

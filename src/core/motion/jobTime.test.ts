@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import type { MotionValues } from '../machine/motionValues.ts';
+import type { MotionValues } from './motionValues.ts';
 import type { Point } from '../path/point.ts';
 import type { Polyline } from '../path/polyline.ts';
 import { jobTime, wholeJobTime, type JobMove } from './jobTime.ts';

@@ -1,4 +1,4 @@
-import type { MotionValues } from '../machine/motionValues.ts';
+import type { MotionValues } from './motionValues.ts';
 import { distanceMm, type Point } from '../path/point.ts';
 import { isClosed, type Polyline } from '../path/polyline.ts';
 import { planPath } from './planPath.ts';

@@ -1,4 +1,4 @@
-import type { CornerRule, MotionValues } from '../machine/motionValues.ts';
+import type { CornerRule, MotionValues } from './motionValues.ts';
 
 export const motionUnknowns = [
   'acceleration',

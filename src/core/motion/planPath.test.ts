@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import type { CornerRule } from '../machine/motionValues.ts';
+import type { CornerRule } from './motionValues.ts';
 import type { Point } from '../path/point.ts';
 import { placed, type Polyline } from '../path/polyline.ts';
 import { planPath, type MotionLimits } from './planPath.ts';

@@ -1,4 +1,4 @@
-import type { CornerRule } from '../machine/motionValues.ts';
+import type { CornerRule } from './motionValues.ts';
 import type { Polyline } from '../path/polyline.ts';
 import { cornerSpeed } from './cornerSpeed.ts';
 import { peakSpeed } from './trapezoid.ts';

@@ -1,4 +1,4 @@
-import type { MotionValues } from '../machine/motionValues.ts';
+import type { MotionValues } from './motionValues.ts';
 
 /**
  * What is assumed of a machine whose motion nobody has measured: a common one, and a quick and a slow one between which it

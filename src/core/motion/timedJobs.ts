@@ -1,4 +1,3 @@
-import type { Machine } from '../machine/machine.ts';
 import type { Point } from '../path/point.ts';
 import type { Polyline } from '../path/polyline.ts';
 import type { JobMove } from './jobTime.ts';
@@ -20,6 +19,12 @@ export interface JobToTime {
   readonly moves: readonly JobMove[];
 }
 
+/** How far and how fast the head of a machine goes. */
+interface Reach {
+  readonly bed?: { readonly widthMm: number; readonly heightMm: number };
+  readonly speedRangeMmPerS: readonly [least: number, most: number];
+}
+
 /**
  * Jobs in which each unknown of the motion shows: the acceleration where the head turns straight back, the corner's rule
  * at three angles, travel, and what every start costs. In the order in which they are worth most: three give a first answer,
@@ -28,7 +33,7 @@ export interface JobToTime {
  * They are run with the beam disarmed: whoever shows them shows the caution of the act `timedJobs`.
  */
 export const jobsToTime = (
-  { bed, speedRangeMmPerS: [, fastest] }: Pick<Machine, 'bed' | 'speedRangeMmPerS'>,
+  { bed, speedRangeMmPerS: [, fastest] }: Reach,
   count: number = timedJobKinds.length,
 ): readonly JobToTime[] => {
   const across = Math.min(300, 0.8 * (bed?.widthMm ?? 375));

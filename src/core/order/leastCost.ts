@@ -3,7 +3,7 @@ import type { CostAssumptions } from '../cost/partCost.ts';
 import { fastestOutAt } from '../cutmodel/evidence.ts';
 import type { Fit } from '../cutmodel/fit.ts';
 import type { LinePoint } from '../cutmodel/fitAnswer.ts';
-import { describePower, powerLimit } from '../machine/deliveredPower.ts';
+import { describePower, powerLimit } from '../tube/deliveredPower.ts';
 import type { Setting } from '../machine/setting.ts';
 import { nextStep, stepNotSlower } from '../machine/speedSteps.ts';
 import type { Fate, OrderPoints } from './orderPoints.ts';

@@ -4,7 +4,7 @@ import type { Fit } from '../cutmodel/fit.ts';
 import { meanSdOf } from '../cutmodel/posterior.ts';
 import { presentLnV50 } from '../cutmodel/presentLevel.ts';
 import { energyCeiling } from '../card/ceiling.ts';
-import { powerLimit } from '../machine/deliveredPower.ts';
+import { powerLimit } from '../tube/deliveredPower.ts';
 import type { Tally } from '../reading/tally.ts';
 import { done, refused, type Outcome, type ProblemOf } from '../problem.ts';
 import { boundsOf, keepsBounds, nothingSeen } from './bounds.ts';

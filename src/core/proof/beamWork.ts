@@ -1,6 +1,6 @@
 import type { Machine } from '../machine/machine.ts';
 import type { Setting } from '../machine/setting.ts';
-import { rampedDelivery } from '../motion/powerRamp.ts';
+import { rampedDelivery } from '../tube/powerRamp.ts';
 
 /** Delivered power as a share of that at full speed, by the speed of the head; tabulated once for many lines. */
 export interface BeamWork {

@@ -3,7 +3,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 import { shapeLengthMm, shapeOutline } from '../card/testShapes.ts';
 import type { CutStudy, StudyCell } from '../cutmodel/cutStudy.ts';
 import { fit, type Fit } from '../cutmodel/fit.ts';
-import type { MotionValues } from '../machine/motionValues.ts';
+import type { MotionValues } from '../motion/motionValues.ts';
 import type { Setting } from '../machine/setting.ts';
 import { placed, type Polyline } from '../path/polyline.ts';
 import { learntCorners } from './learntCorners.ts';

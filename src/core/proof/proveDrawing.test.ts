@@ -6,7 +6,7 @@ import { shapeOutline } from '../card/testShapes.ts';
 import type { CutStudy } from '../cutmodel/cutStudy.ts';
 import { decisionOn } from '../cutmodel/decision.ts';
 import { fit, type Fit } from '../cutmodel/fit.ts';
-import type { MotionValues } from '../machine/motionValues.ts';
+import type { MotionValues } from '../motion/motionValues.ts';
 import type { Setting } from '../machine/setting.ts';
 import { omit } from '../omit.ts';
 import { closed, lengthMm, placed, type Polyline } from '../path/polyline.ts';

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 
 import { shapeOutline } from '../card/testShapes.ts';
 import { undescribedMachine, type Machine } from '../machine/machine.ts';
-import type { MotionValues } from '../machine/motionValues.ts';
+import type { MotionValues } from '../motion/motionValues.ts';
 import type { Setting } from '../machine/setting.ts';
 import { beamAlong } from '../../../test/reference/beamAlong.ts';
 import { planPath } from '../motion/planPath.ts';

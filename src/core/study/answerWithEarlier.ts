@@ -10,7 +10,7 @@ import type { ChangedCode, EarlierCode } from '../problems/earlier.ts';
 import type { EarlierSheet } from './earlierSheet.ts';
 import { countEarlier, historyOf, type EarlierCount } from './historyOf.ts';
 import { splitEarlier } from './pickEarlier.ts';
-import type { Aim } from './study.ts';
+import type { Aim } from '../cutmodel/aims.ts';
 
 /** An answer, and how much of earlier sheets stands behind it. */
 export interface StudyAnswer extends FitAnswer {

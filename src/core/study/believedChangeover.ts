@@ -3,7 +3,7 @@ import type { CutStudy } from '../cutmodel/cutStudy.ts';
 import type { FitAnswer } from '../cutmodel/fitAnswer.ts';
 import { expectedForCard } from '../cutmodel/priors.ts';
 import { strengthOf } from '../cutmodel/strengthOf.ts';
-import { deliveredOrSetting } from '../machine/deliveredPower.ts';
+import { deliveredOrSetting } from '../tube/deliveredPower.ts';
 
 /** A changeover is not thought slower than so many standard deviations of what is expected of the material. */
 const thinkableSds = 3;

@@ -1,7 +1,7 @@
 import type { CardRequest } from '../card/cardRequest.ts';
 import type { CutStudy } from '../cutmodel/cutStudy.ts';
 import type { FitAnswer } from '../cutmodel/fitAnswer.ts';
-import { powerLimit } from '../machine/deliveredPower.ts';
+import { powerLimit } from '../tube/deliveredPower.ts';
 import { believedChangeover } from './believedChangeover.ts';
 
 /** What a person wishes of a card; whatever is left out is taken from the study or from common practice. */

@@ -1,5 +1,5 @@
 import type { CutStudy, StudyCell } from '../cutmodel/cutStudy.ts';
-import { deliveryOf } from '../machine/deliveredPower.ts';
+import { deliveryOf } from '../tube/deliveredPower.ts';
 import type { Setting } from '../machine/setting.ts';
 import type { Problem } from '../problem.ts';
 import { questionSetting, type SettingToQuestion } from '../stock/plausibility.ts';

@@ -1,3 +1,4 @@
+import type { Aim } from '../cutmodel/aims.ts';
 import type { Card } from '../card/card.ts';
 import type { Ask } from '../cutmodel/cutStudy.ts';
 import type { Machine } from '../machine/machine.ts';
@@ -8,9 +9,6 @@ import type { Habit, Tally } from '../reading/tally.ts';
 import type { Stock } from '../stock/stock.ts';
 import type { Foretold } from './foretold.ts';
 import type { StartedOrder } from './startedOrder.ts';
-
-/** What the workshop prefers among settings that keep the promise. */
-export type Aim = 'fastest' | 'gentlest' | 'cleanest';
 
 /** A tally as the workshop keeps it. */
 export interface RecordedTally extends Tally {

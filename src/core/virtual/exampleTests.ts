@@ -3,7 +3,7 @@ import type { BedTest } from '../bed/bedTest.ts';
 import { fourCorners } from '../bed/fourCorners.ts';
 import type { FitAnswer } from '../cutmodel/fitAnswer.ts';
 import type { Bed, Machine } from '../machine/machine.ts';
-import type { Metering } from '../machine/metering.ts';
+import type { Metering } from '../metering/metering.ts';
 import type { Setting } from '../machine/setting.ts';
 import { exampleMachineId } from './exampleMachine.ts';
 import { virtualWorkshop, type WorkshopTraits } from './virtualWorkshop.ts';

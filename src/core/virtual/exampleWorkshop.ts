@@ -4,7 +4,7 @@ import type { ProvenSetting } from '../book/provenSetting.ts';
 import type { Card } from '../card/card.ts';
 import { designCard } from '../card/designCard.ts';
 import { fitStudy } from '../cutmodel/fitStudy.ts';
-import type { Metering } from '../machine/metering.ts';
+import type { Metering } from '../metering/metering.ts';
 import type { Setting } from '../machine/setting.ts';
 import type { WorkshopMachine } from '../machine/workshopMachine.ts';
 import type { ReadingEvent } from '../reading/readingEvent.ts';

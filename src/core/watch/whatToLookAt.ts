@@ -1,5 +1,5 @@
-import type { CurveChange } from '../machine/compareMeterings.ts';
-import { lightSuspects, whereToLook, type Suspect } from '../machine/whereToLook.ts';
+import type { CurveChange } from '../metering/compareMeterings.ts';
+import { lightSuspects, whereToLook, type Suspect } from '../metering/whereToLook.ts';
 import type { LaserOrWood } from './laserOrWood.ts';
 
 /** What a person may look at; each has its sentence, and its cautions, in the words layer. */

@@ -1,4 +1,4 @@
-import { plainDialect } from '../../core/machine/gcodeDialect.ts';
+import { plainDialect } from '../../core/dialect/gcodeDialect.ts';
 import { done } from '../../core/problem.ts';
 import type { MachineFileFormat } from '../fileToMake.ts';
 

@@ -4,7 +4,7 @@ import { demoRequest, requestWithoutTrusted } from '../../../test/fixtures/cardR
 import type { Card } from '../../core/card/card.ts';
 import type { CardRequest } from '../../core/card/cardRequest.ts';
 import { designCard } from '../../core/card/designCard.ts';
-import { plainDialect, type GcodeDialect } from '../../core/machine/gcodeDialect.ts';
+import { plainDialect, type GcodeDialect } from '../../core/dialect/gcodeDialect.ts';
 import { writeGcode } from './writeGcode.ts';
 
 const cardOf = (change: Partial<CardRequest> = {}): Card => {

@@ -3,7 +3,7 @@ import { cardDrawing, type CardDrawing, type DrawnLayer } from '../../core/card/
 import type { DrawnPart } from '../../core/card/cardParts.ts';
 import { cellWords } from '../../core/card/settingWords.ts';
 import type { Air } from '../../core/machine/air.ts';
-import type { GcodeDialect } from '../../core/machine/gcodeDialect.ts';
+import type { GcodeDialect } from '../../core/dialect/gcodeDialect.ts';
 import type { Setting } from '../../core/machine/setting.ts';
 import type { Point } from '../../core/path/point.ts';
 import type { Polyline } from '../../core/path/polyline.ts';

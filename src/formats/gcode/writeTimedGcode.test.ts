@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { timedJobDrawing, timedJobLines } from '../../core/card/timedJobDrawing.ts';
-import { plainDialect } from '../../core/machine/gcodeDialect.ts';
+import { plainDialect } from '../../core/dialect/gcodeDialect.ts';
 import { undescribedMachine } from '../../core/machine/machine.ts';
 import { jobsToTime, timedJobKinds } from '../../core/motion/timedJobs.ts';
 import { lengthMm } from '../../core/path/polyline.ts';

@@ -1,5 +1,5 @@
 import { timedJobLines } from '../../core/card/timedJobDrawing.ts';
-import type { GcodeDialect } from '../../core/machine/gcodeDialect.ts';
+import type { GcodeDialect } from '../../core/dialect/gcodeDialect.ts';
 import type { JobToTime } from '../../core/motion/timedJobs.ts';
 import type { Point } from '../../core/path/point.ts';
 import { comment, comments } from './gcodeComments.ts';

@@ -1,6 +1,6 @@
 import { z } from 'zod';
-import type { FocusRamp } from '../../core/machine/focusRamp.ts';
-import type { FocusReadings, FocusTest } from '../../core/machine/focusTest.ts';
+import type { FocusRamp } from '../../core/focus/focusRamp.ts';
+import type { FocusReadings, FocusTest } from '../../core/focus/focusTest.ts';
 import { between, id, isoTime, label, note } from './bounds.ts';
 import { bounds } from './limits.ts';
 

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { GcodeDialect } from '../../core/machine/gcodeDialect.ts';
+import type { GcodeDialect } from '../../core/dialect/gcodeDialect.ts';
 
 /** M3 or M4 in any way of writing them, outside comments. */
 const lightsBeam = (line: string): boolean =>

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { Bed, Machine, SlowCut } from '../../core/machine/machine.ts';
-import type { MotionValues } from '../../core/machine/motionValues.ts';
+import type { MotionValues } from '../../core/motion/motionValues.ts';
 import {
   between,
   currentMa,

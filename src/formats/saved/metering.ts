@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { Metering } from '../../core/machine/metering.ts';
+import type { Metering } from '../../core/metering/metering.ts';
 import { currentMa, id, isoTime, label, note, pct, waterC } from './bounds.ts';
 
 /** A metering as saved and sent: its readings in the order in which they were read, repeats and all. */

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import type { Ask } from '../../core/cutmodel/cutStudy.ts';
 import type { PromiseWish } from '../../core/reading/promise.ts';
-import type { Aim, SavedStudy, Study } from '../../core/study/study.ts';
+import type { SavedStudy, Study } from '../../core/study/study.ts';
+import type { Aim } from '../../core/cutmodel/aims.ts';
 import { id, isoTime, lengthMm, pct, speedMmPerS } from './bounds.ts';
 import { cardShape } from './card.ts';
 import { machineShape } from './machine.ts';

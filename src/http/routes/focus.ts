@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import type { Ports } from '../../app/ports/ports.ts';
 import type { FocusTestRead } from '../../app/machine/recordFocusTest.ts';
-import { checkGauge, servedThicknessMm } from '../../core/machine/focusAdvice.ts';
+import { checkGauge, servedThicknessMm } from '../../core/focus/focusAdvice.ts';
 import type { Machine } from '../../core/machine/machine.ts';
 import { done } from '../../core/problem.ts';
 import type { Stock } from '../../core/stock/stock.ts';

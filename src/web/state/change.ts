@@ -7,7 +7,8 @@ import type { ReadingEvent } from '../../core/reading/readingEvent.ts';
 import type { Habit } from '../../core/reading/tally.ts';
 import type { Stock } from '../../core/stock/stock.ts';
 import type { StartedOrder } from '../../core/study/startedOrder.ts';
-import type { Aim, RecordedTally, Study } from '../../core/study/study.ts';
+import type { RecordedTally, Study } from '../../core/study/study.ts';
+import type { Aim } from '../../core/cutmodel/aims.ts';
 import { changesAfter, type MachineSaid } from './machineChanges.ts';
 
 /** What of a study's head may be replaced. `habit: null` takes it away. */

@@ -2,7 +2,7 @@ import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
 import type { NextCardAnswer } from '../../core/cutmodel/fitAnswer.ts';
 import type { StudyAnswer } from '../../core/study/answerWithEarlier.ts';
 import type { EarlierSheet } from '../../core/study/earlierSheet.ts';
-import type { Aim } from '../../core/study/study.ts';
+import type { Aim } from '../../core/cutmodel/aims.ts';
 import type { ModelQuestion, ModelReply } from '../worker/messages.ts';
 
 /** The model on its own thread, asked in promises. */

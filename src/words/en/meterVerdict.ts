@@ -1,5 +1,5 @@
-import type { CurveChange } from '../../core/machine/compareMeterings.ts';
-import type { Suspect, WhereToLook } from '../../core/machine/whereToLook.ts';
+import type { CurveChange } from '../../core/metering/compareMeterings.ts';
+import type { Suspect, WhereToLook } from '../../core/metering/whereToLook.ts';
 import { currentWords, powerWords } from './figures.ts';
 import { looks } from './looks.ts';
 

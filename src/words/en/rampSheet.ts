@@ -1,4 +1,4 @@
-import type { FocusRamp } from '../../core/machine/focusRamp.ts';
+import type { FocusRamp } from '../../core/focus/focusRamp.ts';
 import type { RampLine } from '../../core/card/rampCard.ts';
 import { lengthWords, powerWords, speedWords } from './figures.ts';
 

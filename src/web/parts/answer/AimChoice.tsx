@@ -1,4 +1,5 @@
-import type { Aim, Study } from '../../../core/study/study.ts';
+import type { Study } from '../../../core/study/study.ts';
+import type { Aim } from '../../../core/cutmodel/aims.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
 import { powerWords } from '../../../words/en/figures.ts';
 import type { HeadChange } from '../../state/change.ts';

@@ -1,5 +1,5 @@
 import { Link } from 'wouter';
-import { describePower } from '../../../core/machine/deliveredPower.ts';
+import { describePower } from '../../../core/tube/deliveredPower.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
 import { answerText as words } from '../../../words/en/screens/answer.ts';
 import { pages } from '../../state/pages.ts';

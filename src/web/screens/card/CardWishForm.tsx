@@ -1,5 +1,5 @@
 import { boardOf } from '../../../core/card/boardOf.ts';
-import { powerLimit } from '../../../core/machine/deliveredPower.ts';
+import { powerLimit } from '../../../core/tube/deliveredPower.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
 import { sheetsCut } from '../../../core/study/sheetsCut.ts';
 import type { Study } from '../../../core/study/study.ts';

@@ -2,7 +2,7 @@ import { fourCorners, type FourCorners } from '../../../core/bed/fourCorners.ts'
 import { scatterUnstudied, type Scatter } from '../../../core/bed/placeEffects.ts';
 import { scoringGuess } from '../../../core/card/scoring.ts';
 import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
-import { powerLimit } from '../../../core/machine/deliveredPower.ts';
+import { powerLimit } from '../../../core/tube/deliveredPower.ts';
 import type { Bed } from '../../../core/machine/machine.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { Outcome } from '../../../core/problem.ts';

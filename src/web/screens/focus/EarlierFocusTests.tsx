@@ -1,5 +1,5 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { findFocus } from '../../../core/machine/findFocus.ts';
+import { findFocus } from '../../../core/focus/findFocus.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
 import { focusText as words } from '../../../words/en/screens/focus.ts';
 import { SureAction } from '../../parts/action/SureAction.tsx';

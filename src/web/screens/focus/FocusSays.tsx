@@ -1,5 +1,5 @@
-import { checkGauge, focusAdvice, servedThicknessMm } from '../../../core/machine/focusAdvice.ts';
-import type { FocusFound } from '../../../core/machine/focusTest.ts';
+import { checkGauge, focusAdvice, servedThicknessMm } from '../../../core/focus/focusAdvice.ts';
+import type { FocusFound } from '../../../core/focus/focusTest.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { lengthWords } from '../../../words/en/figures.ts';

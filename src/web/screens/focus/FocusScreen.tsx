@@ -1,5 +1,5 @@
 import { rampCard } from '../../../core/card/rampCard.ts';
-import { findFocus } from '../../../core/machine/findFocus.ts';
+import { findFocus } from '../../../core/focus/findFocus.ts';
 import type { WorkshopMachine } from '../../../core/machine/workshopMachine.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import { stripChangeover } from '../../../core/study/stripChangeover.ts';

@@ -1,4 +1,4 @@
-import type { UnkeptFocusTest } from '../../../core/machine/focusTest.ts';
+import type { UnkeptFocusTest } from '../../../core/focus/focusTest.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
 import { focusText as words } from '../../../words/en/screens/focus.ts';
 import { KeepTest } from '../../parts/earlier/KeepTest.tsx';

@@ -1,4 +1,4 @@
-import { checkedRamp, rampAbout, type FocusRamp } from '../../../core/machine/focusRamp.ts';
+import { checkedRamp, rampAbout, type FocusRamp } from '../../../core/focus/focusRamp.ts';
 import { lengthWords } from '../../../words/en/figures.ts';
 import { focusText as words } from '../../../words/en/screens/focus.ts';
 import { Action } from '../../parts/action/Action.tsx';

@@ -1,4 +1,4 @@
-import { gapAtMm, type FocusRamp } from '../../../core/machine/focusRamp.ts';
+import { gapAtMm, type FocusRamp } from '../../../core/focus/focusRamp.ts';
 import { lengthWords } from '../../../words/en/figures.ts';
 import { focusText as words } from '../../../words/en/screens/focus.ts';
 import '../../parts/drawn/drawn.css';

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import type { FocusReadings, UnkeptFocusTest } from '../../../core/machine/focusTest.ts';
+import type { FocusReadings, UnkeptFocusTest } from '../../../core/focus/focusTest.ts';
 import type { RampLine } from '../../../core/card/rampCard.ts';
 import { done, refused, type Outcome } from '../../../core/problem.ts';
 import { readLength, readLineWidth } from '../../parts/quantity/readers.ts';

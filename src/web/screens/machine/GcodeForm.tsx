@@ -1,4 +1,4 @@
-import { plainDialect, type GcodeDialect } from '../../../core/machine/gcodeDialect.ts';
+import { plainDialect, type GcodeDialect } from '../../../core/dialect/gcodeDialect.ts';
 import { machineText as words } from '../../../words/en/screens/machine.ts';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { More } from '../../parts/more/More.tsx';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { plainDialect } from '../../../core/machine/gcodeDialect.ts';
+import { plainDialect } from '../../../core/dialect/gcodeDialect.ts';
 import { readOwnLines } from './ownLines.ts';
 
 describe('lines of G-code of one’s own', () => {

@@ -1,7 +1,7 @@
 import { useState } from 'react';
-import { compareMeterings } from '../../../core/machine/compareMeterings.ts';
-import type { Metering } from '../../../core/machine/metering.ts';
-import { whereToLook, type CutsNow } from '../../../core/machine/whereToLook.ts';
+import { compareMeterings } from '../../../core/metering/compareMeterings.ts';
+import type { Metering } from '../../../core/metering/metering.ts';
+import { whereToLook, type CutsNow } from '../../../core/metering/whereToLook.ts';
 import { meterVerdictText as verdict } from '../../../words/en/meterVerdict.ts';
 import { meterText as words } from '../../../words/en/screens/meter.ts';
 import { Choice } from '../../parts/choice/Choice.tsx';

@@ -1,6 +1,6 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
-import { meterReport } from '../../../core/machine/meterReport.ts';
-import type { Metering } from '../../../core/machine/metering.ts';
+import { meterReport } from '../../../core/metering/meterReport.ts';
+import type { Metering } from '../../../core/metering/metering.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
 import { meterText as words } from '../../../words/en/screens/meter.ts';
 import { Action } from '../../parts/action/Action.tsx';

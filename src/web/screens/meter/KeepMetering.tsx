@@ -1,7 +1,7 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import type { Machine } from '../../../core/machine/machine.ts';
-import type { MeterReport } from '../../../core/machine/meterReport.ts';
-import type { UnkeptMetering } from '../../../core/machine/metering.ts';
+import type { MeterReport } from '../../../core/metering/meterReport.ts';
+import type { UnkeptMetering } from '../../../core/metering/metering.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
 import { meterText as words } from '../../../words/en/screens/meter.ts';
 import { Action } from '../../parts/action/Action.tsx';

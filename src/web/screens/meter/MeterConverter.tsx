@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { currentAt, settingAt, type MeterCurve } from '../../../core/machine/meterCurve.ts';
+import { currentAt, settingAt, type MeterCurve } from '../../../core/metering/meterCurve.ts';
 import type { Problem } from '../../../core/problem.ts';
 import { currentWords, powerWords } from '../../../words/en/figures.ts';
 import { meterText as words } from '../../../words/en/screens/meter.ts';

@@ -1,5 +1,5 @@
-import type { MeterReport } from '../../../core/machine/meterReport.ts';
-import type { UnkeptMetering } from '../../../core/machine/metering.ts';
+import type { MeterReport } from '../../../core/metering/meterReport.ts';
+import type { UnkeptMetering } from '../../../core/metering/metering.ts';
 import { currentWords, powerWords } from '../../../words/en/figures.ts';
 import { meterText as words } from '../../../words/en/screens/meter.ts';
 import { More } from '../../parts/more/More.tsx';

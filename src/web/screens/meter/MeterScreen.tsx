@@ -1,6 +1,6 @@
 import type { Machine } from '../../../core/machine/machine.ts';
-import { meterReport } from '../../../core/machine/meterReport.ts';
-import type { UnkeptMetering } from '../../../core/machine/metering.ts';
+import { meterReport } from '../../../core/metering/meterReport.ts';
+import type { UnkeptMetering } from '../../../core/metering/metering.ts';
 import { currentWords, temperatureWords } from '../../../words/en/figures.ts';
 import { meterText as words } from '../../../words/en/screens/meter.ts';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';

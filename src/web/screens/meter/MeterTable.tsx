@@ -1,8 +1,8 @@
 import { useState } from 'react';
 import type { Machine } from '../../../core/machine/machine.ts';
-import { powerLimit } from '../../../core/machine/deliveredPower.ts';
-import { longestPulseS } from '../../../core/machine/meterPulse.ts';
-import { meterPlan, type MeterPlan, type MeterStep } from '../../../core/machine/meterPlan.ts';
+import { powerLimit } from '../../../core/tube/deliveredPower.ts';
+import { longestPulseS } from '../../../core/metering/meterPulse.ts';
+import { meterPlan, type MeterPlan, type MeterStep } from '../../../core/metering/meterPlan.ts';
 import { currentWords, powerWords } from '../../../words/en/figures.ts';
 import { meterText as words } from '../../../words/en/screens/meter.ts';
 import { Action } from '../../parts/action/Action.tsx';

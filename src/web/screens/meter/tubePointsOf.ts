@@ -1,5 +1,5 @@
 import type { TubePoint } from '../../../core/machine/machine.ts';
-import type { MeterCurve } from '../../../core/machine/meterCurve.ts';
+import type { MeterCurve } from '../../../core/metering/meterCurve.ts';
 
 /**
  * A metering's curve as the few points by which a machine is told: where it stayed dark, then each setting with what it

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import type { MotionValues } from '../../../core/machine/motionValues.ts';
+import type { MotionValues } from '../../../core/motion/motionValues.ts';
 import type { MotionFit } from '../../../core/motion/fitMotion.ts';
 import { motionText as words } from '../../../words/en/screens/motion.ts';
 import { Action } from '../../parts/action/Action.tsx';

@@ -1,7 +1,7 @@
 import { useMemo, useState } from 'react';
 import { timedJobLines } from '../../../core/card/timedJobDrawing.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
-import type { MotionValues } from '../../../core/machine/motionValues.ts';
+import type { MotionValues } from '../../../core/motion/motionValues.ts';
 import type { MotionFit } from '../../../core/motion/fitMotion.ts';
 import { jobsToTime, type JobToTime } from '../../../core/motion/timedJobs.ts';
 import { refused, type Outcome, type Problem } from '../../../core/problem.ts';

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { MotionValues } from '../../../core/machine/motionValues.ts';
+import type { MotionValues } from '../../../core/motion/motionValues.ts';
 import { machineShape } from '../../../formats/saved/machine.ts';
 import { draftOf, motionOf } from './motionDraft.ts';
 

@@ -1,4 +1,4 @@
-import type { CornerRule, MotionValues } from '../../../core/machine/motionValues.ts';
+import type { CornerRule, MotionValues } from '../../../core/motion/motionValues.ts';
 import { bounds } from '../../../formats/saved/limits.ts';
 import { withOptional } from '../../state/withOptional.ts';
 

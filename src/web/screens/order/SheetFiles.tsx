@@ -1,6 +1,6 @@
 import { useMemo, useState } from 'react';
 import { splitDrawing } from '../../../app/drawing/splitDrawing.ts';
-import { plainDialect } from '../../../core/machine/gcodeDialect.ts';
+import { plainDialect } from '../../../core/dialect/gcodeDialect.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { Problem } from '../../../core/problem.ts';

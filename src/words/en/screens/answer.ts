@@ -1,7 +1,7 @@
 import type { Air } from '../../../core/machine/air.ts';
 import type { MorePasses } from '../../../core/cutmodel/fitAnswer.ts';
 import type { PromiseWish } from '../../../core/reading/promise.ts';
-import type { Aim } from '../../../core/study/study.ts';
+import type { Aim } from '../../../core/cutmodel/aims.ts';
 import {
   counted,
   currentWords,

@@ -1,5 +1,5 @@
-import type { FocusAdvice, GaugeCheck } from '../../../core/machine/focusAdvice.ts';
-import type { FocusFound, FocusTest, Interval } from '../../../core/machine/focusTest.ts';
+import type { FocusAdvice, GaugeCheck } from '../../../core/focus/focusAdvice.ts';
+import type { FocusFound, FocusTest, Interval } from '../../../core/focus/focusTest.ts';
 import { lengthWords } from '../figures.ts';
 import { inUnitsShown } from '../inUnits.ts';
 

@@ -1,6 +1,6 @@
-import type { MeterWhy } from '../../../core/machine/meterPlan.ts';
-import type { RatedSetting } from '../../../core/machine/meterReport.ts';
-import type { Metering } from '../../../core/machine/metering.ts';
+import type { MeterWhy } from '../../../core/metering/meterPlan.ts';
+import type { RatedSetting } from '../../../core/metering/meterReport.ts';
+import type { Metering } from '../../../core/metering/metering.ts';
 import { counted, currentWords, powerWords, temperatureWords } from '../figures.ts';
 
 const why: Readonly<Record<MeterWhy, string>> = {

@@ -1,4 +1,4 @@
-import type { CornerRule, MotionValues } from '../../../core/machine/motionValues.ts';
+import type { CornerRule, MotionValues } from '../../../core/motion/motionValues.ts';
 import type { MotionFit } from '../../../core/motion/fitMotion.ts';
 import type { MotionUnknown } from '../../../core/motion/motionUnknowns.ts';
 import type { TimedJobKind } from '../../../core/motion/timedJobs.ts';

@@ -1,5 +1,5 @@
 import { done, refused, type Outcome } from '../problem.ts';
-import type { TubePoint } from './machine.ts';
+import type { TubePoint } from '../machine/machine.ts';
 import { firingBracket, litSettings, meterSettings, type MeterSetting } from './meterSettings.ts';
 
 /** Why a setting is on the list. */

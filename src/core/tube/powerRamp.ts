@@ -1,4 +1,4 @@
-import { deliveryOf } from '../machine/deliveredPower.ts';
+import { deliveryOf } from './deliveredPower.ts';
 import type { Machine } from '../machine/machine.ts';
 import { cornerPowerPct, type Setting } from '../machine/setting.ts';
 

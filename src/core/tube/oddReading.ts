@@ -1,4 +1,4 @@
-import type { Machine, TubePoint } from './machine.ts';
+import type { Machine, TubePoint } from '../machine/machine.ts';
 
 /** A reading that cannot be right beside the others, or beside the rating. */
 export interface OddReading extends TubePoint {

@@ -10,7 +10,7 @@ import {
 import { normalQuantile } from '../../num/normal.ts';
 import { weightedQuantiles } from '../../num/weightedQuantile.ts';
 import { done, refused, type Outcome } from '../problem.ts';
-import type { TubePoint } from './machine.ts';
+import type { TubePoint } from '../machine/machine.ts';
 import { meterNoise, sdOfMean, type MeterNoise } from './meterNoise.ts';
 import {
   firingBracket,

@@ -1,4 +1,4 @@
-import type { Machine, TubePoint } from './machine.ts';
+import type { Machine, TubePoint } from '../machine/machine.ts';
 import {
   currentMaAt,
   powerPctAt,

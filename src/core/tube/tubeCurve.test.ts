@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import { undescribedMachine, type Machine, type TubePoint } from './machine.ts';
+import { undescribedMachine, type Machine, type TubePoint } from '../machine/machine.ts';
 import { currentMaAt, powerPctAt, tubeCurve, type TubeCurve } from './tubeCurve.ts';
 
 const withReadings = (tubePoints: readonly TubePoint[]): Machine => ({

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { deliveredFraction, describePower, powerLimit } from './deliveredPower.ts';
-import { undescribedMachine, type Machine } from './machine.ts';
+import { undescribedMachine, type Machine } from '../machine/machine.ts';
 
 /** An invented tube whose readings meet what practice says of one rated 19 mA. */
 const rated19: Machine = {

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
 import { tQuantile } from '../../num/distributions.ts';
-import type { TubePoint } from './machine.ts';
+import type { TubePoint } from '../machine/machine.ts';
 import { currentAt, meterCurve, settingAt, type MeterCurve } from './meterCurve.ts';
 
 type Pair = readonly [powerPct: number, currentMa: number];

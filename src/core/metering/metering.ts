@@ -1,4 +1,4 @@
-import type { TubePoint } from './machine.ts';
+import type { TubePoint } from '../machine/machine.ts';
 
 /** One sitting at the milliammeter: what the tube drew at some power settings, on one day. */
 export interface Metering {

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 
-import type { TubePoint } from './machine.ts';
-import { undescribedMachine } from './machine.ts';
-import { deliveredFraction } from './deliveredPower.ts';
+import type { TubePoint } from '../machine/machine.ts';
+import { undescribedMachine } from '../machine/machine.ts';
+import { deliveredFraction } from '../tube/deliveredPower.ts';
 import type { Metering } from './metering.ts';
 import { meterReport, type MeterReport } from './meterReport.ts';
 

@@ -2,7 +2,7 @@ import { param } from '../../../test/samples/param.ts';
 import { describe, expect, it } from 'vitest';
 
 import { seededRandom } from '../../num/seededRandom.ts';
-import type { TubePoint } from './machine.ts';
+import type { TubePoint } from '../machine/machine.ts';
 import type { Metering } from './metering.ts';
 import { meterRemarks } from './meterRemarks.ts';
 

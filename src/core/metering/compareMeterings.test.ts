@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 
 import { seededRandom } from '../../num/seededRandom.ts';
 import { compareMeterings, type CurveChange } from './compareMeterings.ts';
-import type { TubePoint } from './machine.ts';
+import type { TubePoint } from '../machine/machine.ts';
 import type { Metering } from './metering.ts';
 import { whereToLook } from './whereToLook.ts';
 

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 
-import type { TubePoint } from './machine.ts';
+import type { TubePoint } from '../machine/machine.ts';
 import { meterPlan, widestGapPct, type MeterPlan } from './meterPlan.ts';
 import { firingBracket, litSettings, meterSettings } from './meterSettings.ts';
 

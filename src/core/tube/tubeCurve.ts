@@ -6,7 +6,7 @@ import {
   type MonotoneCubic,
 } from '../../num/monotoneCubic.ts';
 import { done, refused, type Outcome } from '../problem.ts';
-import type { Machine, TubePoint } from './machine.ts';
+import type { Machine, TubePoint } from '../machine/machine.ts';
 
 /** How far, in points of setting, the curve is drawn straight on past its first and last reading. */
 export const tubeCurveReachPct = 10;

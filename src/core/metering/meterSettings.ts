@@ -1,4 +1,4 @@
-import type { TubePoint } from './machine.ts';
+import type { TubePoint } from '../machine/machine.ts';
 
 /** All readings at one power setting. */
 export interface MeterSetting {
