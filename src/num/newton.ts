@@ -1,4 +1,4 @@
-import { choleskyInto, choleskySolve } from './cholesky.ts';
+import { choleskyInto, choleskySolve, solveLower } from './cholesky.ts';
 
 /** A function to be maximised: writes its gradient at `point` into `gradient` and returns its value. */
 export type Climb = (point: Float64Array, gradient: Float64Array) => number;
@@ -73,7 +73,19 @@ export const newtonClimb = (
   return { point, value, curvature, factor, iterations, converged };
 };
 
-const minusHessian = (
+/** The standard deviation of one coordinate in the normal about a summit. */
+export const spreadAt = (
+  { factor, point }: Pick<Summit, 'factor' | 'point'>,
+  axis: number,
+): number => {
+  const unit = new Float64Array(point.length);
+  unit[axis] = 1;
+  // Its variance is the squared length of L⁻¹e.
+  return Math.hypot(...solveLower(factor, point.length, unit));
+};
+
+/** Minus the second derivatives by forward differences of the gradient; rows of held coordinates are those of the unit matrix. */
+export const minusHessian = (
   climb: Climb,
   point: Float64Array,
   gradient: Float64Array,

@@ -31,63 +31,100 @@ export const gatherAlike = ({ observations, priors }: Model): readonly CutAlike[
   return [...groups.values()];
 };
 
-/** A sum of logarithms, the last of which are still a product: one logarithm for many. */
-export interface LogProduct {
-  log: number;
-  product: number;
-}
-
 /** So many alike are multiplied; of more the logarithm is quicker. */
 const fewAlike = 3;
 /** A product below `leastProduct` is made a logarithm before its digits go, and so is a chance that is next to none. */
 const leastProduct = 1e-100;
 const leastFactor = 1e-60;
 
-const multiply = (into: LogProduct, count: number, probability: number): void => {
-  if (count === 0) return;
-  if (count > fewAlike || !(probability > leastFactor)) {
-    into.log += count * Math.log(Math.max(leastProbability, probability));
-    return;
-  }
-  for (let i = 0; i < count; i += 1) into.product *= probability;
-  if (into.product < leastProduct) {
-    into.log += Math.log(into.product);
-    into.product = 1;
-  }
-};
+/** ln of the chance that the shapes of some settings ended as they did, each with its margin shifted by so much. */
+export type LogChance = (
+  some: readonly number[],
+  shift: number,
+  at: {
+    readonly p: Parameters;
+    /** Of each setting: its margin on a mean sheet, and the share that meets a flaw. */
+    readonly margin: Float64Array;
+    readonly flaw: Float64Array;
+  },
+) => number;
+
+/** What a setting is in the table of {@link logChanceOf}: so many numbers one after the other. */
+const columns = 10;
 
 /**
- * Multiplies by the chance that all ended as they did, where the setting's margin is `margin` and a share `flaw` of them met a
- * flaw. Two values of the distribution function whatever their number: right to its table's 1e-10, so only where grades
- * may be misread.
+ * Two values of the distribution function a setting whatever the number of its shapes: right to its table's 1e-10, so only
+ * where grades may be misread. Settings stand in one table of numbers: it is the inner loop of every sum of many sheets.
  */
-export const multiplyAlike = (
-  into: LogProduct,
-  { cut, care, out, hangs, stays, notOut, flaw: seen }: CutAlike,
-  margin: number,
-  p: Parameters,
-  flaw: number,
-  cdf: Sigmoid,
-): void => {
-  const { lengths } = cut;
-  const { misread, overlooked } = care;
-  const sound = 1 - flaw;
-  const asFell = overlooked * flaw;
-  // Of those that all stayed, coming out is not asked for, as little as coming through of those that all came out.
-  let ofOut = out === 0 && hangs === 0 && notOut === 0 ? 0 : cdf(margin / p.sigma);
-  let ofThrough =
-    hangs === 0 && stays === 0
-      ? 1
-      : cdf((margin + p.cornersExponent * cut.lnCorners + p.hangBand) / p.sigma);
-  if (lengths !== 1) {
-    if (ofOut !== 0) ofOut **= lengths;
-    if (ofThrough !== 1) ofThrough **= lengths;
-  }
-  multiply(into, out, asRead(misread, sound * ofOut));
-  multiply(into, hangs, asRead(misread, 0.5 * asFell + sound * Math.max(0, ofThrough - ofOut)));
-  multiply(into, stays, asRead(misread, 0.5 * asFell + sound * (1 - ofThrough)));
-  multiply(into, notOut, asRead(misread, asFell + sound * (1 - ofOut)));
-  multiply(into, seen, flaw);
+export const logChanceOf = (settings: readonly CutAlike[], cdf: Sigmoid): LogChance => {
+  const table = Float64Array.from(
+    settings.flatMap(({ cut, care, out, hangs, stays, notOut, flaw }) => [
+      out,
+      hangs,
+      stays,
+      notOut,
+      flaw,
+      cut.lengths,
+      cut.lnCorners,
+      asRead(care.misread, 0),
+      asRead(care.misread, 1) - asRead(care.misread, 0),
+      care.overlooked,
+    ]),
+  );
+  let log = 0;
+  let product = 1;
+  const multiply = (count: number, probability: number): void => {
+    if (count > fewAlike || !(probability > leastFactor)) {
+      log += count * Math.log(Math.max(leastProbability, probability));
+      return;
+    }
+    product *=
+      count === 1
+        ? probability
+        : count === 2
+          ? probability * probability
+          : probability * probability * probability;
+    if (product < leastProduct) {
+      log += Math.log(product);
+      product = 1;
+    }
+  };
+  return (some, shift, { p: { sigma, cornersExponent, hangBand }, margin, flaw }) => {
+    log = 0;
+    product = 1;
+    for (const i of some) {
+      const first = i * columns;
+      const out = table[first] ?? NaN;
+      const hangs = table[first + 1] ?? NaN;
+      const stays = table[first + 2] ?? NaN;
+      const notOut = table[first + 3] ?? NaN;
+      const seen = table[first + 4] ?? NaN;
+      const lengths = table[first + 5] ?? NaN;
+      const never = table[first + 7] ?? NaN;
+      const kept = table[first + 8] ?? NaN;
+      const met = flaw[i] ?? NaN;
+      const sound = 1 - met;
+      const here = (margin[i] ?? NaN) + shift;
+      // Of those that all stayed, coming out is not asked for, as little as coming through of those that all came out.
+      let ofOut = out === 0 && hangs === 0 && notOut === 0 ? 0 : cdf(here / sigma);
+      let ofThrough =
+        hangs === 0 && stays === 0
+          ? 1
+          : cdf((here + cornersExponent * (table[first + 6] ?? NaN) + hangBand) / sigma);
+      if (lengths !== 1) {
+        if (ofOut !== 0) ofOut **= lengths;
+        if (ofThrough !== 1) ofThrough **= lengths;
+      }
+      const asFell = (table[first + 9] ?? NaN) * met;
+      if (out !== 0) multiply(out, never + kept * sound * ofOut);
+      if (hangs !== 0)
+        multiply(hangs, never + kept * (0.5 * asFell + sound * Math.max(0, ofThrough - ofOut)));
+      if (stays !== 0) multiply(stays, never + kept * (0.5 * asFell + sound * (1 - ofThrough)));
+      if (notOut !== 0) multiply(notOut, never + kept * (asFell + sound * (1 - ofOut)));
+      if (seen !== 0) multiply(seen, met);
+    }
+    return log + Math.log(product);
+  };
 };
 
 /** The same with its slopes. */

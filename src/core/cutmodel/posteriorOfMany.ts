@@ -5,14 +5,16 @@ import {
   type Sample,
 } from '../../num/adaptiveSampling.ts';
 import { kronecker } from '../../num/kronecker.ts';
-import { positiveFactor, type Summit } from '../../num/newton.ts';
+import { positiveFactor, type Climb, type Summit } from '../../num/newton.ts';
+import { straightAlong } from '../../num/straightAlong.ts';
 import { thinWeights } from '../../num/thinWeights.ts';
 import { leastCurvature } from './conditionalShape.ts';
 import { links as allLinks, type Link } from './links.ts';
 import { layOut, type Layout, type Model } from './model.ts';
 import { decoded, linksWith, onceASheet, type LinkWeights, type Posterior } from './posterior.ts';
-import { summitsOf } from './proposal.ts';
+import { summitsFrom, summitsOf } from './proposal.ts';
 import { integratedTarget, type IntegratedTarget } from './sheetIntegral.ts';
+import { settledBatches } from './settledBatches.ts';
 
 /**
  * How many points a link's posterior is drawn with, a round, and how long it goes on: to so many effective points for a link
@@ -44,6 +46,8 @@ interface KnownLink {
   readonly link: Link;
   readonly share: number;
   readonly goal: IntegratedTarget;
+  readonly climb: Climb;
+  /** Its summits, in settled coordinates. */
   readonly starts: readonly Summit[];
   /** ln of its share of the posterior, by its summits. */
   readonly evidence: number;
@@ -72,33 +76,42 @@ export const posteriorOfMany = (
 ): Posterior => {
   const layout = layOut({ ...model, sheets: 0 });
   const { size } = layout;
-  const known: KnownLink[] = [];
-  for (const { link, share } of linksWith(linkWeights)) {
-    const goal = integratedTarget(model, layout, link);
-    // The links' hills stand close to each other: only for the first one are they looked for from afar.
-    const near = known[0]?.starts.map(({ point }) => point);
-    const summits = near ? summitsOf(goal, near) : climbed(model, layout, link, goal);
-    const highest = Math.max(...summits.map(({ value }) => value));
-    const starts = distinctOf(summits.filter(({ value }) => value >= highest - lowerBy));
-    const evidence = Math.log(share) + Math.max(...starts.map(evidenceAt));
-    known.push({ link, share, goal, starts, evidence });
-  }
-  const best = Math.max(...known.map(({ evidence }) => evidence));
-  const bearing = known.filter(({ evidence }) => evidence >= best - idleBelow);
-  const whole = bearing.reduce((sum, { evidence }) => sum + Math.exp(evidence - best), 0);
+  const { known, settled } = knownLinks(model, layout, linkWeights);
+  const best = known.reduce((a, b) => (b.evidence > a.evidence ? b : a));
+  const bearing = known.filter(({ evidence }) => evidence >= best.evidence - idleBelow);
+  const whole = bearing.reduce((sum, one) => sum + Math.exp(one.evidence - best.evidence), 0);
+  // The links' ridges run alike.
+  const straight = straightAlong(best.climb, highestOf(best.starts), {
+    axis: layout.lnSigma,
+    spacing: ridgeSpacing,
+    leastCurvature,
+  });
   const each = bearing.map(({ link, share, goal, starts, evidence }): OfLink => {
+    const y = new Float64Array(size);
+    const z = new Float64Array(size);
+    const toZ = (x: Float64Array): number => {
+      const ln = straight.toBent(x, y);
+      return ln + settled.toZ(y, z);
+    };
     const sample = sampleAdaptively({
       size,
-      logDensity: goal.value,
+      logDensity: (x) => toZ(x) + goal.value(z),
       starts: starts.map(({ point, curvature }) =>
-        normalAtSummit(point, positiveFactor(Float64Array.from(curvature), size, leastCurvature)),
+        straight.normalAbout(
+          normalAtSummit(point, positiveFactor(Float64Array.from(curvature), size, leastCurvature)),
+        ),
       ),
       guard: standardNormal(size),
       bendsAlong: layout.lnSigma,
       points,
       mostRounds,
-      enough: Math.max(least, enough * Math.sqrt(Math.exp(evidence - best) / whole)),
+      enough: Math.max(least, enough * Math.sqrt(Math.exp(evidence - best.evidence) / whole)),
     });
+    for (let i = 0; i < sample.count; i += 1) {
+      const at = sample.z.subarray(i * size, (i + 1) * size);
+      toZ(at);
+      at.set(z);
+    }
     const factor = Math.log(share / sample.count) - 0.5 * size * Math.log(2 * Math.PI);
     return { link, index: allLinks.indexOf(link), goal, sample, factor };
   });
@@ -123,6 +136,37 @@ export const posteriorOfMany = (
   };
 };
 
+/** How far apart the nodes of the ridge along ln σ stand, in prior standard deviations. */
+const ridgeSpacing = { least: 0.1, most: 0.8 } as const;
+
+/** The links with their summits, in coordinates in which batches are settled by those of the first. */
+const knownLinks = (model: Model, layout: Layout, linkWeights: LinkWeights) => {
+  const goals = linksWith(linkWeights).map(({ link, share }) => ({
+    link,
+    share,
+    goal: integratedTarget(model, layout, link),
+  }));
+  const [first] = goals;
+  if (!first) throw new Error('a posterior needs a link');
+  // The links' hills stand close to each other: only for the first one are they looked for from afar.
+  const seen = climbed(model, layout, first.link, first.goal);
+  const settled = settledBatches(first.goal, highestOf(seen));
+  let near = seen.map(({ point }) => settled.toY(point));
+  const known = goals.map(({ link, share, goal }): KnownLink => {
+    const climb = settled.climbIn(goal);
+    const summits = summitsFrom(near, climb);
+    const highest = highestOf(summits).value;
+    const starts = distinctOf(summits.filter(({ value }) => value >= highest - lowerBy));
+    near = starts.map(({ point }) => point);
+    const evidence = Math.log(share) + Math.max(...starts.map(evidenceAt));
+    return { link, share, goal, climb, starts, evidence };
+  });
+  return { known, settled };
+};
+
+const highestOf = (summits: readonly Summit[]): Summit =>
+  summits.reduce((a, b) => (b.value > a.value ? b : a));
+
 /** Summits of a link's posterior; of thousands of observations they are looked for on some, and then climbed on all. */
 const climbed = (
   model: Model,
@@ -140,9 +184,7 @@ const climbed = (
       model.sheets > 4 * every ? sheet % every === 0 : i % every === 0,
     ),
   };
-  const highest = summitsOf(integratedTarget(some, layout, link)).reduce((a, b) =>
-    b.value > a.value ? b : a,
-  );
+  const highest = highestOf(summitsOf(integratedTarget(some, layout, link)));
   return summitsOf(goal, [highest.point]);
 };
 

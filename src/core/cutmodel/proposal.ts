@@ -1,5 +1,10 @@
-import { solveLower } from '../../num/cholesky.ts';
-import { newtonClimb, positiveFactor, type Summit } from '../../num/newton.ts';
+import {
+  newtonClimb,
+  positiveFactor,
+  spreadAt,
+  type Climb,
+  type Summit,
+} from '../../num/newton.ts';
 import { normalQuantile } from '../../num/normal.ts';
 import {
   conditionalShapes,
@@ -78,10 +83,10 @@ interface AboutSummit {
 }
 
 const nodesAbout = (target: Target, summit: Summit): AboutSummit => {
-  const { size, lnSigma } = target.layout;
+  const { lnSigma } = target.layout;
   const scales = scaleMarginals(target, summit);
   const held = [lnSigma, ...scales.map(({ axis }) => axis)];
-  const marginalSd = Math.min(1.2, Math.max(0.15, marginalSdOf(summit, lnSigma, size)));
+  const marginalSd = Math.min(1.2, Math.max(0.15, spreadAt(summit, lnSigma)));
   const nodes: ShapeNode[] = [];
   const build = (index: number, start: Float64Array): Float64Array => {
     const position = (summit.point[lnSigma] ?? NaN) + (nodeOffsets[index] ?? NaN) * marginalSd;
@@ -145,18 +150,13 @@ export const startsOf = (target: Pick<Target, 'layout' | 'value'>): readonly Flo
 export const summitsOf = (
   target: Target,
   starts: readonly Float64Array[] = startsOf(target),
-): readonly Summit[] =>
-  starts.map((start) => newtonClimb(target.climb, start, { enough: nearEnough }));
+): readonly Summit[] => summitsFrom(starts, target.climb);
+
+export const summitsFrom = (starts: readonly Float64Array[], climb: Climb): readonly Summit[] =>
+  starts.map((start) => newtonClimb(climb, start, { enough: nearEnough }));
 
 const highestSummit = (target: Target): Summit =>
   summitsOf(target).reduce((highest, summit) => (summit.value > highest.value ? summit : highest));
-
-const marginalSdOf = (summit: Summit, axis: number, size: number): number => {
-  const unit = new Float64Array(size);
-  unit[axis] = 1;
-  // The axis' variance is the squared length of L⁻¹e.
-  return Math.hypot(...solveLower(summit.factor, size, unit));
-};
 
 /** How one scale of scatter is drawn. */
 interface ScaleMarginal {
@@ -166,13 +166,13 @@ interface ScaleMarginal {
 }
 
 const scaleMarginals = (target: Target, summit: Summit): readonly ScaleMarginal[] => {
-  const { size, sheetSd, batchSd } = target.layout;
+  const { sheetSd, batchSd } = target.layout;
   return [sheetSd, batchSd]
     .filter((axis) => axis >= 0)
     .map((axis) => ({
       axis,
       mean: Math.min(2.5, Math.max(-2, summit.point[axis] ?? NaN)),
-      sd: 1.3 * Math.min(1, Math.max(0.3, marginalSdOf(summit, axis, size))),
+      sd: 1.3 * Math.min(1, Math.max(0.3, spreadAt(summit, axis))),
     }));
 };
 

@@ -1,4 +1,4 @@
-import { multiplyAlike, slopesOfAlike, type LogProduct } from './cutAlike.ts';
+import { logChanceOf, slopesOfAlike } from './cutAlike.ts';
 import type { Target } from './likelihood.ts';
 import type { Link } from './links.ts';
 import { addBounds, addSlopes, furtherMargin, type AddSlope } from './margins.ts';
@@ -59,6 +59,9 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
   const at = new Float64Array(nodeCount);
   const weight = new Float64Array(nodeCount);
 
+  const logChance = logChanceOf(settings, cdf);
+  const chances = { p: parameters, margin: base, flaw };
+
   const everything = settings.map((_, i) => i);
 
   const prepare = (some: readonly number[], z: Float64Array, p: Parameters): void => {
@@ -80,23 +83,9 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
     }
   };
 
-  const chance: LogProduct = { log: 0, product: 1 };
-
-  /** ln of the chance of these settings' shapes, each shifted by so much. */
-  const logOf = (some: readonly number[], shift: number, p: Parameters): number => {
-    chance.log = 0;
-    chance.product = 1;
-    for (const i of some) {
-      const setting = settings[i];
-      if (setting !== undefined)
-        multiplyAlike(chance, setting, (base[i] ?? NaN) + shift, p, flaw[i] ?? NaN, cdf);
-    }
-    return chance.log + Math.log(chance.product);
-  };
-
   /** ln of a sheet's integrand, without the normal's constant. */
   const logAt = (sheet: Sheet, w: number, p: Parameters): number =>
-    -0.5 * (w / p.sheetSd) ** 2 + logOf(sheet, w, p);
+    -0.5 * (w / p.sheetSd) ** 2 + logChance(sheet, w, chances);
 
   /** Writes a sheet's nodes and their shares of its integral; gives ln of the integral. */
   const integrate = (sheet: Sheet, p: Parameters): number => {
@@ -166,7 +155,7 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
       sum -= 0.5 * (off / habit.sd) ** 2;
     }
     prepare(everything, z, p);
-    sum += logOf(alone, 0, p);
+    sum += logChance(alone, 0, chances);
     for (const { sheet, times } of kinds) sum += times * integrate(sheet, p);
     return Number.isNaN(sum) ? -Infinity : sum;
   };
@@ -193,7 +182,7 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
       slopesOfAlike(setting, margin, p, { flaw: flaw[i] ?? NaN, cdf, pdf: link.pdf }, slopes);
       addSlopes(setting.cut, z, here, share, add);
     };
-    sum += logOf(alone, 0, p);
+    sum += logChance(alone, 0, chances);
     for (const i of alone) addOf(i, 0, 1);
     for (const { sheet, times } of kinds) {
       sum += times * integrate(sheet, p);
