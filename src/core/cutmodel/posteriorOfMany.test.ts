@@ -54,6 +54,41 @@ describe('the posterior with the effects of sheets integrated', () => {
     expect(Math.abs(integrated.logEvidence - large.logEvidence)).toBeLessThan(0.15);
   });
 
+  it('is the one with an unknown for each sheet where cards are of several batches', () => {
+    const ofBatches = cells.map((cell, i) => ({ ...cell, batch: `b${String(i % 3)}` }));
+    const { model } = compileStudy(plainStudy({ cells: ofBatches }));
+    const drawn = summaryOf(posteriorOf(model, priors.links, 20_000));
+    // The scatter of three batches has so long a tail that its sd takes many points.
+    const effort = { points: 1500, mostRounds: 24, enough: 4000, least: 1000 };
+    const found = summaryOf(posteriorOfMany(model, priors.links, effort));
+    for (const [name, { mean, sd }] of Object.entries(drawn)) {
+      const own = found[name as keyof typeof found]; // the same keys by construction
+      expect(Math.abs(own.mean - mean) / sd, name).toBeLessThan(0.08);
+      expect(own.sd / sd, name).toBeGreaterThan(0.92);
+      expect(own.sd / sd, name).toBeLessThan(1.08);
+    }
+  });
+
+  // In z the effects of well-known batches run along a hyperbola with their scale: of such orders nothing settled.
+  it.each([60, 240])('settles with %i orders of eleven batches', (orders) => {
+    const { model } = compileStudy(
+      plainStudy({
+        cells,
+        tallies: Array.from({ length: orders }, (_, i) => ({
+          setting: { ...setting, speedMmPerS: 11 },
+          ...order,
+          out: 28 + ((i * 7) % 11),
+          hangs: (i * 5) % 3,
+          batch: `B-${String(i % 11)}`,
+          sheet: `T-${String(i)}`,
+        })),
+      }),
+    );
+    const posterior = posteriorOfMany(model, priors.links);
+    expect(posterior.converged).toBe(true);
+    expect(posterior.effectivePoints).toBeGreaterThan(400);
+  });
+
   it('gives the same bytes for the same model', () => {
     const { model } = compileStudy(plainStudy({ cells: cells.slice(0, 9) }));
     expect(posteriorOfMany(model, priors.links).lnV50).toEqual(
