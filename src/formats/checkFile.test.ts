@@ -49,6 +49,39 @@ const replaced = (text: string, from: string | RegExp, to: string): string => {
   return other;
 };
 
+describe('a card drawn when corner power was called otherwise', () => {
+  // The words were longer: cards had room for them.
+  const card = cardOf({ vary: 'corners', sizeMm: 30, sheetMm: [400, 300] });
+  const named = (text: string) => text.replaceAll(/corner(?=\d)/g, 'min');
+  const old = {
+    svg: named(writeSvg(cardDrawing(card, 'before'), card.code)),
+    dxf: named(writeDxf(cardDrawing(card, 'before'))),
+  };
+
+  it.each(['svg', 'dxf'] as const)('is the same card, as %s', (kind) => {
+    expect(old[kind]).not.toBe(write[kind](card));
+    expect(check(old[kind], { card }).findings).toEqual([]);
+    expect(check(old[kind]).findings).toEqual([]);
+  });
+
+  it('is still held to its words', () => {
+    const other = {
+      ...card,
+      rungs: card.rungs.map((rung, i) =>
+        i === 0
+          ? {
+              ...rung,
+              setting: { ...rung.setting, minPowerPct: (rung.setting.minPowerPct ?? 20) + 1 },
+            }
+          : rung,
+      ),
+    };
+    expect(faults(check(old.svg, { card: other }))).toContain(
+      `check-words-differ ${card.cells.find(({ rung }) => rung === card.rungs[0]?.letter)?.id ?? ''}`,
+    );
+  });
+});
+
 describe.each(kinds)('a card written as %s', (kind) => {
   it.each(testShapeNames)('and read back has neither faults nor remarks, as %s', (shape) => {
     const card = cardOf({ shape, sheetMm: [160, 120], air: 'pump', seed: 3 });

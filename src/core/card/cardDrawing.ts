@@ -1,7 +1,7 @@
 import type { Setting } from '../machine/setting.ts';
 import type { Polyline } from '../path/polyline.ts';
 import type { Card } from './card.ts';
-import { cardParts, type DrawnPart } from './cardParts.ts';
+import { cardParts, type DrawnAs, type DrawnPart } from './cardParts.ts';
 import { marksColour, rungColours, trustedColour } from './rungColours.ts';
 import { layerName } from './settingWords.ts';
 
@@ -29,9 +29,9 @@ export interface CardDrawing {
 }
 
 /** The one way from a card to lines: every picture, file and list is made of this. Words and marks first, outline last. */
-export const cardDrawing = (card: Card): CardDrawing => {
+export const cardDrawing = (card: Card, drawnAs?: DrawnAs): CardDrawing => {
   const colours = rungColours(card.rungs.length);
-  const parts = cardParts(card);
+  const parts = cardParts(card, drawnAs);
   const layers = [
     layer('marks', parts.marks, marksColour, 'marks', card.scoring),
     ...card.rungs.map(({ letter, setting }, i) => ({

@@ -39,9 +39,12 @@ export interface CardParts {
   readonly outline: readonly DrawnPart[];
 }
 
+/** `before`: with the words that a corner power had once, which no line of the card explained. */
+export type DrawnAs = 'now' | 'before';
+
 /** All lines of a card: what a picture on a screen needs, and what its layers are made of. */
-export const cardParts = (card: Card): CardParts => ({
-  marks: marksOf(card),
+export const cardParts = (card: Card, drawnAs: DrawnAs = 'now'): CardParts => ({
+  marks: marksOf(card, drawnAs),
   rungs: card.rungs.map(({ letter }) =>
     card.cells.filter((cell) => cell.rung === letter).map((cell) => shapePart(card, cell)),
   ),
@@ -55,19 +58,22 @@ const shapePart = (card: Card, cell: Cell): DrawnPart => ({
 });
 
 /** Marks in the order of a hand that writes a page: the code, the notches, the field, then each cell's words. */
-const marksOf = (card: Card): readonly DrawnPart[] => [
+const marksOf = (card: Card, drawnAs: DrawnAs): readonly DrawnPart[] => [
   ...codeOf(card),
   { of: { what: 'notch' }, polylines: Object.values(notchLines(card)).flat() },
   ...writeInOf(card.places.writeIn),
-  ...cornersHint(card),
+  ...(drawnAs === 'now' ? cornersHint(card) : []),
   ...patchHints(card),
-  ...card.cells.map((cell) => wordsOf(card, cell)),
+  ...card.cells.map((cell) => wordsOf(card, cell, drawnAs)),
 ];
 
-const wordsOf = (card: Card, cell: Cell): DrawnPart => {
+const wordsOf = (card: Card, cell: Cell, drawnAs: DrawnAs): DrawnPart => {
   const setting = card.rungs.find((rung) => rung.letter === cell.rung)?.setting;
   const bottom = cell.yMm - shapeBoxMm(card.shape, card.sizeMm).heightMm / 2;
-  const lines = setting === undefined ? [cell.id] : cellLines(setting, cell.id);
+  const lines =
+    setting === undefined
+      ? [cell.id]
+      : cellLines(setting, cell.id, drawnAs === 'now' ? undefined : drawnAs);
   return {
     of: { what: 'words', cell: cell.id },
     polylines: wordsBelow(lines, [cell.xMm, bottom]),

@@ -1,6 +1,7 @@
-import type { Card, Cell } from '../card/card.ts';
-import { cardDrawing, type DrawnLayer } from '../card/cardDrawing.ts';
+import type { Card, Cell, Rung } from '../card/card.ts';
+import { cardDrawing, type CardDrawing, type DrawnLayer } from '../card/cardDrawing.ts';
 import type { DrawnPart } from '../card/cardParts.ts';
+import { hasCornerPower } from '../card/settingWords.ts';
 import { boxAround, grown, liesWithin, type Box } from '../path/box.ts';
 import { Wanted, type LineCover, type StrokeCover } from '../path/cover.ts';
 import type { Point } from '../path/point.ts';
@@ -58,11 +59,27 @@ const wordsReach = 3;
 
 /**
  * Finds a card's parts in a file by what lines go along: exploded, joined, turned about or cut in another order they are
- * the same. A file that was moved as a whole is moved back first. Undefined where not one cell of the card is there.
+ * the same. A file that was moved as a whole is moved back first, and
+ * one that was made when corner power had other words is as good. Undefined where not one cell of the card is there.
  * O(length).
  */
 export const matchCard = (card: Card, toolpath: Toolpath): MatchedCard | undefined => {
-  const layers = cardDrawing(card).layers;
+  const now = matchDrawing(card, toolpath, cardDrawing(card));
+  if (now === undefined || hasAllWords(now) || !card.rungs.some(hasCorners)) return now;
+  const before = matchDrawing(card, toolpath, cardDrawing(card, 'before'));
+  return before !== undefined && hasAllWords(before) ? before : now;
+};
+
+const hasCorners = ({ setting }: Rung): boolean => hasCornerPower(setting);
+
+const hasAllWords = ({ words }: MatchedCard): boolean =>
+  words.every(({ found, expected }) => found === expected);
+
+const matchDrawing = (
+  card: Card,
+  toolpath: Toolpath,
+  { layers }: CardDrawing,
+): MatchedCard | undefined => {
   const parts = layers.flatMap((layer) => layer.parts.map((part) => ({ layer, part })));
   const strokes = parts.flatMap(({ part }, p) => part.polylines.map((points) => ({ p, points })));
   const wanted = new Wanted(
