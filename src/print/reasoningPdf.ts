@@ -146,7 +146,7 @@ const column = (pdf: PDFKit.PDFDocument, x: number, top: number): Column => {
 const drawModel = (
   { title, line, row }: Column,
   study: CutStudy,
-  { learnt, reckoning, answer }: Explanation,
+  { learnt, calculation, answer }: Explanation,
 ): void => {
   title(words.model);
   for (const text of words.modelLines) line(text);
@@ -166,7 +166,7 @@ const drawModel = (
     words.converged(
       answer.convergence.points,
       answer.convergence.effectivePoints,
-      reckoning.paretoShape,
+      calculation.paretoShape,
       shown,
     ),
   );

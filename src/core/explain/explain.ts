@@ -42,7 +42,7 @@ export const explain = (
     ...(speed === undefined ? {} : { speed }),
     learnt: learntIn(found, alone, powerPct),
     ...(leans ? { leaning: leaningOf(found, alone, baseline) } : {}),
-    reckoning: {
+    calculation: {
       points: posterior.count,
       effectivePoints: Math.round(posterior.effectivePoints),
       paretoShape: smoothedWhole(posterior).paretoShape,

@@ -121,7 +121,7 @@ export interface Explanation {
   readonly speed?: SpeedExplained;
   readonly learnt: readonly Learnt[];
   readonly leaning?: Leaning;
-  readonly reckoning: {
+  readonly calculation: {
     readonly points: number;
     readonly effectivePoints: number;
     /** Shape of the tail of the posterior's own weights. */

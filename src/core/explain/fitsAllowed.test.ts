@@ -45,10 +45,10 @@ describe('the fits of an explanation', () => {
   });
 
   it('go to what matters first; the rest is rough and says so', () => {
-    const { speed, reckoning } = explainStudy(contradictory(50));
+    const { speed, calculation } = explainStudy(contradictory(50));
     expect(speed).toBeDefined();
     const { cells = [], cards = [] } = speed ?? {};
-    expect(reckoning.rough).toBeGreaterThan(0);
+    expect(calculation.rough).toBeGreaterThan(0);
     const rough = cells.filter((left) => left?.by === 'rough-weights');
     expect(rough.length).toBeGreaterThan(0);
     // A shape gets no fit before the cards have theirs.

@@ -72,7 +72,7 @@ export const WhyFigures = ({ cut, explanation, speed }: WhyFiguresProps) => (
       ))}
     </Figures>
     <p className="small soft">{words.inLn}</p>
-    <p className="small soft">{words.reckoned(explanation.reckoning)}</p>
+    <p className="small soft">{words.reckoned(explanation.calculation)}</p>
   </div>
 );
 

@@ -293,7 +293,7 @@ export const whyText = {
     'logistic-alone': 'logistic link alone',
     'student3-alone': 'Student t3 link alone (heavy tails)',
   } satisfies Record<WhatIfName, string>,
-  reckoned: ({ points, effectivePoints, paretoShape, fits, rough }: Explanation['reckoning']) =>
+  reckoned: ({ points, effectivePoints, paretoShape, fits, rough }: Explanation['calculation']) =>
     `${String(points)} points of the posterior on lines, worth ${String(effectivePoints)} lines of equal weight; shape of the weights’ tail ${paretoShape.toFixed(2)} (below 0.7 is sound). Left-out parts are calculated by weighing these points anew, with the tail smoothed; where that tail is heavier than 0.5 a new fit was made (${String(fits)} of them).${rough === 0 ? '' : ` For ${String(rough)} more that would have taken too long: they are rough.`}`,
   pdf: 'The whole reasoning as a PDF',
   orNone,
