@@ -48,18 +48,36 @@ export const startModel = (openThread: () => Thread): Model => {
     open: () => {
       askFit ??= asking(openThread);
     },
-    fit: async (asked) => {
+    fit: askedOnce(async ({ study, earlier, aim }) => {
       askFit ??= asking(openThread);
-      const reply = await askFit((id) => ({ id, kind: 'fit', ...asked }));
+      const reply = await askFit((id) => ({ id, kind: 'fit', study, aim, earlier }));
       if (reply.kind === 'fit') return reply.answer;
       throw new Error(reply.kind === 'broke' ? reply.message : 'another question was answered');
-    },
-    nextCard: async (asked) => {
+    }),
+    nextCard: askedOnce(async (asked) => {
       askNext ??= asking(openThread);
       const reply = await askNext((id) => ({ id, kind: 'next-card', ...asked }));
       if (reply.kind === 'next-card') return reply.answer;
       throw new Error(reply.kind === 'broke' ? reply.message : 'another question was answered');
-    },
+    }),
+  };
+};
+
+/** Answers kept, so that the parts of a screen that ask the same, at once or one after another, ask the thread once. */
+const mostKept = 4;
+
+const askedOnce = <Q, A>(ask: (question: Q) => Promise<A>): ((question: Q) => Promise<A>) => {
+  const kept = new Map<string, Promise<A>>();
+  return (question) => {
+    const key = JSON.stringify(question);
+    const before = kept.get(key);
+    if (before !== undefined) return before;
+    const answer = ask(question);
+    kept.set(key, answer);
+    for (const oldest of [...kept.keys()].slice(0, -mostKept)) kept.delete(oldest);
+    // What broke may be asked again.
+    answer.catch(() => kept.delete(key));
+    return answer;
   };
 };
 
