@@ -1,6 +1,7 @@
 import type { Page } from 'playwright-core';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { desk, openAll, phone, tapCard } from './page.ts';
+import { cellsOn, desk, openAll, phone, tapCard } from './page.ts';
+import { putSheet } from './sheets.ts';
 import { openWorkshop } from './workshop.ts';
 
 const workshop = openWorkshop();
@@ -138,6 +139,29 @@ describe.each([
     expect(complaints).toEqual([]);
     await close();
   }, 240_000);
+
+  it('keeps what a shape was really cut at while it is typed, until it is said', async () => {
+    const { page, close } = await workshop.visit({ viewport });
+    const { id } = await putSheet(workshop.base);
+    await page.goto(`${workshop.base}/study/${id}`);
+    const [cell] = await cellsOn(page);
+    await page.locator(`[data-cell="${cell?.id ?? ''}"]`).focus();
+    await page.getByRole('button', { name: 'Cut at another setting?' }).click();
+    const speed = page.getByLabel('Speed as cut');
+    await speed.fill('9.5');
+    await page.reload();
+    expect(await speed.inputValue()).toBe('9.5\u202fmm/s');
+    await page.getByRole('link', { name: 'Book' }).first().click();
+    await page.waitForURL(`${workshop.base}/book`);
+    await page.goBack();
+    expect(await speed.inputValue()).toBe('9.5\u202fmm/s');
+    await page.getByRole('button', { name: 'Correct it' }).click();
+    await page.getByText('9.5 mm/s').first().waitFor();
+    await page.reload();
+    await cellsOn(page);
+    expect(await speed.count()).toBe(0);
+    await close();
+  });
 
   it('is sent by Enter, and begins anew when it was', async () => {
     const { page, close } = await workshop.visit({ viewport });

@@ -110,6 +110,28 @@ describe('a setting on the drawing', () => {
     await close();
   });
 
+  it('says of which drawing a proof is where the next one was stopped', async () => {
+    const { page, close } = await workshop.visit({ viewport: desk });
+    await openStudy(page);
+    const square = '<path stroke="#000" d="M1 1h30v30h-30z"/>';
+    await bring(page, 'first.svg', svg(square));
+    await proven(page);
+    const many = Array.from({ length: 20_000 }, (_, i) => {
+      const [x, y] = [1 + 1.4 * (i % 200), 1 + 1.4 * Math.floor(i / 200)];
+      return `<path stroke="#000" d="M${x.toFixed(1)} ${y.toFixed(1)}h1v1h-1z"/>`;
+    });
+    await bring(page, 'second.svg', svg(many.join('')));
+    await page.getByRole('button', { name: 'Stop' }).click();
+    await page.getByText('Stopped: second.svg is not proved').waitFor();
+    await page.getByText('What stands below is the proof before: first.svg').waitFor();
+    await page.locator('.proof-result', { hasText: 'first.svg:' }).waitFor();
+    expect(await page.locator('.proof-result', { hasText: 'second.svg' }).count()).toBe(0);
+    await page.getByRole('button', { name: 'Prove it' }).click();
+    await page.locator('.proof-result', { hasText: 'second.svg:' }).waitFor();
+    expect(await page.getByText('Stopped:').count()).toBe(0);
+    await close();
+  });
+
   it('leaves the page alive while it works through 20 000 paths, and can be stopped', async () => {
     const { page, close } = await workshop.visit({ viewport: desk });
     await openStudy(page);

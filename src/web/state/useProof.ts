@@ -4,23 +4,30 @@ import type { Outcome } from '../../core/problem.ts';
 import type { PaintedProof } from '../worker/paintPicture.ts';
 import type { ProofQuestion, ProofReply } from '../worker/proofMessages.ts';
 
-export interface Proving {
+export interface Proving<Q> {
   /** What is under way; undefined: nothing. */
   readonly stage: ProvingStage | undefined;
-  /** The last proof; stays on screen while a newer one is reckoned. */
-  readonly proof: Outcome<PaintedProof> | undefined;
+  /** The last proof and what it is of; stays on screen while a newer one is worked out. */
+  readonly proven: { readonly of: Q; readonly proof: Outcome<PaintedProof> } | undefined;
+  /** What is asked now was stopped, and is not proven. */
+  readonly isStopped: boolean;
   readonly broke: string | undefined;
   /** Ends the work under way. */
   readonly stop: () => void;
+  /** Begins anew with what was stopped. */
+  readonly again: () => void;
 }
 
 /** Changes of a setting as it is typed are waited out this long. */
 const patienceMs = 350;
 
 /** Proves a drawing on a thread of its own, which a newer question or `stop` ends at once. */
-export const useProof = (question: ProofQuestion | undefined): Proving => {
+export const useProof = <Q extends ProofQuestion>(question: Q | undefined): Proving<Q> => {
   const [stage, setStage] = useState<ProvingStage>();
-  const [proof, setProof] = useState<Outcome<PaintedProof>>();
+  const [proven, setProven] = useState<Proving<Q>['proven']>();
+  const [stopped, setStopped] = useState<Q>();
+  // Counts how often the same was asked.
+  const [times, setTimes] = useState(0);
   const [broke, setBroke] = useState<string>();
   const end = useRef<() => void>(undefined);
   useEffect(() => {
@@ -35,7 +42,7 @@ export const useProof = (question: ProofQuestion | undefined): Proving => {
           setStage(data.stage);
           return;
         }
-        if (data.kind === 'proven') setProof(data.proof);
+        if (data.kind === 'proven') setProven({ of: question, proof: data.proof });
         else setBroke(data.message);
         setStage(undefined);
         thread?.terminate();
@@ -51,11 +58,19 @@ export const useProof = (question: ProofQuestion | undefined): Proving => {
       thread?.terminate();
       setStage(undefined);
     };
-    end.current = stopIt;
+    end.current = () => {
+      stopIt();
+      setStopped(question);
+    };
     return stopIt;
-  }, [question]);
+  }, [question, times]);
   const stop = useCallback(() => end.current?.(), []);
-  return { stage, proof, broke, stop };
+  const again = useCallback(() => {
+    setStopped(undefined);
+    setTimes((before) => before + 1);
+  }, []);
+  const isStopped = stopped !== undefined && stopped === question;
+  return { stage, proven, isStopped, broke, stop, again };
 };
 
 const proofThread = (): Worker =>

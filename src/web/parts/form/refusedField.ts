@@ -3,7 +3,10 @@
  * be what stood there before, which nobody sees any more.
  */
 export const goToRefusedField = (within: Element | null | undefined): boolean => {
-  const field = within?.querySelector<HTMLElement>('[aria-invalid="true"]');
+  const field = within?.querySelector<HTMLElement>(
+    // A file that was refused is not there: without it one may go on.
+    '[aria-invalid="true"]:not([type="file"])',
+  );
   if (field === null || field === undefined) return false;
   for (let fold = field.closest('details'); fold !== null;) {
     fold.open = true;

@@ -1,18 +1,23 @@
-import { useState } from 'react';
 import type { Setting } from '../../../core/machine/setting.ts';
 import { readingText as words } from '../../../words/en/screens/reading.ts';
+import { useDraft } from '../../state/useDraft.ts';
 import { Action } from '../action/Action.tsx';
 import { SpeedAndPower, type SpokenSetting } from '../quantity/SpeedAndPower.tsx';
 
 export interface AsCutProps {
+  /** Of the shape: what is typed is kept under it. */
+  readonly name: string;
   readonly setting: Setting;
   readonly onSay: (setting: Setting) => void;
   readonly onBack: () => void;
 }
 
 /** Corrects what a cell was really cut at. */
-export const AsCut = ({ setting, onSay, onBack }: AsCutProps) => {
-  const [spoken, setSpoken] = useState<SpokenSetting>(setting);
+export const AsCut = ({ name, setting, onSay, onBack }: AsCutProps) => {
+  const [spoken, setSpoken, sent] = useDraft<SpokenSetting>({
+    name: `as-cut.${name}`,
+    initial: setting,
+  });
   const { speedMmPerS, powerPct } = spoken;
   const whole = speedMmPerS !== undefined && powerPct !== undefined;
   return (
@@ -23,7 +28,7 @@ export const AsCut = ({ setting, onSay, onBack }: AsCutProps) => {
           speedMmPerS={speedMmPerS}
           powerPct={powerPct}
           labels={{ speed: words.asCutSpeed, power: words.asCutPower }}
-          onChange={(part) => setSpoken((before) => ({ ...before, ...part }))}
+          onChange={(part) => setSpoken({ ...spoken, ...part })}
         />
       </div>
       <div className="actions">
@@ -32,12 +37,20 @@ export const AsCut = ({ setting, onSay, onBack }: AsCutProps) => {
           keepsTyped
           isDisabled={!whole}
           onPress={() => {
-            if (whole) onSay(corrected(setting, speedMmPerS, powerPct));
+            if (!whole) return;
+            sent();
+            onSay(corrected(setting, speedMmPerS, powerPct));
           }}
         >
           {words.asCutSay}
         </Action>
-        <Action kind="quiet" onPress={onBack}>
+        <Action
+          kind="quiet"
+          onPress={() => {
+            sent();
+            onBack();
+          }}
+        >
           {words.back}
         </Action>
       </div>

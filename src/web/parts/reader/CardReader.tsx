@@ -1,6 +1,7 @@
 import { useRef, useState, type KeyboardEvent, type SyntheticEvent } from 'react';
 import type { FlawKind } from '../../../core/stock/flawKind.ts';
 import { readingText as words } from '../../../words/en/screens/reading.ts';
+import { useDraft } from '../../state/useDraft.ts';
 import { SheetPicture } from '../sheet/SheetPicture.tsx';
 import { CellButton } from './CellButton.tsx';
 import { CellStrip, type Asking } from './CellStrip.tsx';
@@ -28,14 +29,24 @@ export interface CardReaderProps {
 export const CardReader = ({ reading, flaws }: CardReaderProps) => {
   const { card, cells } = reading;
   const order = inReadingOrder(card.cells);
-  const [chosen, setChosen] = useState<string | undefined>(undefined);
-  const [asking, setAsking] = useState<Asking>('grade');
+  // A shape whose setting is being typed is still there after a reload, as what was typed is.
+  const [typing, setTyping, typingEnds] = useDraft<{ readonly cell?: string }>({
+    name: `typing.${card.code}`,
+    initial: {},
+  });
+  const [chosen, setChosen] = useState(typing.cell);
+  const [asking, setAsking] = useState<Asking>(typing.cell === undefined ? 'grade' : 'as-cut');
   const board = useRef<HTMLDivElement>(null);
   const stop = chosen ?? order[0]?.id;
   const chosenCell = cells.find(({ id }) => id === chosen);
 
+  const ask = (next: Asking): void => {
+    setAsking(next);
+    if (next === 'as-cut' && chosen !== undefined) setTyping({ cell: chosen });
+    else typingEnds();
+  };
   const turnTo = (id: string): void => {
-    if (id !== chosen) setAsking('grade');
+    if (id !== chosen) ask('grade');
     setChosen(id);
   };
   const choose = (id: string): void => {
@@ -55,7 +66,7 @@ export const CardReader = ({ reading, flaws }: CardReaderProps) => {
     if (stop === undefined) return;
     if (event.key.toLowerCase() === 'x') {
       setChosen(stop);
-      setAsking('why-spoilt');
+      ask('why-spoilt');
       event.preventDefault();
     } else if (say(reading, stop, event.key)) {
       event.preventDefault();
@@ -96,13 +107,7 @@ export const CardReader = ({ reading, flaws }: CardReaderProps) => {
         </div>
       </div>
       <ReadingTools reading={reading} />
-      <CellStrip
-        reading={reading}
-        cell={chosenCell}
-        asking={asking}
-        flaws={flaws}
-        onAsk={setAsking}
-      />
+      <CellStrip reading={reading} cell={chosenCell} asking={asking} flaws={flaws} onAsk={ask} />
       <KeyHelp />
     </div>
   );

@@ -51,6 +51,8 @@ export const CellStrip = ({ reading, cell, asking, flaws, onAsk }: CellStripProp
       ) : asking === 'as-cut' ? (
         <Fetched>
           <AsCut
+            key={cell.id}
+            name={`${reading.card.code}.${cell.id}`}
             setting={cell.setting}
             onSay={(setting) => {
               reading.correct(cell.id, setting);

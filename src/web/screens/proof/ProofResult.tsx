@@ -27,7 +27,8 @@ export interface ProofResultProps {
   /** The length of cut that the sheet's promise is for, where anybody said; a drawing may tell it. */
   readonly promisedMm: number | undefined;
   readonly onLength: (partLengthMm: number) => void;
-  readonly onCut: (leaveOut: readonly string[]) => void;
+  /** Absent: another drawing was picked since. */
+  readonly onCut: ((leaveOut: readonly string[]) => void) | undefined;
   readonly onCorners: (minPowerPct: number) => void;
   /** Where a card is made that tries powers in corners. */
   readonly cornersCardHref: string;
@@ -45,7 +46,9 @@ export const ProofResult = (props: ProofResultProps) => {
           </p>
           <ProofPicture proof={proof} />
         </Section>
-        <CutGroups groups={proof.groups} leaveOut={leaveOut} onCut={onCut} />
+        {onCut === undefined ? null : (
+          <CutGroups groups={proof.groups} leaveOut={leaveOut} onCut={onCut} />
+        )}
       </div>
       <div className="proof-right">
         <Places proof={proof} />

@@ -115,6 +115,7 @@ const Prove = ({ study, kept, back }: ProveProps) => {
       drawing === undefined || key === ''
         ? undefined
         : {
+            name: drawing.name,
             text: drawing.text,
             study: toCutStudy(study),
             earlier: sheets,
@@ -123,7 +124,10 @@ const Prove = ({ study, kept, back }: ProveProps) => {
           },
     [drawing, key, study, sheets, leaveOut],
   );
-  const { stage, proof, broke, stop } = useProof(question);
+  const { stage, proven, isStopped, broke, stop, again } = useProof(question);
+  const proof = proven?.proof;
+  // While another drawing is worked on, what stands there is of the one before, and is called so.
+  const isOfThis = proven !== undefined && proven.of.text === drawing?.text;
   const changeStart = (startMmPerS: number | undefined): void => {
     keeper.make({
       kind: 'describe-machine',
@@ -186,13 +190,26 @@ const Prove = ({ study, kept, back }: ProveProps) => {
           <p>{words.broke(broke)}</p>
         </Notice>
       )}
-      {proof === undefined || drawing === undefined ? null : proof.ok ? (
+      {isStopped && drawing !== undefined ? (
+        <Notice tone="care">
+          <p>
+            {words.stopped(drawing.name)}{' '}
+            {proven?.proof.ok === true
+              ? words.stoppedShows(proven.of.name, proven.proof.value.setting)
+              : ''}
+          </p>
+          <div className="actions">
+            <Action onPress={again}>{words.again}</Action>
+          </div>
+        </Notice>
+      ) : null}
+      {proven === undefined || proof === undefined || drawing === undefined ? null : proof.ok ? (
         <ProofResult
-          name={drawing.name}
+          name={proven.of.name}
           proof={proof.value}
-          isBehind={stage !== undefined}
-          leaveOut={leaveOut}
-          onCut={(next) => change({ leaveOut: next })}
+          isBehind={stage !== undefined || isStopped}
+          leaveOut={isOfThis ? leaveOut : proven.of.leaveOut}
+          onCut={isOfThis ? (next) => change({ leaveOut: next }) : undefined}
           promisedMm={partLengthOf(study)}
           onLength={tellLength}
           cornersCardHref={pageAt(pages.newCard, { id: study.id })}

@@ -153,6 +153,10 @@ export const proofText = {
     time: 'Adding up the time…',
   },
   cancel: 'Stop',
+  again: 'Prove it',
+  stopped: (name: string) => `Stopped: ${name} is not proved with the setting above.`,
+  stoppedShows: (name: string, setting: Setting) =>
+    `What stands below is the proof before: ${name}, ${settingWords(setting)}.`,
   broke: (what: string) => `The calculation broke off (${what}). Please report this.`,
   slows: 'Where it slows',
   places: 'Place by place',
