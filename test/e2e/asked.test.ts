@@ -32,10 +32,10 @@ const listen = async (page: Page): Promise<void> => {
   await page.addInitScript(() => {
     const kept: string[] = [];
     Reflect.set(globalThis, 'asked', kept);
-    const post = Worker.prototype.postMessage;
+    const post: unknown = Reflect.get(Worker.prototype, 'postMessage');
     Worker.prototype.postMessage = function (this: Worker, message: object) {
       kept.push(JSON.stringify({ ...message, id: undefined }));
-      Reflect.apply(post, this, [message]);
+      if (post instanceof Function) Reflect.apply(post, this, [message]);
     };
   });
 };
