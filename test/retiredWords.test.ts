@@ -1,6 +1,18 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { designCard } from '../src/core/card/designCard.ts';
+import { jobSheet } from '../src/core/card/jobSheet.ts';
+import { rampCard } from '../src/core/card/rampCard.ts';
+import { explainStudy } from '../src/core/explain/explain.ts';
+import { undescribedMachine } from '../src/core/machine/machine.ts';
+import { jobSheetPdf } from '../src/print/jobSheetPdf.ts';
+import { rampSheetPdf } from '../src/print/rampSheetPdf.ts';
+import { reasoningPdf } from '../src/print/reasoningPdf.ts';
+import { demoRequest } from './fixtures/cardRequest.ts';
+import { textOfPdf } from './fixtures/textOfPdf.ts';
+import { plainStudy } from './plainStudy.ts';
+import { testServer } from './samples/server.ts';
 
 const root = join(import.meta.dirname, '..');
 
@@ -86,6 +98,75 @@ describe('retired words', () => {
     const pages = ['README.md', 'CHANGELOG.md', ...files('docs', /\.md$/)];
     expect(pages.length).toBeGreaterThan(20);
     expect(pages.flatMap((file) => found(file, proseOf(file), retired))).toEqual([]);
+  });
+});
+
+/** The same where a text has come to be without its spaces. */
+const packed = new RegExp(
+  retired.source.replaceAll('\\b', '').replaceAll(' ', '').replaceAll('\\w*', ''),
+  'i',
+);
+
+describe('retired words in what is made when it is asked for', () => {
+  it('are found where a page has no spaces', () => {
+    expect(packed.test('aswereckonedit')).toBe(true);
+    expect(packed.test('deliverynote')).toBe(false);
+    expect(packed.test('Mindthis')).toBe(true);
+  });
+
+  it('stand on no printed page', async () => {
+    const madeAt = '2031-04-05T06:07:08.000Z';
+    const ramp = rampCard({
+      ramp: { lengthMm: 120, blockMm: 8, nozzleGapMm: 12 },
+      setting: { powerPct: 14, speedMmPerS: 30, passes: 1 },
+      machine: undescribedMachine,
+      believed: () => ({ v50MmPerS: 6, lnSd: 0.6 }),
+    });
+    const cards = (['speed', 'power', 'passes', 'corners'] as const).map((vary) =>
+      designCard({ ...demoRequest, vary }),
+    );
+    const cells = [12, 14, 16, 18, 20].map((speedMmPerS, i) => ({
+      powerPct: 30,
+      speedMmPerS,
+      grade: i < 3 ? ('out' as const) : ('stays' as const),
+    }));
+    const study = plainStudy({ cells, ask: { powerPct: 30 } });
+    if (!ramp.ok) throw new Error(ramp.problem.code);
+    const pages = [
+      ...cards.map((made) => {
+        if (!made.ok) throw new Error(made.problem.code);
+        return jobSheetPdf(jobSheet(made.value.card), { stock: '3 mm plywood', madeAt });
+      }),
+      rampSheetPdf(ramp.value, { madeAt }),
+      reasoningPdf(study, explainStudy(study), { stock: '3 mm plywood', version: '1.0.0', madeAt }),
+    ];
+    const texts = (await Promise.all(pages)).map(textOfPdf);
+    expect(texts.every((text) => text.length > 500)).toBe(true);
+    expect(texts.flatMap((text) => packed.exec(text) ?? [])).toEqual([]);
+  });
+
+  it('stand neither on the page of the routes nor in their description for programs', async () => {
+    const server = await testServer();
+    try {
+      for (const url of ['/api/docs', '/api/openapi.json']) {
+        const { body } = await server.app.inject({ url, headers: { host: '127.0.0.1:4870' } });
+        expect(body.length).toBeGreaterThan(2000);
+        // Names of fields are for programs: only what is said of them is read.
+        const said = url.endsWith('.json')
+          ? [...body.matchAll(/"(?:summary|description|title)":"((?:[^"\\]|\\.)*)"/g)]
+          : [...body.matchAll(/>([^<>]*[A-Za-z][^<>]*)</g)];
+        expect(said.length).toBeGreaterThan(50);
+        expect(
+          found(
+            url,
+            said.map(([, text = '']) => text),
+            retired,
+          ),
+        ).toEqual([]);
+      }
+    } finally {
+      await server.close();
+    }
   });
 });
 
