@@ -1,21 +1,17 @@
-import type { BedTest } from '../core/bed/bedTest.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
-import type { FocusTest } from '../core/focus/focusTest.ts';
 import { gatherMachines, type OwnDescription } from '../core/machine/gatherMachines.ts';
 import { undescribedMachine, type Machine } from '../core/machine/machine.ts';
-import type { Metering } from '../core/metering/metering.ts';
+import { byTestList, machineTests, testList } from '../core/machineTests.ts';
 import type { WorkshopMachine } from '../core/machine/workshopMachine.ts';
 import { omit } from '../core/omit.ts';
 import type { SavedStudy } from '../core/study/study.ts';
 import { exampleMachine } from '../core/virtual/exampleMachine.ts';
+import type { TestLists } from './machineTests.ts';
 
 /** What of an export names its machines. */
-interface Parts<S> {
+interface Parts<S> extends TestLists {
   readonly studies: readonly S[];
   readonly book: readonly ProvenSetting[];
-  readonly meterings: readonly Metering[];
-  readonly focusTests: readonly FocusTest[];
-  readonly bedTests: readonly BedTest[];
 }
 
 /** A study from before machines were things of their own. */
@@ -35,9 +31,11 @@ export const machinesOfEarlierExport = (
   const found: readonly OwnDescription[] = [
     ...file.studies.map(({ id, machine }) => ({ key: keyOf('studies', id), machine })),
     ...file.book.map(({ id, holdsFor }) => ({ key: keyOf('book', id), machine: named(holdsFor) })),
-    ...tests.flatMap((kind) =>
-      file[kind].map((test) => ({ key: keyOf(kind, test.id), machine: named(test) })),
-    ),
+    ...machineTests
+      .map(testList)
+      .flatMap((kind) =>
+        file[kind].map((test) => ({ key: keyOf(kind, test.id), machine: named(test) })),
+      ),
   ];
   const createdAt = new Map(
     file.studies.map(({ id, createdAt: at }) => [keyOf('studies', id), at]),
@@ -65,16 +63,12 @@ export const machinesOfEarlierExport = (
       ...entry,
       holdsFor: { ...entry.holdsFor, machineId: machineId('book', entry.id) },
     })),
-    meterings: file.meterings.map((one) => ({ ...one, machineId: machineId('meterings', one.id) })),
-    focusTests: file.focusTests.map((one) => ({
-      ...one,
-      machineId: machineId('focusTests', one.id),
-    })),
-    bedTests: file.bedTests.map((one) => ({ ...one, machineId: machineId('bedTests', one.id) })),
+    ...(byTestList((name) => {
+      const list = testList(name);
+      return file[list].map((one) => ({ ...one, machineId: machineId(list, one.id) }));
+    }) as TestLists),
   };
 };
-
-const tests = ['meterings', 'focusTests', 'bedTests'] as const;
 
 /** Ids are of one kind only, and hold no space. */
 const keyOf = (kind: keyof Parts<unknown>, id: string): string => `${kind} ${id}`;

@@ -1,26 +1,22 @@
 import { z } from 'zod';
-import type { BedTest } from '../core/bed/bedTest.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
-import type { FocusTest } from '../core/focus/focusTest.ts';
-import type { Metering } from '../core/metering/metering.ts';
+import { byTestList, type MachineTestName, type TestList } from '../core/machineTests.ts';
 import type { WorkshopMachine } from '../core/machine/workshopMachine.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import type { RecordedTally, SavedStudy } from '../core/study/study.ts';
 import { parseJsonText, parseWith } from './border.ts';
+import { machineTestKinds, type TestLists, type TestShapeOf } from './machineTests.ts';
 import { machinesOfEarlierExport } from './earlierExport.ts';
-import { bedTestShape } from './saved/bedTest.ts';
 import { isoTime } from './saved/bounds.ts';
-import { focusTestShape } from './saved/focusTest.ts';
 import { machineShape } from './saved/machine.ts';
 import { materialKnownInFile } from './saved/materialKnown.ts';
-import { meteringShape } from './saved/metering.ts';
 import { provenSettingShape } from './saved/provenSetting.ts';
 import { savedStudyShape } from './saved/study.ts';
 import { recordedTallyShape } from './saved/tally.ts';
 import { workshopMachineShape } from './saved/workshopMachine.ts';
 
 /** Everything a workshop has. */
-export interface ExportFile {
+export interface ExportFile extends TestLists {
   readonly kind: 'throughcut-export';
   readonly version: 3;
   /** ISO 8601, UTC. */
@@ -33,15 +29,14 @@ export interface ExportFile {
   readonly book: readonly ProvenSetting[];
   /** Tallies of proven settings whose study is no longer there. */
   readonly tallies: readonly RecordedTally[];
-  /** What the milliammeter said, over time. */
-  readonly meterings: readonly Metering[];
-  /** Where the focus was found, over time. */
-  readonly focusTests: readonly FocusTest[];
-  /** How alike the bed cut in its four corners, over time. */
-  readonly bedTests: readonly BedTest[];
   /** What was stored but could not be read, and is missing here: its kind of row and its name. */
   readonly leftOut?: readonly { readonly table: string; readonly id: string }[];
 }
+
+/** Tests of machines over time, each kind in its list. */
+const testLists = byTestList((name) => z.array(machineTestKinds[name].shape).default([])) as {
+  readonly [Name in MachineTestName as TestList<Name>]: z.ZodDefault<z.ZodArray<TestShapeOf<Name>>>;
+};
 
 /** Lists are as long as the workshop: whatever could be stored can be read in again. */
 const everyVersion = {
@@ -50,9 +45,7 @@ const everyVersion = {
   materialKnown: materialKnownInFile,
   book: z.array(provenSettingShape),
   tallies: z.array(recordedTallyShape),
-  meterings: z.array(meteringShape).default([]),
-  focusTests: z.array(focusTestShape).default([]),
-  bedTests: z.array(bedTestShape).default([]),
+  ...testLists,
   leftOut: z.array(z.strictObject({ table: z.string(), id: z.string() })).exactOptional(),
 };
 

@@ -13,7 +13,7 @@ import { openChanges, serveLive } from './live.ts';
 import { servePage } from './page.ts';
 import { gatePhones, type Lan } from './phones.ts';
 import { answerRoutes } from './routes/answers.ts';
-import { bedRoutes } from './routes/bed.ts';
+import { machineTestRoutes } from './routes/machineTests.ts';
 import { checkRoutes } from './routes/check.ts';
 import { compareRoutes } from './routes/compare.ts';
 import { bookRoutes } from './routes/book.ts';
@@ -103,7 +103,7 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   orderRoutes(app, ports);
   scoreRoutes(app, ports);
   watchRoutes(app, ports);
-  bedRoutes(app, ports);
+  machineTestRoutes(app, ports);
   transferRoutes(app, ports, importBytesAtMost);
   serveLive(app, changes);
   serveDocs(app, version);

@@ -1,8 +1,9 @@
 import type { AppCode } from '../core/problems/app.ts';
 import type { Problem } from '../core/problem.ts';
+import { byTestCode, type MachineTestCode } from '../core/problems/machineTests.ts';
 import type { HttpCode } from '../core/problems/http.ts';
 
-const statuses: Readonly<Record<AppCode | HttpCode, number>> = {
+const statuses: Readonly<Record<AppCode | HttpCode | MachineTestCode, number>> = {
   'study-not-found': 404,
   'card-not-found': 404,
   'tally-not-found': 404,
@@ -27,12 +28,10 @@ const statuses: Readonly<Record<AppCode | HttpCode, number>> = {
   'machine-is-invented': 422,
   'machine-change-id-taken': 409,
   'machine-change-ahead': 422,
-  'metering-not-found': 404,
-  'metering-id-taken': 409,
-  'focus-test-not-found': 404,
-  'focus-test-id-taken': 409,
-  'bed-test-not-found': 404,
-  'bed-test-id-taken': 409,
+  ...byTestCode(
+    () => 404,
+    () => 409,
+  ),
   'sum-took-too-long': 422,
   'sum-too-big': 422,
   'sums-waiting': 429,

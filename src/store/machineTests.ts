@@ -1,19 +1,12 @@
 import type { Kysely } from 'kysely';
+import type { MachineTest, MachineTestName } from '../core/machineTests.ts';
 import type { Tables } from './tables.ts';
 
 /** What stands in the column `kind`. */
-export type MachineTestKind = 'metering' | 'focus' | 'bed';
-
-interface Test {
-  readonly id: string;
-  /** ISO 8601, UTC. */
-  readonly at: string;
-  readonly isExample?: true;
-  readonly machineId?: string;
-}
+const stored = (name: MachineTestName): string => name.replace(/-test$/, '');
 
 /** The rows of one kind, the latest first; of one moment, the last stored first. */
-export const machineTestRows = (db: Kysely<Tables>, kind: MachineTestKind) =>
+export const machineTestRows = (db: Kysely<Tables>, name: MachineTestName) =>
   db
     .selectFrom('machine_test')
     .leftJoin('machine', 'machine.id', 'machine_test.machine_id')
@@ -23,15 +16,15 @@ export const machineTestRows = (db: Kysely<Tables>, kind: MachineTestKind) =>
       'machine_test.machine_id',
       'machine.body as machine',
     ])
-    .where('machine_test.kind', '=', kind)
+    .where('machine_test.kind', '=', stored(name))
     .orderBy('machine_test.at', 'desc')
     .orderBy('machine_test.position', 'desc');
 
 /** Adds one behind those that are there. */
 export const insertMachineTest = async (
   db: Kysely<Tables>,
-  kind: MachineTestKind,
-  test: Test,
+  name: MachineTestName,
+  test: MachineTest,
 ): Promise<void> => {
   const behind = await db
     .selectFrom('machine_test')
@@ -42,7 +35,7 @@ export const insertMachineTest = async (
     .values({
       id: test.id,
       position: (behind?.last ?? 0) + 1,
-      kind,
+      kind: stored(name),
       at: test.at,
       is_example: test.isExample === true ? 1 : 0,
       machine_id: test.machineId ?? null,
@@ -53,8 +46,12 @@ export const insertMachineTest = async (
 
 export const deleteMachineTest = async (
   db: Kysely<Tables>,
-  kind: MachineTestKind,
+  name: MachineTestName,
   id: string,
 ): Promise<void> => {
-  await db.deleteFrom('machine_test').where('kind', '=', kind).where('id', '=', id).execute();
+  await db
+    .deleteFrom('machine_test')
+    .where('kind', '=', stored(name))
+    .where('id', '=', id)
+    .execute();
 };

@@ -79,7 +79,7 @@ const found = async () => {
       (await session.summaries()).map(({ id, machineId }) => [id, machineId]),
     ),
     entries: (await session.entries()).map(({ id, holdsFor }) => [id, holdsFor.machineId]),
-    meterings: (await session.meterings()).map(({ id, machineId }) => [id, machineId]),
+    meterings: (await session.machineTests('metering')).map(({ id, machineId }) => [id, machineId]),
   }));
   await store.close();
   return all;

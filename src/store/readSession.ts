@@ -7,13 +7,11 @@ import { entriesOfKind, entriesOnlyByAir, entryRows, listEntries } from './entri
 import { machineTestRows } from './machineTests.ts';
 import { machineUse, readMachine, readMachines } from './machines.ts';
 import {
-  bedTestOf,
   cardOf,
   entryOf,
   eventOf,
-  focusTestOf,
   machineOf,
-  meteringOf,
+  machineTestOf,
   orderOf,
   readingEach,
   studyOf,
@@ -178,26 +176,13 @@ const otherQuestions = (
     readEach(await tallyRows(db).where('proven_setting_id', '=', entryId).execute(), tallyOf),
   looseTallies: async () =>
     readEach(await tallyRows(db).where('study_id', 'is', null).execute(), tallyOf),
-  meterings: async () => readEach(await machineTestRows(db, 'metering').execute(), meteringOf),
-  metering: async (id) => {
-    const row = await machineTestRows(db, 'metering')
+  machineTests: async (name) =>
+    readEach(await machineTestRows(db, name).execute(), (row) => machineTestOf(name, row)),
+  machineTest: async (name, id) => {
+    const row = await machineTestRows(db, name)
       .where('machine_test.id', '=', id)
       .executeTakeFirst();
-    return row === undefined ? undefined : meteringOf(row);
-  },
-  focusTests: async () => readEach(await machineTestRows(db, 'focus').execute(), focusTestOf),
-  focusTest: async (id) => {
-    const row = await machineTestRows(db, 'focus')
-      .where('machine_test.id', '=', id)
-      .executeTakeFirst();
-    return row === undefined ? undefined : focusTestOf(row);
-  },
-  bedTests: async () => readEach(await machineTestRows(db, 'bed').execute(), bedTestOf),
-  bedTest: async (id) => {
-    const row = await machineTestRows(db, 'bed')
-      .where('machine_test.id', '=', id)
-      .executeTakeFirst();
-    return row === undefined ? undefined : bedTestOf(row);
+    return row === undefined ? undefined : machineTestOf(name, row);
   },
 });
 

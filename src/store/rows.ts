@@ -3,9 +3,8 @@ import type { RemovedStudy } from '../app/ports/ports.ts';
 import type { StoredStudy, StudyHead } from '../app/ports/stored.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import type { Card } from '../core/card/card.ts';
-import type { BedTest } from '../core/bed/bedTest.ts';
-import type { FocusTest } from '../core/focus/focusTest.ts';
-import type { Metering } from '../core/metering/metering.ts';
+import type { MachineTestName } from '../core/machineTests.ts';
+import { machineTestKinds, type MachineTestOf } from '../formats/machineTests.ts';
 import { problemOf, type ProblemOf } from '../core/problem.ts';
 import type { WorkshopMachine } from '../core/machine/workshopMachine.ts';
 import { omit } from '../core/omit.ts';
@@ -13,11 +12,8 @@ import type { ReadingEvent } from '../core/reading/readingEvent.ts';
 import type { StartedOrder } from '../core/study/startedOrder.ts';
 import type { RecordedTally, Study } from '../core/study/study.ts';
 import { cardShape } from '../formats/saved/card.ts';
-import { bedTestShape } from '../formats/saved/bedTest.ts';
 import { machineShape } from '../formats/saved/machine.ts';
 import { machineChangesShape } from '../formats/saved/workshopMachine.ts';
-import { focusTestShape } from '../formats/saved/focusTest.ts';
-import { meteringShape } from '../formats/saved/metering.ts';
 import { provenSettingShape } from '../formats/saved/provenSetting.ts';
 import { readingEventShape } from '../formats/saved/readingEvent.ts';
 import { stockShape } from '../formats/saved/stock.ts';
@@ -153,14 +149,13 @@ export const entryOf = (row: Pick<EntryRow, 'body' | 'id'> & OfMachine): ProvenS
 
 type TestRow = Pick<MachineTestRow, 'body' | 'id'> & OfMachine;
 
-export const meteringOf = (row: TestRow): Metering =>
-  ofMachine(parsed(meteringShape, row.body, 'machine_test', row.id), row);
-
-export const bedTestOf = (row: TestRow): BedTest =>
-  ofMachine(parsed(bedTestShape, row.body, 'machine_test', row.id), row);
-
-export const focusTestOf = (row: TestRow): FocusTest =>
-  ofMachine(parsed(focusTestShape, row.body, 'machine_test', row.id), row);
+export const machineTestOf = <Name extends MachineTestName>(
+  name: Name,
+  row: TestRow,
+): MachineTestOf<Name> => {
+  const shape: z.ZodType<MachineTestOf<Name>> = machineTestKinds[name].shape;
+  return ofMachine(parsed(shape, row.body, 'machine_test', row.id), row);
+};
 
 export const machineNameIn = ({ machine_id, machine }: OfMachine): string | undefined => {
   if (machine === null) return undefined;

@@ -148,12 +148,8 @@ export const changeSession = (db: Kysely<Tables>): Session => ({
     await db.deleteFrom('proven_setting').where('id', '=', id).execute();
   },
 
-  insertMetering: (metering) => insertMachineTest(db, 'metering', metering),
-  deleteMetering: (id) => deleteMachineTest(db, 'metering', id),
-  insertFocusTest: (test) => insertMachineTest(db, 'focus', test),
-  deleteFocusTest: (id) => deleteMachineTest(db, 'focus', id),
-  insertBedTest: (test) => insertMachineTest(db, 'bed', test),
-  deleteBedTest: (id) => deleteMachineTest(db, 'bed', id),
+  insertMachineTest: (name, test) => insertMachineTest(db, name, test),
+  deleteMachineTest: (name, id) => deleteMachineTest(db, name, id),
 
   deleteExample: async () => {
     const studies = db.selectFrom('study').select('id').where('is_example', '=', 1);

@@ -86,11 +86,11 @@ describe('the SQLite store', () => {
       );
       expect(await session.talliesOfEntry('b1')).toEqual([tally]);
       const meterings = name === 'version-1.sql' ? [] : [sampleMetering('m1', { machineId })];
-      expect(await session.meterings()).toEqual(meterings);
+      expect(await session.machineTests('metering')).toEqual(meterings);
       const focusTests = name === 'version-1.sql' ? [] : [sampleFocusTest('f1', { machineId })];
-      expect(await session.focusTests()).toEqual(focusTests);
+      expect(await session.machineTests('focus-test')).toEqual(focusTests);
       const bedTests = hasBedTest(name) ? [sampleBedTest('c1', { machineId })] : [];
-      expect(await session.bedTests()).toEqual(bedTests);
+      expect(await session.machineTests('bed-test')).toEqual(bedTests);
     });
     await store.close();
   });
@@ -135,12 +135,14 @@ describe('the SQLite store', () => {
     before.close();
     const store = await open({ openedAt: '2032-01-01T00:00:00.000Z' });
     await store.change(async (session) => {
-      await session.insertMetering(sampleMetering('m1'));
+      await session.insertMachineTest('metering', sampleMetering('m1'));
       return done(undefined);
     });
     await store.close();
     const again = await open({ openedAt: '2033-01-01T00:00:00.000Z' });
-    expect(await again.read((session) => session.metering('m1'))).toEqual(sampleMetering('m1'));
+    expect(await again.read((session) => session.machineTest('metering', 'm1'))).toEqual(
+      sampleMetering('m1'),
+    );
     await again.close();
     const db = new Database(file);
     expect(db.prepare('select number, applied_at from schema_step order by number').all()).toEqual([
@@ -345,7 +347,7 @@ describe('the SQLite store', () => {
     const store = await open();
     const write = (id: string) =>
       store.change(async (session) => {
-        await session.insertMetering(sampleMetering(id));
+        await session.insertMachineTest('metering', sampleMetering(id));
         return done(undefined);
       });
     await write('m1');

@@ -1,4 +1,64 @@
 // Methods and paths alone: the page knows the shapes at compile time, and need not carry them.
+import {
+  machineTests,
+  testTitle,
+  type MachineTestName,
+  type TestTitle,
+} from '../core/machineTests.ts';
+
+/** What is asked of a kind of test: the verb, how, and of all or of one. */
+export const testVerbs = {
+  list: { method: 'GET', of: 'all' },
+  record: { method: 'POST', of: 'all' },
+  get: { method: 'GET', of: 'one' },
+  remove: { method: 'DELETE', of: 'one' },
+} as const;
+export type TestVerb = keyof typeof testVerbs;
+
+/** `listFocusTests`, `recordFocusTest`. */
+export type TestRouteName<
+  Verb extends TestVerb,
+  Name extends MachineTestName,
+> = `${Verb}${TestTitle<Name>}${Verb extends 'list' ? 's' : ''}`;
+
+export const testRouteName = <Verb extends TestVerb, Name extends MachineTestName>(
+  verb: Verb,
+  name: Name,
+): TestRouteName<Verb, Name> =>
+  `${verb}${testTitle(name)}${verb === 'list' ? 's' : ''}` as TestRouteName<Verb, Name>;
+
+/** Where a verb of a kind of test stands. */
+export const testAddress = (verb: TestVerb, name: MachineTestName) => {
+  const { method, of } = testVerbs[verb];
+  return { method, path: of === 'all' ? `/api/${name}s` : `/api/${name}s/:id` } as const;
+};
+
+/** Something for every verb of every kind of test, under the name of its route. */
+export const byTestRoute = <Of>(
+  of: (verb: TestVerb, name: MachineTestName) => Of,
+): Readonly<Record<string, Of>> =>
+  Object.fromEntries(
+    machineTests.flatMap((name) =>
+      (Object.keys(testVerbs) as TestVerb[]).map((verb) => [
+        testRouteName(verb, name),
+        of(verb, name),
+      ]),
+    ),
+  );
+
+type TestAddresses = {
+  readonly [Verb in TestVerb]: {
+    readonly [Name in MachineTestName as TestRouteName<Verb, Name>]: {
+      readonly method: (typeof testVerbs)[Verb]['method'];
+      readonly path: string;
+    };
+  };
+};
+
+const testAddresses = byTestRoute(testAddress) as unknown as TestAddresses['list'] &
+  TestAddresses['record'] &
+  TestAddresses['get'] &
+  TestAddresses['remove'];
 
 /** Where each route of `api` stands. */
 export const addresses = {
@@ -36,20 +96,9 @@ export const addresses = {
   keepSetting: { method: 'POST', path: '/api/book' },
   removeEntry: { method: 'DELETE', path: '/api/book/:id' },
   tallyEntry: { method: 'POST', path: '/api/book/:id/tallies' },
-  listMeterings: { method: 'GET', path: '/api/meterings' },
-  recordMetering: { method: 'POST', path: '/api/meterings' },
-  getMetering: { method: 'GET', path: '/api/meterings/:id' },
-  removeMetering: { method: 'DELETE', path: '/api/meterings/:id' },
+  ...testAddresses,
   compareMeterings: { method: 'GET', path: '/api/meterings/:id/against/:before' },
   rampFile: { method: 'GET', path: '/api/focus-ramp/ramp.:kind' },
-  listFocusTests: { method: 'GET', path: '/api/focus-tests' },
-  recordFocusTest: { method: 'POST', path: '/api/focus-tests' },
-  getFocusTest: { method: 'GET', path: '/api/focus-tests/:id' },
-  removeFocusTest: { method: 'DELETE', path: '/api/focus-tests/:id' },
-  listBedTests: { method: 'GET', path: '/api/bed-tests' },
-  recordBedTest: { method: 'POST', path: '/api/bed-tests' },
-  getBedTest: { method: 'GET', path: '/api/bed-tests/:id' },
-  removeBedTest: { method: 'DELETE', path: '/api/bed-tests/:id' },
   judgeMaterial: { method: 'GET', path: '/api/materials' },
   pairing: { method: 'GET', path: '/api/pairing' },
   openPairing: { method: 'POST', path: '/api/pairing' },

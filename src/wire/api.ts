@@ -1,10 +1,8 @@
 import { cardFileKinds } from '../formats/machineFiles.ts';
 import { z } from 'zod';
+import { byTestList } from '../core/machineTests.ts';
 import { exportFileShape, importedFileShape } from '../formats/exportFile.ts';
-import { bedTestShape } from '../formats/saved/bedTest.ts';
 import { id } from '../formats/saved/bounds.ts';
-import { focusTestShape } from '../formats/saved/focusTest.ts';
-import { meteringShape } from '../formats/saved/metering.ts';
 import { workshopMachineShape } from '../formats/saved/workshopMachine.ts';
 import { provenSettingShape } from '../formats/saved/provenSetting.ts';
 import { recordedTallyShape } from '../formats/saved/tally.ts';
@@ -17,7 +15,6 @@ import {
   studyAnswerReply,
   studyFileBody,
 } from './answer.ts';
-import { bedTestReply, byBedTest, recordBedTestBody } from './bed.ts';
 import {
   bookEntry,
   bookEntryRead,
@@ -29,13 +26,7 @@ import {
 } from './book.ts';
 import { addCardBody, byCard, cardReply, replaceCardBody } from './card.ts';
 import { historyQuery, historyReply } from './history.ts';
-import {
-  byFocusTest,
-  byRampKind,
-  focusTestReply,
-  rampFileQuery,
-  recordFocusTestBody,
-} from './focus.ts';
+import { byRampKind, rampFileQuery } from './focus.ts';
 import { healthReply, homeReply } from './home.ts';
 import {
   byMachine,
@@ -44,14 +35,8 @@ import {
   noteMachineChangeBody,
 } from './machine.ts';
 import { judgeMaterialQuery, materialJudged } from './material.ts';
-import {
-  byMetering,
-  byTwoMeterings,
-  compareQuery,
-  compareReply,
-  meteringReply,
-  recordMeteringBody,
-} from './metering.ts';
+import { machineTestApi } from './machineTestApi.ts';
+import { byTwoMeterings, compareQuery, compareReply } from './metering.ts';
 import { byPhone, pairBody, pairingReply, pairReply } from './pairing.ts';
 import { saidInFull } from './problem.ts';
 import { route } from './route.ts';
@@ -80,9 +65,7 @@ const counts = z.strictObject({
   events: z.number().int(),
   tallies: z.number().int(),
   provenSettings: z.number().int(),
-  meterings: z.number().int(),
-  focusTests: z.number().int(),
-  bedTests: z.number().int(),
+  ...byTestList(() => z.number().int()),
 });
 
 /** Every route of the server, by the verb that it carries out. */
@@ -309,29 +292,7 @@ export const api = {
     reply: bookEntry,
   }),
 
-  listMeterings: route({
-    ...addresses.listMeterings,
-    summary: 'What the milliammeter said, the latest metering first',
-    reply: z.strictObject({ meterings: z.array(meteringShape) }),
-  }),
-  recordMetering: route({
-    ...addresses.recordMetering,
-    summary: 'Keep a metering with its date; the same one sent again changes nothing',
-    body: recordMeteringBody,
-    reply: meteringReply,
-  }),
-  getMetering: route({
-    ...addresses.getMetering,
-    summary: 'One metering: its curve with bands, where it fires, where rated current is reached',
-    params: byMetering,
-    reply: meteringReply,
-  }),
-  removeMetering: route({
-    ...addresses.removeMetering,
-    summary: 'Remove a metering',
-    params: byMetering,
-    reply: gone,
-  }),
+  ...machineTestApi,
   compareMeterings: route({
     ...addresses.compareMeterings,
     summary: 'Whether the curve moved since an earlier metering, and where to look',
@@ -345,54 +306,6 @@ export const api = {
     summary: 'A focus ramp as a file for the machine or the printer: svg, dxf, gcode or pdf',
     params: byRampKind,
     query: rampFileQuery,
-  }),
-  listFocusTests: route({
-    ...addresses.listFocusTests,
-    summary: 'Where the focus was found, the latest test first',
-    reply: z.strictObject({ tests: z.array(focusTestShape) }),
-  }),
-  recordFocusTest: route({
-    ...addresses.recordFocusTest,
-    summary: 'Keep a focus test with its date; the same one sent again changes nothing',
-    body: recordFocusTestBody,
-    reply: focusTestReply,
-  }),
-  getFocusTest: route({
-    ...addresses.getFocusTest,
-    summary: 'One focus test: the gap, the depth of focus, and what the gauge is off by',
-    params: byFocusTest,
-    reply: focusTestReply,
-  }),
-  removeFocusTest: route({
-    ...addresses.removeFocusTest,
-    summary: 'Remove a focus test',
-    params: byFocusTest,
-    reply: gone,
-  }),
-
-  listBedTests: route({
-    ...addresses.listBedTests,
-    summary: 'Readings of the four corners of the bed, the latest first',
-    reply: z.strictObject({ tests: z.array(bedTestShape) }),
-  }),
-  recordBedTest: route({
-    ...addresses.recordBedTest,
-    summary:
-      'Keep a reading of the four corners with its date; the same one sent again changes nothing',
-    body: recordBedTestBody,
-    reply: bedTestReply,
-  }),
-  getBedTest: route({
-    ...addresses.getBedTest,
-    summary: 'One reading of the four corners: where the bed is weak, how surely, what to look at',
-    params: byBedTest,
-    reply: bedTestReply,
-  }),
-  removeBedTest: route({
-    ...addresses.removeBedTest,
-    summary: 'Remove a reading of the four corners',
-    params: byBedTest,
-    reply: gone,
   }),
 
   judgeMaterial: route({

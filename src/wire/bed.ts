@@ -1,13 +1,6 @@
 import { z } from 'zod';
 import { bedPlaces } from '../core/bed/place.ts';
 import { bedTestShape } from '../formats/saved/bedTest.ts';
-import { id, isoTime } from '../formats/saved/bounds.ts';
-
-export const byBedTest = z.strictObject({ id });
-
-export const recordBedTestBody = bedTestShape
-  .omit({ version: true, isExample: true })
-  .extend({ id: id.exactOptional(), at: isoTime.exactOptional() });
 
 /** One place against the other three. */
 const place = z.strictObject({

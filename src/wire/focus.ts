@@ -1,18 +1,12 @@
 import { rampFileKinds } from '../formats/machineFiles.ts';
 import { z } from 'zod';
-import { id, isoTime, label, pct, speedMmPerS } from '../formats/saved/bounds.ts';
+import { id, label, pct, speedMmPerS } from '../formats/saved/bounds.ts';
 import { focusTestShape } from '../formats/saved/focusTest.ts';
 import { unitsWanted } from './unitsWanted.ts';
 
 /** A problem with its remedy. */
 const asked = z.strictObject({ code: z.string(), message: z.string(), remedy: z.string() });
 const interval = z.strictObject({ value: z.number(), low: z.number(), high: z.number() });
-
-export const byFocusTest = z.strictObject({ id });
-
-export const recordFocusTestBody = focusTestShape
-  .omit({ version: true, isExample: true })
-  .extend({ id: id.exactOptional(), at: isoTime.exactOptional() });
 
 /** One focus test and what it found; intervals of 95 %. */
 export const focusTestReply = z.strictObject({

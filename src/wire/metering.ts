@@ -1,16 +1,11 @@
 import { z } from 'zod';
-import { id, isoTime } from '../formats/saved/bounds.ts';
+import { id } from '../formats/saved/bounds.ts';
 import { meteringShape } from '../formats/saved/metering.ts';
 
 /** A problem with its remedy: what is asked of readings. */
 const asked = z.strictObject({ code: z.string(), message: z.string(), remedy: z.string() });
 
-export const byMetering = z.strictObject({ id });
 export const byTwoMeterings = z.strictObject({ id, before: id });
-
-export const recordMeteringBody = meteringShape
-  .omit({ version: true, isExample: true })
-  .extend({ id: id.exactOptional(), at: isoTime.exactOptional() });
 
 const banded = z.strictObject({
   value: z.number(),

@@ -233,12 +233,12 @@ export const storeConformance = (engine: string, make: () => Promise<EngineUnder
     });
 
     it('keeps two kinds of machine test under one id apart', async () => {
-      await keep((session) => session.insertMetering(sampleMetering('same')));
-      await keep((session) => session.insertFocusTest(sampleFocusTest('same')));
-      await keep((session) => session.deleteMetering('same'));
+      await keep((session) => session.insertMachineTest('metering', sampleMetering('same')));
+      await keep((session) => session.insertMachineTest('focus-test', sampleFocusTest('same')));
+      await keep((session) => session.deleteMachineTest('metering', 'same'));
       await store.read(async (session) => {
-        expect(await session.metering('same')).toBeUndefined();
-        expect(await session.focusTest('same')).toEqual(sampleFocusTest('same'));
+        expect(await session.machineTest('metering', 'same')).toBeUndefined();
+        expect(await session.machineTest('focus-test', 'same')).toEqual(sampleFocusTest('same'));
       });
     });
 
@@ -369,17 +369,20 @@ export const storeConformance = (engine: string, make: () => Promise<EngineUnder
         sampleMetering('m3', { at: '2031-07-01T00:00:00.000Z', machine: 'left', note: 'new lens' }),
         sampleMetering('m2', { at: '2031-06-01T00:00:00.000Z' }),
       ];
-      for (const metering of meterings) await keep((session) => session.insertMetering(metering));
-      const stored = () => store.read((session) => session.meterings());
+      for (const metering of meterings)
+        await keep((session) => session.insertMachineTest('metering', metering));
+      const stored = () => store.read((session) => session.machineTests('metering'));
       expect(await stored()).toEqual([meterings[1], meterings[2], meterings[0]]);
-      expect(await store.read((session) => session.metering('m2'))).toEqual(meterings[2]);
+      expect(await store.read((session) => session.machineTest('metering', 'm2'))).toEqual(
+        meterings[2],
+      );
       await expect(
-        keep((session) => session.insertMetering(sampleMetering('m1'))),
+        keep((session) => session.insertMachineTest('metering', sampleMetering('m1'))),
       ).rejects.toThrow();
-      await keep((session) => session.deleteMetering('m3'));
+      await keep((session) => session.deleteMachineTest('metering', 'm3'));
       await keep((session) => session.deleteExample());
       expect((await stored()).map(({ id }) => id)).toEqual(['m2', 'm1']);
-      expect(await store.read((session) => session.metering('m3'))).toBeUndefined();
+      expect(await store.read((session) => session.machineTest('metering', 'm3'))).toBeUndefined();
     });
 
     it('keeps focus tests beside meterings, each in its own list', async () => {
@@ -388,17 +391,19 @@ export const storeConformance = (engine: string, make: () => Promise<EngineUnder
         readings: { kind: 'widths', widths: [{ alongMm: 12, widthMm: 0.4 }] },
       });
       await keep(async (session) => {
-        await session.insertFocusTest(sampleFocusTest('f1'));
-        await session.insertMetering(sampleMetering('m1'));
-        await session.insertFocusTest(later);
+        await session.insertMachineTest('focus-test', sampleFocusTest('f1'));
+        await session.insertMachineTest('metering', sampleMetering('m1'));
+        await session.insertMachineTest('focus-test', later);
       });
-      const stored = () => store.read((session) => session.focusTests());
+      const stored = () => store.read((session) => session.machineTests('focus-test'));
       expect(await stored()).toEqual([later, sampleFocusTest('f1')]);
-      expect(await store.read((session) => session.metering('f1'))).toBeUndefined();
-      await keep((session) => session.deleteMetering('f1'));
-      await keep((session) => session.deleteFocusTest('f2'));
+      expect(await store.read((session) => session.machineTest('metering', 'f1'))).toBeUndefined();
+      await keep((session) => session.deleteMachineTest('metering', 'f1'));
+      await keep((session) => session.deleteMachineTest('focus-test', 'f2'));
       expect(await stored()).toEqual([sampleFocusTest('f1')]);
-      expect(await store.read((session) => session.focusTest('f2'))).toBeUndefined();
+      expect(
+        await store.read((session) => session.machineTest('focus-test', 'f2')),
+      ).toBeUndefined();
     });
 
     it('keeps readings of the four corners in a list of their own, and lets tests of the example go with it', async () => {
@@ -407,22 +412,22 @@ export const storeConformance = (engine: string, make: () => Promise<EngineUnder
         note: 'after levelling',
       });
       await keep(async (session) => {
-        await session.insertBedTest(sampleBedTest('c1'));
-        await session.insertBedTest(later);
-        await session.insertFocusTest(sampleFocusTest('f1'));
-        await session.insertBedTest(sampleBedTest('c3', { isExample: true }));
-        await session.insertMetering(sampleMetering('m1', { isExample: true }));
-        await session.insertMetering(sampleMetering('m2'));
+        await session.insertMachineTest('bed-test', sampleBedTest('c1'));
+        await session.insertMachineTest('bed-test', later);
+        await session.insertMachineTest('focus-test', sampleFocusTest('f1'));
+        await session.insertMachineTest('bed-test', sampleBedTest('c3', { isExample: true }));
+        await session.insertMachineTest('metering', sampleMetering('m1', { isExample: true }));
+        await session.insertMachineTest('metering', sampleMetering('m2'));
       });
-      const stored = () => store.read((session) => session.bedTests());
+      const stored = () => store.read((session) => session.machineTests('bed-test'));
       expect((await stored()).map(({ id }) => id)).toEqual(['c2', 'c3', 'c1']);
-      expect(await store.read((session) => session.bedTest('c2'))).toEqual(later);
-      expect(await store.read((session) => session.bedTest('f1'))).toBeUndefined();
+      expect(await store.read((session) => session.machineTest('bed-test', 'c2'))).toEqual(later);
+      expect(await store.read((session) => session.machineTest('bed-test', 'f1'))).toBeUndefined();
       await keep((session) => session.deleteExample());
       expect((await stored()).map(({ id }) => id)).toEqual(['c2', 'c1']);
-      const meterings = await store.read((session) => session.meterings());
+      const meterings = await store.read((session) => session.machineTests('metering'));
       expect(meterings.map(({ id }) => id)).toEqual(['m2']);
-      await keep((session) => session.deleteBedTest('c2'));
+      await keep((session) => session.deleteMachineTest('bed-test', 'c2'));
       expect(await stored()).toEqual([sampleBedTest('c1')]);
     });
 

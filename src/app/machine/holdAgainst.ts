@@ -2,7 +2,7 @@ import { compareMeterings, type CurveChange } from '../../core/metering/compareM
 import { whereToLook, type CutsNow, type WhereToLook } from '../../core/metering/whereToLook.ts';
 import { done, type Outcome } from '../../core/problem.ts';
 import type { Ports } from '../ports/ports.ts';
-import { findMetering } from './readMetering.ts';
+import { findMachineTest } from '../shared/findMachineTest.ts';
 
 export interface MeteringCompared {
   readonly change: CurveChange;
@@ -18,8 +18,8 @@ export const holdAgainst = async (
   asked: { readonly now: string; readonly before: string; readonly cuts?: CutsNow },
 ): Promise<Outcome<MeteringCompared>> => {
   const both = await store.read(async (session) => ({
-    now: await findMetering(session, asked.now),
-    before: await findMetering(session, asked.before),
+    now: await findMachineTest(session, 'metering', asked.now),
+    before: await findMachineTest(session, 'metering', asked.before),
   }));
   if (!both.now.ok) return both.now;
   if (!both.before.ok) return both.before;

@@ -1,8 +1,6 @@
 import type { ProvenSetting } from '../../core/book/provenSetting.ts';
-import type { BedTest } from '../../core/bed/bedTest.ts';
 import type { Card } from '../../core/card/card.ts';
-import type { FocusTest } from '../../core/focus/focusTest.ts';
-import type { Metering } from '../../core/metering/metering.ts';
+import type { MachineTestName } from '../../core/machineTests.ts';
 import type { Outcome, ProblemOf } from '../../core/problem.ts';
 import type { ReadingEvent } from '../../core/reading/readingEvent.ts';
 import type { WorkshopMachine } from '../../core/machine/workshopMachine.ts';
@@ -10,6 +8,7 @@ import type { StartedOrder } from '../../core/study/startedOrder.ts';
 import type { Sought } from '../../core/search/sought.ts';
 import type { Stock } from '../../core/stock/stock.ts';
 import type { RecordedTally, SavedStudy } from '../../core/study/study.ts';
+import type { MachineTestOf } from '../../formats/machineTests.ts';
 import type { Model } from '../sums/model.ts';
 import type { StoredStudy, StudyHead, StudySummary } from './stored.ts';
 
@@ -104,15 +103,14 @@ export interface ReadSession {
   readonly talliesOfEntry: (entryId: string) => Promise<readonly RecordedTally[]>;
   /** Tallies of proven settings whose study is gone. */
   readonly looseTallies: () => Promise<readonly RecordedTally[]>;
-  /** The latest first. */
-  readonly meterings: () => Promise<readonly Metering[]>;
-  readonly metering: (id: string) => Promise<Metering | undefined>;
-  /** The latest first. */
-  readonly focusTests: () => Promise<readonly FocusTest[]>;
-  readonly focusTest: (id: string) => Promise<FocusTest | undefined>;
-  /** Readings of the four corners, the latest first. */
-  readonly bedTests: () => Promise<readonly BedTest[]>;
-  readonly bedTest: (id: string) => Promise<BedTest | undefined>;
+  /** Tests of machines of one kind, the latest first. */
+  readonly machineTests: <Name extends MachineTestName>(
+    name: Name,
+  ) => Promise<readonly MachineTestOf<Name>[]>;
+  readonly machineTest: <Name extends MachineTestName>(
+    name: Name,
+    id: string,
+  ) => Promise<MachineTestOf<Name> | undefined>;
 }
 
 /** A stretch of a list. */
@@ -231,12 +229,11 @@ export interface Session extends ReadSession {
   readonly insertEntry: (entry: ProvenSetting) => Promise<void>;
   /** Its tallies stay with their studies; those without one go. */
   readonly deleteEntry: (id: string) => Promise<void>;
-  readonly insertMetering: (metering: Metering) => Promise<void>;
-  readonly deleteMetering: (id: string) => Promise<void>;
-  readonly insertFocusTest: (test: FocusTest) => Promise<void>;
-  readonly deleteFocusTest: (id: string) => Promise<void>;
-  readonly insertBedTest: (test: BedTest) => Promise<void>;
-  readonly deleteBedTest: (id: string) => Promise<void>;
+  readonly insertMachineTest: <Name extends MachineTestName>(
+    name: Name,
+    test: MachineTestOf<Name>,
+  ) => Promise<void>;
+  readonly deleteMachineTest: (name: MachineTestName, id: string) => Promise<void>;
   /** Every machine, study, proven setting, tally and test of the example workshop. */
   readonly deleteExample: () => Promise<void>;
 }

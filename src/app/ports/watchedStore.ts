@@ -62,28 +62,12 @@ const noting = (session: Session, changes: Map<string | undefined, StoredChange>
       await session.deleteEntry(id);
       note({});
     },
-    insertMetering: async (metering) => {
-      await session.insertMetering(metering);
+    insertMachineTest: async (name, test) => {
+      await session.insertMachineTest(name, test);
       note({});
     },
-    deleteMetering: async (id) => {
-      await session.deleteMetering(id);
-      note({});
-    },
-    insertFocusTest: async (test) => {
-      await session.insertFocusTest(test);
-      note({});
-    },
-    deleteFocusTest: async (id) => {
-      await session.deleteFocusTest(id);
-      note({});
-    },
-    insertBedTest: async (test) => {
-      await session.insertBedTest(test);
-      note({});
-    },
-    deleteBedTest: async (id) => {
-      await session.deleteBedTest(id);
+    deleteMachineTest: async (name, id) => {
+      await session.deleteMachineTest(name, id);
       note({});
     },
     deleteExample: async () => {

@@ -1,16 +1,14 @@
+import { byTestList, type ByTestList } from '../../core/machineTests.ts';
 import type { Problem } from '../../core/problem.ts';
 
 /** How many of each were in a file. */
-export interface ImportCounts {
+export interface ImportCounts extends ByTestList<number> {
   readonly machines: number;
   readonly studies: number;
   readonly cards: number;
   readonly events: number;
   readonly tallies: number;
   readonly provenSettings: number;
-  readonly meterings: number;
-  readonly focusTests: number;
-  readonly bedTests: number;
 }
 
 export interface ImportedCounts {
@@ -30,9 +28,7 @@ export const noneImported: ImportCounts = {
   events: 0,
   tallies: 0,
   provenSettings: 0,
-  meterings: 0,
-  focusTests: 0,
-  bedTests: 0,
+  ...byTestList(() => 0),
 };
 
 export const plus = (

@@ -149,7 +149,7 @@ const meterChange = async (
   session: ReadSession,
   { holdsFor }: ProvenSetting,
 ): Promise<CurveChange['how'] | undefined> => {
-  const own = (await session.meterings()).filter(
+  const own = (await session.machineTests('metering')).filter(
     ({ machineId }) => machineId === holdsFor.machineId,
   );
   const [now, before] = own;

@@ -1,8 +1,10 @@
+import { machineTests, testList, type MachineTest } from '../../core/machineTests.ts';
 import { omit } from '../../core/omit.ts';
 import type { RecordedTally, SavedStudy } from '../../core/study/study.ts';
 import type { ExportFile } from '../../formats/exportFile.ts';
+import type { TestLists } from '../../formats/machineTests.ts';
 import { ownMachines } from '../shared/machineOf.ts';
-import type { Ports } from '../ports/ports.ts';
+import type { Ports, ReadSession } from '../ports/ports.ts';
 
 /**
  * Everything that the workshop has, in one file that can be imported anywhere. The invented example stays behind; a tally
@@ -25,9 +27,7 @@ export const exportAll = ({ store, clock }: Pick<Ports, 'store' | 'clock'>): Pro
     }
     const machines = await ownMachines(session);
     const loose = await session.looseTallies();
-    const meterings = own(await session.meterings()).toReversed();
-    const focusTests = own(await session.focusTests()).toReversed();
-    const bedTests = own(await session.bedTests()).toReversed();
+    const tests = await testsIn(session);
     const leftOut = session.passedOver().map(({ params }) => params);
     return {
       kind: 'throughcut-export',
@@ -37,15 +37,20 @@ export const exportAll = ({ store, clock }: Pick<Ports, 'store' | 'clock'>): Pro
       studies,
       book,
       tallies: loose.filter(({ provenSettingId }) => exported.has(provenSettingId ?? '')),
-      meterings,
-      focusTests,
-      bedTests,
+      ...tests,
       ...(leftOut.length === 0 ? {} : { leftOut }),
     };
   });
 
-const own = <T extends { readonly isExample?: true }>(tests: readonly T[]): readonly T[] =>
-  tests.filter(({ isExample }) => isExample !== true);
+/** Every test of the workshop's own machines, the first first. */
+const testsIn = async (session: ReadSession): Promise<TestLists> => {
+  const lists: [string, readonly MachineTest[]][] = [];
+  for (const name of machineTests) {
+    const tests = await session.machineTests(name);
+    lists.push([testList(name), tests.filter(({ isExample }) => isExample !== true).toReversed()]);
+  }
+  return Object.fromEntries(lists) as unknown as TestLists;
+};
 
 /** Leaves out the name of a setting that is not exported. */
 const withoutStranger = (tally: RecordedTally, exported: ReadonlySet<string>): RecordedTally => {

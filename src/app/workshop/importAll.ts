@@ -1,8 +1,10 @@
+import { machineTests, testList, type MachineTestName } from '../../core/machineTests.ts';
 import { omit } from '../../core/omit.ts';
 import { done, refused, type Outcome, type Problem } from '../../core/problem.ts';
 import { mergeEvents } from '../../core/reading/mergeEvents.ts';
 import type { RecordedTally, SavedStudy } from '../../core/study/study.ts';
 import type { ExportFile } from '../../formats/exportFile.ts';
+import type { TestLists } from '../../formats/machineTests.ts';
 import type { NamedMaterial } from '../../core/stock/namedMaterial.ts';
 import { acceptMaterial } from '../../core/stock/acceptMaterial.ts';
 import { knownBy } from '../../formats/saved/materialKnown.ts';
@@ -74,21 +76,7 @@ export const importAll = (ports: Ports, file: ExportFile): Promise<Outcome<Impor
       const added = await addTally(session, undefined, tally, note);
       if (!added.ok) return added;
     }
-    for (const metering of file.meterings) {
-      const isNew = (await session.metering(metering.id)) === undefined;
-      if (isNew) await session.insertMetering(here(metering));
-      note('meterings', isNew);
-    }
-    for (const test of file.focusTests) {
-      const isNew = (await session.focusTest(test.id)) === undefined;
-      if (isNew) await session.insertFocusTest(here(test));
-      note('focusTests', isNew);
-    }
-    for (const test of file.bedTests) {
-      const isNew = (await session.bedTest(test.id)) === undefined;
-      if (isNew) await session.insertBedTest(here(test));
-      note('bedTests', isNew);
-    }
+    for (const name of machineTests) await addTests(session, name, file, { here, note });
     return done({ ...imported, notAdvised: notAdvisedOn(materials) });
   });
 
@@ -96,6 +84,27 @@ export const importAll = (ports: Ports, file: ExportFile): Promise<Outcome<Impor
 const notAdvisedOn = (materials: readonly NamedMaterial[]): readonly Problem[] => {
   const byName = new Map(materials.map((named) => [named.material, acceptMaterial(named)]));
   return [...byName.values()].flatMap((accepted) => (accepted.ok ? [] : [accepted.problem]));
+};
+
+interface Adding {
+  /** Gives a thing to its machine here. */
+  readonly here: <T extends { readonly machineId?: string }>(thing: T) => T;
+  readonly note: Note;
+}
+
+/** The tests of one kind that are not here yet. */
+const addTests = async (
+  session: Session,
+  name: MachineTestName,
+  file: TestLists,
+  { here, note }: Adding,
+): Promise<void> => {
+  const list = testList(name);
+  for (const test of file[list]) {
+    const isNew = (await session.machineTest(name, test.id)) === undefined;
+    if (isNew) await session.insertMachineTest(name, here(test));
+    note(list, isNew);
+  }
 };
 
 type Note = (what: keyof ImportCounts, isNew: boolean, count?: number) => void;

@@ -14,8 +14,8 @@ export const openExample = async (ports: AskingPorts): Promise<Outcome<Home>> =>
     for (const machine of machines) await session.insertMachine(machine);
     for (const entry of book) await session.insertEntry(entry);
     for (const study of studies) await session.insertStudy(study, clock.now());
-    for (const metering of meterings) await session.insertMetering(metering);
-    for (const test of bedTests) await session.insertBedTest(test);
+    for (const metering of meterings) await session.insertMachineTest('metering', metering);
+    for (const test of bedTests) await session.insertMachineTest('bed-test', test);
     return done(undefined);
   });
   return opened.ok ? done(await home(ports)) : opened;

@@ -1,3 +1,4 @@
+import type { MachineTest, Unkept } from '../machineTests.ts';
 import type { Bed } from '../machine/machine.ts';
 import type { Setting } from '../machine/setting.ts';
 import type { Grade } from '../reading/grade.ts';
@@ -14,28 +15,17 @@ export interface BedTestCell {
 }
 
 /** The four corners of a bed, cut and read on one day. */
-export interface BedTest {
-  readonly version: 1;
-  readonly id: string;
-  /** ISO 8601, UTC. */
-  readonly at: string;
-  /** Of the invented example workshop: goes with it, and is never exported. */
-  readonly isExample?: true;
-  /** Absent: from before machines were things of their own. */
-  readonly machineId?: string;
-  /** The machine's name; absent where it has none. */
-  readonly machine?: string;
+export interface BedTest extends MachineTest {
   readonly bed: Bed;
   /** What all cells were cut with. */
   readonly setting: Setting;
   /** What was known of the sheet that day: later cards do not change what the test said. */
   readonly scatter: Scatter;
   readonly cells: readonly BedTestCell[];
-  readonly note?: string;
 }
 
 /** What was read, before anybody keeps it. */
-export type UnkeptBedTest = Omit<BedTest, 'version' | 'id' | 'at' | 'isExample'>;
+export type UnkeptBedTest = Unkept<BedTest>;
 
 /** How many cells of each place got each grade. */
 export const gradesOf = (cells: readonly Pick<BedTestCell, 'place' | 'grade'>[]): GradesByPlace =>

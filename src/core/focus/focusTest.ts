@@ -1,3 +1,4 @@
+import type { MachineTest, Unkept } from '../machineTests.ts';
 import type { ProblemOf } from '../problem.ts';
 import type { FocusCode } from '../problems/focus.ts';
 import type { FocusRamp } from './focusRamp.ts';
@@ -20,26 +21,15 @@ export type FocusReadings =
     };
 
 /** One test of where the focus is, on one day. */
-export interface FocusTest {
-  readonly version: 1;
-  readonly id: string;
-  /** ISO 8601, UTC. */
-  readonly at: string;
-  /** Of the invented example workshop: goes with it, and is never exported. */
-  readonly isExample?: true;
-  /** Absent: from before machines were things of their own. */
-  readonly machineId?: string;
-  /** The machine's name; absent where it has none. */
-  readonly machine?: string;
+export interface FocusTest extends MachineTest {
   readonly ramp: FocusRamp;
   readonly readings: FocusReadings;
   /** Height of the fixed gauge that the workshop sets its focus by, mm. */
   readonly gaugeMm?: number;
-  readonly note?: string;
 }
 
 /** What was read, before anybody keeps it. */
-export type UnkeptFocusTest = Omit<FocusTest, 'version' | 'id' | 'at' | 'isExample'>;
+export type UnkeptFocusTest = Unkept<FocusTest>;
 
 /** A figure with the interval in which it lies with 95 % confidence. */
 export interface Interval {

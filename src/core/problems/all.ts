@@ -20,6 +20,7 @@ import type { hostProblems } from './host.ts';
 import type { httpProblems } from './http.ts';
 import type { kerfReasonProblems, kerfRemarkProblems } from './kerf.ts';
 import type { machineProblems } from './machine.ts';
+import type { machineTestProblems } from './machineTests.ts';
 import type { meterProblems } from './meter.ts';
 import type { meterCompareProblems } from './meterings.ts';
 import type { motionProblems, timeProblems } from './motion.ts';
@@ -58,6 +59,7 @@ export type AllProblems = typeof appProblems &
   typeof kerfReasonProblems &
   typeof kerfRemarkProblems &
   typeof machineProblems &
+  typeof machineTestProblems &
   typeof meterProblems &
   typeof meterCompareProblems &
   typeof motionProblems &

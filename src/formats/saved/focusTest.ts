@@ -1,7 +1,9 @@
 import { z } from 'zod';
+import type { Outcome } from '../../core/problem.ts';
 import type { FocusRamp } from '../../core/focus/focusRamp.ts';
-import type { FocusReadings, FocusTest } from '../../core/focus/focusTest.ts';
-import { between, id, isoTime, label, note } from './bounds.ts';
+import type { FocusFound, FocusReadings, FocusTest } from '../../core/focus/focusTest.ts';
+import { between } from './bounds.ts';
+import { testShape, type MachineTestKind } from './machineTest.ts';
 import { bounds } from './limits.ts';
 
 const mm = between(bounds.rampMm);
@@ -38,15 +40,22 @@ const readings = z.discriminatedUnion('kind', [
 ]) satisfies z.ZodType<FocusReadings>;
 
 /** A focus test as saved and sent. */
-export const focusTestShape = z.strictObject({
-  version: z.literal(1),
-  id,
-  at: isoTime,
-  isExample: z.literal(true).exactOptional(),
-  machineId: id.exactOptional(),
-  machine: label.exactOptional(),
+export const focusTestShape = testShape({
   ramp: focusRampShape,
   readings,
   gaugeMm: mm.exactOptional(),
-  note: note.exactOptional(),
 }) satisfies z.ZodType<FocusTest>;
+
+export const focusTestKind: MachineTestKind<
+  FocusTest,
+  typeof focusTestShape,
+  Outcome<FocusFound>
+> = {
+  shape: focusTestShape,
+  about: {
+    list: 'Where the focus was found, the latest test first',
+    one: 'a focus test',
+    says: 'the gap, the depth of focus, and what the gauge is off by',
+  },
+  reader: async () => (await import('../../core/focus/findFocus.ts')).findFocus,
+};

@@ -1,40 +1,18 @@
 import type { FastifyInstance } from 'fastify';
 import type { Ports } from '../../app/ports/ports.ts';
-import type { FocusTestRead } from '../../app/machine/recordFocusTest.ts';
-import { checkGauge, servedThicknessMm } from '../../core/focus/focusAdvice.ts';
 import type { Machine } from '../../core/machine/machine.ts';
 import { done } from '../../core/problem.ts';
 import type { Stock } from '../../core/stock/stock.ts';
 import { stockThicknessMm } from '../../core/stock/stockThickness.ts';
 import { bounds } from '../../formats/saved/limits.ts';
 import { knownBy } from '../../formats/saved/materialKnown.ts';
-import { problemInWords } from '../../words/words.ts';
-import { api, type ReplyOf } from '../../wire/api.ts';
+import { api } from '../../wire/api.ts';
 import type { DrawRampFile } from '../cardFile.ts';
 import { on } from '../on.ts';
 import { unitsAsked } from '../unitsAsked.ts';
 
-/** Finding the focus: the ramp as a file, and the tests kept over time. */
+/** The ramp by which the focus is found, as a file. */
 export const focusRoutes = (app: FastifyInstance, ports: Ports, rampFile: DrawRampFile): void => {
-  on(app, api.listFocusTests, async () => {
-    const { listFocusTests } = await import('../../app/machine/listFocusTests.ts');
-    return done({ tests: await listFocusTests(ports) });
-  });
-  on(app, api.recordFocusTest, async ({ body }) => {
-    const { recordFocusTest } = await import('../../app/machine/recordFocusTest.ts');
-    const recorded = await recordFocusTest(ports, body);
-    return recorded.ok ? done(inReply(recorded.value)) : recorded;
-  });
-  on(app, api.getFocusTest, async ({ params }) => {
-    const { readFocusTest } = await import('../../app/machine/readFocusTest.ts');
-    const read = await readFocusTest(ports, params.id);
-    return read.ok ? done(inReply(read.value)) : read;
-  });
-  on(app, api.removeFocusTest, async ({ params }) => {
-    const { removeFocusTest } = await import('../../app/machine/removeFocusTest.ts');
-    const removed = await removeFocusTest(ports, params.id);
-    return removed.ok ? done({ removed: true }) : removed;
-  });
   on(app, api.rampFile, async ({ params: { kind }, query, reply }) => {
     const { designRamp } = await import('../../app/card/designRamp.ts');
     const {
@@ -78,29 +56,4 @@ const machineOf = async (
     studyId === undefined ? undefined : await store.read((session) => session.study(studyId));
   const [slowest, fastest] = bounds.speedMmPerS;
   return stored?.study ?? { machine: { maxPowerPct: 100, speedRangeMmPerS: [slowest, fastest] } };
-};
-
-const inReply = ({ test, found }: FocusTestRead): ReplyOf<typeof api.getFocusTest> => {
-  if (!found.ok) return { test, reason: problemInWords(found.problem) };
-  const { alongMm, gapMm, rayleighMm, remarks } = found.value;
-  const doubled = (mm: number): number => 2 * mm;
-  return {
-    test,
-    found: {
-      alongMm,
-      gapMm,
-      ...(rayleighMm === null
-        ? {}
-        : {
-            depthMm: {
-              value: doubled(rayleighMm.value),
-              low: doubled(rayleighMm.low),
-              high: doubled(rayleighMm.high),
-            },
-            servedThicknessMm: servedThicknessMm(rayleighMm, gapMm),
-          }),
-      ...(test.gaugeMm === undefined ? {} : { gauge: checkGauge(test.gaugeMm, gapMm, rayleighMm) }),
-      remarks: remarks.map((remark) => problemInWords(remark)),
-    },
-  };
 };

@@ -106,30 +106,6 @@ export const appWords = {
     message: (p) => `The date ${p.at} lies ahead.`,
     remedy: () => 'Give the day on which it was done.',
   },
-  'metering-not-found': {
-    message: (p) => `There is no metering “${p.id}”.`,
-    remedy: () => 'It may have been removed. Load the page again.',
-  },
-  'metering-id-taken': {
-    message: (p) => `Another metering already has the id “${p.id}”.`,
-    remedy: () => 'Send the metering with an id of its own, or with none.',
-  },
-  'focus-test-not-found': {
-    message: (p) => `There is no focus test “${p.id}”.`,
-    remedy: () => 'It may have been removed. Load the page again.',
-  },
-  'focus-test-id-taken': {
-    message: (p) => `Another focus test already has the id “${p.id}”.`,
-    remedy: () => 'Send the focus test with an id of its own, or with none.',
-  },
-  'bed-test-not-found': {
-    message: (p) => `There is no reading of the four corners “${p.id}”.`,
-    remedy: () => 'It may have been removed. Load the page again.',
-  },
-  'bed-test-id-taken': {
-    message: (p) => `Another reading of the four corners already has the id “${p.id}”.`,
-    remedy: () => 'Send the reading with an id of its own, or with none.',
-  },
   'sum-took-too-long': {
     message: (p) => `This takes longer than ${p.seconds} seconds to work out, and was stopped.`,
     remedy: () =>

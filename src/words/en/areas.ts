@@ -12,6 +12,7 @@ import { focusWords } from './focus.ts';
 import { formatWords } from './formats.ts';
 import { httpWords } from './http.ts';
 import { kerfWords } from './kerf.ts';
+import { machineTestWords } from './machineTests.ts';
 import { machineWords } from './machine.ts';
 import { meterWords } from './meter.ts';
 import { mistakeWords } from './mistakes.ts';
@@ -43,6 +44,7 @@ export const sentences: Sentences<ProblemCode> = {
   ...formatWords,
   ...httpWords,
   ...kerfWords,
+  ...machineTestWords,
   ...machineWords,
   ...meterWords,
   ...mistakeWords,
