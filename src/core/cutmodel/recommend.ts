@@ -161,7 +161,7 @@ export const recommend = (
 /** Least whole per cent at which a speed may be recommended: more power never cuts less. */
 const leastPowerAt = (found: FittedStudy, speedMmPerS: number, limitPct: number): number | null => {
   const enough = (powerPct: number): boolean =>
-    (speedAt(found, powerPct) ?? 0) >= speedMmPerS - 1e-9;
+    (speedAt(found, powerPct) ?? -Infinity) >= speedMmPerS - 1e-9;
   const most = Math.floor(limitPct + 1e-9);
   return enough(most) ? leastWhole(most, enough) : null;
 };
@@ -186,8 +186,8 @@ const whyNothing = ({ evidence }: FittedStudy): ProblemOf<ReasonCode> | null => 
       : null;
   }
   if (outCells + notOutCells === 0) return { code: 'nothing-read-yet', params: {} };
-  if (notOutCells === 0) {
-    return { code: 'all-came-out', params: { fastestMmPerS: fastestMmPerS ?? 0, cells: outCells } };
+  if (notOutCells === 0 && fastestMmPerS !== null) {
+    return { code: 'all-came-out', params: { fastestMmPerS, cells: outCells } };
   }
   if (outCells === 0) {
     return { code: 'none-came-out', params: slowestMmPerS === null ? {} : { slowestMmPerS } };

@@ -104,7 +104,7 @@ const aboutInput = ({ study, compiled, evidence }: Fit): readonly Problem[] => {
       ? [
           problemOf('power-says-nothing', {
             cells: compiled.unusableCells.length,
-            powers: list(compiled.unusableCells.map((i) => study.cells[i]?.powerPct ?? 0)),
+            powers: list(compiled.unusableCells.flatMap((i) => study.cells[i]?.powerPct ?? [])),
           }),
         ]
       : []),

@@ -100,15 +100,16 @@ const aboutFiring = (
   const first = lit[0];
   if (first === undefined) return [];
   const below = settings.filter(({ powerPct }) => powerPct < first.powerPct);
+  const highest = below.at(-1);
   const early = below.find(({ state }) => state === 'lit');
   const flickers = below.filter(({ state }) => state === 'flickers');
   return [
-    ...(early === undefined
+    ...(early === undefined || highest === undefined
       ? []
       : [
           {
             code: 'meter-fired-below-dark' as const,
-            params: { litPct: early.powerPct, darkPct: below.at(-1)?.powerPct ?? 0 },
+            params: { litPct: early.powerPct, darkPct: highest.powerPct },
           },
         ]),
     ...flickers.map(({ powerPct }) => ({ code: 'meter-flickers' as const, params: { powerPct } })),
@@ -124,9 +125,10 @@ const aboutReach = (
 ): readonly ProblemOf<MeterCode>[] => {
   const ratedMa = ratedCurrentMa ?? Infinity;
   const over = lit.find(({ meanMa }) => meanMa > 1.03 * ratedMa);
-  const gap = lit.findIndex(
+  const high = lit.find(
     ({ powerPct }, i) => powerPct - (lit[i - 1]?.powerPct ?? powerPct) > 1.5 * widestGapPct,
   );
+  const low = high === undefined ? undefined : lit[lit.indexOf(high) - 1];
   return [
     ...(over === undefined
       ? []
@@ -140,12 +142,12 @@ const aboutReach = (
             },
           },
         ]),
-    ...(gap === -1
+    ...(high === undefined || low === undefined
       ? []
       : [
           {
             code: 'meter-wide-gap' as const,
-            params: { lowPct: lit[gap - 1]?.powerPct ?? 0, highPct: lit[gap]?.powerPct ?? 0 },
+            params: { lowPct: low.powerPct, highPct: high.powerPct },
           },
         ]),
   ];

@@ -57,8 +57,13 @@ export class DxfDrawing {
     });
   }
 
+  /** Draws what is left, until something is refused. */
+  finish(): void {
+    while (this.#step());
+  }
+
   /** The next part; false when there is none, or when something was refused. */
-  step(): boolean {
+  #step(): boolean {
     const next = this.#waiting.pop();
     if (next === undefined || this.problem !== undefined) return false;
     this.#draw(next.part, next.state);

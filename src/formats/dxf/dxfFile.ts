@@ -19,23 +19,20 @@ export interface DxfFile {
   readonly parts: readonly DxfPart[];
 }
 
-const groupsAStep = 4000;
-
 /** Reckoning that all splines of a drawing may cost: cubics of 185 000 controls, some seconds. */
 const mostSplineWork = 5_000_000;
 
 /**
- * The text of a DXF file as layers, blocks and parts, in steps that yield the share that was read. Refuses what is not
+ * The text of a DXF file as layers, blocks and parts. Refuses what is not
  * in lines of code and value, and what ends before its end. O(signs).
  */
-export function* readDxfFile(text: string): Generator<number, Outcome<DxfFile>, undefined> {
+export const readDxfFile = (text: string): Outcome<DxfFile> => {
   const groups = new DxfGroups(text);
   const file = new Builder();
   let type: string | undefined;
   let line = 0;
   let held: DxfGroup[] = [];
-  for (let i = 1; ; i += 1) {
-    if (i % groupsAStep === 0) yield groups.share;
+  for (;;) {
     const group = groups.next();
     if (group === 'slip') return unreadable(`no group code in line ${String(groups.line - 1)}`);
     if (group === undefined) return unreadable('ends before its end');
@@ -50,7 +47,7 @@ export function* readDxfFile(text: string): Generator<number, Outcome<DxfFile>, 
     line = groups.line - 1;
     held = [];
   }
-}
+};
 
 const unreadable = (detail: string): Outcome<never> => refuseUnreadable('DXF', detail);
 

@@ -27,11 +27,6 @@ export class DxfGroups {
     return this.#line;
   }
 
-  /** How much was read, 0 to 1. */
-  get share(): number {
-    return this.#text === '' ? 1 : Math.min(1, this.#at / this.#text.length);
-  }
-
   /** Undefined at the end; `'slip'` where a code should stand and none does. */
   next(): DxfGroup | 'slip' | undefined {
     const code = this.#nextLine()?.trim();

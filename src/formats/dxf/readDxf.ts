@@ -1,6 +1,6 @@
 import { fault, remark, type Toolpath } from '../../core/filecheck/toolpath.ts';
 import { done, type Outcome } from '../../core/problem.ts';
-import { finish, type Reading, type ReadingOptions } from '../reading.ts';
+import type { ReadingOptions } from '../reading.ts';
 import { DxfDrawing } from './dxfDrawing.ts';
 import { readDxfFile } from './dxfFile.ts';
 import { dxfUnitMm } from './dxfUnits.ts';
@@ -11,23 +11,15 @@ import { dxfUnitMm } from './dxfUnits.ts';
  * and what else is no line. Refuses what is no DXF, blocks within themselves, endless copies and absurd numbers.
  * O(signs + points).
  */
-export const readDxf = (text: string, options: ReadingOptions = {}): Outcome<Toolpath> =>
-  finish(dxfReading(text, options));
-
-/** The same in steps: half of the share is the file, half the drawing. */
-export function* dxfReading(text: string, options: ReadingOptions = {}): Reading {
-  const reading = readDxfFile(text);
-  let step = reading.next();
-  for (; step.done !== true; step = reading.next()) yield step.value / 2;
-  if (!step.value.ok) return step.value;
-  const file = step.value.value;
+export const readDxf = (text: string, options: ReadingOptions = {}): Outcome<Toolpath> => {
+  const read = readDxfFile(text);
+  if (!read.ok) return read;
+  const file = read.value;
   const unitMm = dxfUnitMm[file.units ?? 0];
   // Only which of two systems the drawing was begun in, so that it stays an assumption.
   const assumedMm = file.measurement === 'inches' ? 25.4 : 1;
   const drawing = new DxfDrawing(file, unitMm ?? assumedMm, options);
-  for (let i = 0; drawing.step(); i += 1) {
-    if (i % partsAStep === 0) yield 0.5 + 0.5 * Math.min(1, i / file.parts.length);
-  }
+  drawing.finish();
   if (drawing.problem !== undefined) return drawing.problem;
   const { guessed, paper } = drawing;
   return done({
@@ -41,6 +33,4 @@ export function* dxfReading(text: string, options: ReadingOptions = {}): Reading
       ...(paper === 0 ? [] : [remark('check-paper-left-out', { count: paper })]),
     ],
   });
-}
-
-const partsAStep = 256;
+};

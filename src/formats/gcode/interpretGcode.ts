@@ -1,4 +1,3 @@
-import { finish } from '../reading.ts';
 import { readingLimits } from '../readingLimits.ts';
 import { resolveArc, type PlaneArc } from './gcodeArc.ts';
 import { arcLetters, axisLetters, LineWords, each, movesZero, passedOver } from './lineWords.ts';
@@ -26,20 +25,13 @@ type Outcome =
 /**
  * Carries out a program as the NIST report describes (Kramer, Proctor & Messina, RS274/NGC Interpreter, version 3, NISTIR
  * 6556, 2000), as far as a laser needs it: motion, arcs in three planes, units, distance and feed modes, offsets by G92,
- * spindle words as beam, coolant words as air. Words that it does not know are noted and passed over. O(lines).
+ * spindle words as beam, coolant words as air. Words that it does not know are noted and passed over. Ends where a program
+ * has more moves and comments than any. O(lines).
  */
-export const interpretGcode = (text: string, options: Options = {}): Outcome =>
-  finish(interpreting(text, options));
-
-/** The same in steps that yield the share that is done. Ends where a program has more moves and comments than any. */
-export function* interpreting(
-  text: string,
-  options: Options = {},
-): Generator<number, Outcome, undefined> {
+export const interpretGcode = (text: string, options: Options = {}): Outcome => {
   const run = new Run(options.startUnits ?? 'G21');
   let delimited: boolean | undefined;
-  for (const { number, source, end } of linesOf(text)) {
-    if (number % linesAStep === 0) yield end / text.length;
+  for (const { number, source } of linesOf(text)) {
     if (source.length > readingLimits.lineSigns) return run.failed(number, 'too long a line');
     const isFirst = delimited === undefined && source.trim() !== '';
     if (isFirst) delimited = source.trim() === '%';
@@ -59,9 +51,7 @@ export function* interpreting(
     if (run.ended) break;
   }
   return { ok: true, program: run.program() };
-}
-
-const linesAStep = 2000;
+};
 
 const inch = 25.4;
 const planes: Readonly<

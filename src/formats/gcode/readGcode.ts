@@ -1,11 +1,11 @@
 import type { Toolpath } from '../../core/filecheck/toolpath.ts';
 import { done, refused, type Outcome } from '../../core/problem.ts';
-import { finish, refuseStopped, type Reading, type ReadingOptions } from '../reading.ts';
+import { refuseStopped, type ReadingOptions } from '../reading.ts';
 import { readingLimits } from '../readingLimits.ts';
 import { cutLines } from './cutLines.ts';
 import type { GcodeProgram } from './gcodeProgram.ts';
 import { gcodeTraps } from './gcodeTraps.ts';
-import { interpreting } from './interpretGcode.ts';
+import { interpretGcode } from './interpretGcode.ts';
 import { isLit, seenFromAbove } from './moves.ts';
 import { unlitOf } from './unlitOf.ts';
 
@@ -14,23 +14,15 @@ import { unlitOf } from './unlitOf.ts';
  * Comments of our own name sections and cells. Refuses: `gcode-unreadable` (with line and reason), too big a file, places
  * further away than any bed reaches. O(signs + points).
  */
-export const readGcode = (text: string, options: ReadingOptions = {}): Outcome<Toolpath> =>
-  finish(gcodeReading(text, options));
-
-/** The same in steps: most of the share is carrying the program out. */
-export function* gcodeReading(text: string, options: ReadingOptions = {}): Reading {
-  const carriedOut = interpreting(text);
-  let step = carriedOut.next();
-  for (; step.done !== true; step = carriedOut.next()) yield 0.8 * step.value;
-  if (!step.value.ok) {
-    const { line, why } = step.value.error;
+export const readGcode = (text: string, options: ReadingOptions = {}): Outcome<Toolpath> => {
+  const carriedOut = interpretGcode(text);
+  if (!carriedOut.ok) {
+    const { line, why } = carriedOut.error;
     return refused('gcode-unreadable', { line, why });
   }
-  const { program } = step.value;
-  yield 0.8;
+  const { program } = carriedOut;
   const lines = cutLines(program, options);
   if (!lines.ok) return lines;
-  yield 0.9;
   const travels = program.moves.filter((move) => !isLit(move));
   const far = travels.find(({ end }) => !reaches(end[0]) || !reaches(end[1]));
   if (far !== undefined) return refuseStopped('too-far', far.line);
@@ -44,7 +36,7 @@ export function* gcodeReading(text: string, options: ReadingOptions = {}): Readi
     ...(saysDisarmed(program) ? { disarmed: true } : {}),
     ...(sAtFullPower === undefined ? {} : { sAtFullPower }),
   });
-}
+};
 
 const reaches = (mm: number): boolean => Math.abs(mm) <= readingLimits.farthestMm;
 

@@ -2,8 +2,6 @@ interface SourceLine {
   /** From 1. */
   readonly number: number;
   readonly source: string;
-  /** Where it ends in the text. */
-  readonly end: number;
 }
 
 /** Lines ended in any of the three ways, one at a time. */
@@ -13,7 +11,7 @@ export function* linesOf(text: string): Generator<SourceLine, void, undefined> {
   for (let number = 1; ; number += 1) {
     const found = ending.exec(text);
     const end = found?.index ?? text.length;
-    yield { number, source: text.slice(at, end), end };
+    yield { number, source: text.slice(at, end) };
     if (found === null) return;
     at = ending.lastIndex;
   }

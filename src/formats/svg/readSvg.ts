@@ -1,7 +1,7 @@
 import type { Toolpath } from '../../core/filecheck/toolpath.ts';
 import { remark } from '../../core/filecheck/toolpath.ts';
 import { done, type Outcome } from '../../core/problem.ts';
-import { finish, type Reading, type ReadingOptions } from '../reading.ts';
+import type { ReadingOptions } from '../reading.ts';
 import { contradictions } from './svgContradictions.ts';
 import { SvgDrawing } from './svgDrawing.ts';
 import { StyleSheet } from './svgStyle.ts';
@@ -14,23 +14,15 @@ import { pageOf } from './svgViewBox.ts';
  * rules are read; hidden parts are left out and told of; text and pictures are told of. Refuses hostile files: declared
  * entities that grow, endless size, depth or copies, absurd numbers. O(signs + points).
  */
-export const readSvg = (text: string, options: ReadingOptions = {}): Outcome<Toolpath> =>
-  finish(svgReading(text, options));
-
-/** The same in steps: half of the share is the file, half the drawing. */
-export function* svgReading(text: string, options: ReadingOptions = {}): Reading {
-  const reading = readTree(text);
-  let step = reading.next();
-  for (; step.done !== true; step = reading.next()) yield step.value / 2;
-  if (!step.value.ok) return step.value;
-  const tree = step.value.value;
+export const readSvg = (text: string, options: ReadingOptions = {}): Outcome<Toolpath> => {
+  const read = readTree(text);
+  if (!read.ok) return read;
+  const tree = read.value;
   const page = pageOf(tree.root.attributes);
   const sheet = new StyleSheet();
   for (const css of tree.styles) sheet.add(css);
   const drawing = new SvgDrawing({ tree, sheet, page, options });
-  for (let i = 0; drawing.step(); i += 1) {
-    if (i % visitsAStep === 0) yield 0.5 + 0.5 * Math.min(1, i / tree.elements);
-  }
+  drawing.finish();
   if (drawing.problem !== undefined) return drawing.problem;
   if (sheet.unread > 0) drawing.noticed.unread.add('style rules', sheet.unread);
   const { widthMm, heightMm, assumed } = page;
@@ -45,6 +37,4 @@ export function* svgReading(text: string, options: ReadingOptions = {}): Reading
       ...contradictions(drawing.groups),
     ],
   });
-}
-
-const visitsAStep = 256;
+};

@@ -52,8 +52,13 @@ export class SvgDrawing {
     this.#waiting.push({ node: tree.root, state: outermost(page) });
   }
 
+  /** Draws what is left, until something is refused. */
+  finish(): void {
+    while (this.#step());
+  }
+
   /** The next element; false when there is none, or when something was refused. */
-  step(): boolean {
+  #step(): boolean {
     const next = this.#waiting.pop();
     if (next === undefined || this.problem !== undefined) return false;
     this.#visited += 1;

@@ -28,13 +28,14 @@ export interface SvgTree {
   readonly elements: number;
 }
 
+/** So much is read before it is asked whether the rest is still wanted. */
 const chunk = 65_536;
 
 /**
- * The text of an SVG as a tree, in steps that yield the share that was read. Refuses what is no SVG, what declares more
+ * The text of an SVG as a tree. Refuses what is no SVG, what declares more
  * than a few short words of its own, and what has more elements or deeper ones than any drawing. O(signs).
  */
-export function* readTree(text: string): Generator<number, Outcome<SvgTree>, undefined> {
+export const readTree = (text: string): Outcome<SvgTree> => {
   const builder = new Builder();
   const parser = new SaxesParser();
   parser.on('doctype', (doctype) => {
@@ -47,17 +48,15 @@ export function* readTree(text: string): Generator<number, Outcome<SvgTree>, und
   parser.on('text', (words) => builder.text(words));
   parser.on('cdata', (words) => builder.text(words));
   try {
-    for (let i = 0; i < text.length && builder.problem === undefined; i += chunk) {
+    for (let i = 0; i < text.length && builder.problem === undefined; i += chunk)
       parser.write(text.slice(i, i + chunk));
-      yield Math.min(1, (i + chunk) / text.length);
-    }
     if (builder.problem === undefined) parser.close();
   } catch (error) {
     const detail = error instanceof Error ? error.message : 'no reason given';
     builder.problem ??= unreadable(detail.slice(0, 200).replace(/\.$/, ''));
   }
   return builder.problem ?? builder.tree();
-}
+};
 
 const unreadable = (detail: string): Outcome<never> => refuseUnreadable('SVG', detail);
 

@@ -43,6 +43,7 @@ export const NextThing = ({ study, order, soFar, plan, lookFirst, onLooked }: Ne
       </Said>
     );
   const { next } = plan;
+  const [main] = next.act === 'sheet' ? next.settings : [];
   return (
     <Said what="answer" className={`order-next ${lookFirst === undefined ? '' : 'order-stop'}`}>
       <p className="order-which">{words.sheet(soFar.sheets.length + 1)}</p>
@@ -52,7 +53,7 @@ export const NextThing = ({ study, order, soFar, plan, lookFirst, onLooked }: Ne
             <p className="order-act">{words.lookFirst}</p>
             <p>{verdictSaid(lookFirst)}</p>
             <Looked looks={lookFirst.looks.slice(0, 3)} />
-            <p>{words.then(speedWords(next.settings[0]?.speedMmPerS ?? 0))}</p>
+            {main === undefined ? null : <p>{words.then(speedWords(main.speedMmPerS))}</p>}
             <div className="actions">
               <Action kind="strong" onPress={onLooked}>
                 {words.looked}
