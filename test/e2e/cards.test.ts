@@ -41,7 +41,7 @@ const settingsOn = async (page: Page): Promise<Set<string>> =>
 describe('a card that varies speed and power', () => {
   it('is made, typed in by both, read, and answered within the powers that were cut', async () => {
     const { page, complaints, close } = await workshop.visit({ viewport: phone });
-    await makeCard(page, 'my speed and my power');
+    await makeCard(page, 'Speed and power');
     const { columns, letters } = await typeInList(page);
     expect(columns).toEqual(['Letter', 'Speed', 'Power']);
     expect(letters).toHaveLength(9);
@@ -131,7 +131,7 @@ describe('a second card of a sheet', () => {
 describe('a card of one and two passes', () => {
   it('says the passes in the list and beside each cell, and is read', async () => {
     const { page, complaints, close } = await workshop.visit({ viewport: desk });
-    await makeCard(page, 'whether two passes pay');
+    await makeCard(page, 'Are two passes worth it?');
     const { columns, letters } = await typeInList(page);
     expect(columns).toEqual(['Letter', 'Speed', 'Passes']);
 
@@ -158,7 +158,7 @@ describe('a card of one and two passes', () => {
 describe('a card that varies the power in corners', () => {
   it('is made, read, and answered with how little power in corners does; and a part is priced', async () => {
     const { page, complaints, close } = await workshop.visit({ viewport: desk });
-    await makeCard(page, 'my corners');
+    await makeCard(page, 'The corner power');
     expect((await typeInList(page)).letters).toHaveLength(6);
 
     await page.getByRole('link', { name: 'It is cut: read it' }).click();
@@ -188,7 +188,7 @@ describe('a card that varies the power in corners', () => {
 describe('a file held against its card', () => {
   it('has no fault as it was written, and is stopped where a label lies about a cell', async () => {
     const { page, complaints, close } = await workshop.visit({ viewport: phone });
-    await makeCard(page, 'my speed');
+    await makeCard(page, 'The speed');
     const [download] = await Promise.all([
       page.waitForEvent('download'),
       page.getByRole('link', { name: 'SVG' }).click(),

@@ -109,4 +109,20 @@ describe('a field that cannot take what was typed', () => {
     await page.waitForURL(/\/study\//);
     await close();
   });
+
+  it('asks for what the server would miss, before it is sent', async () => {
+    const { page, close } = await workshop.visit({ viewport: desk });
+    const { refusals } = listenTo(page);
+    await page.goto(`${workshop.base}${made.entry}`);
+    const batch = page.getByLabel('Name of the new batch');
+    await page.getByRole('button', { name: 'Make the strip' }).click();
+    await page.getByText('A strip in a new batch needs that batch’s name.').waitFor();
+    expect(await batch.getAttribute('aria-invalid')).toBe('true');
+    await batch.fill('June');
+    expect(await batch.getAttribute('aria-invalid')).toBeNull();
+    await page.getByRole('button', { name: 'Make the strip' }).click();
+    await page.waitForURL(/\/machine$/);
+    expect(refusals).toEqual([]);
+    await close();
+  });
 });

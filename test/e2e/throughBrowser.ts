@@ -72,11 +72,11 @@ const begin = async (
 };
 
 const varyNames = {
-  speed: 'my speed',
-  power: 'my power',
-  'speed-and-power': 'my speed and my power',
-  passes: 'whether two passes pay',
-  corners: 'my corners',
+  speed: 'The speed',
+  power: 'The power',
+  'speed-and-power': 'Speed and power',
+  passes: 'Are two passes worth it?',
+  corners: 'The corner power',
 };
 
 const fill = async (page: Page, label: string, value: number | string, at = 0): Promise<void> => {

@@ -26,7 +26,7 @@ const takeCard = async (page: Page, base: string): Promise<Card> => {
   await page.goto(`${base}/sheets/new`);
   await page.getByLabel('Material').fill('birch plywood');
   await page.getByRole('button', { name: 'Make a card for it' }).click();
-  await page.getByText('my speed', { exact: true }).click();
+  await page.getByText('The speed', { exact: true }).click();
   await page.getByRole('button', { name: 'Take it to the machine' }).click();
   const href = await page.getByRole('link', { name: 'Card file' }).getAttribute('href');
   const file = await fetch(`${base}${href ?? ''}`).then((reply) => reply.text());

@@ -1,3 +1,4 @@
+import { stripBatch } from '../../core/watch/stripBatch.ts';
 import type { ProvenSetting } from '../../core/book/provenSetting.ts';
 import { designCard, type DesignedCard } from '../../core/card/designCard.ts';
 import { stripSheets } from '../../core/card/stripSheets.ts';
@@ -120,7 +121,7 @@ const beginning = async (
   const entry = found.value;
   const accepted = acceptMaterial(entry.holdsFor);
   if (!accepted.ok) return accepted;
-  const batch = batchOf(entry, wish);
+  const batch = stripBatch(entry.holdsFor.batch, wish);
   if (!batch.ok) return batch;
   const before = cutBefore(id, await session.study(id));
   if (before !== undefined) return done({ cut: before });
@@ -137,15 +138,6 @@ const cutBefore = (id: string, known: StoredStudy | undefined): StripCut | undef
 
 /** With fewer there is nothing to compare. */
 const leastSettings = 3;
-
-const batchOf = (entry: ProvenSetting, { of, batch }: StripWish): Outcome<string | undefined> => {
-  const kept = entry.holdsFor.batch;
-  if (of === 'reference') return done(kept);
-  const named = (batch ?? '').trim();
-  return named === '' || named.toLowerCase() === (kept ?? '').trim().toLowerCase()
-    ? refused('strip-needs-batch', { kept: kept ?? '' })
-    : done(named);
-};
 
 /** The machine that the setting holds for; where nobody knows that any more, the default. */
 const machineOfEntry = async (

@@ -5,20 +5,21 @@ import type { Sentences } from '../sentence.ts';
 export const standingWords = {
   'order-failed': {
     message: (p) =>
-      `${p.notOut} of ${p.parts} sound parts cut at ${p.speedMmPerS} mm/s did not come out; the promise allows for about ${p.allowedFor}.`,
+      `${p.notOut} of ${p.parts} sound parts cut at ${p.speedMmPerS} mm/s did not come out; the promise allows about ${p.allowedFor} of them.`,
     remedy: () =>
-      'Run one step slower until it is checked: cut a check strip before the next order.',
+      'Run one step slower until it is checked, by a check strip or by the next order, counted.',
   },
   'orders-since-failed': {
     message: (p) =>
-      `It has got worse: of the last ${p.parts} sound parts cut at ${p.speedMmPerS} mm/s, ${p.notOut} did not come out; the promise allows for about ${p.allowedFor}.`,
+      `It has got worse: of the last ${p.parts} sound parts cut at ${p.speedMmPerS} mm/s, ${p.notOut} did not come out; the promise allows about ${p.allowedFor} of them.`,
     remedy: () =>
-      'Run one step slower until it is checked: cut a check strip before the next order.',
+      'Run one step slower until it is checked, by a check strip or by the next order, counted.',
   },
   'run-before-failed': {
     message: (p) =>
-      `What was run before failed: ${p.notOut} of ${p.parts} sound parts cut at ${p.speedMmPerS} mm/s did not come out; the promise allows for about ${p.allowedFor}.`,
-    remedy: () => 'Run the slower speed and count that order: it is the check.',
+      `What was run before failed: ${p.notOut} of ${p.parts} sound parts cut at ${p.speedMmPerS} mm/s did not come out; the promise allows about ${p.allowedFor} of them.`,
+    remedy: () =>
+      'Run the slower speed until it is checked, by a check strip or by the next order, counted.',
   },
   'checked-since': {
     message: (p) =>
@@ -36,7 +37,7 @@ export const standingWords = {
   },
   'more-than-allowed': {
     message: (p) =>
-      `${p.notOut} of ${p.parts} sound parts did not come out; the promise allows for about ${p.allowedFor}. That may still be chance.`,
+      `${p.notOut} of ${p.parts} sound parts did not come out; the promise allows about ${p.allowedFor} of them. That may still be chance.`,
     remedy: () => 'Count the next order: it decides.',
   },
   'strip-says-slower': {
@@ -87,7 +88,7 @@ export const standingWords = {
   },
   'as-promised': {
     message: (p) =>
-      `${p.notOut} of ${p.parts} sound parts did not come out; the promise allows for about ${p.allowedFor}.`,
+      `${p.notOut} of ${p.parts} sound parts did not come out; the promise allows about ${p.allowedFor} of them.`,
     remedy: () => 'Go on counting.',
   },
   'strip-held': {

@@ -1,4 +1,5 @@
 import { useState } from 'react';
+import type { Problem } from '../../../core/problem.ts';
 import { Field } from './Field.tsx';
 import { readLine } from './readLine.ts';
 
@@ -7,6 +8,8 @@ export interface TextLineProps {
   readonly value: string;
   readonly onChange: (value: string) => void;
   readonly hint?: string;
+  /** What is wrong with it that was not typed, such as that nothing was. */
+  readonly problem?: Problem | undefined;
   readonly suggestions?: readonly string[];
   /** Figures alone: a phone shows its number keys. */
   readonly digits?: boolean;
@@ -18,13 +21,14 @@ export const TextLine = ({
   value,
   onChange,
   hint,
+  problem,
   suggestions,
   digits = false,
 }: TextLineProps) => {
   const [refusedText, setRefusedText] = useState<string>();
   const read = readLine(refusedText ?? value);
   return (
-    <Field label={label} hint={hint} problem={read.ok ? undefined : read.problem}>
+    <Field label={label} hint={hint} problem={read.ok ? problem : read.problem}>
       {(box) => (
         <>
           <input

@@ -1,5 +1,6 @@
 import { useSearch } from 'wouter';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
+import { standingText } from '../../../words/en/screens/standing.ts';
 import { bedText as words, studyText } from '../../../words/en/screens/study.ts';
 import { shellText } from '../../../words/en/screens/shell.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
@@ -73,7 +74,15 @@ export const BedScreen = () => {
               <Unsent studyId={study.id} isNotCounted />
               <KeptSetting entry={kept} standing={standing} lastTally={lastTally} />
               <div className="actions">
-                <ActionLink kind="strong" href={`${pageAt(pages.entry, { id: kept.id })}#count`}>
+                {standing.next === 'cut-strip' ? (
+                  <ActionLink kind="strong" href={`${pageAt(pages.entry, { id: kept.id })}#strip`}>
+                    {standingText.next['cut-strip']}
+                  </ActionLink>
+                ) : null}
+                <ActionLink
+                  kind={standing.next === 'cut-strip' ? 'plain' : 'strong'}
+                  href={`${pageAt(pages.entry, { id: kept.id })}#count`}
+                >
                   {words.same}
                 </ActionLink>
                 <OrderLink studyId={study.id} />

@@ -1,3 +1,6 @@
+import { useState } from 'react';
+import type { Problem } from '../../../core/problem.ts';
+import { stripBatch } from '../../../core/watch/stripBatch.ts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useLocation } from 'wouter';
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
@@ -35,6 +38,7 @@ export const StripForm = ({ entry }: { readonly entry: ProvenSetting }) => {
   const [draft, setDraft, sent] = useDraft({ name: `strip.${entry.id}`, initial: blank });
   const change = (part: Partial<Draft>): void => setDraft({ ...draft, ...part });
   const { of, batch, thicknessReadingsMm } = draft;
+  const [refused, setRefused] = useState<Problem>();
   const [, goTo] = useLocation();
   const cache = useQueryClient();
   const make = useMutation({
@@ -58,7 +62,13 @@ export const StripForm = ({ entry }: { readonly entry: ProvenSetting }) => {
   return (
     <Section title={words.stripTitle} id="strip">
       <p className="soft">{words.stripLead}</p>
-      <Form onSend={() => make.mutate()}>
+      <Form
+        onSend={() => {
+          const named = stripBatch(entry.holdsFor.batch, draft);
+          setRefused(named.ok ? undefined : named.problem);
+          if (named.ok) make.mutate();
+        }}
+      >
         <Choice
           label={words.stripOf}
           lay="list"
@@ -68,14 +78,21 @@ export const StripForm = ({ entry }: { readonly entry: ProvenSetting }) => {
             label: words.stripIn[value],
             more: words.stripInMore[value],
           }))}
-          onChange={(next) => change({ of: next })}
+          onChange={(next) => {
+            setRefused(undefined);
+            change({ of: next });
+          }}
         />
         {of === 'new-batch' ? (
           <TextLine
             label={words.batch}
             hint={words.batchHint}
             value={batch}
-            onChange={(next) => change({ batch: next })}
+            problem={refused}
+            onChange={(next) => {
+              setRefused(undefined);
+              change({ batch: next });
+            }}
           />
         ) : null}
         <TypedField

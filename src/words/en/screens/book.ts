@@ -49,7 +49,7 @@ export const bookText = {
     'worse-than-promised': 'Worse than promised.',
   },
   tallied: (notOut: number, parts: number, allowed: number) =>
-    `${String(notOut)} of ${counted(parts, 'sound part')} did not come out; the promise allows for about ${allowed < 10 ? allowed.toFixed(1) : allowed.toFixed(0)}.`,
+    `${String(notOut)} of ${counted(parts, 'sound part')} did not come out; the promise allows about ${allowed < 10 ? allowed.toFixed(1) : allowed.toFixed(0)} of them.`,
   chance: (pct: number) =>
     `So many or more happen by chance in ${pct < 1 ? 'fewer than 1' : pct.toFixed(0)} of 100 such orders.`,
   worseDo: 'Cut a check strip or a small card before the next order, one step slower until then.',

@@ -4,13 +4,13 @@ import { shapeWords } from '../testShapes.ts';
 /** The screen on which a card is designed. */
 export const cardText = {
   title: 'A card for this sheet',
-  question: 'What don’t you know?',
+  question: 'What do you want to find out?',
   vary: {
-    speed: 'my speed',
-    power: 'my power',
-    'speed-and-power': 'my speed and my power',
-    passes: 'whether two passes pay',
-    corners: 'my corners',
+    speed: 'The speed',
+    power: 'The power',
+    'speed-and-power': 'Speed and power',
+    passes: 'Are two passes worth it?',
+    corners: 'The corner power',
   },
   varyMore: {
     speed: 'One power, several speeds: power is typed once.',
