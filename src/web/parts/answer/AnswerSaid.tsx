@@ -32,14 +32,15 @@ interface PromisedProps {
   readonly kept: ProvenSetting | undefined;
 }
 
-/** No promise is named for a speed of which nobody asked it. */
+/** No promise is named for a speed of which nobody asked it, nor over a guess. */
 const Promised = ({ answer, speed, kept }: PromisedProps) => {
   const surePct =
     sureAt(answer, speed) ??
     (kept !== undefined && settingKey(kept.setting) === settingKey(speed)
       ? kept.surePct
       : undefined);
-  return surePct === undefined || answer.standing.kind === 'failed' ? null : (
+  const { kind, isGuess } = answer.standing;
+  return surePct === undefined || kind === 'failed' || isGuess ? null : (
     <p className="answer-promise">{words.promised(answer.standing.promise.outOf100, surePct)}</p>
   );
 };

@@ -38,6 +38,7 @@ export const StandingRun = ({ standing, kept }: StandingProps & { kept?: Setting
   return (
     <>
       {answerText.cutAt(spot)}
+      {isOther ? ' ' : ''}
       {isOther ? (
         <span className="standing-kept">{words.keptWas(speedWords(kept.speedMmPerS))}</span>
       ) : null}
