@@ -1,0 +1,217 @@
+import { project, type Homography } from '../../num/homography.ts';
+import type { Card } from '../card/card.ts';
+import type { Point } from '../path/point.ts';
+import { planeAt, type Planes } from './opponent.ts';
+import { shapeGrid, type ShapeGrid } from './shapeGrid.ts';
+
+/** Light and two hues, as `Planes` have them. */
+export type Tone = readonly [number, number, number];
+
+/** What one cell looks like beside the sheet around it. */
+export interface CellLooks {
+  readonly cell: string;
+  /** Shares of what lies within that look like the sheet around, like what lies under the card, and like neither. */
+  readonly sheet: number;
+  readonly under: number;
+  readonly neither: number;
+  /** How much lighter the piece is than the sheet, ln. */
+  readonly shade: number;
+  /** How far the sheet around is from the card's usual tone: a hand, a stain. */
+  readonly odd: number;
+  /** Share of the outline along which a cut shows as a line. */
+  readonly lined: number;
+  /** Mean width of the cut's line, mm, and its spread along the outline. */
+  readonly gapMm: number;
+  readonly gapSpreadMm: number;
+}
+
+/** What all cells of a placed card look like. */
+export interface CardLooks {
+  readonly cells: readonly CellLooks[];
+  /** How clearly what lies under the card differs from it, in what either strays. */
+  readonly contrast: number;
+}
+
+export interface Seen {
+  readonly planes: Planes;
+  readonly toPx: Homography;
+}
+
+export const cardLooks = (seen: Seen, card: Card): CardLooks => {
+  const grid = shapeGrid(card);
+  const sampled = card.cells.map((cell) => {
+    const from = (points: readonly Point[]): readonly Tone[] =>
+      points.flatMap(([x, y]) => toneAt(seen, [cell.xMm + x, cell.yMm + y]));
+    return { cell, within: from(grid.within), around: middleOf(from(grid.around)) };
+  });
+  const step = stepToUnder(seen, card);
+  const usual = middleOf(sampled.map(({ around }) => around.middle)).middle;
+  const contrast = farFrom(step, [0, 0, 0], spreadOf(sampled.map(({ around }) => around.spread)));
+  return {
+    contrast,
+    cells: sampled.map(({ cell, within, around }) => {
+      const votes = { sheet: 0, under: 0, neither: 0 };
+      for (const tone of within)
+        votes[voteOf(minus(tone, around.middle), step, around.spread)] += 1;
+      const all = Math.max(1, within.length);
+      const piece = middleOf(within).middle;
+      return {
+        cell: cell.id,
+        sheet: votes.sheet / all,
+        under: votes.under / all,
+        neither: votes.neither / all,
+        shade: piece[0] - around.middle[0],
+        odd: Math.hypot(around.middle[1] - usual[1], around.middle[2] - usual[2]),
+        ...lineAround(seen, grid, [cell.xMm, cell.yMm]),
+      };
+    }),
+  };
+};
+
+const toneAt = ({ planes, toPx }: Seen, at: Point): readonly Tone[] => {
+  const [x, y] = project(toPx, at);
+  const [light, red, blue] = planes.channels;
+  const tone: Tone = [
+    planeAt(light, planes, x, y),
+    planeAt(red, planes, x, y),
+    planeAt(blue, planes, x, y),
+  ];
+  return Number.isNaN(tone[0]) ? [] : [tone];
+};
+
+interface Middle {
+  readonly middle: Tone;
+  /** How far tones usually are from it, as a standard deviation. */
+  readonly spread: Tone;
+}
+
+const middleOf = (tones: readonly Tone[]): Middle => {
+  const of = (k: 0 | 1 | 2): readonly [number, number] => {
+    const middle = median(tones.map((tone) => tone[k]));
+    return [middle, 1.4826 * median(tones.map((tone) => Math.abs(tone[k] - middle)))];
+  };
+  const [a, b, c] = [of(0), of(1), of(2)];
+  return { middle: [a[0], b[0], c[0]], spread: [a[1], b[1], c[1]] };
+};
+
+export const median = (values: readonly number[]): number => {
+  const sorted = Float64Array.from(values).sort();
+  const half = sorted.length >> 1;
+  return sorted.length === 0
+    ? NaN
+    : sorted.length % 2 === 1
+      ? (sorted[half] ?? NaN)
+      : ((sorted[half - 1] ?? NaN) + (sorted[half] ?? NaN)) / 2;
+};
+
+const spreadOf = (spreads: readonly Tone[]): Tone => middleOf(spreads).middle;
+
+const minus = (a: Tone, b: Tone): Tone => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+
+/**
+ * From the sheet's tone to that of what lies under it, by pairs on either side of the card's edge: how the light falls
+ * there is the same for both.
+ */
+const stepToUnder = (seen: Seen, card: Card): Tone => {
+  const beyondMm = 1 + (card.thicknessMm ?? 3);
+  const insideMm = 1;
+  const { widthMm, heightMm } = card;
+  const edges = [
+    { from: [0, 0], along: [1, 0], inward: [0, 1], length: widthMm },
+    { from: [0, heightMm], along: [1, 0], inward: [0, -1], length: widthMm },
+    { from: [0, 0], along: [0, 1], inward: [1, 0], length: heightMm },
+    { from: [widthMm, 0], along: [0, 1], inward: [-1, 0], length: heightMm },
+  ] as const;
+  const steps = edges.flatMap(({ from, along, inward, length }) =>
+    Array.from({ length: 40 }, (_, i) => ((i + 0.5) / 40) * length).flatMap((t) => {
+      const at = (mm: number): Point => [
+        from[0] + t * along[0] + mm * inward[0],
+        from[1] + t * along[1] + mm * inward[1],
+      ];
+      const [inner] = toneAt(seen, at(insideMm));
+      return [beyondMm, beyondMm + 3].flatMap((mm) => {
+        const [outer] = toneAt(seen, at(-mm));
+        return inner === undefined || outer === undefined ? [] : [minus(outer, inner)];
+      });
+    }),
+  );
+  return middleOf(steps).middle;
+};
+
+/** What a tilted piece, grain and stains change the light by, and hues; ln. Common practice, no source. */
+const strayLight = 0.13;
+const strayHue = 0.06;
+/** Down in a hole it is darker by up to so much, ln. */
+const mostShadow = 1.5;
+/** Further from both than so many spreads is neither. */
+const tooFar = 4;
+
+const farFrom = (tone: Tone, from: Tone, spread: Tone): number =>
+  Math.hypot(
+    (tone[0] - from[0]) / Math.hypot(spread[0], strayLight),
+    (tone[1] - from[1]) / Math.hypot(spread[1], strayHue),
+    (tone[2] - from[2]) / Math.hypot(spread[2], strayHue),
+  );
+
+const voteOf = (off: Tone, step: Tone, spread: Tone): 'sheet' | 'under' | 'neither' => {
+  const sheet = farFrom(off, [0, 0, 0], spread);
+  const shadow = Math.max(0, Math.min(mostShadow, step[0] - off[0]));
+  const under = farFrom(off, [step[0] - shadow, step[1], step[2]], spread) + 0.4 * shadow;
+  if (Math.min(sheet, under) > tooFar) return 'neither';
+  return sheet <= under ? 'sheet' : 'under';
+};
+
+/** How far to either side of the outline a cut is looked for. */
+const acrossMm = 0.9;
+const acrossSteps = 18;
+
+/** The cut itself: along which share of the outline it shows, how wide, how evenly. */
+const lineAround = (
+  seen: Seen,
+  { rim }: ShapeGrid,
+  [cx, cy]: Point,
+): Pick<CellLooks, 'lined' | 'gapMm' | 'gapSpreadMm'> => {
+  const { planes, toPx } = seen;
+  const [light] = planes.channels;
+  const profiles = rim.map(({ at, outward }) =>
+    Array.from({ length: acrossSteps + 1 }, (_, i) => {
+      const off = acrossMm * ((2 * i) / acrossSteps - 1);
+      const [x, y] = project(toPx, [cx + at[0] + off * outward[0], cy + at[1] + off * outward[1]]);
+      return planeAt(light, planes, x, y);
+    }),
+  );
+  // Off the cut on both sides the sheet (or the piece) is as it always is: what strays there is no line.
+  const beside = profiles.flatMap((profile) => [sideOf(profile, 0), sideOf(profile, acrossSteps)]);
+  const rough = Math.max(0.02, 1.4826 * median(beside.map((value) => Math.abs(value))));
+  const widths = profiles.map((profile) => {
+    const [low, high] = [mean(profile.slice(0, 4)), mean(profile.slice(-4))];
+    let area = 0;
+    profile.forEach((value, i) => {
+      const flat = low + ((high - low) * i) / acrossSteps;
+      area += Math.abs(value - flat) > 3 * rough ? (2 * acrossMm) / acrossSteps : 0;
+    });
+    return area;
+  });
+  const depths = profiles.map((profile) => {
+    const [low, high] = [mean(profile.slice(0, 4)), mean(profile.slice(-4))];
+    const middle = profile.slice(acrossSteps / 2 - 3, acrossSteps / 2 + 4);
+    return Math.max(...middle.map((value) => Math.abs(value - (low + high) / 2)));
+  });
+  const gapMm = mean(widths);
+  return {
+    lined:
+      depths.filter((depth) => depth > Math.max(0.08, 4 * rough)).length /
+      Math.max(1, depths.length),
+    gapMm,
+    gapSpreadMm: Math.sqrt(mean(widths.map((width) => (width - gapMm) ** 2))),
+  };
+};
+
+/** How far the end of a profile is from what lies next to it. */
+const sideOf = (profile: readonly number[], end: number): number =>
+  end === 0
+    ? (profile[0] ?? NaN) - (profile[2] ?? NaN)
+    : (profile[end] ?? NaN) - (profile[end - 2] ?? NaN);
+
+const mean = (values: readonly number[]): number =>
+  values.reduce((sum, value) => sum + value, 0) / values.length;

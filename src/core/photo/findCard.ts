@@ -1,0 +1,51 @@
+import type { Point } from '../path/point.ts';
+import { masksOf } from './masks.ts';
+import { planesOf, type Planes } from './opponent.ts';
+import type { Picture } from './picture.ts';
+import { quadsIn, type Quad } from './quads.ts';
+import { sharpenQuad } from './sharpenQuad.ts';
+
+/** Pictures are looked over at about this size first. */
+const smallPx = 400;
+const mostQuads = 5;
+
+/** A picture made ready, and the four-sided things in it, the likeliest first. */
+export interface Looked {
+  readonly planes: Planes;
+  readonly quads: readonly Quad[];
+}
+
+/** Finds what may be a card: patches with four straight sides, sharpened in the picture itself. */
+export const lookForCards = (picture: Picture): Looked => {
+  const longest = Math.max(picture.widthPx, picture.heightPx);
+  const planes = planesOf(picture, Math.max(1, Math.round(longest / 2000)));
+  const shrink = Math.max(1, Math.round(longest / smallPx));
+  const small = planesOf(picture, shrink);
+  const seen = masksOf(small)
+    .flatMap((mask) => quadsIn(mask, small))
+    .filter(({ support }) => support > 0.5)
+    .sort((a, b) => b.support - a.support);
+  const apart: Quad[] = [];
+  for (const { quad } of seen)
+    if (apart.length < mostQuads && apart.every((other) => offBetween(other, quad) > 6))
+      apart.push(quad);
+  const [scaleX, scaleY] = [planes.widthPx / small.widthPx, planes.heightPx / small.heightPx];
+  const larger = (quad: Quad): Quad => {
+    const [a, b, c, d] = quad.map(([x, y]): Point => [x * scaleX, y * scaleY]);
+    return a === undefined || b === undefined || c === undefined || d === undefined
+      ? quad
+      : [a, b, c, d];
+  };
+  const reach = Math.ceil(3.5 * scaleX);
+  return {
+    planes,
+    quads: apart.map(larger).flatMap((quad) => {
+      const sharp = sharpenQuad(planes, quad, reach);
+      return sharp === null ? [quad] : [sharp, quad];
+    }),
+  };
+};
+
+/** How far the corners of two quads are from each other, however they are counted. */
+const offBetween = (a: Quad, b: Quad): number =>
+  Math.max(...a.map(([x, y]) => Math.min(...b.map(([u, v]) => Math.hypot(x - u, y - v)))));

@@ -1,0 +1,64 @@
+import type { Grade } from '../reading/grade.ts';
+import type { CellLooks } from './cellLooks.ts';
+
+/** What a photograph says of one shape. */
+export interface CellSeen {
+  readonly cell: string;
+  readonly grade: Grade | 'cant-tell';
+  /** How likely that grade is, 0–1; of `cant-tell`, that of the likeliest. */
+  readonly sure: number;
+}
+
+/** Less sure than this of the likeliest grade is none. */
+export const leastSure = 0.6;
+
+/** Where a shape in place and one that is out are equally likely: this much of it looks like the sheet around. */
+const evenSheet = 0.65;
+const perSheet = 12;
+/** Hues of the sheet around that are this far from the card's, ln, are a hand's or a stain's. */
+const oddHue = 0.3;
+/** A piece tilted so that its light is this far from the sheet's, ln, is held by less than the whole outline. */
+const tiltShade = 0.16;
+const perShade = 25;
+/** From the front a shape in place that is not tilted is more often not through than hanging flush; no source. */
+const flushHangs = 0.25;
+/** From behind: the share of the outline along which the cut shows where hanging and not through are equally likely. */
+const evenLined = 0.62;
+const perLined = 16;
+
+/** The likeliest grade by what the front shows and, where there is a photograph of it, the back. */
+export const gradeCell = (front: CellLooks, back?: CellLooks): CellSeen => {
+  const { cell } = front;
+  const isOut = outBy(front) * (back === undefined ? 1 : agreeing(outBy(front), outBy(back)));
+  const isIn =
+    (1 - outBy(front)) * (back === undefined ? 1 : agreeing(1 - outBy(front), 1 - outBy(back)));
+  const hangs = hangsBy(front, back);
+  const shares = { out: isOut, hangs: isIn * hangs, stays: isIn * (1 - hangs) };
+  const [grade, sure] = (['out', 'hangs', 'stays'] as const).reduce<readonly [Grade, number]>(
+    (best, one) => (shares[one] > best[1] ? [one, shares[one]] : best),
+    ['out', -1],
+  );
+  return { cell, grade: sure < leastSure ? 'cant-tell' : grade, sure };
+};
+
+/** Both sides say the same of a hole; where they do not, neither is believed. */
+const agreeing = (one: number, other: number): number =>
+  1 - Math.abs(one - other) * (one > 0.5 ? 1 : 0);
+
+const outBy = ({ sheet, under, neither, odd }: CellLooks): number => {
+  const bySheet = logistic(perSheet * (evenSheet - sheet));
+  // A hole that shows only its walls is one; something that lies over the shape looks the same.
+  const believed = sheet < evenSheet && under < 0.1 && neither > 0.5 ? 0.8 : 1;
+  const plain = Math.max(0, Math.min(1, 2 - odd / oddHue));
+  return 0.5 + (bySheet - 0.5) * believed * plain;
+};
+
+const hangsBy = (front: CellLooks, back: CellLooks | undefined): number => {
+  const tilted = perShade * (Math.abs(front.shade) - tiltShade);
+  if (back === undefined) return logistic(Math.max(logit(flushHangs), tilted));
+  const tiltedBehind = perShade * (Math.abs(back.shade) - tiltShade);
+  return logistic(perLined * (back.lined - evenLined) + 0.3 * Math.max(0, tilted, tiltedBehind));
+};
+
+const logistic = (x: number): number => 1 / (1 + Math.exp(-x));
+const logit = (p: number): number => Math.log(p / (1 - p));
