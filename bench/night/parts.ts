@@ -12,6 +12,7 @@ import { meanwhilePart } from '../server/meanwhilePart.ts';
 import { requestsPart } from '../server/requestsPart.ts';
 import { sumsPart } from '../sums/sumsPart.ts';
 import { pagePart } from './pagePart.ts';
+import { photoPart } from '../photo/photoPart.ts';
 import type { NightPart } from './nightPart.ts';
 
 /** All parts of the night, in the order of running. One more is one line here. */
@@ -28,6 +29,7 @@ export const nightParts: readonly NightPart[] = [
   ordersPart,
   growthPart,
   firstViewPart,
+  photoPart,
   casesPart,
   mutantsPart,
 ];

@@ -20,10 +20,8 @@ export const renderPhoto = (scene: Scene, side: 'front' | 'back'): Picture => {
 const farMm = 14;
 
 const samples = [
-  [0.25, 0.4],
-  [0.75, 0.6],
-  [0.4, 0.85],
-  [0.6, 0.15],
+  [0.25, 0.7],
+  [0.75, 0.3],
 ] as const;
 
 /** Linear light at every pixel, three values each. */

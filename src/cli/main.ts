@@ -77,6 +77,16 @@ program
   );
 
 program
+  .command('grade')
+  .description('Read a card from photographs: out, hanging, not through, or can’t tell.')
+  .requiredOption('--card <file>', 'the card')
+  .requiredOption('--front <file>', 'a photograph of its scored side')
+  .option('--back <file>', 'a photograph of the other side')
+  .action(async (options: { card: string; front: string; back?: string }) =>
+    ends((await import('./grade.ts')).runGrade(options)),
+  );
+
+program
   .command('ramp')
   .description('Write a focus ramp: lines to draw on a tilted strip.')
   .requiredOption('--request <file>')

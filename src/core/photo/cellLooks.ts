@@ -1,8 +1,8 @@
 import { project, type Homography } from '../../num/homography.ts';
-import type { Card } from '../card/card.ts';
+import type { Card, Place } from '../card/card.ts';
 import type { Point } from '../path/point.ts';
 import { planeAt, type Planes } from './opponent.ts';
-import { shapeGrid, type ShapeGrid } from './shapeGrid.ts';
+import { shapeGrid } from './shapeGrid.ts';
 
 /** Light and two hues, as `Planes` have them. */
 export type Tone = readonly [number, number, number];
@@ -18,16 +18,13 @@ export interface CellLooks {
   readonly shade: number;
   /** How far the sheet around is from the card's usual tone: a hand, a stain. */
   readonly odd: number;
-  /** Share of the outline along which a cut shows as a line. */
-  readonly lined: number;
-  /** Mean width of the cut's line, mm, and its spread along the outline. */
-  readonly gapMm: number;
-  readonly gapSpreadMm: number;
 }
 
 /** What all cells of a placed card look like. */
 export interface CardLooks {
   readonly cells: readonly CellLooks[];
+  /** The share of the window, where the card has one, that looks like the sheet: poked out, there is none. */
+  readonly window?: number;
   /** How clearly what lies under the card differs from it, in what either strays. */
   readonly contrast: number;
 }
@@ -46,9 +43,16 @@ export const cardLooks = (seen: Seen, card: Card): CardLooks => {
   });
   const step = stepToUnder(seen, card);
   const usual = middleOf(sampled.map(({ around }) => around.middle)).middle;
+  const sheetIn = (within: readonly Tone[], around: Middle): number =>
+    within.filter((tone) => voteOf(minus(tone, around.middle), step, around.spread) === 'sheet')
+      .length / Math.max(1, within.length);
+  const window = card.trusted === undefined ? undefined : card.places.window;
   const contrast = farFrom(step, [0, 0, 0], spreadOf(sampled.map(({ around }) => around.spread)));
   return {
     contrast,
+    ...(window === undefined
+      ? {}
+      : { window: sheetIn(tonesIn(seen, window, -1), middleOf(tonesIn(seen, window, 1.2))) }),
     cells: sampled.map(({ cell, within, around }) => {
       const votes = { sheet: 0, under: 0, neither: 0 };
       for (const tone of within)
@@ -62,13 +66,12 @@ export const cardLooks = (seen: Seen, card: Card): CardLooks => {
         neither: votes.neither / all,
         shade: piece[0] - around.middle[0],
         odd: Math.hypot(around.middle[1] - usual[1], around.middle[2] - usual[2]),
-        ...lineAround(seen, grid, [cell.xMm, cell.yMm]),
       };
     }),
   };
 };
 
-const toneAt = ({ planes, toPx }: Seen, at: Point): readonly Tone[] => {
+export const toneAt = ({ planes, toPx }: Seen, at: Point): readonly Tone[] => {
   const [x, y] = project(toPx, at);
   const [light, red, blue] = planes.channels;
   const tone: Tone = [
@@ -77,6 +80,27 @@ const toneAt = ({ planes, toPx }: Seen, at: Point): readonly Tone[] => {
     planeAt(blue, planes, x, y),
   ];
   return Number.isNaN(tone[0]) ? [] : [tone];
+};
+
+/** Within a place, well off its edge; or, beyond it, along a frame around it. */
+const tonesIn = (
+  seen: Seen,
+  { xMm, yMm, widthMm, heightMm }: Place,
+  offMm: number,
+): readonly Tone[] => {
+  const at = (x: number, y: number): readonly Tone[] => toneAt(seen, [xMm + x, yMm + y]);
+  if (offMm > 0)
+    return Array.from({ length: 40 }, (_, i) => i / 40).flatMap((t) => [
+      ...at(t * widthMm, -offMm),
+      ...at(-offMm, t * heightMm),
+      ...at(widthMm + offMm, t * heightMm),
+    ]);
+  return Array.from(
+    { length: 400 },
+    (_, i) => [(i % 20) / 19, Math.floor(i / 20) / 19] as const,
+  ).flatMap(([u, v]) =>
+    at(-offMm + u * (widthMm + 2 * offMm), -offMm + v * (heightMm + 2 * offMm)),
+  );
 };
 
 interface Middle {
@@ -106,7 +130,7 @@ export const median = (values: readonly number[]): number => {
 
 const spreadOf = (spreads: readonly Tone[]): Tone => middleOf(spreads).middle;
 
-const minus = (a: Tone, b: Tone): Tone => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+export const minus = (a: Tone, b: Tone): Tone => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
 
 /**
  * From the sheet's tone to that of what lies under it, by pairs on either side of the card's edge: how the light falls
@@ -160,58 +184,3 @@ const voteOf = (off: Tone, step: Tone, spread: Tone): 'sheet' | 'under' | 'neith
   if (Math.min(sheet, under) > tooFar) return 'neither';
   return sheet <= under ? 'sheet' : 'under';
 };
-
-/** How far to either side of the outline a cut is looked for. */
-const acrossMm = 0.9;
-const acrossSteps = 18;
-
-/** The cut itself: along which share of the outline it shows, how wide, how evenly. */
-const lineAround = (
-  seen: Seen,
-  { rim }: ShapeGrid,
-  [cx, cy]: Point,
-): Pick<CellLooks, 'lined' | 'gapMm' | 'gapSpreadMm'> => {
-  const { planes, toPx } = seen;
-  const [light] = planes.channels;
-  const profiles = rim.map(({ at, outward }) =>
-    Array.from({ length: acrossSteps + 1 }, (_, i) => {
-      const off = acrossMm * ((2 * i) / acrossSteps - 1);
-      const [x, y] = project(toPx, [cx + at[0] + off * outward[0], cy + at[1] + off * outward[1]]);
-      return planeAt(light, planes, x, y);
-    }),
-  );
-  // Off the cut on both sides the sheet (or the piece) is as it always is: what strays there is no line.
-  const beside = profiles.flatMap((profile) => [sideOf(profile, 0), sideOf(profile, acrossSteps)]);
-  const rough = Math.max(0.02, 1.4826 * median(beside.map((value) => Math.abs(value))));
-  const widths = profiles.map((profile) => {
-    const [low, high] = [mean(profile.slice(0, 4)), mean(profile.slice(-4))];
-    let area = 0;
-    profile.forEach((value, i) => {
-      const flat = low + ((high - low) * i) / acrossSteps;
-      area += Math.abs(value - flat) > 3 * rough ? (2 * acrossMm) / acrossSteps : 0;
-    });
-    return area;
-  });
-  const depths = profiles.map((profile) => {
-    const [low, high] = [mean(profile.slice(0, 4)), mean(profile.slice(-4))];
-    const middle = profile.slice(acrossSteps / 2 - 3, acrossSteps / 2 + 4);
-    return Math.max(...middle.map((value) => Math.abs(value - (low + high) / 2)));
-  });
-  const gapMm = mean(widths);
-  return {
-    lined:
-      depths.filter((depth) => depth > Math.max(0.08, 4 * rough)).length /
-      Math.max(1, depths.length),
-    gapMm,
-    gapSpreadMm: Math.sqrt(mean(widths.map((width) => (width - gapMm) ** 2))),
-  };
-};
-
-/** How far the end of a profile is from what lies next to it. */
-const sideOf = (profile: readonly number[], end: number): number =>
-  end === 0
-    ? (profile[0] ?? NaN) - (profile[2] ?? NaN)
-    : (profile[end] ?? NaN) - (profile[end - 2] ?? NaN);
-
-const mean = (values: readonly number[]): number =>
-  values.reduce((sum, value) => sum + value, 0) / values.length;

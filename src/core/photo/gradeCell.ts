@@ -1,5 +1,6 @@
 import type { Grade } from '../reading/grade.ts';
 import type { CellLooks } from './cellLooks.ts';
+import type { CutLine } from './cutLine.ts';
 
 /** What a photograph says of one shape. */
 export interface CellSeen {
@@ -23,11 +24,16 @@ const perShade = 25;
 /** From the front a shape in place that is not tilted is more often not through than hanging flush; no source. */
 const flushHangs = 0.25;
 /** From behind: the share of the outline along which the cut shows where hanging and not through are equally likely. */
-const evenLined = 0.62;
-const perLined = 16;
+const evenLined = 0.5;
+const perLined = 20;
+/** A cut right through darkens its line by at least so much, ln; where that would not be seen, no line says nothing. */
+const slitLn = 0.15;
+
+/** What the back shows of one shape. */
+export interface BackLooks extends CellLooks, CutLine {}
 
 /** The likeliest grade by what the front shows and, where there is a photograph of it, the back. */
-export const gradeCell = (front: CellLooks, back?: CellLooks): CellSeen => {
+export const gradeCell = (front: CellLooks, back?: BackLooks): CellSeen => {
   const { cell } = front;
   const isOut = outBy(front) * (back === undefined ? 1 : agreeing(outBy(front), outBy(back)));
   const isIn =
@@ -53,11 +59,13 @@ const outBy = ({ sheet, under, neither, odd }: CellLooks): number => {
   return 0.5 + (bySheet - 0.5) * believed * plain;
 };
 
-const hangsBy = (front: CellLooks, back: CellLooks | undefined): number => {
+const hangsBy = (front: CellLooks, back: BackLooks | undefined): number => {
   const tilted = perShade * (Math.abs(front.shade) - tiltShade);
   if (back === undefined) return logistic(Math.max(logit(flushHangs), tilted));
+  const seen = Math.min(1, (slitLn / back.faintestLn) ** 2);
+  const byLine = perLined * (back.lined - evenLined) * (back.lined > evenLined ? 1 : seen);
   const tiltedBehind = perShade * (Math.abs(back.shade) - tiltShade);
-  return logistic(perLined * (back.lined - evenLined) + 0.3 * Math.max(0, tilted, tiltedBehind));
+  return logistic(byLine + 0.3 * Math.max(0, tilted, tiltedBehind));
 };
 
 const logistic = (x: number): number => 1 / (1 + Math.exp(-x));

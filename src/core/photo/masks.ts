@@ -45,8 +45,9 @@ export const thresholdOf = (plane: Float32Array): number => {
 
 /** Without the outermost hundredth at either end. */
 const rangeOf = (plane: Float32Array): readonly [number, number] => {
-  const some = Float32Array.from({ length: Math.min(plane.length, 4000) }, (_, i) =>
-    Number(plane[Math.floor((i * plane.length) / Math.min(plane.length, 4000))] ?? NaN),
+  const some = Float32Array.from(
+    { length: Math.min(plane.length, 4000) },
+    (_, i) => plane[Math.floor((i * plane.length) / Math.min(plane.length, 4000))] ?? NaN,
   ).sort();
   return [
     some[Math.floor(some.length * 0.01)] ?? NaN,

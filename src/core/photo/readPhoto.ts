@@ -1,9 +1,12 @@
 import type { Card } from '../card/card.ts';
 import { project, type Homography } from '../../num/homography.ts';
+import { problemOf, type Problem } from '../problem.ts';
 import { cardLooks, type CardLooks } from './cellLooks.ts';
 import { lookForCards } from './findCard.ts';
-import { gradeCell, type CellSeen } from './gradeCell.ts';
+import { cutLine } from './cutLine.ts';
+import { gradeCell, type BackLooks, type CellSeen } from './gradeCell.ts';
 import type { Picture } from './picture.ts';
+import { shapeGrid } from './shapeGrid.ts';
 import { placeByMarks, waysToLie } from './placeCard.ts';
 
 /** Photographs of one card: its front and, where there is one, its back. */
@@ -14,32 +17,52 @@ export interface Photos {
 
 /** A card read from photographs. */
 export interface PhotoRead {
+  /** False where the card is not on the picture of its front: then no cell is read. */
+  readonly found: boolean;
   readonly cells: readonly CellSeen[];
   /** From mm on the card to pixels of the front. */
-  readonly toPx: Homography;
-  /** Whether a back was given, found, and lies one way only. */
-  readonly backRead: boolean;
+  readonly toPx?: Homography;
+  readonly remarks: readonly Problem[];
 }
 
 /** The scored lines of the card must stand out so far where they should be, or it is not that card. */
 const leastMarked = 0.55;
+/** A shape of which it is less sure than this is to be looked at. */
+const quiteSure = 0.9;
 
 /**
- * Finds the card in its photographs and grades each shape: out, hanging, not through, or can't tell. Null where the card
- * is not found on the front. Without a back, hanging and not through are told apart only where a piece is tilted.
+ * Finds the card in its photographs and grades each shape: out, hanging, not through, or can't tell. Without a back,
+ * hanging and not through are told apart only where a piece is tilted.
  */
-export const readPhoto = (card: Card, { front, back }: Photos): PhotoRead | null => {
+export const readPhoto = (card: Card, { front, back }: Photos): PhotoRead => {
   const { planes, quads } = lookForCards(front);
   const placed = placeByMarks(planes, card, quads);
-  if (placed === null || placed.marked < leastMarked) return null;
+  if (placed === null || placed.marked < leastMarked)
+    return { found: false, cells: [], remarks: [problemOf('photo-card-not-found')] };
   const seen = cardLooks({ planes, toPx: placed.toPx }, card);
   const behind = back === undefined ? null : readBack(card, back, seen);
+  const cells = seen.cells.map((looks) => gradeCell(looks, behind?.get(looks.cell)));
   return {
-    cells: seen.cells.map((looks) => gradeCell(looks, behind?.get(looks.cell))),
+    found: true,
+    cells,
     toPx: placed.toPx,
-    backRead: behind !== null,
+    remarks: [
+      ...(back !== undefined && behind === null ? [problemOf('photo-back-not-clear')] : []),
+      ...(back === undefined ? withoutBack(cells) : []),
+      ...count('photo-cant-tell', cells.filter(({ grade }) => grade === 'cant-tell').length),
+    ],
   };
 };
+
+const withoutBack = (cells: readonly CellSeen[]): readonly Problem[] =>
+  count(
+    'photo-no-back',
+    cells.filter(({ grade, sure }) => (grade === 'stays' || grade === 'hangs') && sure < quiteSure)
+      .length,
+  );
+
+const count = (code: 'photo-no-back' | 'photo-cant-tell', of: number): readonly Problem[] =>
+  of === 0 ? [] : [problemOf(code, { count: of })];
 
 /** Two ways to lie that agree with the front about as well as each other are no way. */
 const clearBy = 0.1;
@@ -50,7 +73,7 @@ const readBack = (
   card: Card,
   back: Picture,
   front: CardLooks,
-): ReadonlyMap<string, CardLooks['cells'][number]> | null => {
+): ReadonlyMap<string, BackLooks> | null => {
   const { planes, quads } = lookForCards(back);
   const ways = quads
     .slice(0, 4)
@@ -64,18 +87,31 @@ const readBack = (
   if (best === undefined || best.agrees < leastAgreement) return null;
   const others = ways.filter(({ toPx }) => !liesAlike(card, toPx, best.toPx));
   if (others.some(({ agrees }) => agrees > best.agrees - clearBy)) return null;
-  return new Map(best.looks.cells.map((looks) => [looks.cell, looks]));
+  const grid = shapeGrid(card);
+  return new Map(
+    card.cells.flatMap(({ id, xMm, yMm }, i) => {
+      const looks = best.looks.cells[i];
+      const line = cutLine({ planes, toPx: best.toPx }, grid, [xMm, yMm]);
+      return looks === undefined ? [] : [[id, { ...looks, ...line }]];
+    }),
+  );
 };
 
-/** Of all shapes, how far both sides say the same of how much of it is there; holes and pieces count alike. */
+/** Of all shapes and the window, how far both sides say the same of what is there; holes and pieces count alike. */
 const agreement = (front: CardLooks, back: CardLooks): number => {
-  const of = (isHole: boolean): number => {
-    const shares = front.cells.flatMap(({ sheet }, i) =>
-      sheet < 0.5 === isHole ? [1 - Math.abs(sheet - (back.cells[i]?.sheet ?? NaN))] : [],
+  const pairs = [
+    ...front.cells.map(({ sheet }, i) => [sheet, back.cells[i]?.sheet]),
+    [front.window, back.window],
+  ];
+  const of = (isHole: boolean): readonly number[] => {
+    const shares = pairs.flatMap(([one, other]) =>
+      one === undefined || other === undefined || one < 0.5 !== isHole
+        ? []
+        : [1 - Math.abs(one - other)],
     );
-    return shares.length === 0 ? NaN : shares.reduce((sum, one) => sum + one, 0) / shares.length;
+    return shares.length === 0 ? [] : [shares.reduce((sum, one) => sum + one, 0) / shares.length];
   };
-  const both = [of(true), of(false)].filter((one) => !Number.isNaN(one));
+  const both = [...of(true), ...of(false)];
   return both.reduce((sum, one) => sum + one, 0) / both.length;
 };
 

@@ -24,6 +24,7 @@ import type { machineTestProblems } from './machineTests.ts';
 import type { meterProblems } from './meter.ts';
 import type { meterCompareProblems } from './meterings.ts';
 import type { motionProblems, timeProblems } from './motion.ts';
+import type { photoProblems } from './photo.ts';
 import type { planProblems } from './plan.ts';
 import type { drawingRemarkProblems, proofProblems } from './proof.ts';
 import type { readingProblems } from './reading.ts';
@@ -64,6 +65,7 @@ export type AllProblems = typeof appProblems &
   typeof meterCompareProblems &
   typeof motionProblems &
   typeof timeProblems &
+  typeof photoProblems &
   typeof planProblems &
   typeof drawingRemarkProblems &
   typeof proofProblems &

@@ -17,6 +17,7 @@ import { machineWords } from './machine.ts';
 import { meterWords } from './meter.ts';
 import { mistakeWords } from './mistakes.ts';
 import { motionWords } from './motion.ts';
+import { photoWords } from './photo.ts';
 import { planWords } from './plan.ts';
 import { programWords } from './program.ts';
 import { proofWords } from './proof.ts';
@@ -49,6 +50,7 @@ export const sentences: Sentences<ProblemCode> = {
   ...meterWords,
   ...mistakeWords,
   ...motionWords,
+  ...photoWords,
   ...planWords,
   ...programWords,
   ...proofWords,

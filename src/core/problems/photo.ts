@@ -1,0 +1,15 @@
+import { figure, text, type ProblemList } from './param.ts';
+
+/** Why a photograph cannot be read, and what is to be said of one that was. */
+export const photoProblems = {
+  'photo-not-a-picture': { file: text },
+  'photo-too-big': { file: text, megapixels: figure, limitMegapixels: figure },
+  'photo-too-small': { file: text, widthPx: figure, heightPx: figure },
+  'photo-broken': { file: text, detail: text },
+  'photo-card-not-found': {},
+  'photo-no-back': { count: figure },
+  'photo-back-not-clear': {},
+  'photo-cant-tell': { count: figure },
+} as const satisfies ProblemList;
+
+export type PhotoCode = keyof typeof photoProblems;

@@ -1,0 +1,43 @@
+import type { PhotoCode } from '../../core/problems/photo.ts';
+import type { Sentences } from '../sentence.ts';
+
+/** What is said of photographs of cards. */
+export const photoWords = {
+  'photo-not-a-picture': {
+    message: (p) => `${p.file} is not a photograph in JPEG, PNG, WebP or AVIF.`,
+    remedy: () => 'Save the picture in one of these, as every phone can.',
+  },
+  'photo-too-big': {
+    message: (p) =>
+      `${p.file} has ${p.megapixels} megapixels, more than the ${p.limitMegapixels} that are read.`,
+    remedy: () => 'Make it smaller: 4 megapixels show a card well.',
+  },
+  'photo-too-small': {
+    message: (p) => `${p.file} is only ${p.widthPx} by ${p.heightPx} pixels.`,
+    remedy: () => 'Take a picture of 800 by 600 pixels at least, the card filling most of it.',
+  },
+  'photo-broken': {
+    message: (p) => `${p.file} cannot be read to its end: ${p.detail}`,
+    remedy: () => 'Copy it again from the phone, or take another.',
+  },
+  'photo-card-not-found': {
+    message: () => 'This card is not found on the picture of its front.',
+    remedy: () =>
+      'Lay it on a sheet of a plain colour unlike its own, all four sides in view, the scored side up, in even light; and look whether it is the card that was named.',
+  },
+  'photo-no-back': {
+    message: (p) =>
+      `Without a picture of the back it is not sure of ${p.count} ${p.count === '1' ? 'shape' : 'shapes'} in place whether ${p.count === '1' ? 'it hangs or is' : 'they hang or are'} not through.`,
+    remedy: () => 'Turn the card over and take a picture of the back too.',
+  },
+  'photo-back-not-clear': {
+    message: () => 'The picture of the back could not be laid over the front, and was left out.',
+    remedy: () =>
+      'Take it again with all four sides in view. Where no shape is out, the back may lie either way: look at it by eye.',
+  },
+  'photo-cant-tell': {
+    message: (p) =>
+      `Of ${p.count} ${p.count === '1' ? 'shape' : 'shapes'} the picture does not tell.`,
+    remedy: () => 'Look at these by eye, or take another picture without hand, shadow or glare.',
+  },
+} as const satisfies Sentences<PhotoCode>;
