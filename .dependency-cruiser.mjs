@@ -33,7 +33,7 @@ const coreStairs = [
   ['tube', 'metering'],
   ['card'],
   ['reading'],
-  ['cutmodel'],
+  ['cutmodel', 'photo'],
   ['stock', 'cost', 'bed'],
   ['filecheck', 'order', 'plan'],
   ['study'],
