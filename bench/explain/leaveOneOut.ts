@@ -45,7 +45,8 @@ export const measureLeaveOneOut = (studies: number, seed = 1): LeaveOneOutAgreem
     const whole = fit(study);
     const baseline = baselineAt(whole, 30);
     if (baseline === null) continue;
-    const without = leavingOut(whole, baseline, { take: () => true });
+    const fits = { ...baseline.fits, take: () => true };
+    const without = leavingOut(whole, { ...baseline, fits });
     const holding = (model: typeof whole.compiled.model): number =>
       decisionOn(
         whole.compiled,

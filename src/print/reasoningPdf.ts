@@ -219,6 +219,7 @@ const drawDecision = (
   for (const { name, speedMmPerS, shiftPct } of speed.whatIf) {
     row([whyText.whatIf[name], whyText.orNone(speedMmPerS), whyText.shift(shiftPct)], shares);
   }
+  if (speed.untried.length > 0) line(whyText.untried(speed.untried));
 };
 
 const drawLimits = ({ title, line }: Column, { promise }: CutStudy): void => {

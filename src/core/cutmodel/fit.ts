@@ -5,6 +5,7 @@ import { decisionOn, type Decision } from './decision.ts';
 import { evidenceIn, type Evidence } from './evidence.ts';
 import type { Posterior } from './posterior.ts';
 import { hasManySheets, lastBatchOf, type LastBatch } from './lastBatch.ts';
+import type { Effort } from './posteriorOfMany.ts';
 import { orderStages, type OrderStage } from './orderByOrder.ts';
 import { rememberNewest } from './rememberNewest.ts';
 import { settledPosterior } from './settledPosterior.ts';
@@ -36,13 +37,17 @@ interface FitStage {
   readonly follows: boolean;
 }
 
-/** A study of 24 cells takes some 20 ms; with orders each of the last that may move the answer one way only takes about 0.1 s more. */
-export const fit = (study: CutStudy): Fit => {
+/**
+ * `effort`: of a posterior with its sheets integrated, where less than an answer's will do; orders are fitted with that of an
+ * answer. A study of 24 cells takes some 20 ms; with orders each of the last that may move the answer one way only takes about
+ * 0.1 s more.
+ */
+export const fit = (study: CutStudy, effort?: Effort): Fit => {
   const known = new Map<CutStudy['tallies'][number] | undefined, Fit>();
   const stageOf = (one: CutStudy): Fit => {
     const before = known.get(one.tallies.at(-1));
     if (before) return before;
-    const found = one.tallies.length > 0 ? fitOfOrders(one) : fitAlone(one);
+    const found = one.tallies.length > 0 ? fitOfOrders(one) : fitAlone(one, effort);
     known.set(one.tallies.at(-1), found);
     return found;
   };
@@ -57,22 +62,23 @@ export const fit = (study: CutStudy): Fit => {
 };
 
 /** All batches together where they are few and that settles, else by the last of them. */
-const fitAlone = (study: CutStudy): Fit => {
-  const whole = (): Fit => fitOf({ study, cellIndices: study.cells.map((_, index) => index) });
+const fitAlone = (study: CutStudy, effort?: Effort): Fit => {
+  const whole = (): Fit =>
+    fitOf({ study, cellIndices: study.cells.map((_, index) => index) }, effort);
   if (hasManySheets(study)) {
     const apart = lastBatchOf(study);
-    return apart === null ? whole() : fitOf(apart);
+    return apart === null ? whole() : fitOf(apart, effort);
   }
   // What earlier batches teach may take fits of its own: it is asked for only where it is needed.
   const together = whole();
   if (together.posterior.converged) return together;
   const apart = lastBatchOf(study);
-  return apart === null ? together : fitOf(apart);
+  return apart === null ? together : fitOf(apart, effort);
 };
 
-const fitOf = ({ study, cellIndices }: LastBatch): Fit => {
+const fitOf = ({ study, cellIndices }: LastBatch, effort?: Effort): Fit => {
   const compiled = compileStudy(study);
-  const posterior = settledPosterior(compiled.model, beliefsOf(study).links);
+  const posterior = settledPosterior(compiled.model, beliefsOf(study).links, effort);
   return {
     study,
     cellIndices,
@@ -84,4 +90,4 @@ const fitOf = ({ study, cellIndices }: LastBatch): Fit => {
 };
 
 /** The same for a study with orders, remembered: the next order is fitted beside what stood before it. */
-const fitOfOrders = rememberNewest(fitAlone);
+const fitOfOrders = rememberNewest((study: CutStudy) => fitAlone(study));

@@ -39,6 +39,10 @@ export interface Posterior {
   /** Kish's number for the lines, each counted as one point: what lies along a line is integrated, not drawn. */
   readonly effectivePoints: number;
   readonly converged: boolean;
+  /** Whether the effects of sheets were integrated and not drawn. */
+  readonly isIntegrated: boolean;
+  /** What it took, in probabilities of an observation that were reckoned, some 0.3 µs each: the same on every computer. */
+  readonly work: number;
 }
 
 /** Lines of an everyday answer: its 5 % quantile is good to about 0.03 of the posterior's sd. */
@@ -70,13 +74,16 @@ export const posteriorOf = (
     const goal = goals[k];
     return goal === undefined ? [] : [{ link, share, lines: share, goal, proposal }];
   });
-  const { points, ...summary } = drawLines(layout, drawn, lines);
+  const { points, reckoned, ...summary } = drawLines(layout, drawn, lines);
   return {
     ...decoded(model, layout, points),
     ...summary,
     model,
     layout,
     count: points.count,
+    isIntegrated: false,
+    // A point of many coordinates takes their number beside its observations, and a line about half their square.
+    work: reckoned * (model.observations.length + layout.size) + lines * 0.5 * layout.size ** 2,
   };
 };
 
@@ -116,10 +123,13 @@ export const drawLines = (layout: Layout, drawn: readonly LinkToDraw[], lines: n
     gatherer.addLines(goal, proposal, { from, to, factor }, allLinks.indexOf(link));
     from = to;
   });
-  const { kept, weight, logEvidence, effectiveLines } = weighed(gatherer.gathered(), lines);
+  const gathered = gatherer.gathered();
+  const reckoned = gathered.count;
+  const { kept, weight, logEvidence, effectiveLines } = weighed(gathered, lines);
   const link = Uint8Array.from(kept.link);
   return {
     points: kept,
+    reckoned,
     weight,
     link,
     links: drawn.map((one) => {

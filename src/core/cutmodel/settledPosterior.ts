@@ -1,7 +1,7 @@
 import type { Link } from './links.ts';
 import type { Model } from './model.ts';
 import { posteriorOf, type Posterior } from './posterior.ts';
-import { posteriorOfMany } from './posteriorOfMany.ts';
+import { posteriorOfMany, type Effort } from './posteriorOfMany.ts';
 
 /** A surprising card leaves few effective lines; then the posterior is computed again in the way of great orders. */
 const fewEffectiveLines = 100;
@@ -13,14 +13,15 @@ const mostSheetsDrawn = 9;
 export const isGreat = ({ sheets, observations }: Model): boolean =>
   sheets > mostSheetsDrawn || observations.some(({ counted }) => counted);
 
-/** The posterior by lines where that is enough, and otherwise with the effects of sheets integrated. */
+/** The posterior by lines where that is enough, and otherwise with the effects of sheets integrated, with this effort. */
 export const settledPosterior = (
   model: Model,
   linkWeights: Readonly<Record<Link['name'], number>>,
+  effort?: Effort,
 ): Posterior => {
   if (!isGreat(model)) {
     const quick = posteriorOf(model, linkWeights);
     if (quick.effectivePoints >= fewEffectiveLines) return quick;
   }
-  return posteriorOfMany(model, linkWeights);
+  return posteriorOfMany(model, linkWeights, effort);
 };

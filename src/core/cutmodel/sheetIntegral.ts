@@ -19,7 +19,12 @@ import { sheetsOf } from './sheetStarts.ts';
 export interface IntegratedTarget extends Target {
   /** The effect of a sheet, given all else, at this place of its distribution (0–1); 0 for one of which nothing was read. */
   readonly effectAt: (z: Float64Array, sheet: number, place: number) => number;
+  /** What was reckoned so far, as posteriors count it. */
+  readonly work: () => number;
 }
+
+/** A setting in a sheet's integral takes a third of what an observation does by itself; its slopes take as much as one. */
+const perChance = 1 / 3;
 
 /**
  * Nodes of a sheet's integral stand its own standard deviation apart, on each side until the integrand has fallen by so much
@@ -61,8 +66,10 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
 
   const logChance = logChanceOf(settings, cdf);
   const chances = { p: parameters, margin: base, flaw };
+  let work = 0;
 
-  const everything = settings.map((_, i) => i);
+  /** Of sheets alike only one is reckoned. */
+  const reckoned = [...alone, ...kinds.flatMap(({ sheet }) => sheet)];
 
   const prepare = (some: readonly number[], z: Float64Array, p: Parameters): void => {
     let lengthM = -1;
@@ -84,8 +91,10 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
   };
 
   /** ln of a sheet's integrand, without the normal's constant. */
-  const logAt = (sheet: Sheet, w: number, p: Parameters): number =>
-    -0.5 * (w / p.sheetSd) ** 2 + logChance(sheet, w, chances);
+  const logAt = (sheet: Sheet, w: number, p: Parameters): number => {
+    work += perChance * sheet.length;
+    return -0.5 * (w / p.sheetSd) ** 2 + logChance(sheet, w, chances);
+  };
 
   /** Writes a sheet's nodes and their shares of its integral; gives ln of the integral. */
   const integrate = (sheet: Sheet, p: Parameters): number => {
@@ -154,7 +163,7 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
       const off = p.lnV50 + p.powerExponent * habit.lnPower - habit.mean;
       sum -= 0.5 * (off / habit.sd) ** 2;
     }
-    prepare(everything, z, p);
+    prepare(reckoned, z, p);
     sum += logChance(alone, 0, chances);
     for (const { sheet, times } of kinds) sum += times * integrate(sheet, p);
     return Number.isNaN(sum) ? -Infinity : sum;
@@ -174,10 +183,11 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
       if (index >= 0) gradient[index] = (gradient[index] ?? NaN) + amount;
     };
     sum += addBounds(model, layout, p, add);
-    prepare(everything, z, p);
+    prepare(reckoned, z, p);
     const addOf = (i: number, shift: number, share: number): void => {
       const setting = settings[i];
       if (setting === undefined) return;
+      work += 1;
       const margin = (base[i] ?? NaN) + shift;
       slopesOfAlike(setting, margin, p, { flaw: flaw[i] ?? NaN, cdf, pdf: link.pdf }, slopes);
       addSlopes(setting.cut, z, here, share, add);
@@ -208,7 +218,7 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
     return placed(place, at, weight);
   };
 
-  return { layout, priors, value, climb, effectAt };
+  return { layout, priors, value, climb, effectAt, work: () => work };
 };
 
 /** The place of a sheet's distribution, read off its nodes; between two of them straight. */

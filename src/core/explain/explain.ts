@@ -1,13 +1,14 @@
+import type { CompiledStudy } from '../cutmodel/compileStudy.ts';
 import { answerForAim } from '../cutmodel/answerForAim.ts';
 import { withoutEarlier, type CutStudy } from '../cutmodel/cutStudy.ts';
 import { earlierAgreement } from '../cutmodel/earlierAgreement.ts';
 import { fit, type Fit } from '../cutmodel/fit.ts';
 import type { FitAnswer } from '../cutmodel/fitAnswer.ts';
+import { effortOfEvidence } from '../cutmodel/posteriorOfMany.ts';
 import { speedAt } from '../cutmodel/recommend.ts';
 import type { Aim } from '../cutmodel/aims.ts';
-import type { Explanation, Leaning, LeftOut, SpeedExplained } from './explanation.ts';
+import type { Explanation, Leaning, LeftOut, ReckonedBy, SpeedExplained } from './explanation.ts';
 import { learntIn } from './learnt.ts';
-import { fitsAllowed } from './fitsAllowed.ts';
 import { leavingOut, type Part } from './leaveOut.ts';
 import { nextCells } from './nextCells.ts';
 import { cardsOf, earlierBatchesOf, rungsOf, type CardOf, type CellGroup } from './partsOf.ts';
@@ -32,7 +33,8 @@ export const explain = (
 ): Explanation => {
   const { study, posterior, compiled } = found;
   const leans = (study.history ?? []).length > 0 || study.beliefs !== undefined;
-  const alone = leans ? fit(withoutEarlier(study)) : found;
+  // What this sheet tells by itself is said in whole per cents: fewer points than an answer's do.
+  const alone = leans ? fit(withoutEarlier(study), effortOfEvidence) : found;
   const powerPct = answer.recommended?.powerPct ?? study.ask.powerPct ?? compiled.p0Pct;
   const baseline = answer.recommended === null ? null : baselineAt(found, powerPct);
   const speed = baseline === null ? undefined : speedExplained(found, baseline, cardOf);
@@ -64,19 +66,17 @@ export const explainAimed = (
 
 const speedExplained = (found: Fit, baseline: Baseline, cardOf: CardOf): SpeedExplained => {
   const { study, compiled } = found;
-  const fits = fitsAllowed(compiled.model, baseline.posterior.count);
+  const orderOf = ordersIn(compiled);
   // What matters most has its fits first.
-  const assumed = whatIf(found, baseline, fits);
-  const without = onceEach(
-    leavingOut(found, baseline, fits),
-    ({ cells, tallies, earlier, habit }) =>
-      // Equal cells of one card weigh alike.
-      JSON.stringify([
-        cells?.map((i) => [compiled.observationOfCell[i], study.cells[i]?.powerPct]),
-        tallies,
-        earlier,
-        habit,
-      ]),
+  const assumed = whatIf(found, baseline);
+  const without = onceEach(leavingOut(found, baseline), ({ cells, tallies, earlier, habit }) =>
+    // Equal cells of one card weigh alike.
+    JSON.stringify([
+      cells?.map((i) => [compiled.observationOfCell[i], study.cells[i]?.powerPct]),
+      tallies?.map(orderOf),
+      earlier,
+      habit,
+    ]),
   );
   const group = ({ cells, name }: CellGroup) => ({ ...without({ cells }), cells, name });
   const cards = cardsOf(study, cardOf).map(group);
@@ -105,8 +105,8 @@ const speedExplained = (found: Fit, baseline: Baseline, cardOf: CardOf): SpeedEx
     orders,
     ...habit,
     earlier,
-    nextCells: nextCells(found, baseline, fits),
-    whatIf: assumed,
+    nextCells: nextCells(found, baseline),
+    ...assumed,
   };
 };
 
@@ -130,10 +130,27 @@ const leaningOf = (found: Fit, alone: Fit, baseline: Baseline | null): Leaning =
   verdict: earlierAgreement(found, alone),
 });
 
+/** What an order says of its setting: alike for orders alike on sheets of their own. */
+const ordersIn = ({ model, observationsOfTally }: CompiledStudy): ((tally: number) => unknown) => {
+  const onSheet = new Map<number, number>();
+  for (const { sheet, count } of model.observations)
+    onSheet.set(sheet, (onSheet.get(sheet) ?? 0) + count);
+  return (tally) => {
+    const own = observationsOfTally[tally] ?? [];
+    const shapes = own.reduce((sum, { count }) => sum + count, 0);
+    return own.map(({ observation, count }) => {
+      const cut = model.observations[observation];
+      const isAlone = cut !== undefined && onSheet.get(cut.sheet) === shapes;
+      return [count, isAlone ? { ...cut, count: 0, sheet: -1 } : observation];
+    });
+  };
+};
+
 const partsBy = (
-  { cells, rungs, cards, orders, habit, earlier }: SpeedExplained,
-  by: LeftOut['by'],
+  { cells, rungs, cards, orders, habit, earlier, nextCells: next }: SpeedExplained,
+  by: ReckonedBy,
 ): number =>
+  next.flatMap(({ after }) => Object.values(after)).filter((one) => one.by === by).length +
   new Set(
     [...cells, ...rungs, ...cards, ...orders, ...earlier, habit].flatMap((left) =>
       left?.by === by ? [`${String(left.shiftPct)}|${String(left.paretoShape)}`] : [],

@@ -3,6 +3,9 @@ import type { FitAnswer } from '../cutmodel/fitAnswer.ts';
 import type { Problem } from '../problem.ts';
 import type { Grade } from '../reading/grade.ts';
 
+/** How another answer was reckoned: by weighing the points at hand anew, by a fit, or by weights where no fit was left. */
+export type ReckonedBy = 'weights' | 'fit' | 'rough-weights';
+
 /** What the answer would be without a part of what it rests on, at the same power. */
 export interface LeftOut {
   /** Null: there would be no answer, for `reason`. */
@@ -13,7 +16,7 @@ export interface LeftOut {
   /** The same for the fastest speed at which the promise holds, whatever came out. */
   readonly holdingShiftPct: number;
   /** Whether the points at hand were weighed anew, or a fit was made; roughly weighed where fits would have taken too long. */
-  readonly by: 'weights' | 'fit' | 'rough-weights';
+  readonly by: ReckonedBy;
   /** Shape of the tail of the weights; above 0.5 a fit is made, where there is time for it. */
   readonly paretoShape: number;
 }
@@ -38,7 +41,10 @@ export interface NextCellChange {
   readonly powerPct: number;
   readonly speedMmPerS: number;
   readonly after: Readonly<
-    Record<Grade, { readonly probability: number; readonly speedMmPerS: number | null }>
+    Record<
+      Grade,
+      { readonly probability: number; readonly speedMmPerS: number | null; readonly by: ReckonedBy }
+    >
   >;
 }
 
@@ -111,6 +117,8 @@ export interface SpeedExplained {
   readonly earlier: readonly OtherLeftOut[];
   readonly nextCells: readonly NextCellChange[];
   readonly whatIf: readonly WhatIf[];
+  /** Assumptions whose fits would have taken too long. */
+  readonly untried: readonly WhatIfName[];
 }
 
 /** What carries an answer, what would change it, and what of it rests on expectation. */
@@ -126,9 +134,9 @@ export interface Explanation {
     readonly effectivePoints: number;
     /** Shape of the tail of the posterior's own weights. */
     readonly paretoShape: number;
-    /** Parts for which weights would not do, so that a fit was made. */
+    /** Parts and next shapes for which weights would not do, so that a fit was made. */
     readonly fits: number;
-    /** Parts for which a fit would have taken too long, so that weights had to do: roughly. */
+    /** Parts and next shapes for which a fit would have taken too long, so that weights had to do: roughly. */
     readonly rough: number;
   };
 }

@@ -4,8 +4,6 @@ import type { Fit } from '../cutmodel/fit.ts';
 import type { Model } from '../cutmodel/model.ts';
 import type { Posterior } from '../cutmodel/posterior.ts';
 import type { LeftOut } from './explanation.ts';
-import { finePosterior } from './finePosterior.ts';
-import type { FitsAllowed } from './fitsAllowed.ts';
 import { readingProbability } from './readingProbability.ts';
 import { reweighed } from './reweigh.ts';
 import { speedFrom, type Baseline } from './speedFrom.ts';
@@ -24,13 +22,9 @@ export interface Part {
  * Gelman & Gabry 2017), or by a fit where the weights' tail is too heavy for that and there are fits left; roughly by weights
  * where there are none. ~5 ms by weights, ~50 ms by a fit.
  */
-export const leavingOut = (
-  found: Fit,
-  baseline: Baseline,
-  fits: FitsAllowed,
-): ((part: Part) => LeftOut) => {
+export const leavingOut = (found: Fit, baseline: Baseline): ((part: Part) => LeftOut) => {
   const { compiled, study } = found;
-  const { posterior } = baseline;
+  const { posterior, fits } = baseline;
   const logOf = logProbabilities(compiled, posterior);
   return (part) => {
     const gone = countsOf(compiled, part);
@@ -47,7 +41,7 @@ export const leavingOut = (
         ? speedFrom(found, baseline, { ...left, posterior: weighed.posterior, isSmoothed: true })
         : speedFrom(found, baseline, {
             ...left,
-            posterior: finePosterior(modelWithout(compiled, part), study),
+            posterior: fits.fit(modelWithout(compiled, part)),
           });
     return { ...said, by, paretoShape: weighed.paretoShape };
   };

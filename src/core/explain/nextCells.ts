@@ -5,8 +5,6 @@ import type { Observation } from '../cutmodel/model.ts';
 import type { Grade } from '../reading/grade.ts';
 import { referenceLengthMm } from '../reading/promise.ts';
 import type { NextCellChange } from './explanation.ts';
-import { finePosterior } from './finePosterior.ts';
-import type { FitsAllowed } from './fitsAllowed.ts';
 import { readingProbability } from './readingProbability.ts';
 import { reweighed } from './reweigh.ts';
 import { speedFrom, type Baseline } from './speedFrom.ts';
@@ -18,18 +16,14 @@ const mostSpeeds = 9;
  * What one more cell of this sheet would do to the answer: one step slower than it, at it, and step by step faster up to
  * the fastest that was cut.
  */
-export const nextCells = (
-  found: Fit,
-  baseline: Baseline,
-  fits: FitsAllowed,
-): readonly NextCellChange[] =>
+export const nextCells = (found: Fit, baseline: Baseline): readonly NextCellChange[] =>
   speedsAbout(found, baseline.speedMmPerS).map((speedMmPerS) => ({
     powerPct: baseline.powerPct,
     speedMmPerS,
     after: {
-      out: afterOne(found, { baseline, fits, speedMmPerS }, 'out'),
-      hangs: afterOne(found, { baseline, fits, speedMmPerS }, 'hangs'),
-      stays: afterOne(found, { baseline, fits, speedMmPerS }, 'stays'),
+      out: afterOne(found, baseline, speedMmPerS, 'out'),
+      hangs: afterOne(found, baseline, speedMmPerS, 'hangs'),
+      stays: afterOne(found, baseline, speedMmPerS, 'stays'),
     },
   }));
 
@@ -45,19 +39,14 @@ const speedsAbout = ({ study, evidence }: Fit, at: number): readonly number[] =>
   return [...new Set(speeds)];
 };
 
-interface OneMore {
-  readonly baseline: Baseline;
-  readonly fits: FitsAllowed;
-  readonly speedMmPerS: number;
-}
-
 const afterOne = (
   found: Fit,
-  { baseline, fits, speedMmPerS }: OneMore,
+  baseline: Baseline,
+  speedMmPerS: number,
   grade: Grade,
 ): NextCellChange['after'][Grade] => {
   const { compiled, study } = found;
-  const { powerPct, posterior } = baseline;
+  const { powerPct, posterior, fits } = baseline;
   const cut = oneMore(found, powerPct, speedMmPerS, grade);
   const odds = readingProbability(posterior, cut);
   const probability = odds.reduce((sum, odd, i) => sum + odd * (posterior.weight[i] ?? NaN), 0);
@@ -72,17 +61,15 @@ const afterOne = (
   const more = { ...study, cells: [...study.cells, cell] };
   const weighed = reweighed(posterior, odds.map(Math.log));
   const observations = [...compiled.model.observations, cut];
+  const by = weighed.isReliable ? 'weights' : fits.take(1) ? 'fit' : 'rough-weights';
   const { speedMmPerS: then } = speedFrom(
     found,
     baseline,
-    weighed.isReliable || !fits.take(1)
-      ? { study: more, posterior: weighed.posterior, isSmoothed: true }
-      : {
-          study: more,
-          posterior: finePosterior({ ...compiled.model, observations }, study),
-        },
+    by === 'fit'
+      ? { study: more, posterior: fits.fit({ ...compiled.model, observations }) }
+      : { study: more, posterior: weighed.posterior, isSmoothed: true },
   );
-  return { probability, speedMmPerS: then };
+  return { probability, speedMmPerS: then, by };
 };
 
 /** One reference shape on the sheet that was cut last. */

@@ -6,8 +6,7 @@ import type { Fit, FittedStudy } from '../cutmodel/fit.ts';
 import type { Posterior } from '../cutmodel/posterior.ts';
 import { recommend, speedAt } from '../cutmodel/recommend.ts';
 import type { Problem } from '../problem.ts';
-import { finePosterior, timesAsFine } from './finePosterior.ts';
-import { mostWork, workOfFit } from './fitsAllowed.ts';
+import { otherFitsOf, type OtherFits } from './otherFits.ts';
 import { smoothedWhole } from './reweigh.ts';
 
 /** The answer against which others are held: the fastest speed that may be recommended at one power. */
@@ -16,7 +15,8 @@ export interface Baseline {
   readonly speedMmPerS: number;
   /** ln of the fastest speed at which the promise holds, as it was answered. */
   readonly lnHolding: number;
-  /** The posterior that others are held against, of more points than the answer's. */
+  /** The fits that there is time for; the posterior that others are held against. */
+  readonly fits: OtherFits;
   readonly posterior: Posterior;
   /** ln of the speed by it, and by it with the tail of its weights smoothed. */
   readonly lnHoldingFine: number;
@@ -33,9 +33,8 @@ export const baselineAt = (found: Fit, powerPct: number): Baseline | null => {
   if (holding === null || cap === null) return null;
   const most = study.machine.speedRangeMmPerS[1];
   const least = Math.min(holding, cap, most);
-  // The points of the answer itself have to do where finer ones would take too long.
-  const isDear = workOfFit(compiled.model, timesAsFine * found.posterior.count) > mostWork;
-  const posterior = isDear ? found.posterior : finePosterior(compiled.model, study);
+  const fits = otherFitsOf(found);
+  const posterior = fits.whole;
   const smoothed = smoothedWhole(posterior);
   const lnHoldingBy = (fine: Posterior): number =>
     Math.log(decisionOn(compiled, fine, study.promise).fastestHolding(powerPct) ?? holding);
@@ -43,6 +42,7 @@ export const baselineAt = (found: Fit, powerPct: number): Baseline | null => {
     powerPct,
     speedMmPerS: answerSpeed(least),
     lnHolding: Math.log(holding),
+    fits,
     posterior,
     lnHoldingFine: lnHoldingBy(posterior),
     lnHoldingSmoothed: lnHoldingBy(smoothed.posterior),

@@ -2,16 +2,17 @@ import type { Fit } from '../cutmodel/fit.ts';
 import { links, type Link } from '../cutmodel/links.ts';
 import type { ModelPriors } from '../cutmodel/model.ts';
 import type { Posterior } from '../cutmodel/posterior.ts';
-import type { WhatIf, WhatIfName } from './explanation.ts';
-import { finePosterior } from './finePosterior.ts';
-import type { FitsAllowed } from './fitsAllowed.ts';
+import type { SpeedExplained, WhatIf, WhatIfName } from './explanation.ts';
 import { speedFrom, type Baseline } from './speedFrom.ts';
 
 /**
- * The answer under other priors, other misreading and each link alone. Seven fits: ~0.15 s; where they would take too long,
- * the links alone.
+ * The answer under other priors, other misreading and each link alone. Seven fits: ~0.15 s; those for which there is no time
+ * are named.
  */
-export const whatIf = (found: Fit, baseline: Baseline, fits: FitsAllowed): readonly WhatIf[] => {
+export const whatIf = (
+  found: Fit,
+  baseline: Baseline,
+): Pick<SpeedExplained, 'whatIf' | 'untried'> => {
   const under = (name: WhatIfName, posterior: Posterior): WhatIf => {
     const { speedMmPerS, shiftPct } = speedFrom(found, baseline, {
       study: found.study,
@@ -21,16 +22,20 @@ export const whatIf = (found: Fit, baseline: Baseline, fits: FitsAllowed): reado
   };
   const { model } = found.compiled;
   const priors = otherPriors(model.priors);
-  const tried = fits.take(priors.length) ? priors : [];
-  return [
-    ...tried.map(([name, changed]) =>
-      under(name, finePosterior({ ...model, priors: changed }, found.study)),
-    ),
-    ...links.flatMap((link) => {
-      const posterior = underLink(baseline.posterior, link);
-      return posterior === null ? [] : [under(`${link.name}-alone`, posterior)];
-    }),
-  ];
+  const { fits } = baseline;
+  const underLinks = links.flatMap((link) => {
+    const posterior = underLink(baseline.posterior, link);
+    return posterior === null ? [] : [under(`${link.name}-alone`, posterior)];
+  });
+  if (!fits.take(priors.length))
+    return { whatIf: underLinks, untried: priors.map(([name]) => name) };
+  return {
+    whatIf: [
+      ...priors.map(([name, changed]) => under(name, fits.fit({ ...model, priors: changed }))),
+      ...underLinks,
+    ],
+    untried: [],
+  };
 };
 
 const otherPriors = (own: ModelPriors): readonly (readonly [WhatIfName, ModelPriors])[] => {

@@ -41,7 +41,7 @@ export const WhyFigures = ({ cut, explanation, speed }: WhyFiguresProps) => (
             speedWords(speedMmPerS),
             ...(['out', 'hangs', 'stays'] as const).map(
               (grade) =>
-                `${words.orNone(after[grade].speedMmPerS)} (${words.chance(after[grade].probability)})`,
+                `${words.orNone(after[grade].speedMmPerS)} (${words.chance(after[grade].probability)}${after[grade].by === 'rough-weights' ? `, ${words.rough}` : ''})`,
             ),
           ]}
         />
@@ -55,6 +55,7 @@ export const WhyFigures = ({ cut, explanation, speed }: WhyFiguresProps) => (
         />
       ))}
     </Figures>
+    {speed.untried.length > 0 && <p className="small soft">{words.untried(speed.untried)}</p>}
     <Figures
       title={words.learntTable}
       head={[words.quantity, words.before, words.after, words.learnt]}

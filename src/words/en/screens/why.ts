@@ -139,6 +139,19 @@ const oneMore = (next: NextCellChange, own: number): string => {
   return `One more shape at ${speedWords(next.speedMmPerS)}: if it comes out (${percent(100 * out.probability)} likely), the answer ${moved(out.speedMmPerS)}; if it hangs, it ${moved(hangs.speedMmPerS)}.`;
 };
 
+const whatIfNames = {
+  'scatter-twice-as-unsure': 'scatter: prior twice as wide',
+  'scatter-half-as-unsure': 'scatter: prior half as wide',
+  'scatter-expected-twice': 'scatter: twice as much expected',
+  'scatter-expected-half': 'scatter: half as much expected',
+  'changeover-twice-as-unsure': 'changeover: prior twice as wide',
+  'no-grade-misread': 'no grade misread',
+  'thrice-as-many-misread': 'three times as many misread',
+  'normal-alone': 'normal link alone',
+  'logistic-alone': 'logistic link alone',
+  'student3-alone': 'Student t3 link alone (heavy tails)',
+} satisfies Record<WhatIfName, string>;
+
 const quantities: Readonly<Record<LearntName, string>> = {
   changeover: 'where half come out',
   scatter: 'how widely shapes scatter',
@@ -281,21 +294,13 @@ export const whyText = {
   inLn: 'Changeover, scatter and hanging band as logarithms. Learnt: 1 − variance/variance before.',
   whatIfTable: 'The answer under other assumptions',
   assumption: 'assumption',
-  whatIf: {
-    'scatter-twice-as-unsure': 'scatter: prior twice as wide',
-    'scatter-half-as-unsure': 'scatter: prior half as wide',
-    'scatter-expected-twice': 'scatter: twice as much expected',
-    'scatter-expected-half': 'scatter: half as much expected',
-    'changeover-twice-as-unsure': 'changeover: prior twice as wide',
-    'no-grade-misread': 'no grade misread',
-    'thrice-as-many-misread': 'three times as many misread',
-    'normal-alone': 'normal link alone',
-    'logistic-alone': 'logistic link alone',
-    'student3-alone': 'Student t3 link alone (heavy tails)',
-  } satisfies Record<WhatIfName, string>,
+  whatIf: whatIfNames,
   reckoned: ({ points, effectivePoints, paretoShape, fits, rough }: Explanation['calculation']) =>
-    `${String(points)} points of the posterior on lines, worth ${String(effectivePoints)} lines of equal weight; shape of the weights’ tail ${paretoShape.toFixed(2)} (below 0.7 is sound). Left-out parts are calculated by weighing these points anew, with the tail smoothed; where that tail is heavier than 0.5 a new fit was made (${String(fits)} of them).${rough === 0 ? '' : ` For ${String(rough)} more that would have taken too long: they are rough.`}`,
+    `${String(points)} points of the posterior on lines, worth ${String(effectivePoints)} lines of equal weight; shape of the weights’ tail ${paretoShape.toFixed(2)} (below 0.7 is sound). Left-out parts and next shapes are calculated by weighing these points anew, with the tail smoothed; where that tail is heavier than 0.5 a new fit was made (${String(fits)} of them).${rough === 0 ? '' : ` For ${String(rough)} more that would have taken too long: they are rough.`}`,
   pdf: 'The whole reasoning as a PDF',
+  rough: 'rough',
+  untried: (names: readonly WhatIfName[]) =>
+    `Not tried, since with so many readings it would have taken too long: ${names.map((name) => whatIfNames[name]).join('; ')}.`,
   orNone,
   shift: shiftWords,
 };
