@@ -15,7 +15,7 @@ export const peerGrades = (
   toPx: Homography | undefined,
 ): readonly CellSeen[] => {
   if (toPx === undefined) return [];
-  const planes = planesOf(picture, 1);
+  const planes = planesOf(picture);
   const [light] = planes.channels;
   const over = thresholdOf(light);
   const isLight = (x: number, y: number): boolean => {

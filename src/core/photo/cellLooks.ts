@@ -1,11 +1,7 @@
-import { project, type Homography } from '../../num/homography.ts';
 import type { Card, Place } from '../card/card.ts';
 import type { Point } from '../path/point.ts';
-import { planeAt, type Planes } from './opponent.ts';
+import { toneAt, type Seen, type Tone } from './opponent.ts';
 import { shapeGrid } from './shapeGrid.ts';
-
-/** Light and two hues, as `Planes` have them. */
-export type Tone = readonly [number, number, number];
 
 /** What one cell looks like beside the sheet around it. */
 export interface CellLooks {
@@ -29,16 +25,11 @@ export interface CardLooks {
   readonly contrast: number;
 }
 
-export interface Seen {
-  readonly planes: Planes;
-  readonly toPx: Homography;
-}
-
 export const cardLooks = (seen: Seen, card: Card): CardLooks => {
   const grid = shapeGrid(card);
   const sampled = card.cells.map((cell) => {
     const from = (points: readonly Point[]): readonly Tone[] =>
-      points.flatMap(([x, y]) => toneAt(seen, [cell.xMm + x, cell.yMm + y]));
+      shownOf(points.map(([x, y]) => toneAt(seen, cell.xMm + x, cell.yMm + y)));
     return { cell, within: from(grid.within), around: middleOf(from(grid.around)) };
   });
   const step = stepToUnder(seen, card);
@@ -71,16 +62,8 @@ export const cardLooks = (seen: Seen, card: Card): CardLooks => {
   };
 };
 
-export const toneAt = ({ planes, toPx }: Seen, at: Point): readonly Tone[] => {
-  const [x, y] = project(toPx, at);
-  const [light, red, blue] = planes.channels;
-  const tone: Tone = [
-    planeAt(light, planes, x, y),
-    planeAt(red, planes, x, y),
-    planeAt(blue, planes, x, y),
-  ];
-  return Number.isNaN(tone[0]) ? [] : [tone];
-};
+const shownOf = (tones: readonly (Tone | undefined)[]): readonly Tone[] =>
+  tones.filter((tone) => tone !== undefined);
 
 /** Within a place, well off its edge; or, beyond it, along a frame around it. */
 const tonesIn = (
@@ -88,18 +71,22 @@ const tonesIn = (
   { xMm, yMm, widthMm, heightMm }: Place,
   offMm: number,
 ): readonly Tone[] => {
-  const at = (x: number, y: number): readonly Tone[] => toneAt(seen, [xMm + x, yMm + y]);
+  const at = (x: number, y: number): Tone | undefined => toneAt(seen, xMm + x, yMm + y);
   if (offMm > 0)
-    return Array.from({ length: 40 }, (_, i) => i / 40).flatMap((t) => [
-      ...at(t * widthMm, -offMm),
-      ...at(-offMm, t * heightMm),
-      ...at(widthMm + offMm, t * heightMm),
-    ]);
-  return Array.from(
-    { length: 400 },
-    (_, i) => [(i % 20) / 19, Math.floor(i / 20) / 19] as const,
-  ).flatMap(([u, v]) =>
-    at(-offMm + u * (widthMm + 2 * offMm), -offMm + v * (heightMm + 2 * offMm)),
+    return shownOf(
+      Array.from({ length: 40 }, (_, i) => i / 40).flatMap((t) => [
+        at(t * widthMm, -offMm),
+        at(-offMm, t * heightMm),
+        at(widthMm + offMm, t * heightMm),
+      ]),
+    );
+  return shownOf(
+    Array.from({ length: 400 }, (_, i) =>
+      at(
+        -offMm + ((i % 20) / 19) * (widthMm + 2 * offMm),
+        -offMm + (Math.floor(i / 20) / 19) * (heightMm + 2 * offMm),
+      ),
+    ),
   );
 };
 
@@ -148,13 +135,15 @@ const stepToUnder = (seen: Seen, card: Card): Tone => {
   ] as const;
   const steps = edges.flatMap(({ from, along, inward, length }) =>
     Array.from({ length: 40 }, (_, i) => ((i + 0.5) / 40) * length).flatMap((t) => {
-      const at = (mm: number): Point => [
-        from[0] + t * along[0] + mm * inward[0],
-        from[1] + t * along[1] + mm * inward[1],
-      ];
-      const [inner] = toneAt(seen, at(insideMm));
+      const at = (mm: number): Tone | undefined =>
+        toneAt(
+          seen,
+          from[0] + t * along[0] + mm * inward[0],
+          from[1] + t * along[1] + mm * inward[1],
+        );
+      const inner = at(insideMm);
       return [beyondMm, beyondMm + 3].flatMap((mm) => {
-        const [outer] = toneAt(seen, at(-mm));
+        const outer = at(-mm);
         return inner === undefined || outer === undefined ? [] : [minus(outer, inner)];
       });
     }),

@@ -1,5 +1,6 @@
 import type { Point } from '../path/point.ts';
-import { median, minus, toneAt, type Seen, type Tone } from './cellLooks.ts';
+import { median, minus } from './cellLooks.ts';
+import { toneAt, type Seen, type Tone } from './opponent.ts';
 import type { RimPoint, ShapeGrid } from './shapeGrid.ts';
 
 /** How a cut shows along the outline of a shape that is in place. */
@@ -48,10 +49,11 @@ const followed = (
 ): readonly Tone[] => {
   const ridges = rim.map(({ at, outward }): Tone => {
     const tone = (mm: number): Tone =>
-      toneAt(seen, [
+      toneAt(
+        seen,
         cx + at[0] + (offMm + mm) * outward[0],
         cy + at[1] + (offMm + mm) * outward[1],
-      ])[0] ?? [NaN, NaN, NaN];
+      ) ?? [NaN, NaN, NaN];
     const [here, inner, outer] = [tone(0), tone(-besideMm), tone(besideMm)];
     return minus(here, [
       (inner[0] + outer[0]) / 2,

@@ -1,6 +1,6 @@
 import type { Point } from '../path/point.ts';
 import { masksOf } from './masks.ts';
-import { planesOf, type Planes } from './opponent.ts';
+import { planesOf, smaller, type Planes } from './opponent.ts';
 import type { Picture } from './picture.ts';
 import { quadsIn, type Quad } from './quads.ts';
 import { sharpenQuad } from './sharpenQuad.ts';
@@ -15,12 +15,11 @@ export interface Looked {
   readonly quads: readonly Quad[];
 }
 
-/** Finds what may be a card: patches with four straight sides, sharpened in the picture itself. */
+/** Finds what may be a card: patches with four straight sides, sharpened in the picture itself (of about 2,000 pixels). */
 export const lookForCards = (picture: Picture): Looked => {
-  const longest = Math.max(picture.widthPx, picture.heightPx);
-  const planes = planesOf(picture, Math.max(1, Math.round(longest / 2000)));
-  const shrink = Math.max(1, Math.round(longest / smallPx));
-  const small = planesOf(picture, shrink);
+  const planes = planesOf(picture);
+  const shrink = Math.max(1, Math.round(Math.max(picture.widthPx, picture.heightPx) / smallPx));
+  const small = smaller(planes, shrink);
   const seen = masksOf(small)
     .flatMap((mask) => quadsIn(mask, small))
     .filter(({ support }) => support > 0.5)

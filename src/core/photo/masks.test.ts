@@ -29,7 +29,7 @@ describe('ways to tell a card from what it lies on', () => {
       const colour = isCard(x, y) ? [0.9, 0.5, 0.3] : [0.3, 0.5, 0.9];
       colour.forEach((value, c) => (rgb[3 * k + c] = light * value));
     }
-    const [rim] = masksOf(planesOf({ widthPx, heightPx, rgb }, 1));
+    const [rim] = masksOf(planesOf({ widthPx, heightPx, rgb }));
     const wrong = Array.from(rim ?? []).filter(
       (value, k) => (value === 1) !== isCard(k % widthPx, Math.floor(k / widthPx)),
     );

@@ -3,7 +3,7 @@ import { cholesky, choleskySolve } from '../../num/cholesky.ts';
 import type { Card } from '../card/card.ts';
 import type { Point } from '../path/point.ts';
 import { marksToFind, type MarkPoint } from './marksToFind.ts';
-import { planeAt, type Planes } from './opponent.ts';
+import { lightAt, type Planes, type Seen } from './opponent.ts';
 import type { Quad } from './quads.ts';
 
 /** Where a card lies in a picture. */
@@ -51,11 +51,11 @@ export const waysToLie = (
 /** Of all ways in which the card may lie in these quads, the one in which its scored lines are seen best. */
 export const placeByMarks = (planes: Planes, card: Card, quads: readonly Quad[]): Placed | null => {
   const marks = marksToFind(card);
-  const few = marks.filter((_, i) => i % 3 === 0);
+  const few = marks.filter((_, i) => i % 5 === 0);
   const tried = quads
     .flatMap((quad) => waysToLie(card, quad, 'front'))
     .flatMap((toPx) =>
-      shifted.map((by) => ({ toPx, by, seen: Math.abs(standOut(planes, toPx, few, by)) })),
+      shifted.map((by) => ({ toPx, by, seen: Math.abs(standOut({ planes, toPx }, few, by)) })),
     )
     .sort((a, b) => b.seen - a.seen);
   let best: Placed | null = null;
@@ -65,7 +65,7 @@ export const placeByMarks = (planes: Planes, card: Card, quads: readonly Quad[])
     done.push(toPx);
     if (done.length > 3) break;
     const near = settled(planes, card, { toPx: movedBy(toPx, card, () => by), marks });
-    const marked = Math.abs(standOut(planes, near, marks, [0, 0]));
+    const marked = Math.abs(standOut({ planes, toPx: near }, marks, [0, 0]));
     if (best === null || marked > best.marked) best = { toPx: near, marked };
   }
   return best;
@@ -79,27 +79,18 @@ const shifted: readonly Point[] = [-0.7, -0.35, 0, 0.35, 0.7].flatMap((x) =>
 const besideMm = 0.55;
 
 /** How much lighter a place is than what lies to either side of it. */
-const ridge = (planes: Planes, toPx: Homography, [x, y]: Point, [nx, ny]: Point): number => {
-  const [light] = planes.channels;
-  const at = (off: number): number => {
-    const [u, v] = project(toPx, [x + off * nx, y + off * ny]);
-    return planeAt(light, planes, u, v);
-  };
-  return at(0) - (at(besideMm) + at(-besideMm)) / 2;
+const ridge = (seen: Seen, x: number, y: number, [nx, ny]: Point): number => {
+  const [dx, dy] = [besideMm * nx, besideMm * ny];
+  return lightAt(seen, x, y) - (lightAt(seen, x + dx, y + dy) + lightAt(seen, x - dx, y - dy)) / 2;
 };
 
 const mostRidge = 0.6;
 
 /** Mean ridge over its own spread: far from 0 only where most places are ridges of one kind. */
-const standOut = (
-  planes: Planes,
-  toPx: Homography,
-  marks: readonly MarkPoint[],
-  [dx, dy]: Point,
-): number => {
+const standOut = (seen: Seen, marks: readonly MarkPoint[], [dx, dy]: Point): number => {
   let [sum, squares, count] = [0, 0, 0];
   for (const { at, across } of marks) {
-    const r = ridge(planes, toPx, [at[0] + dx, at[1] + dy], across);
+    const r = ridge(seen, at[0] + dx, at[1] + dy, across);
     if (Number.isNaN(r)) continue;
     const held = Math.max(-mostRidge, Math.min(mostRidge, r));
     sum += held;
@@ -121,13 +112,13 @@ const settled = (
 ): Homography => {
   let toPx = from;
   for (let round = 0; round < 3; round += 1) {
-    const sign = Math.sign(standOut(planes, toPx, marks, [0, 0])) || -1;
+    const sign = Math.sign(standOut({ planes, toPx }, marks, [0, 0])) || -1;
     const reach = lookMm / (round + 1);
     const pulls = marks.flatMap(({ at, across }) => {
       let [best, off] = [0.03, NaN];
       for (let o = -reach; o <= reach; o += lookStepMm) {
         const r =
-          sign * ridge(planes, toPx, [at[0] + o * across[0], at[1] + o * across[1]], across);
+          sign * ridge({ planes, toPx }, at[0] + o * across[0], at[1] + o * across[1], across);
         if (r > best) [best, off] = [r, o];
       }
       return Number.isNaN(off) ? [] : [{ at, across, off }];
