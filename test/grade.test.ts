@@ -92,6 +92,38 @@ describe('grade: a card read from photographs', () => {
     expect(grade('--card', at('other.json'), '--front', at('front.jpg')).told.found).toBe(false);
   }, 60_000);
 
+  it('counts how well a set that somebody judged is read', () => {
+    const set = {
+      ...{
+        kind: 'throughcut-photos',
+        version: 1,
+        card: 'card.json',
+        front: 'front.jpg',
+        back: 'back.jpg',
+      },
+      grades: Object.fromEntries(truth),
+    };
+    writeFileSync(at('set.json'), JSON.stringify(set));
+    const all = spawnSync(process.execPath, ['build/src/cli/main.js', 'grade', '--set', folder], {
+      encoding: 'utf8',
+    });
+    expect(JSON.parse(all.stdout)).toMatchObject({
+      cards: 1,
+      found: 1,
+      shapes: truth.size,
+      right: truth.size,
+      wrong: 0,
+      mistakes: [],
+    });
+    writeFileSync(at('set.json'), JSON.stringify({ ...set, grades: { A1: 'fell' } }));
+    expect(
+      spawnSync(process.execPath, ['build/src/cli/main.js', 'grade', '--set', folder], {
+        encoding: 'utf8',
+      }).status,
+    ).toBe(2);
+    rmSync(at('set.json'));
+  }, 60_000);
+
   it('refuses what is no photograph, and files that are not there', () => {
     writeFileSync(
       at('fake.png'),

@@ -9,7 +9,12 @@ import { printJson, printRefusal, type ExitCode } from './output.ts';
 import { readNamed } from './readNamed.ts';
 
 interface GradeOptions {
-  readonly card: string;
+  readonly card?: string;
+  readonly front?: string;
+  readonly back?: string;
+}
+
+interface PhotoFiles {
   readonly front: string;
   readonly back?: string;
 }
@@ -22,11 +27,14 @@ const mostBytes = 60e6;
  * too where the card is not found: `found` says so.
  */
 export const runGrade = async (options: GradeOptions): Promise<ExitCode> => {
+  const { front, back } = options;
   const card = await readNamed(options.card, parseCardFile);
   if (!card.ok) return printRefusal(card.problem);
-  if (card.value === undefined)
-    return printRefusal(problemOf('command-misused', { detail: '--card is missing' }));
-  const photos = await photosOf(options);
+  if (card.value === undefined || front === undefined)
+    return printRefusal(
+      problemOf('command-misused', { detail: 'it wants --card and --front, or --set' }),
+    );
+  const photos = await photosOf({ front, ...(back === undefined ? {} : { back }) });
   if (!photos.ok) return printRefusal(photos.problem);
   const { cells, found, remarks } = readPhoto(card.value, photos.value);
   printJson({
@@ -38,7 +46,7 @@ export const runGrade = async (options: GradeOptions): Promise<ExitCode> => {
   return 0;
 };
 
-const photosOf = async ({ front, back }: GradeOptions): Promise<Outcome<Photos>> => {
+export const photosOf = async ({ front, back }: PhotoFiles): Promise<Outcome<Photos>> => {
   const first = await pictureIn(front);
   if (!first.ok || back === undefined) return first.ok ? done({ front: first.value }) : first;
   const second = await pictureIn(back);

@@ -79,11 +79,16 @@ program
 program
   .command('grade')
   .description('Read a card from photographs: out, hanging, not through, or can’t tell.')
-  .requiredOption('--card <file>', 'the card')
-  .requiredOption('--front <file>', 'a photograph of its scored side')
+  .option('--card <file>', 'the card')
+  .option('--front <file>', 'a photograph of its scored side')
   .option('--back <file>', 'a photograph of the other side')
-  .action(async (options: { card: string; front: string; back?: string }) =>
-    ends((await import('./grade.ts')).runGrade(options)),
+  .option('--set <folder>', 'instead: judged photographs, to see how well they are read')
+  .action(async (options: { card?: string; front?: string; back?: string; set?: string }) =>
+    ends(
+      options.set === undefined
+        ? (await import('./grade.ts')).runGrade(options)
+        : (await import('./gradeSet.ts')).runGradeSet(options.set),
+    ),
   );
 
 program

@@ -5,6 +5,7 @@ import { cardLooks, type CardLooks } from './cellLooks.ts';
 import { lookForCards } from './findCard.ts';
 import { cutLine } from './cutLine.ts';
 import { gradeCell, type BackLooks, type CellSeen } from './gradeCell.ts';
+import { quiteSure } from './photoScore.ts';
 import type { Picture } from './picture.ts';
 import { shapeGrid } from './shapeGrid.ts';
 import { placeByMarks, waysToLie } from './placeCard.ts';
@@ -27,8 +28,6 @@ export interface PhotoRead {
 
 /** The scored lines of the card must stand out so far where they should be, or it is not that card. */
 const leastMarked = 0.55;
-/** A shape of which it is less sure than this is to be looked at. */
-const quiteSure = 0.9;
 
 /**
  * Finds the card in its photographs and grades each shape: out, hanging, not through, or can't tell. Without a back,
