@@ -92,6 +92,19 @@ describe('grade: a card read from photographs', () => {
     expect(grade('--card', at('other.json'), '--front', at('front.jpg')).told.found).toBe(false);
   }, 60_000);
 
+  it('says where the code is another card’s', () => {
+    writeFileSync(at('alike.json'), writeCardFile({ ...card, code: 'ZZZZ' }));
+    const { told } = grade(
+      '--card',
+      at('alike.json'),
+      '--front',
+      at('front.jpg'),
+      '--back',
+      at('back.jpg'),
+    );
+    expect(told.remarks?.map(({ code }) => code)).toEqual(['photo-code-unlike']);
+  }, 60_000);
+
   it('counts how well a set that somebody judged is read', () => {
     const set = {
       ...{

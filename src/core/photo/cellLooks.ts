@@ -14,6 +14,8 @@ export interface CellLooks {
   readonly shade: number;
   /** How far the sheet around is from the card's usual tone: a hand, a stain. */
   readonly odd: number;
+  /** How far what lies under the card differs from it, in what either strays: no hole shows where it does not. */
+  readonly contrast: number;
 }
 
 /** What all cells of a placed card look like. */
@@ -21,7 +23,7 @@ export interface CardLooks {
   readonly cells: readonly CellLooks[];
   /** The share of the window, where the card has one, that looks like the sheet: poked out, there is none. */
   readonly window?: number;
-  /** How clearly what lies under the card differs from it, in what either strays. */
+  /** As each cell has it. */
   readonly contrast: number;
 }
 
@@ -56,6 +58,7 @@ export const cardLooks = (seen: Seen, card: Card): CardLooks => {
         under: votes.under / all,
         neither: votes.neither / all,
         shade: piece[0] - around.middle[0],
+        contrast,
         odd: Math.hypot(around.middle[1] - usual[1], around.middle[2] - usual[2]),
       };
     }),

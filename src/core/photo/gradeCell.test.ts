@@ -3,7 +3,15 @@ import fc from 'fast-check';
 import type { CellLooks } from './cellLooks.ts';
 import { gradeCell, leastSure, type BackLooks } from './gradeCell.ts';
 
-const inPlace: CellLooks = { cell: 'A1', sheet: 1, under: 0, neither: 0, shade: 0, odd: 0.01 };
+const inPlace: CellLooks = {
+  cell: 'A1',
+  sheet: 1,
+  under: 0,
+  neither: 0,
+  shade: 0,
+  odd: 0.01,
+  contrast: 20,
+};
 const hole: CellLooks = { ...inPlace, sheet: 0.02, under: 0.9, neither: 0.08, shade: -1.2 };
 const back = (of: CellLooks, lined: number, faintestLn = 0.06): BackLooks => ({
   ...of,
@@ -19,6 +27,7 @@ const anyLooks: fc.Arbitrary<CellLooks> = fc.record({
   neither: share,
   shade: fc.double({ min: -4, max: 4, noNaN: true }),
   odd: fc.double({ min: 0, max: 3, noNaN: true }),
+  contrast: fc.double({ min: 0, max: 60, noNaN: true }),
 });
 const anyBack: fc.Arbitrary<BackLooks> = fc
   .tuple(anyLooks, share, fc.double({ min: 0.05, max: 3, noNaN: true }))
@@ -47,6 +56,8 @@ describe('the grade of one shape', () => {
   it('is not told where the sides disagree, a hand lies there, or no line could be seen', () => {
     expect(gradeCell(hole, back(inPlace, 0))).toMatchObject({ grade: 'cant-tell' });
     expect(gradeCell({ ...hole, odd: 2 })).toMatchObject({ grade: 'cant-tell' });
+    expect(gradeCell({ ...inPlace, contrast: 1 })).toMatchObject({ grade: 'cant-tell' });
+    expect(gradeCell({ ...hole, contrast: 1 })).toMatchObject({ grade: 'out' });
     expect(gradeCell(inPlace, back(inPlace, 0, 2)).sure).toBeLessThan(0.6);
   });
 

@@ -18,6 +18,9 @@ const evenSheet = 0.65;
 const perSheet = 12;
 /** Hues of the sheet around that are this far from the card's, ln, are a hand's or a stain's. */
 const oddHue = 0.3;
+/** What lies under the card must differ from it by so much for a shape to be surely in place, and by so much to tell. */
+export const goodContrast = 4;
+const leastContrast = 2;
 /** A piece tilted so that its light is this far from the sheet's, ln, is held by less than the whole outline. */
 const tiltShade = 0.16;
 const perShade = 25;
@@ -51,12 +54,15 @@ export const gradeCell = (front: CellLooks, back?: BackLooks): CellSeen => {
 const agreeing = (one: number, other: number): number =>
   1 - Math.abs(one - other) * (one > 0.5 ? 1 : 0);
 
-const outBy = ({ sheet, under, neither, odd }: CellLooks): number => {
+const outBy = ({ sheet, under, neither, odd, contrast }: CellLooks): number => {
   const bySheet = logistic(perSheet * (evenSheet - sheet));
   // A hole that shows only its walls is one; something that lies over the shape looks the same.
   const believed = sheet < evenSheet && under < 0.1 && neither > 0.5 ? 0.8 : 1;
-  const plain = Math.max(0, Math.min(1, 2 - odd / oddHue));
-  return 0.5 + (bySheet - 0.5) * believed * plain;
+  const plain = held(2 - odd / oddHue);
+  const clear = held((contrast - leastContrast) / (goodContrast - leastContrast));
+  // What looks unlike the sheet is more likely a hole all the same.
+  const shows = bySheet > 0.5 ? 0.5 + clear / 2 : clear;
+  return 0.5 + (bySheet - 0.5) * believed * plain * shows;
 };
 
 const hangsBy = (front: CellLooks, back: BackLooks | undefined): number => {
@@ -68,5 +74,6 @@ const hangsBy = (front: CellLooks, back: BackLooks | undefined): number => {
   return logistic(byLine + 0.3 * Math.max(0, tilted, tiltedBehind));
 };
 
+const held = (x: number): number => Math.max(0, Math.min(1, x));
 const logistic = (x: number): number => 1 / (1 + Math.exp(-x));
 const logit = (p: number): number => Math.log(p / (1 - p));

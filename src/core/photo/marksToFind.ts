@@ -1,5 +1,5 @@
 import type { Card } from '../card/card.ts';
-import { cardParts } from '../card/cardParts.ts';
+import { cardParts, type DrawnPart } from '../card/cardParts.ts';
 import type { Point } from '../path/point.ts';
 
 /** A place on a scored line, and which way lies across the line. */
@@ -13,7 +13,20 @@ const mostPoints = 1200;
 
 /** Places on all that is scored into the card: by them a photograph says which way up it lies, and where exactly. */
 export const marksToFind = (card: Card): readonly MarkPoint[] => {
-  const all = cardParts(card).marks.flatMap(({ polylines }) =>
+  const all = placesOn(cardParts(card).marks);
+  const every = Math.max(1, all.length / mostPoints);
+  return Array.from(
+    { length: Math.min(all.length, mostPoints) },
+    (_, i) => all[Math.floor(i * every)],
+  ).filter((point) => point !== undefined);
+};
+
+/** Places on the code alone: cards of one kind differ in nothing else. */
+export const codeToFind = (card: Card): readonly MarkPoint[] =>
+  placesOn(cardParts(card).marks.filter(({ of }) => of.what === 'code'));
+
+const placesOn = (parts: readonly DrawnPart[]): readonly MarkPoint[] =>
+  parts.flatMap(({ polylines }) =>
     polylines.flatMap((line) =>
       line.slice(1).flatMap(([x, y], i): readonly MarkPoint[] => {
         const [x0, y0] = line[i] ?? [x, y];
@@ -28,9 +41,3 @@ export const marksToFind = (card: Card): readonly MarkPoint[] => {
       }),
     ),
   );
-  const every = Math.max(1, all.length / mostPoints);
-  return Array.from(
-    { length: Math.min(all.length, mostPoints) },
-    (_, i) => all[Math.floor(i * every)],
-  ).filter((point) => point !== undefined);
-};

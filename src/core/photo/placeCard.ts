@@ -2,7 +2,7 @@ import { homographyThrough, project, type Homography } from '../../num/homograph
 import { cholesky, choleskySolve } from '../../num/cholesky.ts';
 import type { Card } from '../card/card.ts';
 import type { Point } from '../path/point.ts';
-import { marksToFind, type MarkPoint } from './marksToFind.ts';
+import { codeToFind, marksToFind, type MarkPoint } from './marksToFind.ts';
 import { lightAt, type Planes, type Seen } from './opponent.ts';
 import type { Quad } from './quads.ts';
 
@@ -12,6 +12,8 @@ export interface Placed {
   readonly toPx: Homography;
   /** How far the scored lines stand out where they should be, in their own spread. */
   readonly marked: number;
+  /** The same of the card's code alone. */
+  readonly coded: number;
 }
 
 /** The corners of a card in the order in which a quad has them: as the front is seen, turning with the clock. */
@@ -66,7 +68,10 @@ export const placeByMarks = (planes: Planes, card: Card, quads: readonly Quad[])
     if (done.length > 3) break;
     const near = settled(planes, card, { toPx: movedBy(toPx, card, () => by), marks });
     const marked = Math.abs(standOut({ planes, toPx: near }, marks, [0, 0]));
-    if (best === null || marked > best.marked) best = { toPx: near, marked };
+    if (best === null || marked > best.marked) {
+      const coded = Math.abs(standOut({ planes, toPx: near }, codeToFind(card), [0, 0]));
+      best = { toPx: near, marked, coded };
+    }
   }
   return best;
 };

@@ -4,7 +4,7 @@ import { problemOf, type Problem } from '../problem.ts';
 import { cardLooks, type CardLooks } from './cellLooks.ts';
 import { lookForCards } from './findCard.ts';
 import { cutLine } from './cutLine.ts';
-import { gradeCell, type BackLooks, type CellSeen } from './gradeCell.ts';
+import { goodContrast, gradeCell, type BackLooks, type CellSeen } from './gradeCell.ts';
 import { quiteSure } from './photoScore.ts';
 import type { Picture } from './picture.ts';
 import { shapeGrid } from './shapeGrid.ts';
@@ -28,6 +28,8 @@ export interface PhotoRead {
 
 /** The scored lines of the card must stand out so far where they should be, or it is not that card. */
 const leastMarked = 0.55;
+/** And those of its code so far: other codes of four signs reach 0.55 at most where one sign is not part of another. */
+const leastCoded = 0.6;
 
 /**
  * Finds the card in its photographs and grades each shape: out, hanging, not through, or can't tell. Without a back,
@@ -46,6 +48,8 @@ export const readPhoto = (card: Card, { front, back }: Photos): PhotoRead => {
     cells,
     toPx: placed.toPx,
     remarks: [
+      ...(placed.coded < leastCoded ? [problemOf('photo-code-unlike', { code: card.code })] : []),
+      ...(seen.contrast < goodContrast ? [problemOf('photo-little-contrast')] : []),
       ...(back !== undefined && behind === null ? [problemOf('photo-back-not-clear')] : []),
       ...(back === undefined ? withoutBack(cells) : []),
       ...count('photo-cant-tell', cells.filter(({ grade }) => grade === 'cant-tell').length),

@@ -7,6 +7,8 @@ export const photoProblems = {
   'photo-too-small': { file: text, widthPx: figure, heightPx: figure },
   'photo-broken': { file: text, detail: text },
   'photo-card-not-found': {},
+  'photo-code-unlike': { code: text },
+  'photo-little-contrast': {},
   'photo-no-back': { count: figure },
   'photo-back-not-clear': {},
   'photo-cant-tell': { count: figure },

@@ -25,6 +25,15 @@ export const photoWords = {
     remedy: () =>
       'Lay it on a sheet of a plain colour unlike its own, all four sides in view, the scored side up, in even light; and look whether it is the card that was named.',
   },
+  'photo-code-unlike': {
+    message: (p) => `The code on the picture does not look like ${p.code}.`,
+    remedy: () => 'Look whether this is that card, and whether something lies over its code.',
+  },
+  'photo-little-contrast': {
+    message: () =>
+      'What lies under the card looks nearly like the card, so that holes hardly show.',
+    remedy: () => 'Lay it on a sheet of another colour and take the picture again.',
+  },
   'photo-no-back': {
     message: (p) =>
       `Without a picture of the back it is not sure of ${p.count} ${p.count === '1' ? 'shape' : 'shapes'} in place whether ${p.count === '1' ? 'it hangs or is' : 'they hang or are'} not through.`,
