@@ -7,7 +7,7 @@ import type { FitAnswer } from '../cutmodel/fitAnswer.ts';
 import { effortOfEvidence } from '../cutmodel/posteriorOfMany.ts';
 import { speedAt } from '../cutmodel/recommend.ts';
 import type { Aim } from '../cutmodel/aims.ts';
-import type { Explanation, Leaning, LeftOut, ReckonedBy, SpeedExplained } from './explanation.ts';
+import type { Explanation, Leaning, LeftOut, CalculatedBy, SpeedExplained } from './explanation.ts';
 import { learntIn } from './learnt.ts';
 import { leavingOut, type Part } from './leaveOut.ts';
 import { nextCells } from './nextCells.ts';
@@ -148,7 +148,7 @@ const ordersIn = ({ model, observationsOfTally }: CompiledStudy): ((tally: numbe
 
 const partsBy = (
   { cells, rungs, cards, orders, habit, earlier, nextCells: next }: SpeedExplained,
-  by: ReckonedBy,
+  by: CalculatedBy,
 ): number =>
   next.flatMap(({ after }) => Object.values(after)).filter((one) => one.by === by).length +
   new Set(

@@ -4,7 +4,7 @@ import type { Problem } from '../problem.ts';
 import type { Grade } from '../reading/grade.ts';
 
 /** How another answer was reckoned: by weighing the points at hand anew, by a fit, or by weights where no fit was left. */
-export type ReckonedBy = 'weights' | 'fit' | 'rough-weights';
+export type CalculatedBy = 'weights' | 'fit' | 'rough-weights';
 
 /** What the answer would be without a part of what it rests on, at the same power. */
 export interface LeftOut {
@@ -16,7 +16,7 @@ export interface LeftOut {
   /** The same for the fastest speed at which the promise holds, whatever came out. */
   readonly holdingShiftPct: number;
   /** Whether the points at hand were weighed anew, or a fit was made; roughly weighed where fits would have taken too long. */
-  readonly by: ReckonedBy;
+  readonly by: CalculatedBy;
   /** Shape of the tail of the weights; above 0.5 a fit is made, where there is time for it. */
   readonly paretoShape: number;
 }
@@ -43,7 +43,11 @@ export interface NextCellChange {
   readonly after: Readonly<
     Record<
       Grade,
-      { readonly probability: number; readonly speedMmPerS: number | null; readonly by: ReckonedBy }
+      {
+        readonly probability: number;
+        readonly speedMmPerS: number | null;
+        readonly by: CalculatedBy;
+      }
     >
   >;
 }

@@ -17,7 +17,7 @@ export const photoWords = {
     remedy: () => 'Take a picture of 800 by 600 pixels at least, the card filling most of it.',
   },
   'photo-broken': {
-    message: (p) => `${p.file} cannot be read to its end: ${p.detail}`,
+    message: (p) => `${p.file} cannot be read to its end: ${p.detail}.`,
     remedy: () => 'Copy it again from the phone, or take another.',
   },
   'photo-card-not-found': {
