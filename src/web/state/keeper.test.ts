@@ -319,6 +319,39 @@ describe('the keeper of what was done on this page', () => {
     await settled(keeper, () => ids()?.join() === 'e1,p1');
   });
 
+  it('fetches what it missed though its own tap is answered with the newest revision', async () => {
+    const server = pretendServer();
+    const answers: (() => void)[] = [];
+    let isSlow = false;
+    const slow = {
+      ...server,
+      send: (change: Change) =>
+        isSlow
+          ? new Promise<CallOutcome<Sent>>((resolve) =>
+              answers.push(() => {
+                void server.send(change).then(resolve);
+              }),
+            )
+          : server.send(change),
+    };
+    const { keeper } = opened(shelfOfPage(), slow);
+    const ids = () =>
+      keeper
+        .study('s1')
+        ?.events.map(({ id }) => id)
+        .sort()
+        .join();
+    keeper.make({ kind: 'start', studyId: 's1', study: { ...study, machineId: 'of-its-own' } });
+    await settled(keeper, (k) => k.state().waiting === 0);
+    // This tab is first from now on: it looks at everything again while its own tap is on its way.
+    isSlow = true;
+    keeper.make(tap('e1'));
+    keeper.catchUp();
+    keeper.noticed('s1', server.otherTaps(eventOf(tap('p1'))) + 1);
+    answers.splice(0).forEach((answer) => answer());
+    await settled(keeper, () => ids() === 'e1,p1');
+  });
+
   it('lets no overtaken reply take a tap away', async () => {
     const server = pretendServer();
     const { keeper, late } = openedSlow(server);

@@ -223,7 +223,7 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
     setBase(id, next, now);
     // Which machine is the default, the server knows.
     const isOfDefault = base.get(id)?.study.machineId === defaultMachineId;
-    if (isOfDefault || (known > 0 && !isOwn)) stale.set(id, Infinity);
+    if (isOfDefault || !isOwn) stale.set(id, Infinity);
   };
   const load = async (id: string): Promise<CallProblem | undefined> => {
     const knownBefore = baseOf(id)?.revision ?? 0;
@@ -253,6 +253,9 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
     }
     return undefined;
   };
+  /** What is to be fetched whatever its revision stays so, though news of one comes after. */
+  const newer = (id: string, revision: number): void =>
+    void stale.set(id, Math.max(stale.get(id) ?? 0, revision));
   /** One reply that was lost must not leave a screen behind for good: no other news may come for hours. */
   const tryAgain = (id: string): void => {
     stale.set(id, Infinity);
@@ -345,13 +348,13 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
     noticed: (id, revision) => {
       if (!base.has(id)) {
         // What is on its way may have been read before this was stored.
-        if ((underWay.get(id) ?? 0) > 0) stale.set(id, revision ?? Infinity);
+        if ((underWay.get(id) ?? 0) > 0) newer(id, revision ?? Infinity);
         return;
       }
       if (revision === undefined) {
         dropBase(id);
       } else if (revision > (base.get(id)?.revision ?? 0)) {
-        stale.set(id, revision);
+        newer(id, revision);
         loadStale();
       }
     },
