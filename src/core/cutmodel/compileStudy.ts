@@ -1,3 +1,4 @@
+import { median } from '../../num/median.ts';
 import { airKey, type Air } from '../machine/air.ts';
 import { deliveryOf } from '../tube/deliveredPower.ts';
 import { cornerPowerPct } from '../machine/setting.ts';
@@ -276,11 +277,4 @@ const airsByFrequency = (cuts: readonly Cut[]): readonly string[] => {
     counts.set(key, (counts.get(key) ?? 0) + (cut.of === 'tally' ? 1 : cut.count));
   }
   return [...counts].sort((a, b) => b[1] - a[1]).map(([key]) => key);
-};
-
-const median = (values: readonly number[]): number | undefined => {
-  const sorted = [...values].sort((a, b) => a - b);
-  const upper = sorted[sorted.length >> 1];
-  const lower = sorted[(sorted.length - 1) >> 1];
-  return upper === undefined || lower === undefined ? undefined : (upper + lower) / 2;
 };

@@ -1,7 +1,8 @@
+import { median } from '../../num/median.ts';
 import type { Card, Place } from '../card/card.ts';
 import type { Point } from '../path/point.ts';
 import { toneAt, type Seen, type Tone } from './opponent.ts';
-import { shapeGrid } from './shapeGrid.ts';
+import type { ShapeGrid } from './shapeGrid.ts';
 
 /** What one cell looks like beside the sheet around it. */
 export interface CellLooks {
@@ -23,12 +24,10 @@ export interface CardLooks {
   readonly cells: readonly CellLooks[];
   /** The share of the window, where the card has one, that looks like the sheet: poked out, there is none. */
   readonly window?: number;
-  /** As each cell has it. */
-  readonly contrast: number;
 }
 
-export const cardLooks = (seen: Seen, card: Card): CardLooks => {
-  const grid = shapeGrid(card);
+/** `grid`: where the card's shape is looked at, the same for every place that the card may have. */
+export const cardLooks = (seen: Seen, card: Card, grid: ShapeGrid): CardLooks => {
   const sampled = card.cells.map((cell) => {
     const from = (points: readonly Point[]): readonly Tone[] =>
       shownOf(points.map(([x, y]) => toneAt(seen, cell.xMm + x, cell.yMm + y)));
@@ -42,7 +41,6 @@ export const cardLooks = (seen: Seen, card: Card): CardLooks => {
   const window = card.trusted === undefined ? undefined : card.places.window;
   const contrast = farFrom(step, [0, 0, 0], spreadOf(sampled.map(({ around }) => around.spread)));
   return {
-    contrast,
     ...(window === undefined
       ? {}
       : { window: sheetIn(tonesIn(seen, window, -1), middleOf(tonesIn(seen, window, 1.2))) }),
@@ -101,21 +99,12 @@ interface Middle {
 
 const middleOf = (tones: readonly Tone[]): Middle => {
   const of = (k: 0 | 1 | 2): readonly [number, number] => {
-    const middle = median(tones.map((tone) => tone[k]));
-    return [middle, 1.4826 * median(tones.map((tone) => Math.abs(tone[k] - middle)))];
+    const middle = median(tones.map((tone) => tone[k])) ?? NaN;
+    const off = median(tones.map((tone) => Math.abs(tone[k] - middle))) ?? NaN;
+    return [middle, 1.4826 * off];
   };
   const [a, b, c] = [of(0), of(1), of(2)];
   return { middle: [a[0], b[0], c[0]], spread: [a[1], b[1], c[1]] };
-};
-
-export const median = (values: readonly number[]): number => {
-  const sorted = Float64Array.from(values).sort();
-  const half = sorted.length >> 1;
-  return sorted.length === 0
-    ? NaN
-    : sorted.length % 2 === 1
-      ? (sorted[half] ?? NaN)
-      : ((sorted[half - 1] ?? NaN) + (sorted[half] ?? NaN)) / 2;
 };
 
 const spreadOf = (spreads: readonly Tone[]): Tone => middleOf(spreads).middle;

@@ -1,5 +1,6 @@
+import { median } from '../../num/median.ts';
 import type { Point } from '../path/point.ts';
-import { median, minus } from './cellLooks.ts';
+import { minus } from './cellLooks.ts';
 import { toneAt, type Seen, type Tone } from './opponent.ts';
 import type { RimPoint, ShapeGrid } from './shapeGrid.ts';
 
@@ -27,7 +28,7 @@ const timesStray = 4;
 
 export const cutLine = (seen: Seen, { rim }: ShapeGrid, middle: Point): CutLine => {
   const stray = [-elsewhereMm, elsewhereMm].flatMap((off) => followed(seen, rim, middle, off));
-  const strayLn = 1.4826 * median(stray.map((tone) => Math.hypot(...tone)));
+  const strayLn = 1.4826 * (median(stray.map((tone) => Math.hypot(...tone))) ?? NaN);
   const faintestLn = Math.max(leastLn, timesStray * strayLn);
   const shares = shiftsMm.map(([x, y]) => {
     const tones = followed(seen, rim, [middle[0] + x, middle[1] + y], 0);
@@ -73,9 +74,9 @@ const followed = (
 };
 
 const usualOf = (tones: readonly Tone[]): Tone => [
-  median(tones.map((tone) => tone[0])),
-  median(tones.map((tone) => tone[1])),
-  median(tones.map((tone) => tone[2])),
+  median(tones.map((tone) => tone[0])) ?? NaN,
+  median(tones.map((tone) => tone[1])) ?? NaN,
+  median(tones.map((tone) => tone[2])) ?? NaN,
 ];
 
 const dot = (a: Tone, b: Tone): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];

@@ -1,3 +1,4 @@
+import { links } from '../../num/link.ts';
 import type { Grade } from '../reading/grade.ts';
 import type { CellLooks } from './cellLooks.ts';
 import type { CutLine } from './cutLine.ts';
@@ -38,9 +39,10 @@ export interface BackLooks extends CellLooks, CutLine {}
 /** The likeliest grade by what the front shows and, where there is a photograph of it, the back. */
 export const gradeCell = (front: CellLooks, back?: BackLooks): CellSeen => {
   const { cell } = front;
-  const isOut = outBy(front) * (back === undefined ? 1 : agreeing(outBy(front), outBy(back)));
-  const isIn =
-    (1 - outBy(front)) * (back === undefined ? 1 : agreeing(1 - outBy(front), 1 - outBy(back)));
+  const out = outBy(front);
+  const behind = back === undefined ? out : outBy(back);
+  const isOut = out * agreeing(out, behind);
+  const isIn = (1 - out) * agreeing(1 - out, 1 - behind);
   const hangs = hangsBy(front, back);
   const shares = { out: isOut, hangs: isIn * hangs, stays: isIn * (1 - hangs) };
   const [grade, sure] = (['out', 'hangs', 'stays'] as const).reduce<readonly [Grade, number]>(
@@ -75,5 +77,4 @@ const hangsBy = (front: CellLooks, back: BackLooks | undefined): number => {
 };
 
 const held = (x: number): number => Math.max(0, Math.min(1, x));
-const logistic = (x: number): number => 1 / (1 + Math.exp(-x));
-const logit = (p: number): number => Math.log(p / (1 - p));
+const { probability: logistic, predictor: logit } = links.logit;

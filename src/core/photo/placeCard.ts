@@ -4,7 +4,7 @@ import type { Card } from '../card/card.ts';
 import type { Point } from '../path/point.ts';
 import { codeToFind, marksToFind, type MarkPoint } from './marksToFind.ts';
 import { lightAt, type Planes, type Seen } from './opponent.ts';
-import type { Quad } from './quads.ts';
+import { signedAreaOf, type Quad } from './quads.ts';
 
 /** Where a card lies in a picture. */
 export interface Placed {
@@ -26,12 +26,8 @@ const cornersOf = ({ widthMm, heightMm }: Pick<Card, 'widthMm' | 'heightMm'>): r
 
 /** With the clock, on a picture whose y points down. */
 const withTheClock = (quad: Quad): Quad => {
-  const area = quad.reduce((sum, [x, y], i) => {
-    const [x1, y1] = quad[(i + 1) % 4] ?? [x, y];
-    return sum + x * y1 - x1 * y;
-  }, 0);
   const [a, b, c, d] = quad;
-  return area > 0 ? quad : [a, d, c, b];
+  return signedAreaOf(quad) > 0 ? quad : [a, d, c, b];
 };
 
 /** The four ways in which a card may lie in a quad: by each corner in turn. From behind, the other way round. */

@@ -192,13 +192,14 @@ export const crossingOf = (a: Side, b: Side): Point | undefined => {
   return [a.from[0] + t * ux, a.from[1] + t * uy];
 };
 
-export const areaOf = (quad: Quad): number =>
-  Math.abs(
-    quad.reduce((sum, [x, y], i) => {
-      const [x1, y1] = quad[(i + 1) % 4] ?? [x, y];
-      return sum + x * y1 - x1 * y;
-    }, 0),
-  ) / 2;
+export const areaOf = (quad: Quad): number => Math.abs(signedAreaOf(quad));
+
+/** Positive where it turns with the clock, on a picture whose y points down. The shoelace formula. */
+export const signedAreaOf = (quad: Quad): number =>
+  quad.reduce((sum, [x, y], i) => {
+    const [x1, y1] = quad[(i + 1) % 4] ?? [x, y];
+    return sum + x * y1 - x1 * y;
+  }, 0) / 2;
 
 const nearRim = (rim: readonly Point[], { widthPx, heightPx }: Size): Uint8Array => {
   const near = new Uint8Array(widthPx * heightPx);

@@ -7,7 +7,7 @@ import { cutLine } from './cutLine.ts';
 import { goodContrast, gradeCell, type BackLooks, type CellSeen } from './gradeCell.ts';
 import { quiteSure } from './photoScore.ts';
 import type { Picture } from './picture.ts';
-import { shapeGrid } from './shapeGrid.ts';
+import { shapeGrid, type ShapeGrid } from './shapeGrid.ts';
 import { placeByMarks, waysToLie } from './placeCard.ts';
 
 /** Photographs of one card: its front and, where there is one, its back. */
@@ -40,8 +40,9 @@ export const readPhoto = (card: Card, { front, back }: Photos): PhotoRead => {
   const placed = placeByMarks(planes, card, quads);
   if (placed === null || placed.marked < leastMarked)
     return { found: false, cells: [], remarks: [problemOf('photo-card-not-found')] };
-  const seen = cardLooks({ planes, toPx: placed.toPx }, card);
-  const behind = back === undefined ? null : readBack(card, back, seen);
+  const grid = shapeGrid(card);
+  const seen = cardLooks({ planes, toPx: placed.toPx }, card, grid);
+  const behind = back === undefined ? null : readBack(back, { card, grid, front: seen });
   const cells = seen.cells.map((looks) => gradeCell(looks, behind?.get(looks.cell)));
   return {
     found: true,
@@ -49,7 +50,9 @@ export const readPhoto = (card: Card, { front, back }: Photos): PhotoRead => {
     toPx: placed.toPx,
     remarks: [
       ...(placed.coded < leastCoded ? [problemOf('photo-code-unlike', { code: card.code })] : []),
-      ...(seen.contrast < goodContrast ? [problemOf('photo-little-contrast')] : []),
+      ...(seen.cells.some(({ contrast }) => contrast < goodContrast)
+        ? [problemOf('photo-little-contrast')]
+        : []),
       ...(back !== undefined && behind === null ? [problemOf('photo-back-not-clear')] : []),
       ...(back === undefined ? withoutBack(cells) : []),
       ...count('photo-cant-tell', cells.filter(({ grade }) => grade === 'cant-tell').length),
@@ -73,16 +76,19 @@ const leastAgreement = 0.8;
 
 /** What the back looks like, lying so that its holes are where the front has them; null where that is not clear. */
 const readBack = (
-  card: Card,
   back: Picture,
-  front: CardLooks,
+  {
+    card,
+    grid,
+    front,
+  }: { readonly card: Card; readonly grid: ShapeGrid; readonly front: CardLooks },
 ): ReadonlyMap<string, BackLooks> | null => {
   const { planes, quads } = lookForCards(back);
   const ways = quads
     .slice(0, 4)
     .flatMap((quad) => waysToLie(card, quad, 'back'))
     .map((toPx) => {
-      const looks = cardLooks({ planes, toPx }, card);
+      const looks = cardLooks({ planes, toPx }, card, grid);
       return { toPx, looks, agrees: agreement(front, looks) };
     })
     .sort((a, b) => b.agrees - a.agrees);
@@ -90,7 +96,6 @@ const readBack = (
   if (best === undefined || best.agrees < leastAgreement) return null;
   const others = ways.filter(({ toPx }) => !liesAlike(card, toPx, best.toPx));
   if (others.some(({ agrees }) => agrees > best.agrees - clearBy)) return null;
-  const grid = shapeGrid(card);
   return new Map(
     card.cells.flatMap(({ id, xMm, yMm }, i) => {
       const looks = best.looks.cells[i];

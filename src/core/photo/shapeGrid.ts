@@ -4,7 +4,7 @@ import { insideTest } from '../path/insideTest.ts';
 import type { Point } from '../path/point.ts';
 
 /** A place beside or within a shape, from the shape's middle. */
-export interface GridPoint {
+interface GridPoint {
   readonly at: Point;
   /** How far inside its outline, mm; negative outside. */
   readonly depthMm: number;

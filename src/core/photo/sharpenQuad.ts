@@ -1,6 +1,7 @@
 import type { Point } from '../path/point.ts';
 import { planeAt, type Planes } from './opponent.ts';
 import { crossingOf, type Quad } from './quads.ts';
+import type { Side } from './rimLines.ts';
 
 const places = 90;
 
@@ -25,11 +26,6 @@ export const sharpenQuad = (planes: Planes, quad: Quad, reachPx: number): Quad |
     ? null
     : [a, b, c, d];
 };
-
-interface Side {
-  readonly from: Point;
-  readonly to: Point;
-}
 
 const sideAlong = (
   planes: Planes,
