@@ -117,6 +117,19 @@ export default {
       from: {},
       to: { path: '^src/app/', pathNot: `^src/app/(${Object.keys(appRoom).join('|')})/` },
     },
+    {
+      name: 'one-door-for-words',
+      comment: 'a language is asked through src/words and by nobody by its name',
+      severity: 'error',
+      from: { pathNot: '^src/words/|\\.test\\.tsx?$' },
+      to: { path: '^src/words/[a-z]{2}/' },
+    },
+    {
+      name: 'a-language-knows-no-door',
+      severity: 'error',
+      from: { path: '^src/words/[a-z]{2}/', ...ownFiles },
+      to: { path: '^src/words/[^/]+$' },
+    },
     { name: 'no-circles', severity: 'error', from: {}, to: { circular: true } },
   ],
   options: {

@@ -75,6 +75,8 @@ export default defineConfig({
     // Every browser of the target can do it by itself.
     modulePreload: { polyfill: false },
     rolldownOptions: {
+      // Whoever comes through the door of the words takes what is asked for, and leaves the rest to other parts.
+      treeshake: { moduleSideEffects: [{ test: /\/src\/words\//, sideEffects: false }] },
       // The first view comes in one piece: on a slow line every further request costs more than its bytes.
       output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } },
     },

@@ -22,7 +22,7 @@ import { countsShape, habitShape } from '../src/formats/saved/tally.ts';
 import { cardRequestShape } from '../src/wire/card.ts';
 import { compareBody } from '../src/wire/compare.ts';
 import { problemInWords } from '../src/words/words.ts';
-import { showUnits } from '../src/words/en/figures.ts';
+import { showUnits } from '../src/words/texts.ts';
 import { readList } from '../src/web/parts/quantity/listReader.ts';
 import { readLine } from '../src/web/parts/quantity/readLine.ts';
 import * as readers from '../src/web/parts/quantity/readers.ts';

@@ -3,7 +3,7 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import type { ToldProblem } from '../src/core/problem.ts';
 import { figure, text, type ProblemList } from '../src/core/problems/param.ts';
-import { shown } from '../src/words/sentence.ts';
+import { shown } from '../src/words/shape/sentence.ts';
 import { codesWithWords, problemInWords } from '../src/words/words.ts';
 
 interface Listed {

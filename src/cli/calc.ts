@@ -11,7 +11,7 @@ import { orderFile } from '../formats/orderFile.ts';
 import { planFile } from '../formats/planFile.ts';
 import { parseCutStudy, parsePlanStudy, type StudyFile } from '../formats/studyFile.ts';
 import { readStdin } from '../host/files.ts';
-import { comparisonSaid } from '../words/en/compareVerdict.ts';
+import { comparisonSaid } from '../words/texts.ts';
 import { standingInWords } from '../words/standingInWords.ts';
 import { problemInWords } from '../words/words.ts';
 import { askModel } from './askModel.ts';

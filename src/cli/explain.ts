@@ -5,7 +5,7 @@ import { explanationFile } from '../formats/explanationFile.ts';
 import { parseJsonText } from '../formats/border.ts';
 import { parseCutStudy, type StudyFile } from '../formats/studyFile.ts';
 import { readStdin, readTextFile, writeFiles } from '../host/files.ts';
-import { whySentences } from '../words/en/screens/why.ts';
+import { whySentences } from '../words/texts.ts';
 import { problemInWords } from '../words/words.ts';
 import { askModel } from './askModel.ts';
 import { printOutcome, type ExitCode } from './output.ts';

@@ -5,12 +5,7 @@ import { parseJsonText } from '../formats/border.ts';
 import { settingShape } from '../formats/saved/setting.ts';
 import { parseCutStudy } from '../formats/studyFile.ts';
 import { readTextFile } from '../host/files.ts';
-import {
-  cornersSentences,
-  kindSentence,
-  placeSentence,
-  promiseSentences,
-} from '../words/en/screens/proof.ts';
+import { cornersSentences, kindSentence, placeSentence, promiseSentences } from '../words/texts.ts';
 import { problemInWords } from '../words/words.ts';
 import { askModel } from './askModel.ts';
 import { printOutcome, type ExitCode } from './output.ts';

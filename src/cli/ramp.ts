@@ -5,7 +5,7 @@ import { done, type Outcome } from '../core/problem.ts';
 import { parseJsonText } from '../formats/border.ts';
 import { parseRampRequest } from '../formats/rampRequestFile.ts';
 import { readTextFile, writeFiles, type NamedFile } from '../host/files.ts';
-import { rampSheetText } from '../words/en/rampSheet.ts';
+import { rampSheetText } from '../words/texts.ts';
 import { printOutcome, type ExitCode } from './output.ts';
 import { rampCautions, rampFile } from './rampFile.ts';
 

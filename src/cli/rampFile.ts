@@ -6,8 +6,7 @@ import { fileForMachine } from '../formats/fileForMachine.ts';
 import { systemClock } from '../host/clock.ts';
 import type { DrawRampFile } from '../http/cardFile.ts';
 import { cautionLines } from '../words/cautionLines.ts';
-import { inUnits } from '../words/en/figures.ts';
-import { rampSheetText } from '../words/en/rampSheet.ts';
+import { inUnits, rampSheetText } from '../words/texts.ts';
 
 /** The cautions that go with every file of a ramp, wherever there is room for words. */
 export const rampCautions = ({ ofMaterial }: RampCard): readonly string[] =>

@@ -2,7 +2,7 @@ import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import type { Explanation } from '../core/explain/explanation.ts';
 import { systemClock } from '../host/clock.ts';
 import type { DrawReasoning } from '../http/reasoningFile.ts';
-import { inventedText } from '../words/en/invented.ts';
+import { inventedText } from '../words/texts.ts';
 import { version } from './version.ts';
 
 /** The page of reasons of a sheet, whoever asks for it; printing is loaded when it is first asked for. */

@@ -6,7 +6,7 @@ import { parseJsonText } from '../formats/border.ts';
 import { countsFile, parseCountsFile } from '../formats/countsFile.ts';
 import { parseExportFile } from '../formats/exportFile.ts';
 import { jsonFilesIn, readTextFile, writeTextFile } from '../host/files.ts';
-import { scoreSaid } from '../words/en/screens/score.ts';
+import { scoreSaid } from '../words/texts.ts';
 import { printJson, printOutcome, printRefusal, tell, type ExitCode } from './output.ts';
 import { withStoreToRead } from './withStore.ts';
 

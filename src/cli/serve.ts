@@ -12,7 +12,7 @@ import { buildServer } from '../http/server.ts';
 import type { Store } from '../app/ports/ports.ts';
 import { StoreError } from '../store/storeError.ts';
 import { openSqliteStore } from '../store/sqliteStore.ts';
-import { terminalText } from '../words/en/terminal.ts';
+import { terminalText } from '../words/texts.ts';
 import { problemInWords } from '../words/words.ts';
 import { cardFile } from './cardFile.ts';
 import { rampFile } from './rampFile.ts';

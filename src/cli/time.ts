@@ -6,7 +6,7 @@ import { done, refused, type Outcome } from '../core/problem.ts';
 import { lengthMm } from '../core/path/polyline.ts';
 import { parseDuration } from '../core/units/duration.ts';
 import { parseCardFile } from '../formats/cardFile.ts';
-import { typingVerdictWords } from '../words/en/typingVerdict.ts';
+import { typingVerdictWords } from '../words/texts.ts';
 import { problemInWords } from '../words/words.ts';
 import { printJson, printRefusal, type ExitCode } from './output.ts';
 import { readDrawing } from './readDrawing.ts';

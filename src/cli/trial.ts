@@ -2,7 +2,7 @@ import { colourTrial } from '../core/card/colourTrial.ts';
 import { writeDxf } from '../formats/dxf/writeDxf.ts';
 import { writeSvg } from '../formats/svg/writeSvg.ts';
 import { writeFiles } from '../host/files.ts';
-import { jobSheetText } from '../words/en/jobSheet.ts';
+import { jobSheetText } from '../words/texts.ts';
 import { printOutcome, type ExitCode } from './output.ts';
 
 /** `trial --out DIR`: the colour trial as SVG and DXF, to be loaded in the control program, not cut. */

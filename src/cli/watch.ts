@@ -3,7 +3,7 @@ import type { Outcome } from '../core/problem.ts';
 import { parseJsonText } from '../formats/border.ts';
 import { parseWatchFile } from '../formats/watchFile.ts';
 import { readTextFile } from '../host/files.ts';
-import { watchVerdictText as said } from '../words/en/watchVerdict.ts';
+import { watchVerdictText as said } from '../words/texts.ts';
 import { problemInWords } from '../words/words.ts';
 import { askModel } from './askModel.ts';
 import { printOutcome, type ExitCode } from './output.ts';

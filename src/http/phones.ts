@@ -1,7 +1,7 @@
 import type { FastifyInstance, FastifyRequest } from 'fastify';
 import { done, refused } from '../core/problem.ts';
 import { api, type ReplyOf } from '../wire/api.ts';
-import { pairText } from '../words/en/screens/pair.ts';
+import { pairText } from '../words/texts.ts';
 import { on } from './on.ts';
 import type { Pairing } from './pairing.ts';
 import { sendRefusal } from './refusal.ts';

@@ -1,6 +1,6 @@
 import type { CardDrawing } from '../core/card/cardDrawing.ts';
 import type { Polyline } from '../core/path/polyline.ts';
-import { jobSheetText } from '../words/en/jobSheet.ts';
+import { jobSheetText } from '../words/texts.ts';
 import { faint, ink, pt, rule, write } from './sheetOfPaper.ts';
 
 interface Frame {

@@ -1,7 +1,7 @@
 import type { Problem } from '../core/problem.ts';
-import type { CautionAct } from '../words/caution.ts';
+import type { CautionAct } from '../words/shape/caution.ts';
 import { cautionLines } from '../words/cautionLines.ts';
-import { jobSheetText } from '../words/en/jobSheet.ts';
+import { jobSheetText } from '../words/texts.ts';
 import { heightOf, innerWidth, page, write } from './sheetOfPaper.ts';
 
 /** The cautions that stand even where there is little room, in a frame above everything that is to be done; the y below. */

@@ -6,9 +6,7 @@ import type { CardRequest } from '../core/card/cardRequest.ts';
 import { designCard } from '../core/card/designCard.ts';
 import { jobSheet } from '../core/card/jobSheet.ts';
 import { inchUnits, metricUnits, type UnitPreference } from '../core/units/unitPreference.ts';
-import { unitsShown } from '../words/en/figures.ts';
-import { cautionsInEnglish } from '../words/en/cautions.ts';
-import { jobSheetText } from '../words/en/jobSheet.ts';
+import { unitsShown, allCautions, jobSheetText } from '../words/texts.ts';
 import { printable } from './fonts.ts';
 import { jobSheetPdf } from './jobSheetPdf.ts';
 
@@ -88,7 +86,7 @@ describe('the job sheet as PDF', () => {
       ...sheet.card.rungs.map(({ setting }) => jobSheetText.figure('speedMmPerS', setting)),
       ...sheet.steps.map((step) => jobSheetText.step(step)),
       ...sheet.noteFields.map((field) => jobSheetText.note(field)),
-      ...sheet.cautions.flatMap((act) => cautionsInEnglish[act]).map(({ sentence }) => sentence),
+      ...sheet.cautions.flatMap((act) => allCautions[act]).map(({ sentence }) => sentence),
     ];
     for (const line of wanted) expect(text).toContain(bare(line));
   });

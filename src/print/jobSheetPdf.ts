@@ -1,7 +1,6 @@
 import type { JobSheet } from '../core/card/jobSheet.ts';
 import type { UnitPreference } from '../core/units/unitPreference.ts';
-import { inUnitsShown } from '../words/en/inUnits.ts';
-import { jobSheetText } from '../words/en/jobSheet.ts';
+import { inUnitsShown, jobSheetText } from '../words/texts.ts';
 import { problemInWords } from '../words/words.ts';
 import { drawCardPicture } from './cardPicture.ts';
 import { drawCautionFrame } from './cautionFrame.ts';

@@ -1,5 +1,5 @@
 import { metricUnits, type UnitPreference } from '../core/units/unitPreference.ts';
-import { inUnits } from '../words/en/figures.ts';
+import { inUnits } from '../words/texts.ts';
 import { registerFonts, type LoadedFont } from './fonts.ts';
 import { useFonts } from './fontsInUse.ts';
 import { loadScriptFont, type ScriptFont } from './scripts.ts';

@@ -3,8 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { textOfPdf } from '../../test/fixtures/textOfPdf.ts';
 import { rampCard, type RampCard } from '../core/card/rampCard.ts';
 import { undescribedMachine } from '../core/machine/machine.ts';
-import { cautionsInEnglish } from '../words/en/cautions.ts';
-import { rampSheetText } from '../words/en/rampSheet.ts';
+import { allCautions, rampSheetText } from '../words/texts.ts';
 import { printable } from './fonts.ts';
 import { rampActs, rampSheetPdf } from './rampSheetPdf.ts';
 
@@ -29,7 +28,7 @@ describe('the sheet of a focus ramp as PDF', () => {
       rampSheetText.clearance(card().ramp),
       ...rampSheetText.steps(card().ramp),
       ...card().lines.map((line) => rampSheetText.line(line)),
-      ...rampActs.flatMap((act) => cautionsInEnglish[act]).map(({ sentence }) => sentence),
+      ...rampActs.flatMap((act) => allCautions[act]).map(({ sentence }) => sentence),
     ];
     for (const sentence of wanted) expect(text).toContain(bare(sentence));
   });

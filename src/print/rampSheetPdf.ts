@@ -1,8 +1,7 @@
 import { rampDrawing, type RampCard } from '../core/card/rampCard.ts';
 import type { UnitPreference } from '../core/units/unitPreference.ts';
-import type { CautionAct } from '../words/caution.ts';
-import { jobSheetText } from '../words/en/jobSheet.ts';
-import { rampSheetText as words } from '../words/en/rampSheet.ts';
+import type { CautionAct } from '../words/shape/caution.ts';
+import { jobSheetText, rampSheetText as words } from '../words/texts.ts';
 import { drawCardPicture } from './cardPicture.ts';
 import { drawCautionFrame } from './cautionFrame.ts';
 import { newPdf } from './newPdf.ts';

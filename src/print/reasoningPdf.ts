@@ -3,11 +3,15 @@ import type { Explanation, Learnt, SpeedExplained } from '../core/explain/explan
 import { whyPicture } from '../core/explain/whyPicture.ts';
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import { standingOfCut } from '../core/standing/standingOfCut.ts';
-import { standingText } from '../words/en/screens/standing.ts';
+import {
+  standingText,
+  reasoningText as words,
+  whySentences,
+  whyText,
+  type WhySaid,
+} from '../words/texts.ts';
 import { glowsOn } from '../core/stock/glowsOn.ts';
 import { cautionLines } from '../words/cautionLines.ts';
-import { reasoningText as words } from '../words/en/reasoning.ts';
-import { whySentences, whyText, type WhySaid } from '../words/en/screens/why.ts';
 import { problemInWords } from '../words/words.ts';
 import { newPdf } from './newPdf.ts';
 import { faint, heading, innerWidth, page, rule, write } from './sheetOfPaper.ts';

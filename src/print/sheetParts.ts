@@ -1,6 +1,5 @@
-import { cautionsInEnglish } from '../words/en/cautions.ts';
-import type { CautionAct } from '../words/caution.ts';
-import { jobSheetText } from '../words/en/jobSheet.ts';
+import { allCautions, jobSheetText } from '../words/texts.ts';
+import type { CautionAct } from '../words/shape/caution.ts';
 import { faint, heading, heightOf, page, roomFor, write } from './sheetOfPaper.ts';
 
 /** A line under the title; `strong` where it has to be minded. */
@@ -38,7 +37,7 @@ export const drawFurther = (
   remarks: readonly string[] = [],
 ): void => {
   const cautions = acts
-    .flatMap((act) => cautionsInEnglish[act])
+    .flatMap((act) => allCautions[act])
     .filter(({ essential }) => !essential)
     .map(({ sentence }) => sentence);
   const size = 8.6;

@@ -1,5 +1,5 @@
 import type { TypeInEntry, TypeInList, TypedFigure } from '../core/card/typeInList.ts';
-import { jobSheetText } from '../words/en/jobSheet.ts';
+import { jobSheetText } from '../words/texts.ts';
 import { faint, heading, innerWidth, page, roomFor, rule, write } from './sheetOfPaper.ts';
 
 const rowHeight = 17;

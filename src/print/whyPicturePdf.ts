@@ -1,5 +1,5 @@
 import type { WhyMark, WhyPicture } from '../core/explain/whyPicture.ts';
-import { powerWords } from '../words/en/figures.ts';
+import { powerWords } from '../words/texts.ts';
 import { faint, ink, rule, write } from './sheetOfPaper.ts';
 
 interface Frame {

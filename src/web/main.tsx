@@ -4,7 +4,7 @@ import '@fontsource-variable/besley/wght.css';
 import { StrictMode } from 'react';
 import { createRoot } from 'react-dom/client';
 import { pageApi } from '../wire/pageApi.ts';
-import { showUnits } from '../words/en/figures.ts';
+import { showUnits } from '../words/texts.ts';
 import { App } from './app.tsx';
 import './look/typefaces/typefaces.css';
 import './look/base.css';

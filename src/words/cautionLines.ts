@@ -1,5 +1,5 @@
 import type { Problem } from '../core/problem.ts';
-import type { CautionAct } from './caution.ts';
+import type { CautionAct } from './shape/caution.ts';
 import { essentialCautions } from './cautions.ts';
 import { problemInWords } from './words.ts';
 

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { cautionActs } from './caution.ts';
+import { cautionActs } from './shape/caution.ts';
 import { cautionsFor, essentialCautions } from './cautions.ts';
 
 const all = cautionActs.flatMap((act) => cautionsFor(act));

@@ -1,17 +1,12 @@
-import type { Caution, CautionAct } from './caution.ts';
-import { cautionsInEnglish } from './en/cautions.ts';
-import type { Language } from './words.ts';
-
-const inLanguage: Readonly<Record<Language, Readonly<Record<CautionAct, readonly Caution[]>>>> = {
-  en: cautionsInEnglish,
-};
+import type { Caution, CautionAct } from './shape/caution.ts';
+import { allCautions } from './texts.ts';
 
 /**
  * The cautions for an act, those that matter most first. They never say that something is safe, and do not replace the
  * machine's manual, local law or a laser safety officer; the first of `always` says so.
  */
-export const cautionsFor = (act: CautionAct, language: Language = 'en'): readonly Caution[] => {
-  const own = inLanguage[language][act];
+export const cautionsFor = (act: CautionAct): readonly Caution[] => {
+  const own = allCautions[act];
   return [
     ...own.filter(({ essential }) => essential),
     ...own.filter(({ essential }) => !essential),
@@ -19,8 +14,5 @@ export const cautionsFor = (act: CautionAct, language: Language = 'en'): readonl
 };
 
 /** The few lines for a narrow place: the essential cautions of several acts, in this order. */
-export const essentialCautions = (
-  acts: readonly CautionAct[],
-  language: Language = 'en',
-): readonly Caution[] =>
-  acts.flatMap((act) => cautionsFor(act, language).filter(({ essential }) => essential));
+export const essentialCautions = (acts: readonly CautionAct[]): readonly Caution[] =>
+  acts.flatMap((act) => cautionsFor(act).filter(({ essential }) => essential));

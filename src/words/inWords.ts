@@ -1,5 +1,5 @@
 import type { ToldProblem } from '../core/problem.ts';
-import { shown, type SomeSentences } from './sentence.ts';
+import { shown, type SomeSentences } from './shape/sentence.ts';
 
 /** A problem as a person reads it. `code` stays, for programs and for looking it up. */
 export interface ProblemInWords {

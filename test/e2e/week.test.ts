@@ -5,7 +5,7 @@ import { showSpeed } from '../../src/core/units/speed.ts';
 import type { ProvenSetting } from '../../src/core/book/provenSetting.ts';
 import type { WorkshopMachine } from '../../src/core/machine/workshopMachine.ts';
 import type { Standing } from '../../src/core/standing/standing.ts';
-import { standingText } from '../../src/words/en/screens/standing.ts';
+import { standingText } from '../../src/words/texts.ts';
 import { desk, phone, tapCard } from './page.ts';
 import { runProgram } from './program.ts';
 import { openWorkshop } from './workshop.ts';

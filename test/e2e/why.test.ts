@@ -1,7 +1,6 @@
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { reasoningText } from '../../src/words/en/reasoning.ts';
-import { whyText } from '../../src/words/en/screens/why.ts';
+import { reasoningText, whyText } from '../../src/words/texts.ts';
 import { answerText, findingsInEveryLook, openAll, phone, tapCard } from './page.ts';
 import { openWorkshop } from './workshop.ts';
 

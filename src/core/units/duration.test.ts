@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { durationWords } from '../../words/en/figures.ts';
+import { durationWords } from '../../words/texts.ts';
 import { parseAcceleration, showAcceleration } from './acceleration.ts';
 import { parseDuration } from './duration.ts';
 

@@ -3,7 +3,7 @@ import type { Comparison } from '../../core/compare/compareConditions.ts';
 import { done } from '../../core/problem.ts';
 import { parseCompareFile } from '../../formats/compareFile.ts';
 import { comparisonFile, type ComparisonFile } from '../../formats/comparisonFile.ts';
-import { comparisonSaid, type SideNames } from '../../words/en/compareVerdict.ts';
+import { comparisonSaid, type SideNames } from '../../words/texts.ts';
 import { problemInWords } from '../../words/words.ts';
 import { compareApi as api } from '../../wire/compareApi.ts';
 import { on } from '../on.ts';

@@ -1,7 +1,7 @@
 import type { FastifyInstance } from 'fastify';
 import type { Ports } from '../../app/ports/ports.ts';
 import { done } from '../../core/problem.ts';
-import { meterVerdictText } from '../../words/en/meterVerdict.ts';
+import { meterVerdictText } from '../../words/texts.ts';
 import { problemInWords } from '../../words/words.ts';
 import { api } from '../../wire/api.ts';
 import { on } from '../on.ts';

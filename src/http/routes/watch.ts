@@ -2,7 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import type { EntryWatched } from '../../app/watch/watchEntry.ts';
 import { done } from '../../core/problem.ts';
 import { alarmLimits } from '../../core/watch/alarmLimits.ts';
-import { watchVerdictText as said } from '../../words/en/watchVerdict.ts';
+import { watchVerdictText as said } from '../../words/texts.ts';
 import { problemInWords } from '../../words/words.ts';
 import type { ReplyOf } from '../../wire/api.ts';
 import { watchApi } from '../../wire/watch.ts';

@@ -1,6 +1,6 @@
 import type { MachineTestRead } from '../../app/machine/readMachineTest.ts';
 import { bedPlaces } from '../../core/bed/place.ts';
-import { cornersText } from '../../words/en/screens/corners.ts';
+import { cornersText } from '../../words/texts.ts';
 import type { api, ReplyOf } from '../../wire/api.ts';
 
 /** A reading of the four corners as it is sent. */

@@ -1,4 +1,4 @@
-import { shellText as words } from '../../words/en/screens/shell.ts';
+import { shellText as words } from '../../words/texts.ts';
 import { ActionLink } from '../parts/action/Action.tsx';
 import { Page } from '../parts/page/Page.tsx';
 import { pages } from '../state/pages.ts';

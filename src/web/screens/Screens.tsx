@@ -1,5 +1,5 @@
 import { Route, Switch, useLocation } from 'wouter';
-import { shellText } from '../../words/en/screens/shell.ts';
+import { shellText } from '../../words/texts.ts';
 import { Fetched } from '../parts/fetched/Fetched.tsx';
 import { withWords } from '../state/withWords.ts';
 import { HomeScreen } from './home/HomeScreen.tsx';

@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { shellText } from '../../words/en/screens/shell.ts';
+import { shellText } from '../../words/texts.ts';
 import { OnlyIfCut } from '../parts/material/OnlyIfCut.tsx';
 import { useStudy } from '../state/workshop.tsx';
 

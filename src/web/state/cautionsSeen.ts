@@ -1,4 +1,4 @@
-import type { CautionAct } from '../../words/caution.ts';
+import type { CautionAct } from '../../words/shape/caution.ts';
 
 const key = 'throughcut.cautions-seen';
 

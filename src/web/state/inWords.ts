@@ -1,6 +1,5 @@
 import type { ToldProblem } from '../../core/problem.ts';
-import { inUnitsShown } from '../../words/en/inUnits.ts';
-import { firstSentences } from '../../words/en/firstAreas.ts';
+import { firstSentences, inUnitsShown } from '../../words/texts.ts';
 import { wordsIn, type ProblemInWords } from '../../words/inWords.ts';
 import { fetchPart } from './fetchPart.ts';
 
@@ -13,7 +12,7 @@ let fetching: Promise<void> | undefined;
  * that the first view stays light.
  */
 export const fetchTheRest = (): Promise<void> =>
-  (fetching ??= fetchPart(() => import('../../words/en/areas.ts')).then(({ sentences }) => {
+  (fetching ??= fetchPart(() => import('../../words/sentences.ts')).then(({ sentences }) => {
     speak = wordsIn(sentences);
   }));
 

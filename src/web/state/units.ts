@@ -5,7 +5,7 @@ import {
   type UnitChoice,
   type UnitPreference,
 } from '../../core/units/unitPreference.ts';
-import { unitsShown } from '../../words/en/figures.ts';
+import { unitsShown } from '../../words/texts.ts';
 import { browserShelf } from './browserShelf.ts';
 import { keepOn } from './shelf.ts';
 

@@ -1,5 +1,5 @@
 import type { AppCode } from '../../core/problems/app.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 /** What stands against a use-case. */
 export const appWords = {

@@ -1,5 +1,5 @@
 import type { ProblemCode } from '../../core/problem.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 import { appWords } from './app.ts';
 import { bedWords } from './bed.ts';
 import { bookWords } from './book.ts';

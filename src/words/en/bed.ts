@@ -1,5 +1,5 @@
 import type { BedCode } from '../../core/problems/bed.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 /** Why the four corners of a bed cannot be drawn. */
 export const bedWords = {

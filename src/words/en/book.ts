@@ -1,5 +1,5 @@
 import type { BookCode } from '../../core/problems/book.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 export const bookWords = {
   'holds-for-other-machine': {

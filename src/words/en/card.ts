@@ -1,6 +1,6 @@
 import type { CardCode } from '../../core/problems/card.ts';
 import type { FiringCode, FiringPart } from '../../core/problems/firing.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 /** The figures of a request as they are said, by their names in it. */
 const figures: Readonly<Record<string, (value: string) => string>> = {

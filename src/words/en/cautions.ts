@@ -1,4 +1,4 @@
-import type { Caution, CautionAct } from '../caution.ts';
+import type { Caution, CautionAct } from '../shape/caution.ts';
 
 const line = (code: string, sentence: string): Caution => ({ code, sentence, essential: false });
 const essential = (code: string, sentence: string): Caution => ({
@@ -246,7 +246,7 @@ const timedJobs: readonly Caution[] = [
 ];
 
 /** The cautions in English, by act. What each rests on stands above it; "seen" means that the page was read. */
-export const cautionsInEnglish: Readonly<Record<CautionAct, readonly Caution[]>> = {
+export const allCautions: Readonly<Record<CautionAct, readonly Caution[]>> = {
   always,
   unattended,
   fire,

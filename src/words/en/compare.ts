@@ -1,5 +1,5 @@
 import type { CompareReasonCode, CompareRemarkCode } from '../../core/problems/compare.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 /** What is said of two conditions set beside each other. */
 export const compareWords = {

@@ -2,7 +2,7 @@ import type { Comparison, SideRead } from '../../core/compare/compareConditions.
 import type { ExactBetween } from '../../core/compare/exactBetween.ts';
 import type { Difference } from '../../core/compare/twoConditions.ts';
 import type { Air } from '../../core/machine/air.ts';
-import { counted, powerWords, pressureWords, speedWords } from './figures.ts';
+import { counted, powerWords, pressureWords, speedWords } from './terms/figures.ts';
 
 /** What the two conditions are called in a sentence: “the other lens”. */
 export interface SideNames {

@@ -1,5 +1,5 @@
 import type { NextCardCode, ReasonCode, WarningCode } from '../../core/problems/cutmodel.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 /** What an answer and the next card have to say. */
 export const cutmodelWords = {

@@ -1,5 +1,5 @@
 import type { ChangedCode, EarlierCode } from '../../core/problems/earlier.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 const remedy = (): string =>
   'Check lens, focus, air and what was typed. If all is as before, it is another kind of sheet, and only its own shapes count.';

@@ -1,6 +1,6 @@
 import type { FilecheckCode } from '../../core/problems/filecheck.ts';
 import type { DrawingCode } from '../../core/problems/drawings.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 const place = (p: { readonly where: string }): string => `(line ${p.where})`;
 const cellOr = ({ cell }: { readonly cell?: string }, other: string): string =>

@@ -1,5 +1,5 @@
 import type { FocusCode } from '../../core/problems/focus.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 /** What stands against a ramp, and what one did not show. */
 export const focusWords = {

@@ -1,5 +1,5 @@
 import type { FormatCode } from '../../core/problems/files.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 const kinds: Readonly<Record<string, string>> = {
   number: 'a number',

@@ -1,5 +1,5 @@
 import type { HttpCode } from '../../core/problems/http.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 /** What the server refuses before any use-case is asked. */
 export const httpWords = {

@@ -10,7 +10,7 @@ import {
   listed,
   pressureWords,
   speedWords,
-} from './figures.ts';
+} from './terms/figures.ts';
 
 const gap = '\u202f';
 

@@ -1,5 +1,5 @@
 import type { KerfReasonCode, KerfRemarkCode } from '../../core/problems/kerf.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 /** What is said of the width that a cut removes, and of joints. */
 export const kerfWords = {

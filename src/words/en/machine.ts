@@ -1,5 +1,5 @@
 import type { MachineCode } from '../../core/problems/machine.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 export const machineWords = {
   'tube-reading-impossible': {

@@ -1,6 +1,6 @@
 import type { MachineTestName } from '../../core/machineTests.ts';
 import { byTestCode, type MachineTestCode } from '../../core/problems/machineTests.ts';
-import type { Sentence } from '../sentence.ts';
+import type { Sentence } from '../shape/sentence.ts';
 
 /** What a test of each kind is called, and in short. */
 const called: Readonly<Record<MachineTestName, readonly [whole: string, short: string]>> = {

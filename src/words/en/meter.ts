@@ -1,6 +1,6 @@
 import type { MeterCode } from '../../core/problems/meter.ts';
 import type { MeterCompareCode } from '../../core/problems/meterings.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 /** What is asked of meter readings, and what they cannot tell. */
 export const meterWords = {

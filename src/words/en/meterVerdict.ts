@@ -1,7 +1,7 @@
 import type { CurveChange } from '../../core/metering/compareMeterings.ts';
 import type { Suspect, WhereToLook } from '../../core/metering/whereToLook.ts';
-import { currentWords, powerWords } from './figures.ts';
-import { looks } from './looks.ts';
+import { currentWords, powerWords } from './terms/figures.ts';
+import { looks } from './terms/looks.ts';
 
 const pct = (value: number): string => `${String(Number(Math.abs(value).toFixed(1)))}\u202f%`;
 

@@ -1,5 +1,5 @@
 import type { MistakeCode } from '../../core/problems/cutmodel.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 /** What an answer has to say of slips of the hand that the cells betray. */
 export const mistakeWords = {

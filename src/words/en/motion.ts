@@ -1,5 +1,5 @@
 import type { MotionCode, TimeCode } from '../../core/problems/motion.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 export const motionWords = {
   'motion-too-few-jobs': {

@@ -1,5 +1,5 @@
 import type { PhotoCode } from '../../core/problems/photo.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 /** What is said of photographs of cards. */
 export const photoWords = {

@@ -1,5 +1,5 @@
 import type { PlanCode } from '../../core/problems/plan.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 const speed = (speedMmPerS: string): string => `${speedMmPerS} mm/s`;
 

@@ -1,6 +1,6 @@
 import type { CliCode } from '../../core/problems/cli.ts';
 import type { HostCode } from '../../core/problems/host.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 /** What stands against a command. */
 export const programWords = {

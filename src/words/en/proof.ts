@@ -1,5 +1,5 @@
 import type { ProofCode } from '../../core/problems/proof.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 export const proofWords = {
   'proof-open-outline': {

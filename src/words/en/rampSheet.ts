@@ -1,6 +1,6 @@
 import type { FocusRamp } from '../../core/focus/focusRamp.ts';
 import type { RampLine } from '../../core/card/rampCard.ts';
-import { lengthWords, powerWords, speedWords } from './figures.ts';
+import { lengthWords, powerWords, speedWords } from './terms/figures.ts';
 
 const mm = (value: number): string => lengthWords(Number(value.toFixed(2)));
 

@@ -1,5 +1,5 @@
 import type { ReadingCode } from '../../core/problems/reading.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 export const readingWords = {
   'event-for-unknown-cell': {

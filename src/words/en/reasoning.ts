@@ -8,7 +8,7 @@ import {
   powerWords,
   speedWords,
   sureWords,
-} from './figures.ts';
+} from './terms/figures.ts';
 
 const holdsFor: Readonly<Record<PromiseWish['for'], string>> = {
   sheet: 'on this sheet',

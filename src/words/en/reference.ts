@@ -1,5 +1,5 @@
 import type { ReferenceCode } from '../../core/problems/reference.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 export const referenceWords = {
   'reference-no-file': {

@@ -1,5 +1,5 @@
 import type { StandingCode } from '../../core/problems/standing.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 /** Why a sheet or a kept setting stands as it does, and what to do about it. */
 export const standingWords = {

@@ -1,5 +1,5 @@
 import type { StockCode } from '../../core/problems/stock.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 export const stockWords = {
   'material-refused': {

@@ -1,5 +1,5 @@
 import type { StoreCode } from '../../core/problems/store.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 /** The place where things are kept. */
 export const storeWords = {

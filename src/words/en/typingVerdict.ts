@@ -1,6 +1,6 @@
 import type { TimeVerdict, TypingSuspect } from '../../core/card/mistypedByTime.ts';
 import { cellWords } from '../../core/card/settingWords.ts';
-import { durationWords } from './figures.ts';
+import { durationWords } from './terms/figures.ts';
 
 const entryName = (label: string): string =>
   ({ marks: 'Words and marks', window: 'Window and outline', outline: 'The outline' })[label] ??

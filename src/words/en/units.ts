@@ -1,5 +1,5 @@
 import type { QuantityKind, UnitCode } from '../../core/problems/units.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 const examples: Readonly<Record<QuantityKind, string>> = {
   length: 'a length, such as 3.2 mm or 1/8 in',

@@ -1,5 +1,5 @@
 import type { WatchCode } from '../../core/problems/watch.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 /** Why a check strip cannot be cut. */
 export const watchWords = {

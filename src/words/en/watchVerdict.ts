@@ -3,10 +3,10 @@ import type { Cause, LaserOrWood } from '../../core/watch/laserOrWood.ts';
 import { stripRule, type StripVerdict } from '../../core/watch/stripVerdict.ts';
 import type { WatchChart } from '../../core/watch/watchChart.ts';
 import type { LookAt } from '../../core/watch/whatToLookAt.ts';
-import type { CautionAct } from '../caution.ts';
-import { cautionsFor } from '../cautions.ts';
-import { settingWords } from './figures.ts';
-import { looks } from './looks.ts';
+import type { CautionAct } from '../shape/caution.ts';
+import { allCautions } from './cautions.ts';
+import { settingWords } from './terms/figures.ts';
+import { looks } from './terms/looks.ts';
 
 const pct = (value: number): string => `${String(Math.round(value))}\u202f%`;
 
@@ -164,7 +164,7 @@ export const watchVerdictText = {
       name,
       how,
       cautions: cautionsOf[what].map(([act, code]) => {
-        const caution = cautionsFor(act).find((one) => one.code === code);
+        const caution = allCautions[act].find((one) => one.code === code);
         // A caution that has moved must not be lost in silence.
         if (caution === undefined) throw new Error(`no caution ${code} for ${act}`);
         return caution.sentence;

@@ -1,5 +1,5 @@
 import type { WebCode } from '../../core/problems/web.ts';
-import type { Sentences } from '../sentence.ts';
+import type { Sentences } from '../shape/sentence.ts';
 
 /** What can go wrong between the page and the server. */
 export const webWords = {

@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { actionText as words } from '../../../words/en/screens/action.ts';
+import { actionText as words } from '../../../words/texts.ts';
 import { Action } from './Action.tsx';
 
 export interface SureActionProps {

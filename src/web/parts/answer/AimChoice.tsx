@@ -1,7 +1,6 @@
 import type { Study } from '../../../core/study/study.ts';
 import type { Aim } from '../../../core/cutmodel/aims.ts';
-import { answerText as words } from '../../../words/en/screens/answer.ts';
-import { powerWords } from '../../../words/en/figures.ts';
+import { answerText as words, powerWords } from '../../../words/texts.ts';
 import type { HeadChange } from '../../state/change.ts';
 import { Choice } from '../choice/Choice.tsx';
 import { powersOf } from './powersOf.ts';

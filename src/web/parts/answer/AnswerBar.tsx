@@ -1,7 +1,6 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Setting } from '../../../core/machine/setting.ts';
-import { answerText as words } from '../../../words/en/screens/answer.ts';
-import { standingText } from '../../../words/en/screens/standing.ts';
+import { answerText as words, standingText } from '../../../words/texts.ts';
 import type { AnswerStanding } from '../../state/useAnswer.ts';
 
 export interface AnswerBarProps {

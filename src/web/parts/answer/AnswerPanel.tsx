@@ -1,7 +1,7 @@
 import { useEffect, useState } from 'react';
 import { settingKey, type Setting } from '../../../core/machine/setting.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { answerHeadText as words } from '../../../words/en/screens/answerHead.ts';
+import { answerHeadText as words } from '../../../words/texts.ts';
 import type { BookEntry } from '../../state/queries.ts';
 import { useAnswer } from '../../state/useAnswer.ts';
 import { withWords } from '../../state/withWords.ts';

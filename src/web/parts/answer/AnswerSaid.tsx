@@ -1,7 +1,7 @@
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
 import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
 import { settingKey, type Setting } from '../../../core/machine/setting.ts';
-import { answerText as words } from '../../../words/en/screens/answer.ts';
+import { answerText as words } from '../../../words/texts.ts';
 import { problemInWords } from '../../state/inWords.ts';
 import type { AnswerStanding } from '../../state/useAnswer.ts';
 import { StandingSays } from '../standing/StandingSays.tsx';

@@ -1,6 +1,6 @@
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
-import { answerHeadText as words } from '../../../words/en/screens/answerHead.ts';
+import { answerHeadText as words } from '../../../words/texts.ts';
 import { withWords } from '../../state/withWords.ts';
 import type { AnswerStanding } from '../../state/useAnswer.ts';
 import { Fetched } from '../fetched/Fetched.tsx';

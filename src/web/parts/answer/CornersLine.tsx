@@ -1,5 +1,5 @@
 import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
-import { answerText as words } from '../../../words/en/screens/answer.ts';
+import { answerText as words } from '../../../words/texts.ts';
 
 /** How little power in corners keeps the promise, where cells with less were cut. */
 export const CornersLine = ({ corners }: { corners: FitAnswer['corners'] }) =>

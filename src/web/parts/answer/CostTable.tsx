@@ -3,11 +3,10 @@ import { partCost, perHourWhereEqual, type CostAssumptions } from '../../../core
 import { waysToCut, type PricedWay } from '../../../core/cost/waysToCut.ts';
 import { reachOf } from '../../../core/cutmodel/reach.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
-import { standingText } from '../../../words/en/screens/standing.ts';
+import { standingText, costText as words } from '../../../words/texts.ts';
 import { promiseOf } from '../../../core/study/promiseOf.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { costText as words } from '../../../words/en/screens/cost.ts';
 import { keepAssumptions, keptAssumptions } from '../../state/costAssumptions.ts';
 import type { AnswerStanding } from '../../state/useAnswer.ts';
 import { Scrolls } from '../page/Scrolls.tsx';

@@ -4,8 +4,7 @@ import type { ChangeoverPoint, FitAnswer } from '../../../core/cutmodel/fitAnswe
 import type { Study } from '../../../core/study/study.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
 import { speedUnits } from '../../../core/units/speed.ts';
-import { pictureText as words } from '../../../words/en/screens/picture.ts';
-import { unitsShown } from '../../../words/en/figures.ts';
+import { pictureText as words, unitsShown } from '../../../words/texts.ts';
 import { besideOneAnother, gradedPoints, type PicturePoint } from './picturePoints.ts';
 import './picture.css';
 

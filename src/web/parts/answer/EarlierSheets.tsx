@@ -1,5 +1,5 @@
 import { countEarlier, type EarlierCount } from '../../../core/study/historyOf.ts';
-import { modelText as words } from '../../../words/en/screens/model.ts';
+import { modelText as words } from '../../../words/texts.ts';
 import { leaveEarlierOut, type Earlier } from '../../state/useEarlier.ts';
 import { Choice } from '../choice/Choice.tsx';
 

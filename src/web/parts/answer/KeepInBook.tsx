@@ -4,7 +4,7 @@ import { settingKey, type Setting } from '../../../core/machine/setting.ts';
 import { halfReadCard } from '../../../core/standing/evidenceFrom.ts';
 import { restStayed } from '../../../core/reading/restStayed.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { answerText as words } from '../../../words/en/screens/answer.ts';
+import { answerText as words } from '../../../words/texts.ts';
 import { newId } from '../../state/newId.ts';
 import { earlierSheetsFor } from '../../state/useEarlier.ts';
 import { useWorkshop } from '../../state/workshop.tsx';

@@ -3,7 +3,7 @@ import { isEarlierCode } from '../../../core/study/isEarlierCode.ts';
 import type { StudyAnswer } from '../../../core/study/answerWithEarlier.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { modelText as words } from '../../../words/en/screens/model.ts';
+import { modelText as words } from '../../../words/texts.ts';
 import { saysSomething } from '../../state/useAnswer.ts';
 import type { Earlier } from '../../state/useEarlier.ts';
 import { EarlierSheets } from './EarlierSheets.tsx';

@@ -1,6 +1,5 @@
 import type { PromiseWish } from '../../../core/reading/promise.ts';
-import { lengthWords } from '../../../words/en/figures.ts';
-import { answerText as words } from '../../../words/en/screens/answer.ts';
+import { lengthWords, answerText as words } from '../../../words/texts.ts';
 import { Choice } from '../choice/Choice.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';
 import { readSize } from '../quantity/readers.ts';

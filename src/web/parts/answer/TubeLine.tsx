@@ -1,7 +1,7 @@
 import { Link } from 'wouter';
 import { describePower } from '../../../core/tube/deliveredPower.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
-import { answerText as words } from '../../../words/en/screens/answer.ts';
+import { answerText as words } from '../../../words/texts.ts';
 import { pages } from '../../state/pages.ts';
 
 /** What the power setting draws at the tube, as far as that is known; else what is missing to say it. */

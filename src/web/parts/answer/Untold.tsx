@@ -1,10 +1,7 @@
 import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
 import { cellOrigins } from '../../../core/study/toCutStudy.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { listed } from '../../../words/en/figures.ts';
-import { earlierWords } from '../../../words/en/earlier.ts';
-import { mistakeWords } from '../../../words/en/mistakes.ts';
-import { answerText as words } from '../../../words/en/screens/answer.ts';
+import { listed, earlierWords, mistakeWords, answerText as words } from '../../../words/texts.ts';
 import type { Problem } from '../../../core/problem.ts';
 import { wordsIn } from '../../../words/inWords.ts';
 import { heldTogether, problemInWords } from '../../state/inWords.ts';

@@ -1,7 +1,7 @@
 import { lazy, useState } from 'react';
 import type { EarlierSheet } from '../../../core/study/earlierSheet.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { modelText as words } from '../../../words/en/screens/model.ts';
+import { modelText as words } from '../../../words/texts.ts';
 import { fetchPart } from '../../state/fetchPart.ts';
 import { Fetched } from '../fetched/Fetched.tsx';
 import '../more/more.css';

@@ -1,7 +1,6 @@
 import { useState } from 'react';
 import type { SheetCut } from '../../../core/study/sheetsCut.ts';
-import { boardText as words } from '../../../words/en/screens/board.ts';
-import { sheetText } from '../../../words/en/screens/sheet.ts';
+import { boardText as words, sheetText } from '../../../words/texts.ts';
 import { withOptional } from '../../state/withOptional.ts';
 import { Choice } from '../choice/Choice.tsx';
 import { More } from '../more/More.tsx';

@@ -1,7 +1,6 @@
 import { useEffect, useState } from 'react';
-import { cautionsInEnglish } from '../../../words/en/cautions.ts';
-import type { Caution, CautionAct } from '../../../words/caution.ts';
-import { cautionsText as words } from '../../../words/en/screens/cautions.ts';
+import { allCautions, cautionsText as words } from '../../../words/texts.ts';
+import type { Caution, CautionAct } from '../../../words/shape/caution.ts';
 import { haveSeen, seenThisSession } from '../../state/cautionsSeen.ts';
 import { More } from '../more/More.tsx';
 import './cautions.css';
@@ -57,7 +56,7 @@ export const Cautions = ({ acts, brief = false, title = words.title }: CautionsP
 };
 
 const of = (acts: readonly CautionAct[]): readonly Caution[] =>
-  acts.flatMap((act) => cautionsInEnglish[act]);
+  acts.flatMap((act) => allCautions[act]);
 
 const essentialOf = (acts: readonly CautionAct[]): readonly Caution[] =>
   of(acts).filter(({ essential }) => essential);

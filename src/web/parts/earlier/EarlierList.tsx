@@ -1,5 +1,5 @@
 import type { ReactNode } from 'react';
-import { shellText } from '../../../words/en/screens/shell.ts';
+import { shellText } from '../../../words/texts.ts';
 import { Action } from '../action/Action.tsx';
 import { Section } from '../page/Page.tsx';
 import './earlier.css';

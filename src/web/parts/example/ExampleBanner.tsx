@@ -1,7 +1,7 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useLocation } from 'wouter';
 import { pageApi } from '../../../wire/pageApi.ts';
-import { shellText as words } from '../../../words/en/screens/shell.ts';
+import { shellText as words } from '../../../words/texts.ts';
 import { callOrThrow } from '../../state/call.ts';
 import { queryKeys, useHome } from '../../state/queries.ts';
 import { Action } from '../action/Action.tsx';

@@ -1,5 +1,5 @@
 import { useEffect, useState } from 'react';
-import { fetchedText as words } from '../../../words/en/screens/fetched.ts';
+import { fetchedText as words } from '../../../words/texts.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
 import { call } from '../../state/call.ts';
 import { useKeeperState } from '../../state/workshop.tsx';

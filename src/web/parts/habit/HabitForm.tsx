@@ -1,6 +1,5 @@
 import type { Habit } from '../../../core/reading/tally.ts';
-import { powerWords, speedWords } from '../../../words/en/figures.ts';
-import { habitText as words } from '../../../words/en/screens/habit.ts';
+import { powerWords, speedWords, habitText as words } from '../../../words/texts.ts';
 import { Action } from '../action/Action.tsx';
 import { Choice } from '../choice/Choice.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';

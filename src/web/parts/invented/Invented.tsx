@@ -1,4 +1,4 @@
-import { inventedText as words } from '../../../words/en/invented.ts';
+import { inventedText as words } from '../../../words/texts.ts';
 import './invented.css';
 
 /** Says that what stands on this screen belongs to the example; nothing where it is the workshop's own. */

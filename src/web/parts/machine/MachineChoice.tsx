@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import type { WorkshopMachine } from '../../../core/machine/workshopMachine.ts';
-import { machinesText as words } from '../../../words/en/screens/machines.ts';
+import { machinesText as words } from '../../../words/texts.ts';
 import { useMachines } from '../../state/machines.ts';
 import { Choice } from '../choice/Choice.tsx';
 

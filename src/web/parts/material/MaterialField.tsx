@@ -3,7 +3,7 @@ import { acceptMaterial } from '../../../core/stock/acceptMaterial.ts';
 import type { NamedMaterial } from '../../../core/stock/namedMaterial.ts';
 import { judgeMaterial, type MaterialJudgement } from '../../../core/stock/judgeMaterial.ts';
 import { materialClasses } from '../../../core/stock/materials.ts';
-import { materialText as words } from '../../../words/en/screens/material.ts';
+import { materialText as words } from '../../../words/texts.ts';
 import { Action } from '../action/Action.tsx';
 import { MaterialNotice } from './MaterialNotice.tsx';
 import { TextLine } from '../quantity/TextLine.tsx';

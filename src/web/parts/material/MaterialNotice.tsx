@@ -1,5 +1,5 @@
 import type { MaterialJudgement } from '../../../core/stock/judgeMaterial.ts';
-import { materialText as words } from '../../../words/en/screens/material.ts';
+import { materialText as words } from '../../../words/texts.ts';
 import { More } from '../more/More.tsx';
 import { Notice, ProblemNotice } from '../notice/Notice.tsx';
 

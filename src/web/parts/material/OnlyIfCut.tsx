@@ -1,7 +1,7 @@
 import { useMemo, type ReactNode } from 'react';
 import { acceptMaterial } from '../../../core/stock/acceptMaterial.ts';
 import type { NamedMaterial } from '../../../core/stock/namedMaterial.ts';
-import { materialText as words } from '../../../words/en/screens/material.ts';
+import { materialText as words } from '../../../words/texts.ts';
 import { ActionLink } from '../action/Action.tsx';
 import { ProblemNotice } from '../notice/Notice.tsx';
 import { pageAt, pages } from '../../state/pages.ts';

@@ -1,6 +1,6 @@
 import { orderSoFar, runningOrder } from '../../../core/study/orderSoFar.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { orderLinkText as words } from '../../../words/en/screens/orderLink.ts';
+import { orderLinkText as words } from '../../../words/texts.ts';
 import { useStudy } from '../../state/workshop.tsx';
 import { ActionLink } from '../action/Action.tsx';
 import { pageAt, pages } from '../../state/pages.ts';

@@ -1,6 +1,5 @@
 import type { Air } from '../../../core/machine/air.ts';
-import { pressureWords } from '../../../words/en/figures.ts';
-import { airText as words } from '../../../words/en/screens/air.ts';
+import { pressureWords, airText as words } from '../../../words/texts.ts';
 import { Choice } from '../choice/Choice.tsx';
 import { QuantityField } from './QuantityField.tsx';
 import { readPressure } from './readers.ts';

@@ -1,7 +1,7 @@
 import { act } from 'react';
 import { createRoot, type Root } from 'react-dom/client';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
-import { speedWords } from '../../../words/en/figures.ts';
+import { speedWords } from '../../../words/texts.ts';
 import { QuantityField } from './QuantityField.tsx';
 import { readCutSpeed } from './readers.ts';
 

@@ -1,5 +1,4 @@
-import { powerWords, speedWords } from '../../../words/en/figures.ts';
-import { settingText as words } from '../../../words/en/screens/setting.ts';
+import { powerWords, speedWords, settingText as words } from '../../../words/texts.ts';
 import { QuantityField } from './QuantityField.tsx';
 import { readCutPower, readCutSpeed } from './readers.ts';
 

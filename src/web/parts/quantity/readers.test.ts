@@ -8,7 +8,7 @@ import { focusRampShape } from '../../../formats/saved/focusTest.ts';
 import { bedShape, machineShape } from '../../../formats/saved/machine.ts';
 import { meteringShape } from '../../../formats/saved/metering.ts';
 import { lengthMm, pct, speedMmPerS, thicknessMm } from '../../../formats/saved/bounds.ts';
-import { showUnits } from '../../../words/en/figures.ts';
+import { showUnits } from '../../../words/texts.ts';
 import * as readers from './readers.ts';
 
 afterEach(() => showUnits(metricUnits));

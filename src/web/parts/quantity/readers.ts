@@ -23,7 +23,7 @@ import {
   temperatureWords,
   unitsShown,
   wattsWords,
-} from '../../../words/en/figures.ts';
+} from '../../../words/texts.ts';
 
 type Read = (text: string) => Outcome<number>;
 

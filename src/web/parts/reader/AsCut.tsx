@@ -1,5 +1,5 @@
 import type { Setting } from '../../../core/machine/setting.ts';
-import { readingText as words } from '../../../words/en/screens/reading.ts';
+import { readingText as words } from '../../../words/texts.ts';
 import { useDraft } from '../../state/useDraft.ts';
 import { Action } from '../action/Action.tsx';
 import { SpeedAndPower, type SpokenSetting } from '../quantity/SpeedAndPower.tsx';

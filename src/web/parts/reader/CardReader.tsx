@@ -1,6 +1,6 @@
 import { useRef, useState, type KeyboardEvent, type SyntheticEvent } from 'react';
 import type { FlawKind } from '../../../core/stock/flawKind.ts';
-import { readingText as words } from '../../../words/en/screens/reading.ts';
+import { readingText as words } from '../../../words/texts.ts';
 import { useDraft } from '../../state/useDraft.ts';
 import { SheetPicture } from '../sheet/SheetPicture.tsx';
 import { CellButton } from './CellButton.tsx';

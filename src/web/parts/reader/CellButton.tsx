@@ -4,7 +4,7 @@ import { cellWordLines } from '../../../core/card/settingWords.ts';
 import { shapeBoxMm } from '../../../core/card/testShapes.ts';
 import { settingKey } from '../../../core/machine/setting.ts';
 import type { CellAsRead } from '../../../core/reading/readingEvent.ts';
-import { readingText as words } from '../../../words/en/screens/reading.ts';
+import { readingText as words } from '../../../words/texts.ts';
 import { CellSpeed } from './CellSpeed.tsx';
 
 export interface CellButtonProps {

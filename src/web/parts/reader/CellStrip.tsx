@@ -2,7 +2,7 @@ import { lazy, useEffect } from 'react';
 import type { CellAsRead, HowItCame } from '../../../core/reading/readingEvent.ts';
 import type { Grade } from '../../../core/reading/grade.ts';
 import type { FlawKind } from '../../../core/stock/flawKind.ts';
-import { readingText as words } from '../../../words/en/screens/reading.ts';
+import { readingText as words } from '../../../words/texts.ts';
 import { fetchPart } from '../../state/fetchPart.ts';
 import { Action } from '../action/Action.tsx';
 import { Fetched } from '../fetched/Fetched.tsx';

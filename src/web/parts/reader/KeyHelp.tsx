@@ -1,4 +1,4 @@
-import { readingText as words } from '../../../words/en/screens/reading.ts';
+import { readingText as words } from '../../../words/texts.ts';
 import { More } from '../more/More.tsx';
 
 /** The keys of the reader, for those who have some. */

@@ -1,5 +1,5 @@
 import { progress } from '../../../core/reading/progress.ts';
-import { readingText as words } from '../../../words/en/screens/reading.ts';
+import { readingText as words } from '../../../words/texts.ts';
 import { Action } from '../action/Action.tsx';
 import type { Reading } from './useReading.ts';
 

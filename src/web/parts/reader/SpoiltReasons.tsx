@@ -1,7 +1,7 @@
 import { useEffect, useRef } from 'react';
 import type { SpoiltReason } from '../../../core/reading/grade.ts';
 import type { FlawKind } from '../../../core/stock/flawKind.ts';
-import { readingText as words } from '../../../words/en/screens/reading.ts';
+import { readingText as words } from '../../../words/texts.ts';
 import { Action } from '../action/Action.tsx';
 
 /** What of the sheet itself it may be: where it has neither glue pockets nor knots, any flaw is noted as the first. */

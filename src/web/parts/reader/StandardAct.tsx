@@ -1,4 +1,4 @@
-import { readingText as words } from '../../../words/en/screens/reading.ts';
+import { readingText as words } from '../../../words/texts.ts';
 
 /** The one standard act, in words and in a small drawing: without it two readers do not mean the same by "out". */
 export const StandardAct = () => (

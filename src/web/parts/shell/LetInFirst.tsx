@@ -1,5 +1,5 @@
 import { lazy, type ReactNode } from 'react';
-import { shellText as words } from '../../../words/en/screens/shell.ts';
+import { shellText as words } from '../../../words/texts.ts';
 import { fetchPart } from '../../state/fetchPart.ts';
 import { useKeeperState } from '../../state/workshop.tsx';
 import { Fetched } from '../fetched/Fetched.tsx';

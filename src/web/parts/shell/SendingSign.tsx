@@ -1,4 +1,4 @@
-import { shellText as words } from '../../../words/en/screens/shell.ts';
+import { shellText as words } from '../../../words/texts.ts';
 import { useKeeperState } from '../../state/workshop.tsx';
 
 /** Says whether everything that was done here has reached the workshop's computer. */

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { Link, useRoute } from 'wouter';
-import { shellText as words } from '../../../words/en/screens/shell.ts';
+import { shellText as words } from '../../../words/texts.ts';
 import { SendingSign } from './SendingSign.tsx';
 import { LetInFirst } from './LetInFirst.tsx';
 import { Troubles } from './Troubles.tsx';

@@ -1,4 +1,4 @@
-import { shellText as words } from '../../../words/en/screens/shell.ts';
+import { shellText as words } from '../../../words/texts.ts';
 import { keepsAnything } from '../../state/browserShelf.ts';
 import { whyInWords } from '../../state/call.ts';
 import { useKeeperState } from '../../state/workshop.tsx';

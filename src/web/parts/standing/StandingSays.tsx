@@ -1,11 +1,13 @@
 import type { Setting } from '../../../core/machine/setting.ts';
 import { isNotToBeCut } from '../../../core/standing/isNotToBeCut.ts';
 import type { Standing } from '../../../core/standing/standing.ts';
-import { answerText } from '../../../words/en/screens/answer.ts';
-import { bookText } from '../../../words/en/screens/book.ts';
-import { standingText as words } from '../../../words/en/screens/standing.ts';
-import { standingWords } from '../../../words/en/standing.ts';
-import { speedWords } from '../../../words/en/figures.ts';
+import {
+  answerText,
+  bookText,
+  standingText as words,
+  standingWords,
+  speedWords,
+} from '../../../words/texts.ts';
 import { wordsIn } from '../../../words/inWords.ts';
 import { heldTogether } from '../../state/inWords.ts';
 import './standing.css';

@@ -1,6 +1,5 @@
 import type { Machine } from '../../../core/machine/machine.ts';
-import { wattsWords } from '../../../words/en/figures.ts';
-import { strengthText as words } from '../../../words/en/screens/strength.ts';
+import { wattsWords, strengthText as words } from '../../../words/texts.ts';
 import { useDraft } from '../../state/useDraft.ts';
 import { withOptional } from '../../state/withOptional.ts';
 import { Choice } from '../choice/Choice.tsx';

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { Tally } from '../../../core/reading/tally.ts';
 import type { RecordedTally } from '../../../core/study/study.ts';
-import { tallyText as words } from '../../../words/en/screens/tally.ts';
+import { tallyText as words } from '../../../words/texts.ts';
 import { Action } from '../action/Action.tsx';
 import { SureAction } from '../action/SureAction.tsx';
 import { TallyForm } from './TallyForm.tsx';

@@ -1,5 +1,5 @@
 import { flawKindOf } from '../../../core/stock/flawKind.ts';
-import { tallyText as words } from '../../../words/en/screens/tally.ts';
+import { tallyText as words } from '../../../words/texts.ts';
 import { CountField } from '../quantity/CountField.tsx';
 import { Said } from '../said/Said.tsx';
 import './tally.css';

@@ -1,7 +1,6 @@
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { Tally } from '../../../core/reading/tally.ts';
-import { lengthWords } from '../../../words/en/figures.ts';
-import { tallyText as words } from '../../../words/en/screens/tally.ts';
+import { lengthWords, tallyText as words } from '../../../words/texts.ts';
 import { Action } from '../action/Action.tsx';
 import { Choice } from '../choice/Choice.tsx';
 import { Form } from '../form/Form.tsx';

@@ -6,8 +6,7 @@ import type {
   SpeedExplained,
 } from '../../../core/explain/explanation.ts';
 import type { CutStudy } from '../../../core/cutmodel/cutStudy.ts';
-import { speedWords } from '../../../words/en/figures.ts';
-import { whyText as words } from '../../../words/en/screens/why.ts';
+import { speedWords, whyText as words } from '../../../words/texts.ts';
 
 export interface WhyFiguresProps {
   readonly cut: CutStudy;

@@ -1,6 +1,5 @@
 import type { WhyMark, WhyPicture } from '../../../core/explain/whyPicture.ts';
-import { powerWords, speedFigure, unitsShown } from '../../../words/en/figures.ts';
-import { whyText as words } from '../../../words/en/screens/why.ts';
+import { powerWords, speedFigure, unitsShown, whyText as words } from '../../../words/texts.ts';
 
 /** One cell's step, and the width of the field, in the picture's own units. */
 const step = 26;

@@ -2,7 +2,7 @@ import type { StudyExplained } from '../../../core/explain/explainWithEarlier.ts
 import { whyPicture } from '../../../core/explain/whyPicture.ts';
 import type { EarlierSheet } from '../../../core/study/earlierSheet.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { whySentences, whyText as words } from '../../../words/en/screens/why.ts';
+import { whySentences, whyText as words } from '../../../words/texts.ts';
 import { earlierSheetsFor } from '../../state/useEarlier.ts';
 import { useWhy } from '../../state/useWhy.ts';
 import { More } from '../more/More.tsx';

@@ -1,9 +1,7 @@
 import { useState } from 'react';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import type { Stock } from '../../../core/stock/stock.ts';
-import { asideText as words } from '../../../words/en/screens/aside.ts';
-import { shellText } from '../../../words/en/screens/shell.ts';
-import { studyText } from '../../../words/en/screens/study.ts';
+import { asideText as words, shellText, studyText } from '../../../words/texts.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';

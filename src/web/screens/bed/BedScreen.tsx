@@ -1,8 +1,6 @@
 import { useSearch } from 'wouter';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
-import { standingText } from '../../../words/en/screens/standing.ts';
-import { bedText as words, studyText } from '../../../words/en/screens/study.ts';
-import { shellText } from '../../../words/en/screens/shell.ts';
+import { standingText, bedText as words, studyText, shellText } from '../../../words/texts.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { ExampleBanner } from '../../parts/example/ExampleBanner.tsx';
 import { Invented } from '../../parts/invented/Invented.tsx';

@@ -2,8 +2,7 @@ import { actsOfKept } from '../../../core/book/actsOfKept.ts';
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
 import type { RecordedTally } from '../../../core/study/study.ts';
 import type { Standing } from '../../../core/standing/standing.ts';
-import { bedText as words } from '../../../words/en/screens/study.ts';
-import { tallyText } from '../../../words/en/screens/tally.ts';
+import { bedText as words, tallyText } from '../../../words/texts.ts';
 import {
   promiseOfStanding,
   StandingRun,

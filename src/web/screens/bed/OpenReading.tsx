@@ -3,7 +3,7 @@ import { progress } from '../../../core/reading/progress.ts';
 import { readCard } from '../../../core/reading/readCard.ts';
 import { toCutStudy } from '../../../core/study/toCutStudy.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { bedText as words } from '../../../words/en/screens/study.ts';
+import { bedText as words } from '../../../words/texts.ts';
 import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { OrderLink } from '../../parts/order/OrderLink.tsx';

@@ -1,8 +1,7 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
-import { inventedText } from '../../../words/en/invented.ts';
-import { bedText as words, studyText } from '../../../words/en/screens/study.ts';
+import { inventedText, bedText as words, studyText } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';

@@ -1,6 +1,6 @@
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import type { Stock } from '../../../core/stock/stock.ts';
-import { bedText as words, studyText } from '../../../words/en/screens/study.ts';
+import { bedText as words, studyText } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';

@@ -1,4 +1,4 @@
-import { bedText as words } from '../../../words/en/screens/study.ts';
+import { bedText as words } from '../../../words/texts.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { useKeeperState } from '../../state/workshop.tsx';

@@ -1,8 +1,6 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
-import { inventedText } from '../../../words/en/invented.ts';
-import { bookText as words } from '../../../words/en/screens/book.ts';
-import { shellText } from '../../../words/en/screens/shell.ts';
+import { inventedText, bookText as words, shellText } from '../../../words/texts.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { ExampleBanner } from '../../parts/example/ExampleBanner.tsx';
 import { More } from '../../parts/more/More.tsx';

@@ -1,6 +1,6 @@
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
 import type { PromiseWish } from '../../../core/reading/promise.ts';
-import { bookText as words } from '../../../words/en/screens/book.ts';
+import { bookText as words } from '../../../words/texts.ts';
 
 /** What the setting holds for and where it came from. */
 export const EntryFacts = ({

@@ -7,12 +7,14 @@ import { isNotToBeCut } from '../../../core/standing/isNotToBeCut.ts';
 import { partLengthOf } from '../../../core/study/promiseOf.ts';
 import type { RecordedTally } from '../../../core/study/study.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
-import { answerText } from '../../../words/en/screens/answer.ts';
-import { bookText as words } from '../../../words/en/screens/book.ts';
-import { speedWords } from '../../../words/en/figures.ts';
-import { standingText } from '../../../words/en/screens/standing.ts';
-import { shellText } from '../../../words/en/screens/shell.ts';
-import { tallyText } from '../../../words/en/screens/tally.ts';
+import {
+  answerText,
+  bookText as words,
+  speedWords,
+  standingText,
+  shellText,
+  tallyText,
+} from '../../../words/texts.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';

@@ -1,7 +1,6 @@
 import { encode } from 'uqr';
 import { actsOfKept } from '../../../core/book/actsOfKept.ts';
-import { bookText as words } from '../../../words/en/screens/book.ts';
-import { shellText } from '../../../words/en/screens/shell.ts';
+import { bookText as words, shellText } from '../../../words/texts.ts';
 import { cautionLines } from '../../../words/cautionLines.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { CodePicture } from '../../parts/code/CodePicture.tsx';

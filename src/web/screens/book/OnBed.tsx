@@ -1,5 +1,5 @@
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
-import { bookText as words } from '../../../words/en/screens/book.ts';
+import { bookText as words } from '../../../words/texts.ts';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { heldTogether } from '../../state/inWords.ts';
 import type { BookEntry } from '../../state/queries.ts';

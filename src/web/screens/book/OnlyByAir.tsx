@@ -1,4 +1,4 @@
-import { bookText as words } from '../../../words/en/screens/book.ts';
+import { bookText as words } from '../../../words/texts.ts';
 import type { BookEntry } from '../../state/queries.ts';
 
 /** Where another kept setting would be typed the same and has other air: which. */

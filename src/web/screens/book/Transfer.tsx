@@ -3,7 +3,7 @@ import { importedFileShape } from '../../../formats/exportFile.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
 import { addressOf } from '../../../wire/route.ts';
 import { refuseImportBySize } from '../../../wire/importLimit.ts';
-import { bookText as words } from '../../../words/en/screens/book.ts';
+import { bookText as words } from '../../../words/texts.ts';
 import { DownloadLink } from '../../parts/action/Action.tsx';
 import { FilePick } from '../../parts/file/FilePick.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';

@@ -1,5 +1,5 @@
 import type { Card } from '../../../core/card/card.ts';
-import { cardText as words } from '../../../words/en/screens/card.ts';
+import { cardText as words } from '../../../words/texts.ts';
 import { cardTime } from '../../../core/card/cardTime.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
 

@@ -2,7 +2,7 @@ import { useState } from 'react';
 import { colourTrial } from '../../../core/card/colourTrial.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
 import type { Problem } from '../../../core/problem.ts';
-import { cardText as words } from '../../../words/en/screens/card.ts';
+import { cardText as words } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { CountField } from '../../parts/quantity/CountField.tsx';

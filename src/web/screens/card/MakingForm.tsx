@@ -1,6 +1,5 @@
 import type { Machine } from '../../../core/machine/machine.ts';
-import { lengthWords } from '../../../words/en/figures.ts';
-import { cardText as words } from '../../../words/en/screens/card.ts';
+import { lengthWords, cardText as words } from '../../../words/texts.ts';
 import { AirField } from '../../parts/quantity/AirField.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readSize } from '../../parts/quantity/readers.ts';

@@ -1,5 +1,5 @@
 import type { Problem } from '../../../core/problem.ts';
-import { cardText as words } from '../../../words/en/screens/card.ts';
+import { cardText as words } from '../../../words/texts.ts';
 import { problemInWords } from '../../state/inWords.ts';
 import '../../parts/answer/answer.css';
 

@@ -1,7 +1,7 @@
 import { Label } from 'react-aria-components/Label';
 import { RadioGroup } from 'react-aria-components/RadioGroup';
 import { shapeOutline, testShapeNames, type TestShape } from '../../../core/card/testShapes.ts';
-import { cardText as words } from '../../../words/en/screens/card.ts';
+import { cardText as words } from '../../../words/texts.ts';
 import { pathOf } from '../../parts/sheet/paths.ts';
 import { Option } from '../../parts/choice/Option.tsx';
 import '../../parts/choice/choice.css';

@@ -6,7 +6,7 @@ import { undescribedMachine, type Machine } from '../../../core/machine/machine.
 import { done, type Outcome } from '../../../core/problem.ts';
 import { refuseBySize } from '../../../formats/drawingSize.ts';
 import { readToolpath } from '../../../formats/readToolpath.ts';
-import { checkText as words } from '../../../words/en/screens/check.ts';
+import { checkText as words } from '../../../words/texts.ts';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { FilePick } from '../../parts/file/FilePick.tsx';
 import { Invented } from '../../parts/invented/Invented.tsx';

@@ -1,6 +1,6 @@
 import type { CheckReport } from '../../../core/filecheck/checkToolpath.ts';
 import type { Outcome } from '../../../core/problem.ts';
-import { checkText as words } from '../../../words/en/screens/check.ts';
+import { checkText as words } from '../../../words/texts.ts';
 import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { Said } from '../../parts/said/Said.tsx';

@@ -1,6 +1,5 @@
 import type { Comparison } from '../../../core/compare/compareConditions.ts';
-import { compareVerdictText as verdict } from '../../../words/en/compareVerdict.ts';
-import { compareText as words } from '../../../words/en/screens/compare.ts';
+import { compareVerdictText as verdict, compareText as words } from '../../../words/texts.ts';
 import { More } from '../../parts/more/More.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { GainPicture } from './GainPicture.tsx';

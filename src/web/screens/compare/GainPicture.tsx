@@ -1,5 +1,5 @@
 import type { GainBetween } from '../../../core/compare/gainBetween.ts';
-import { compareText as words } from '../../../words/en/screens/compare.ts';
+import { compareText as words } from '../../../words/texts.ts';
 
 const widthPx = 420;
 const heightPx = 96;

@@ -1,8 +1,7 @@
 import { pieceKey, type PieceRead } from '../../../core/compare/pieces.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { compareText as words } from '../../../words/en/screens/compare.ts';
-import { studyText } from '../../../words/en/screens/study.ts';
+import { compareText as words, studyText } from '../../../words/texts.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { Section } from '../../parts/page/Page.tsx';

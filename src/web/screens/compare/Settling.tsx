@@ -1,9 +1,12 @@
 import { useLocation } from 'wouter';
 import type { Comparison } from '../../../core/compare/compareConditions.ts';
 import type { Difference } from '../../../core/compare/twoConditions.ts';
-import type { CautionAct } from '../../../words/caution.ts';
-import { compareVerdictText as verdict, type SideNames } from '../../../words/en/compareVerdict.ts';
-import { compareText as words } from '../../../words/en/screens/compare.ts';
+import type { CautionAct } from '../../../words/shape/caution.ts';
+import {
+  compareVerdictText as verdict,
+  type SideNames,
+  compareText as words,
+} from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { More } from '../../parts/more/More.tsx';

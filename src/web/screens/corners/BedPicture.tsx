@@ -1,5 +1,5 @@
 import type { FourCorners } from '../../../core/bed/fourCorners.ts';
-import { cornersText as words } from '../../../words/en/screens/corners.ts';
+import { cornersText as words } from '../../../words/texts.ts';
 import { pathOf } from '../../parts/sheet/paths.ts';
 import '../../parts/sheet/sheet.css';
 

@@ -1,7 +1,7 @@
 import type { BedReport } from '../../../core/bed/bedVerdict.ts';
 import { bedPlaces } from '../../../core/bed/place.ts';
-import type { CautionAct } from '../../../words/caution.ts';
-import { cornersText as words } from '../../../words/en/screens/corners.ts';
+import type { CautionAct } from '../../../words/shape/caution.ts';
+import { cornersText as words } from '../../../words/texts.ts';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { Looks } from '../../parts/looks/Looks.tsx';

@@ -7,9 +7,9 @@ import {
   machineFiles,
   type MachineFileKind,
 } from '../../../formats/machineFiles.ts';
-import type { CautionAct } from '../../../words/caution.ts';
+import type { CautionAct } from '../../../words/shape/caution.ts';
 import { essentialCautions } from '../../../words/cautions.ts';
-import { cornersText as words } from '../../../words/en/screens/corners.ts';
+import { cornersText as words } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';

@@ -1,6 +1,5 @@
 import type { Setting } from '../../../core/machine/setting.ts';
-import { lengthWords } from '../../../words/en/figures.ts';
-import { cornersText as words } from '../../../words/en/screens/corners.ts';
+import { lengthWords, cornersText as words } from '../../../words/texts.ts';
 import { Section } from '../../parts/page/Page.tsx';
 import { CountField } from '../../parts/quantity/CountField.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';

@@ -3,8 +3,7 @@ import { bedTestReport, type BedTestCell, type UnkeptBedTest } from '../../../co
 import type { BedCell } from '../../../core/bed/fourCorners.ts';
 import type { BedPlace } from '../../../core/bed/place.ts';
 import type { Grade } from '../../../core/reading/grade.ts';
-import { cornersText as words } from '../../../words/en/screens/corners.ts';
-import { readingText } from '../../../words/en/screens/reading.ts';
+import { cornersText as words, readingText } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { GradeIcon } from '../../parts/reader/GradeIcon.tsx';

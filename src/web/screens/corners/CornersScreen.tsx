@@ -1,7 +1,6 @@
 import { useMemo } from 'react';
 import type { Study } from '../../../core/study/study.ts';
-import { cornersText as words } from '../../../words/en/screens/corners.ts';
-import { shellText } from '../../../words/en/screens/shell.ts';
+import { cornersText as words, shellText } from '../../../words/texts.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Invented } from '../../parts/invented/Invented.tsx';

@@ -1,7 +1,7 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { bedTestReport, type BedTest } from '../../../core/bed/bedTest.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
-import { cornersText as words } from '../../../words/en/screens/corners.ts';
+import { cornersText as words } from '../../../words/texts.ts';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import { EarlierList } from '../../parts/earlier/EarlierList.tsx';
 import { callOrThrow } from '../../state/call.ts';

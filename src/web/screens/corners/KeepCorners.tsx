@@ -1,6 +1,6 @@
 import type { UnkeptBedTest } from '../../../core/bed/bedTest.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
-import { cornersText as words } from '../../../words/en/screens/corners.ts';
+import { cornersText as words } from '../../../words/texts.ts';
 import { KeepTest } from '../../parts/earlier/KeepTest.tsx';
 import { callOrThrow } from '../../state/call.ts';
 import { bedTestsKey } from './useBedTests.ts';

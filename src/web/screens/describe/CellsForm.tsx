@@ -1,8 +1,12 @@
 import type { Outcome } from '../../../core/problem.ts';
 import { testShapeNames } from '../../../core/card/testShapes.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
-import { lengthWords, powerWords, speedWords } from '../../../words/en/figures.ts';
-import { describeText as words } from '../../../words/en/screens/describe.ts';
+import {
+  lengthWords,
+  powerWords,
+  speedWords,
+  describeText as words,
+} from '../../../words/texts.ts';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { AirField } from '../../parts/quantity/AirField.tsx';

@@ -1,6 +1,6 @@
 import type { Card } from '../../../core/card/card.ts';
 import { cellWordLines } from '../../../core/card/settingWords.ts';
-import { describeText as words } from '../../../words/en/screens/describe.ts';
+import { describeText as words } from '../../../words/texts.ts';
 import { CellSpeed } from '../../parts/reader/CellSpeed.tsx';
 import { SheetPicture } from '../../parts/sheet/SheetPicture.tsx';
 import { describedCard } from './describedCard.ts';

@@ -1,6 +1,6 @@
 import type { ReactNode } from 'react';
 import { Link } from 'wouter';
-import { firstText as words } from '../../../words/en/screens/first.ts';
+import { firstText as words } from '../../../words/texts.ts';
 import { pages } from '../../state/pages.ts';
 import './doors.css';
 

@@ -2,7 +2,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useLocation } from 'wouter';
 import { exampleKeptId } from '../../../core/virtual/exampleKeptId.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
-import { shellText as words } from '../../../words/en/screens/shell.ts';
+import { shellText as words } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { callOrThrow } from '../../state/call.ts';
 import { pageAt, pages } from '../../state/pages.ts';

@@ -1,8 +1,7 @@
 import { useCallback } from 'react';
 import { Link } from 'wouter';
 import type { ReadingEvent } from '../../../core/reading/readingEvent.ts';
-import { lengthWords, powerWords } from '../../../words/en/figures.ts';
-import { firstText as words } from '../../../words/en/screens/first.ts';
+import { lengthWords, powerWords, firstText as words } from '../../../words/texts.ts';
 import { AnswerPanel } from '../../parts/answer/AnswerPanel.tsx';
 import { useDocumentTitle } from '../../parts/page/Page.tsx';
 import { CardReader } from '../../parts/reader/CardReader.tsx';

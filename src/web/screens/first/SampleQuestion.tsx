@@ -1,4 +1,4 @@
-import { firstText as words } from '../../../words/en/screens/first.ts';
+import { firstText as words } from '../../../words/texts.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import type { SampleCard } from '../../state/sampleCard.ts';

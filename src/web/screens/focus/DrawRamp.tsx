@@ -6,8 +6,7 @@ import { namedMaterial, type NamedMaterial } from '../../../core/stock/namedMate
 import type { Study } from '../../../core/study/study.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
 import { addressOf } from '../../../wire/route.ts';
-import { rampSheetText as sheet } from '../../../words/en/rampSheet.ts';
-import { focusText as words } from '../../../words/en/screens/focus.ts';
+import { rampSheetText as sheet, focusText as words } from '../../../words/texts.ts';
 import { DownloadLink } from '../../parts/action/Action.tsx';
 import { MaterialField, useWorkable } from '../../parts/material/MaterialField.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';

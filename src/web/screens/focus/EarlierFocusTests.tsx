@@ -1,7 +1,7 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { findFocus } from '../../../core/focus/findFocus.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
-import { focusText as words } from '../../../words/en/screens/focus.ts';
+import { focusText as words } from '../../../words/texts.ts';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import { EarlierList } from '../../parts/earlier/EarlierList.tsx';
 import { callOrThrow } from '../../state/call.ts';

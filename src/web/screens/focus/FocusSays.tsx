@@ -2,8 +2,7 @@ import { checkGauge, focusAdvice, servedThicknessMm } from '../../../core/focus/
 import type { FocusFound } from '../../../core/focus/focusTest.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { lengthWords } from '../../../words/en/figures.ts';
-import { focusText as words } from '../../../words/en/screens/focus.ts';
+import { lengthWords, focusText as words } from '../../../words/texts.ts';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readThickness } from '../../parts/quantity/readers.ts';

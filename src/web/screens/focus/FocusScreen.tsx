@@ -4,7 +4,7 @@ import type { WorkshopMachine } from '../../../core/machine/workshopMachine.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import { stripChangeover } from '../../../core/study/stripChangeover.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { focusText as words } from '../../../words/en/screens/focus.ts';
+import { focusText as words } from '../../../words/texts.ts';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';

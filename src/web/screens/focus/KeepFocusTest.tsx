@@ -1,6 +1,6 @@
 import type { UnkeptFocusTest } from '../../../core/focus/focusTest.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
-import { focusText as words } from '../../../words/en/screens/focus.ts';
+import { focusText as words } from '../../../words/texts.ts';
 import { KeepTest } from '../../parts/earlier/KeepTest.tsx';
 import { callOrThrow } from '../../state/call.ts';
 import { queryKeys } from '../../state/queries.ts';

@@ -1,6 +1,5 @@
 import { checkedRamp, rampAbout, type FocusRamp } from '../../../core/focus/focusRamp.ts';
-import { lengthWords } from '../../../words/en/figures.ts';
-import { focusText as words } from '../../../words/en/screens/focus.ts';
+import { lengthWords, focusText as words } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';

@@ -1,6 +1,5 @@
 import { gapAtMm, type FocusRamp } from '../../../core/focus/focusRamp.ts';
-import { lengthWords } from '../../../words/en/figures.ts';
-import { focusText as words } from '../../../words/en/screens/focus.ts';
+import { lengthWords, focusText as words } from '../../../words/texts.ts';
 import '../../parts/drawn/drawn.css';
 
 const frame = { width: 640, height: 230, left: 24, right: 120, bottom: 26 } as const;

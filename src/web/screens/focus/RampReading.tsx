@@ -1,7 +1,6 @@
 import type { RampLine } from '../../../core/card/rampCard.ts';
 import type { Problem } from '../../../core/problem.ts';
-import { lengthWords } from '../../../words/en/figures.ts';
-import { focusText as words } from '../../../words/en/screens/focus.ts';
+import { lengthWords, focusText as words } from '../../../words/texts.ts';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { LinesField } from '../../parts/quantity/LinesField.tsx';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { inchUnits, metricUnits } from '../../../core/units/unitPreference.ts';
-import { showUnits } from '../../../words/en/figures.ts';
+import { showUnits } from '../../../words/texts.ts';
 import {
   emptyFocusDraft,
   focusTestFrom,

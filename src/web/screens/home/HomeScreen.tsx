@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { shellText as words } from '../../../words/en/screens/shell.ts';
+import { shellText as words } from '../../../words/texts.ts';
 import { CallFailed, isNotLetIn } from '../../state/call.ts';
 import { useHome } from '../../state/queries.ts';
 import { withWords } from '../../state/withWords.ts';

@@ -1,5 +1,5 @@
 import { plainDialect, type GcodeDialect } from '../../../core/dialect/gcodeDialect.ts';
-import { machineText as words } from '../../../words/en/screens/machine.ts';
+import { machineText as words } from '../../../words/texts.ts';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { CountField } from '../../parts/quantity/CountField.tsx';

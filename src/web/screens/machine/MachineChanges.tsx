@@ -1,7 +1,7 @@
 import { machineChangeKinds, type MachineChangeKind } from '../../../core/machine/machineChange.ts';
 import { problemOf } from '../../../core/problem.ts';
 import type { WorkshopMachine } from '../../../core/machine/workshopMachine.ts';
-import { machinesText as words } from '../../../words/en/screens/machines.ts';
+import { machinesText as words } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';

@@ -6,9 +6,9 @@ import {
   powerWords,
   speedWords,
   wattsWords,
-} from '../../../words/en/figures.ts';
-import { strengthText } from '../../../words/en/screens/strength.ts';
-import { machineText as words } from '../../../words/en/screens/machine.ts';
+  strengthText,
+  machineText as words,
+} from '../../../words/texts.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Section } from '../../parts/page/Page.tsx';

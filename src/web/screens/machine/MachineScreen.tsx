@@ -1,7 +1,5 @@
 import { unitChoiceNames } from '../../../core/units/unitPreference.ts';
-import { cornersText } from '../../../words/en/screens/corners.ts';
-import { machineText as words } from '../../../words/en/screens/machine.ts';
-import { motionText } from '../../../words/en/screens/motion.ts';
+import { cornersText, machineText as words, motionText } from '../../../words/texts.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { Beside } from '../../parts/page/Beside.tsx';

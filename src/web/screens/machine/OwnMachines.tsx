@@ -1,7 +1,7 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { undescribedMachine } from '../../../core/machine/machine.ts';
 import type { WorkshopMachine } from '../../../core/machine/workshopMachine.ts';
-import { machinesText as words } from '../../../words/en/screens/machines.ts';
+import { machinesText as words } from '../../../words/texts.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';

@@ -2,7 +2,7 @@ import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { meterReport } from '../../../core/metering/meterReport.ts';
 import type { Metering } from '../../../core/metering/metering.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
-import { meterText as words } from '../../../words/en/screens/meter.ts';
+import { meterText as words } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import { EarlierList } from '../../parts/earlier/EarlierList.tsx';

@@ -3,7 +3,7 @@ import type { Machine } from '../../../core/machine/machine.ts';
 import type { MeterReport } from '../../../core/metering/meterReport.ts';
 import type { UnkeptMetering } from '../../../core/metering/metering.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
-import { meterText as words } from '../../../words/en/screens/meter.ts';
+import { meterText as words } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { callOrThrow } from '../../state/call.ts';

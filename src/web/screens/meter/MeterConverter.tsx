@@ -1,8 +1,7 @@
 import { useState } from 'react';
 import { currentAt, settingAt, type MeterCurve } from '../../../core/metering/meterCurve.ts';
 import type { Problem } from '../../../core/problem.ts';
-import { currentWords, powerWords } from '../../../words/en/figures.ts';
-import { meterText as words } from '../../../words/en/screens/meter.ts';
+import { currentWords, powerWords, meterText as words } from '../../../words/texts.ts';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readCurrent, readPower, readShare } from '../../parts/quantity/readers.ts';

@@ -1,6 +1,6 @@
 import type { MeterReport } from '../../../core/metering/meterReport.ts';
 import type { UnkeptMetering } from '../../../core/metering/metering.ts';
-import { meterText as words } from '../../../words/en/screens/meter.ts';
+import { meterText as words } from '../../../words/texts.ts';
 import '../../parts/drawn/drawn.css';
 
 export interface MeterPictureProps {

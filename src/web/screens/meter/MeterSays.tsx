@@ -1,7 +1,6 @@
 import type { MeterReport } from '../../../core/metering/meterReport.ts';
 import type { UnkeptMetering } from '../../../core/metering/metering.ts';
-import { currentWords, powerWords } from '../../../words/en/figures.ts';
-import { meterText as words } from '../../../words/en/screens/meter.ts';
+import { currentWords, powerWords, meterText as words } from '../../../words/texts.ts';
 import { More } from '../../parts/more/More.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { MeterConverter } from './MeterConverter.tsx';

@@ -1,8 +1,7 @@
 import type { Machine } from '../../../core/machine/machine.ts';
 import { meterReport } from '../../../core/metering/meterReport.ts';
 import type { UnkeptMetering } from '../../../core/metering/metering.ts';
-import { currentWords, temperatureWords } from '../../../words/en/figures.ts';
-import { meterText as words } from '../../../words/en/screens/meter.ts';
+import { currentWords, temperatureWords, meterText as words } from '../../../words/texts.ts';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import type { MotionValues } from '../../../core/motion/motionValues.ts';
 import type { MotionFit } from '../../../core/motion/fitMotion.ts';
-import { motionText as words } from '../../../words/en/screens/motion.ts';
+import { motionText as words } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 
 export interface FittedMotionProps {

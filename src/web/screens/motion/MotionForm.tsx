@@ -1,6 +1,10 @@
 import type { Machine } from '../../../core/machine/machine.ts';
-import { accelerationWords, lengthWords, speedWords } from '../../../words/en/figures.ts';
-import { motionText as words } from '../../../words/en/screens/motion.ts';
+import {
+  accelerationWords,
+  lengthWords,
+  speedWords,
+  motionText as words,
+} from '../../../words/texts.ts';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import {

@@ -1,7 +1,6 @@
 import { useState } from 'react';
 import type { Machine } from '../../../core/machine/machine.ts';
-import { machineText } from '../../../words/en/screens/machine.ts';
-import { motionText as words } from '../../../words/en/screens/motion.ts';
+import { machineText, motionText as words } from '../../../words/texts.ts';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { MachineHere } from '../machine/MachineHere.tsx';
 import { MotionForm } from './MotionForm.tsx';

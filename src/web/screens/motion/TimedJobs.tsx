@@ -6,7 +6,7 @@ import type { MotionFit } from '../../../core/motion/fitMotion.ts';
 import { jobsToTime, type JobToTime } from '../../../core/motion/timedJobs.ts';
 import { refused, type Outcome, type Problem } from '../../../core/problem.ts';
 import { machineFileKinds, machineFiles } from '../../../formats/machineFiles.ts';
-import { motionText as words } from '../../../words/en/screens/motion.ts';
+import { motionText as words } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';

@@ -3,8 +3,7 @@ import type { Machine } from '../../../core/machine/machine.ts';
 import type { JobToTime } from '../../../core/motion/timedJobs.ts';
 import type { Problem } from '../../../core/problem.ts';
 import type { MachineFileKind } from '../../../formats/machineFiles.ts';
-import { cautionsInEnglish } from '../../../words/en/cautions.ts';
-import { motionText as words } from '../../../words/en/screens/motion.ts';
+import { allCautions, motionText as words } from '../../../words/texts.ts';
 import { saveForMachine } from '../../state/saveForMachine.ts';
 
 /** Makes a job to be timed, with its cautions in it, and saves it; what is at fault in it comes back. */
@@ -22,5 +21,5 @@ export const saveJob = (
       timed: job,
     },
     machine,
-    notes: cautionsInEnglish.timedJobs.map(({ sentence }) => sentence),
+    notes: allCautions.timedJobs.map(({ sentence }) => sentence),
   });

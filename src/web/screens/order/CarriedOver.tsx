@@ -1,6 +1,5 @@
 import type { Study } from '../../../core/study/study.ts';
-import { speedWords } from '../../../words/en/figures.ts';
-import { orderRunText as words } from '../../../words/en/screens/orderRun.ts';
+import { speedWords, orderRunText as words } from '../../../words/texts.ts';
 import { More } from '../../parts/more/More.tsx';
 import { useEarlier } from '../../state/useEarlier.ts';
 

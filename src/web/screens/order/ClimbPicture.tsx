@@ -1,6 +1,5 @@
 import type { ClimbSheet } from '../../../core/running/climb.ts';
-import { speedWords } from '../../../words/en/figures.ts';
-import { orderRunText as words } from '../../../words/en/screens/orderRun.ts';
+import { speedWords, orderRunText as words } from '../../../words/texts.ts';
 import '../../parts/drawn/drawn.css';
 import { climbPlot, type Next } from './climbPlot.ts';
 

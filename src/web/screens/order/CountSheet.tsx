@@ -1,8 +1,7 @@
 import { useState } from 'react';
 import type { PartsCounted } from '../../../core/running/sheetCounted.ts';
 import type { StartedOrder } from '../../../core/study/startedOrder.ts';
-import { speedWords } from '../../../words/en/figures.ts';
-import { orderRunText as words } from '../../../words/en/screens/orderRun.ts';
+import { speedWords, orderRunText as words } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { goToRefusedField } from '../../parts/form/refusedField.ts';
 import { More } from '../../parts/more/More.tsx';

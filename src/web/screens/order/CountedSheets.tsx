@@ -1,7 +1,7 @@
 import type { CountedSheet } from '../../../core/study/orderSoFar.ts';
 import type { StartedOrder } from '../../../core/study/startedOrder.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { orderRunText as words } from '../../../words/en/screens/orderRun.ts';
+import { orderRunText as words } from '../../../words/texts.ts';
 import { Section } from '../../parts/page/Page.tsx';
 import { CountedOrder } from '../../parts/tally/CountedOrder.tsx';
 import { useWorkshop } from '../../state/workshop.tsx';

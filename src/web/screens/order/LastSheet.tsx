@@ -1,8 +1,7 @@
 import type { SheetVerdict } from '../../../core/running/sheetVerdict.ts';
 import type { CountedSheet } from '../../../core/study/orderSoFar.ts';
 import type { LookAt } from '../../../core/watch/whatToLookAt.ts';
-import { orderRunText as words } from '../../../words/en/screens/orderRun.ts';
-import { watchVerdictText } from '../../../words/en/watchVerdict.ts';
+import { orderRunText as words, watchVerdictText } from '../../../words/texts.ts';
 import { Looks } from '../../parts/looks/Looks.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';

@@ -1,5 +1,5 @@
 import type { NestSketch } from '../../../core/study/startedOrder.ts';
-import { orderRunText as words } from '../../../words/en/screens/orderRun.ts';
+import { orderRunText as words } from '../../../words/texts.ts';
 import { nextGrade, tapGrades, type Grade, type Tapped } from './tapped.ts';
 
 export interface NestTapsProps {

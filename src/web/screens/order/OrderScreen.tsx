@@ -1,8 +1,6 @@
 import { runningOrder } from '../../../core/study/orderSoFar.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { shellText } from '../../../words/en/screens/shell.ts';
-import { orderRunText as words } from '../../../words/en/screens/orderRun.ts';
-import { studyText } from '../../../words/en/screens/study.ts';
+import { shellText, orderRunText as words, studyText } from '../../../words/texts.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Page } from '../../parts/page/Page.tsx';
 import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';

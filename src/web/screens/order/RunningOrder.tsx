@@ -13,9 +13,7 @@ import { orderSoFar, planWishOf, studyOfOrder } from '../../../core/study/orderS
 import { promiseOf } from '../../../core/study/promiseOf.ts';
 import type { StartedOrder } from '../../../core/study/startedOrder.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { speedWords } from '../../../words/en/figures.ts';
-import { orderRunText as words } from '../../../words/en/screens/orderRun.ts';
-import { studyText } from '../../../words/en/screens/study.ts';
+import { speedWords, orderRunText as words, studyText } from '../../../words/texts.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import { Invented } from '../../parts/invented/Invented.tsx';

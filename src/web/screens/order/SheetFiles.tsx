@@ -12,8 +12,7 @@ import {
   type MachineFileKind,
 } from '../../../formats/machineFiles.ts';
 import { essentialCautions } from '../../../words/cautions.ts';
-import { settingWords } from '../../../words/en/figures.ts';
-import { orderRunText as words } from '../../../words/en/screens/orderRun.ts';
+import { settingWords, orderRunText as words } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { FilePick } from '../../parts/file/FilePick.tsx';
 import { More } from '../../parts/more/More.tsx';

@@ -11,9 +11,13 @@ import { promiseOf } from '../../../core/study/promiseOf.ts';
 import type { NestSketch } from '../../../core/study/startedOrder.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { refuseBySize } from '../../../formats/drawingSize.ts';
-import { durationWords, lengthWords, powerWords } from '../../../words/en/figures.ts';
-import { orderRunText as words } from '../../../words/en/screens/orderRun.ts';
-import { studyText } from '../../../words/en/screens/study.ts';
+import {
+  durationWords,
+  lengthWords,
+  powerWords,
+  orderRunText as words,
+  studyText,
+} from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { FilePick } from '../../parts/file/FilePick.tsx';

@@ -1,5 +1,5 @@
 import type { ClimbSheet } from '../../../core/running/climb.ts';
-import { speedWords } from '../../../words/en/figures.ts';
+import { speedWords } from '../../../words/texts.ts';
 
 interface Keeps {
   readonly sureMmPerS?: number | null;

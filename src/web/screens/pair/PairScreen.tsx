@@ -1,6 +1,6 @@
 import { useMutation } from '@tanstack/react-query';
 import { pageApi } from '../../../wire/pageApi.ts';
-import { pairText as words } from '../../../words/en/screens/pair.ts';
+import { pairText as words } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Form } from '../../parts/form/Form.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';

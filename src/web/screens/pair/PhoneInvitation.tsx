@@ -1,5 +1,5 @@
 import { encode } from 'uqr';
-import { pairText as words } from '../../../words/en/screens/pair.ts';
+import { pairText as words } from '../../../words/texts.ts';
 import { Section } from '../../parts/page/Page.tsx';
 import { CodePicture } from '../../parts/code/CodePicture.tsx';
 import { Action } from '../../parts/action/Action.tsx';

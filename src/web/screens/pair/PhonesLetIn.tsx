@@ -1,5 +1,5 @@
 import { pageApi } from '../../../wire/pageApi.ts';
-import { pairText as words } from '../../../words/en/screens/pair.ts';
+import { pairText as words } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { callOrThrow } from '../../state/call.ts';
 import { usePairingChange } from './usePairingChange.ts';

@@ -1,5 +1,5 @@
 import type { LineGroup } from '../../../app/drawing/proveOnDrawing.ts';
-import { proofText as words } from '../../../words/en/screens/proof.ts';
+import { proofText as words } from '../../../words/texts.ts';
 
 export interface CutGroupsProps {
   readonly groups: readonly LineGroup[];

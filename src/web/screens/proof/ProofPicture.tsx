@@ -1,4 +1,4 @@
-import { proofText as words } from '../../../words/en/screens/proof.ts';
+import { proofText as words } from '../../../words/texts.ts';
 import type { PaintedProof } from '../../worker/paintPicture.ts';
 
 export interface ProofPictureProps {

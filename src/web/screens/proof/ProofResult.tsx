@@ -9,7 +9,7 @@ import {
   promiseSentences,
   proofText as words,
   timeSentence,
-} from '../../../words/en/screens/proof.ts';
+} from '../../../words/texts.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';

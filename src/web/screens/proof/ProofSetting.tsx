@@ -1,8 +1,7 @@
 import { useState } from 'react';
 import { problemOf, type Problem } from '../../../core/problem.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
-import { powerWords, speedWords } from '../../../words/en/figures.ts';
-import { proofText as words } from '../../../words/en/screens/proof.ts';
+import { powerWords, speedWords, proofText as words } from '../../../words/texts.ts';
 import { CountField } from '../../parts/quantity/CountField.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readJump, readPower } from '../../parts/quantity/readers.ts';

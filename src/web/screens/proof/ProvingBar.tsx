@@ -1,5 +1,5 @@
 import { provingStages, type ProvingStage } from '../../../app/drawing/proveOnDrawing.ts';
-import { proofText as words } from '../../../words/en/screens/proof.ts';
+import { proofText as words } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 
 export interface ProvingBarProps {

@@ -1,4 +1,4 @@
-import { scoreText as words } from '../../../words/en/screens/score.ts';
+import { scoreText as words } from '../../../words/texts.ts';
 import '../../parts/drawn/drawn.css';
 
 interface Bin {

@@ -1,10 +1,7 @@
 import { useLocation } from 'wouter';
 import type { NamedMaterial } from '../../../core/stock/namedMaterial.ts';
 import type { Habit, Tally } from '../../../core/reading/tally.ts';
-import { lengthWords } from '../../../words/en/figures.ts';
-import { habitText } from '../../../words/en/screens/habit.ts';
-import { sheetText as words } from '../../../words/en/screens/sheet.ts';
-import { tallyText } from '../../../words/en/screens/tally.ts';
+import { lengthWords, habitText, sheetText as words, tallyText } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { Form } from '../../parts/form/Form.tsx';

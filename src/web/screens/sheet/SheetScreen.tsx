@@ -2,7 +2,7 @@ import { useLocation } from 'wouter';
 import type { Habit } from '../../../core/reading/tally.ts';
 import type { Stock } from '../../../core/stock/stock.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { sheetText as words } from '../../../words/en/screens/sheet.ts';
+import { sheetText as words } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Form } from '../../parts/form/Form.tsx';

@@ -1,6 +1,5 @@
 import type { Stock } from '../../../core/stock/stock.ts';
-import { lengthWords } from '../../../words/en/figures.ts';
-import { sheetText as words } from '../../../words/en/screens/sheet.ts';
+import { lengthWords, sheetText as words } from '../../../words/texts.ts';
 import { MaterialField } from '../../parts/material/MaterialField.tsx';
 import { readList } from '../../parts/quantity/listReader.ts';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';

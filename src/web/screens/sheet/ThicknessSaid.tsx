@@ -1,6 +1,6 @@
 import type { Stock } from '../../../core/stock/stock.ts';
 import { summariseThickness } from '../../../core/stock/thickness.ts';
-import { sheetText as words } from '../../../words/en/screens/sheet.ts';
+import { sheetText as words } from '../../../words/texts.ts';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 
 /** What the caliper says, against the label. */

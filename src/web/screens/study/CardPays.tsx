@@ -1,6 +1,6 @@
 import { cardWorth, usualEffort } from '../../../core/cost/cardWorth.ts';
 import type { NextCardAnswer } from '../../../core/cutmodel/fitAnswer.ts';
-import { worthText as words } from '../../../words/en/screens/worth.ts';
+import { worthText as words } from '../../../words/texts.ts';
 import { CountField } from '../../parts/quantity/CountField.tsx';
 
 export interface CardPaysProps {

@@ -1,6 +1,6 @@
 import type { Card } from '../../../core/card/card.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { studyText as words } from '../../../words/en/screens/study.ts';
+import { studyText as words } from '../../../words/texts.ts';
 
 export interface CardTabsProps {
   readonly study: Study;

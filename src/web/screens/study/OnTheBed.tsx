@@ -1,5 +1,5 @@
 import type { Study } from '../../../core/study/study.ts';
-import { studyText as words } from '../../../words/en/screens/study.ts';
+import { studyText as words } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { useHome } from '../../state/queries.ts';
 import { useWorkshop } from '../../state/workshop.tsx';

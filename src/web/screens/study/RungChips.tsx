@@ -1,5 +1,5 @@
 import type { Setting } from '../../../core/machine/setting.ts';
-import { powerWords, speedWords } from '../../../words/en/figures.ts';
+import { powerWords, speedWords } from '../../../words/texts.ts';
 import './chips.css';
 
 /** Settings in a row, each whole. */

@@ -1,7 +1,7 @@
 import type { Card } from '../../../core/card/card.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { couldBeStrip, stripsIn } from '../../../core/watch/findStrips.ts';
-import { studyText as words } from '../../../words/en/screens/study.ts';
+import { studyText as words } from '../../../words/texts.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { useKeptLike } from '../../state/queries.ts';

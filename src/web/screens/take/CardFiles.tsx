@@ -4,7 +4,7 @@ import type { Card } from '../../../core/card/card.ts';
 import { gcodeRefusal } from '../../../formats/gcode/gcodeRefusal.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
 import { addressOf } from '../../../wire/route.ts';
-import { takeText as words } from '../../../words/en/screens/machine.ts';
+import { takeText as words } from '../../../words/texts.ts';
 import { DownloadLink } from '../../parts/action/Action.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';

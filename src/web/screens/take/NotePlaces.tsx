@@ -1,5 +1,5 @@
 import type { NoteField } from '../../../core/card/jobSheet.ts';
-import { jobSheetText as words } from '../../../words/en/jobSheet.ts';
+import { jobSheetText as words } from '../../../words/texts.ts';
 
 /** Places for a pencil on the printed page. */
 export const NotePlaces = ({ fields }: { readonly fields: readonly NoteField[] }) => (

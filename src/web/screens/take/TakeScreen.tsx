@@ -5,12 +5,14 @@ import { cardHeldBack } from '../../../core/study/cardHeldBack.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import { glowsOn } from '../../../core/stock/glowsOn.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { takeText as words } from '../../../words/en/screens/machine.ts';
-import { jobSheetText as job } from '../../../words/en/jobSheet.ts';
-import { pairText } from '../../../words/en/screens/pair.ts';
-import { shellText } from '../../../words/en/screens/shell.ts';
-import { timeText } from '../../../words/en/screens/time.ts';
-import { studyText } from '../../../words/en/screens/study.ts';
+import {
+  takeText as words,
+  jobSheetText as job,
+  pairText,
+  shellText,
+  timeText,
+  studyText,
+} from '../../../words/texts.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Invented } from '../../parts/invented/Invented.tsx';

@@ -1,8 +1,7 @@
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { TypedFigure, TypeInEntry, TypeInList } from '../../../core/card/typeInList.ts';
 import { Scrolls } from '../../parts/page/Scrolls.tsx';
-import { jobSheetText as words } from '../../../words/en/jobSheet.ts';
-import { takeText } from '../../../words/en/screens/machine.ts';
+import { jobSheetText as words, takeText } from '../../../words/texts.ts';
 
 /** What is typed, one line a letter, in the order of cutting; what is alike in all stands above, once. */
 export const TypeInTable = ({ list }: { readonly list: TypeInList }) => {

@@ -1,6 +1,5 @@
 import type { Card } from '../../../core/card/card.ts';
-import { takeText as words } from '../../../words/en/screens/machine.ts';
-import { jobSheetText } from '../../../words/en/jobSheet.ts';
+import { takeText as words, jobSheetText } from '../../../words/texts.ts';
 import { SheetPicture } from '../../parts/sheet/SheetPicture.tsx';
 
 /** Where zero is set. */

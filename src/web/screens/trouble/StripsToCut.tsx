@@ -1,5 +1,4 @@
-import { bookText } from '../../../words/en/screens/book.ts';
-import { troubleText as words } from '../../../words/en/screens/trouble.ts';
+import { bookText, troubleText as words } from '../../../words/texts.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { StandingRun } from '../../parts/standing/StandingSays.tsx';

@@ -1,4 +1,4 @@
-import { troubleText as words } from '../../../words/en/screens/trouble.ts';
+import { troubleText as words } from '../../../words/texts.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Looks } from '../../parts/looks/Looks.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';

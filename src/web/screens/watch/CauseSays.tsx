@@ -1,5 +1,5 @@
 import { causes } from '../../../core/watch/laserOrWood.ts';
-import { watchText as words } from '../../../words/en/screens/watch.ts';
+import { watchText as words } from '../../../words/texts.ts';
 import { More } from '../../parts/more/More.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';

@@ -1,4 +1,4 @@
-import { watchText as words } from '../../../words/en/screens/watch.ts';
+import { watchText as words } from '../../../words/texts.ts';
 import { More } from '../../parts/more/More.tsx';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Section } from '../../parts/page/Page.tsx';

@@ -1,6 +1,5 @@
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
-import { shellText } from '../../../words/en/screens/shell.ts';
-import { watchText as words } from '../../../words/en/screens/watch.ts';
+import { shellText, watchText as words } from '../../../words/texts.ts';
 import { More } from '../../parts/more/More.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';

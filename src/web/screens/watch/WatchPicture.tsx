@@ -1,5 +1,4 @@
-import { machinesText } from '../../../words/en/screens/machines.ts';
-import { watchText as words } from '../../../words/en/screens/watch.ts';
+import { machinesText, watchText as words } from '../../../words/texts.ts';
 import '../../parts/drawn/drawn.css';
 import type { Watched } from './useWatch.ts';
 

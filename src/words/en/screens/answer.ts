@@ -13,7 +13,7 @@ import {
   settingWords,
   speedWords,
   sureWords,
-} from '../figures.ts';
+} from '../terms/figures.ts';
 
 interface Spot {
   readonly powerPct: number;

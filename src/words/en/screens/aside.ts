@@ -1,4 +1,4 @@
-import { counted } from '../figures.ts';
+import { counted } from '../terms/figures.ts';
 import { readingText } from './reading.ts';
 import type { ReadingEvent } from '../../../core/reading/readingEvent.ts';
 

@@ -1,4 +1,4 @@
-import { counted, inHundred, lengthWords, listed, sureWords } from '../figures.ts';
+import { counted, inHundred, lengthWords, listed, sureWords } from '../terms/figures.ts';
 
 /** The book of proven settings. */
 export const bookText = {

@@ -1,5 +1,5 @@
-import { counted, durationWords, lengthWords } from '../figures.ts';
-import { shapeWords } from '../testShapes.ts';
+import { counted, durationWords, lengthWords } from '../terms/figures.ts';
+import { shapeWords } from '../terms/testShapes.ts';
 
 /** The screen on which a card is designed. */
 export const cardText = {

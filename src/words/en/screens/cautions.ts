@@ -1,4 +1,4 @@
-import type { CautionAct } from '../../caution.ts';
+import type { CautionAct } from '../../shape/caution.ts';
 
 /** What an act asks for, in a few words, where its cautions stood in full before. */
 const again: Readonly<Record<CautionAct, string>> = {

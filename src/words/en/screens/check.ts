@@ -1,4 +1,4 @@
-import { counted, lengthWords } from '../figures.ts';
+import { counted, lengthWords } from '../terms/figures.ts';
 
 /** Reading a file for the machine back. */
 export const checkText = {

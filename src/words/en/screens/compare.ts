@@ -1,7 +1,7 @@
 import type { Comparison } from '../../../core/compare/compareConditions.ts';
 import type { PieceRead } from '../../../core/compare/pieces.ts';
 import type { Difference } from '../../../core/compare/twoConditions.ts';
-import { counted } from '../figures.ts';
+import { counted } from '../terms/figures.ts';
 
 const differs: Readonly<Record<Difference, string>> = {
   air: 'The air',

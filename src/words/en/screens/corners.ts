@@ -2,7 +2,7 @@ import type { BedTest } from '../../../core/bed/bedTest.ts';
 import type { BedPlace, BedSide } from '../../../core/bed/place.ts';
 import type { BedReport, BedSuspect, BedVerdict } from '../../../core/bed/bedVerdict.ts';
 import type { Slower } from '../../../core/bed/placeEffects.ts';
-import { counted, powerWords, speedWords } from '../figures.ts';
+import { counted, powerWords, speedWords } from '../terms/figures.ts';
 
 const places: Readonly<Record<BedPlace, string>> = {
   'front-left': 'Front left',

@@ -1,5 +1,5 @@
 import type { PricedWay } from '../../../core/cost/waysToCut.ts';
-import { durationWords, settingWords } from '../figures.ts';
+import { durationWords, settingWords } from '../terms/figures.ts';
 
 const money = (value: number): string => {
   if (value >= 99.5) return value.toFixed(0);

@@ -1,6 +1,6 @@
-import { counted } from '../figures.ts';
-import { inUnitsShown } from '../inUnits.ts';
-import { shapeWords } from '../testShapes.ts';
+import { counted } from '../terms/figures.ts';
+import { inUnitsShown } from '../terms/inUnits.ts';
+import { shapeWords } from '../terms/testShapes.ts';
 
 /** The screen on which a card cut elsewhere is described. */
 export const describeText = {

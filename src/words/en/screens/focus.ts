@@ -1,7 +1,7 @@
 import type { FocusAdvice, GaugeCheck } from '../../../core/focus/focusAdvice.ts';
 import type { FocusFound, FocusTest, Interval } from '../../../core/focus/focusTest.ts';
-import { lengthWords } from '../figures.ts';
-import { inUnitsShown } from '../inUnits.ts';
+import { lengthWords } from '../terms/figures.ts';
+import { inUnitsShown } from '../terms/inUnits.ts';
 
 /** To a tenth of a mm where that is all that is known; finer where it is. */
 const about = (mm: number, { low, high }: Interval): string =>

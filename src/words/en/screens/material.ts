@@ -1,4 +1,4 @@
-import { listed } from '../figures.ts';
+import { listed } from '../terms/figures.ts';
 
 /** What is said of a material when it is named. */
 export const materialText = {

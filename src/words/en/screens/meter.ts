@@ -1,7 +1,7 @@
 import type { MeterWhy } from '../../../core/metering/meterPlan.ts';
 import type { RatedSetting } from '../../../core/metering/meterReport.ts';
 import type { Metering } from '../../../core/metering/metering.ts';
-import { counted, currentWords, powerWords, temperatureWords } from '../figures.ts';
+import { counted, currentWords, powerWords, temperatureWords } from '../terms/figures.ts';
 
 const why: Readonly<Record<MeterWhy, string>> = {
   look: 'a first look',

@@ -1,5 +1,5 @@
-import { inUnitsShown } from '../inUnits.ts';
-import { counted, powerWords, speedWords } from '../figures.ts';
+import { inUnitsShown } from '../terms/inUnits.ts';
+import { counted, powerWords, speedWords } from '../terms/figures.ts';
 
 const share = (probability: number): string => `${Math.round(100 * probability).toString()}\u202f%`;
 

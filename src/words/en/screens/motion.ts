@@ -2,7 +2,13 @@ import type { CornerRule, MotionValues } from '../../../core/motion/motionValues
 import type { MotionFit } from '../../../core/motion/fitMotion.ts';
 import type { MotionUnknown } from '../../../core/motion/motionUnknowns.ts';
 import type { TimedJobKind } from '../../../core/motion/timedJobs.ts';
-import { accelerationWords, durationWords, lengthWords, listed, speedWords } from '../figures.ts';
+import {
+  accelerationWords,
+  durationWords,
+  lengthWords,
+  listed,
+  speedWords,
+} from '../terms/figures.ts';
 
 const gap = '\u202f';
 /** To a tenth; what rounds to nothing has no sign. */

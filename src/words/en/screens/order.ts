@@ -1,5 +1,5 @@
 import type { CountBand } from '../../../core/order/order.ts';
-import { settingWords } from '../figures.ts';
+import { settingWords } from '../terms/figures.ts';
 import { costText } from './cost.ts';
 
 const range = ({ low, high }: CountBand): string =>

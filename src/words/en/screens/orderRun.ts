@@ -1,5 +1,5 @@
 import type { SheetVerdict } from '../../../core/running/sheetVerdict.ts';
-import { counted, durationWords, lengthWords, powerWords } from '../figures.ts';
+import { counted, durationWords, lengthWords, powerWords } from '../terms/figures.ts';
 
 interface Setting {
   readonly powerPct: number;

@@ -1,5 +1,5 @@
 import type { FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
-import { powerWords, speedWords, unitsShown } from '../figures.ts';
+import { powerWords, speedWords, unitsShown } from '../terms/figures.ts';
 
 /** The picture of power and speed. */
 export const pictureText = {

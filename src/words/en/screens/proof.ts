@@ -13,7 +13,7 @@ import {
   settingWords,
   speedWords,
   sureWords,
-} from '../figures.ts';
+} from '../terms/figures.ts';
 
 /** `1.4`, `12`: how many times as much. */
 const times = (ratio: number): string => ratio.toFixed(ratio < 9.95 ? 1 : 0);

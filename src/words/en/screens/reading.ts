@@ -1,6 +1,6 @@
 import type { Grade, SpoiltReason } from '../../../core/reading/grade.ts';
 import type { HowItCame } from '../../../core/reading/readingEvent.ts';
-import { counted, passesWords, powerWords, speedWords } from '../figures.ts';
+import { counted, passesWords, powerWords, speedWords } from '../terms/figures.ts';
 
 interface Spot {
   readonly powerPct: number;

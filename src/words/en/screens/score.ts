@@ -1,5 +1,5 @@
 import type { PromiseGroup, PromiseLine, PromiseScore } from '../../../core/score/scorePromises.ts';
-import { counted, inHundred, onAverageInHundred } from '../figures.ts';
+import { counted, inHundred, onAverageInHundred } from '../terms/figures.ts';
 
 const share = (outOf100: number): string => onAverageInHundred(outOf100);
 

@@ -1,5 +1,5 @@
-import { lengthWords } from '../figures.ts';
-import { inUnitsShown } from '../inUnits.ts';
+import { lengthWords } from '../terms/figures.ts';
+import { inUnitsShown } from '../terms/inUnits.ts';
 
 /** The screen of a new sheet. */
 export const sheetText = {

@@ -1,4 +1,4 @@
-import { counted } from '../figures.ts';
+import { counted } from '../terms/figures.ts';
 
 /** What stands around every screen. */
 export const shellText = {

@@ -1,5 +1,5 @@
 import type { NextAct, Standing, StandingKind } from '../../../core/standing/standing.ts';
-import { inHundred, sureWords } from '../figures.ts';
+import { inHundred, sureWords } from '../terms/figures.ts';
 
 /** How a sheet or a kept setting stands, in the same words wherever it is shown. */
 export const standingText = {

@@ -1,5 +1,5 @@
 import type { SlowCut } from '../../../core/machine/machine.ts';
-import { lengthWords, powerWords, speedWords } from '../figures.ts';
+import { lengthWords, powerWords, speedWords } from '../terms/figures.ts';
 
 /** The question how strong a machine is, asked once before its first card. */
 export const strengthText = {

@@ -1,5 +1,12 @@
 import type { Setting } from '../../../core/machine/setting.ts';
-import { counted, lengthWords, listed, powerWords, settingWords, speedWords } from '../figures.ts';
+import {
+  counted,
+  lengthWords,
+  listed,
+  powerWords,
+  settingWords,
+  speedWords,
+} from '../terms/figures.ts';
 
 /** The screens of one sheet: the bench with its cards, and the sheet on the bed. */
 export const studyText = {

@@ -1,7 +1,7 @@
 import type { Tally } from '../../../core/reading/tally.ts';
 import type { FlawKind } from '../../../core/stock/flawKind.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
-import { counted, settingWords } from '../figures.ts';
+import { counted, settingWords } from '../terms/figures.ts';
 
 type Counts = Pick<Tally, 'out' | 'hangs' | 'stays' | 'spoilt'>;
 

@@ -1,5 +1,5 @@
 import type { TimeEstimate } from '../../../core/card/cardTime.ts';
-import { durationWords, listed } from '../figures.ts';
+import { durationWords, listed } from '../terms/figures.ts';
 
 /** How long a card takes, and what the machine said it took. */
 export const timeText = {

@@ -1,5 +1,5 @@
 import { whatToLookAt } from '../../../core/watch/whatToLookAt.ts';
-import { looks } from '../looks.ts';
+import { looks } from '../terms/looks.ts';
 
 /** Parts stopped coming out: what to look at, cheapest first. */
 export const troubleText = {

@@ -1,4 +1,4 @@
-import { counted } from '../figures.ts';
+import { counted } from '../terms/figures.ts';
 
 /** Watching a proven setting, on the page of its entry in the book. */
 export const watchText = {

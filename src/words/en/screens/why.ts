@@ -8,7 +8,7 @@ import type {
   SpeedExplained,
   WhatIfName,
 } from '../../../core/explain/explanation.ts';
-import { counted, inHundred, listed, powerWords, speedWords, sureWords } from '../figures.ts';
+import { counted, inHundred, listed, powerWords, speedWords, sureWords } from '../terms/figures.ts';
 
 /** A speed as an answer says it, or that there would be none. */
 const orNone = (speedMmPerS: number | null): string =>

@@ -1,5 +1,5 @@
 import type { CardWorth } from '../../../core/cost/cardWorth.ts';
-import { counted, durationWords } from '../figures.ts';
+import { counted, durationWords } from '../terms/figures.ts';
 
 /** Whether another card pays. */
 export const worthText = {

@@ -1,4 +1,4 @@
-import type { TestShape } from '../../core/card/testShapes.ts';
+import type { TestShape } from '../../../core/card/testShapes.ts';
 
 /** What the test shapes are called. */
 export const shapeWords = {

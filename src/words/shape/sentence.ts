@@ -1,6 +1,6 @@
-import type { ProblemCode, ToldProblem } from '../core/problem.ts';
-import type { AllProblems } from '../core/problems/all.ts';
-import type { ShownIn } from '../core/problems/param.ts';
+import type { ProblemCode, ToldProblem } from '../../core/problem.ts';
+import type { AllProblems } from '../../core/problems/all.ts';
+import type { ShownIn } from '../../core/problems/param.ts';
 
 /**
  * What happened, and what a person can do about it. Whole sentences, both. `p` has what the code carries, as text: a

@@ -5,8 +5,8 @@ import {
   type ParamsOf,
   type Problem,
   type ProblemCode,
-} from '../core/problem.ts';
-import type { StoreCode } from '../core/problems/store.ts';
+} from '../../core/problem.ts';
+import type { StoreCode } from '../../core/problems/store.ts';
 import type { Sentences } from './sentence.ts';
 
 /*

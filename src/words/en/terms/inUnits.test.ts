@@ -1,5 +1,5 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import { inchUnits, metricUnits, unitChoices } from '../../core/units/unitPreference.ts';
+import { inchUnits, metricUnits, unitChoices } from '../../../core/units/unitPreference.ts';
 import { showUnits } from './figures.ts';
 import { inUnitsShown } from './inUnits.ts';
 

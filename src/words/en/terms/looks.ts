@@ -1,4 +1,4 @@
-import type { LookAt } from '../../core/watch/whatToLookAt.ts';
+import type { LookAt } from '../../../core/watch/whatToLookAt.ts';
 
 /** What a person may look at, whoever points there: what it is called, and how. */
 export const looks: Readonly<Record<LookAt, readonly [name: string, how: string]>> = {

@@ -1,13 +1,13 @@
-import type { Air } from '../../core/machine/air.ts';
-import { showAcceleration } from '../../core/units/acceleration.ts';
-import { showWatts } from '../../core/units/watts.ts';
-import { showCurrent } from '../../core/units/current.ts';
-import { showLength } from '../../core/units/length.ts';
-import { showPower } from '../../core/units/power.ts';
-import { showPressure } from '../../core/units/pressure.ts';
-import { showSpeed } from '../../core/units/speed.ts';
-import { showTemperature } from '../../core/units/temperature.ts';
-import { metricUnits, type UnitPreference } from '../../core/units/unitPreference.ts';
+import type { Air } from '../../../core/machine/air.ts';
+import { showAcceleration } from '../../../core/units/acceleration.ts';
+import { showWatts } from '../../../core/units/watts.ts';
+import { showCurrent } from '../../../core/units/current.ts';
+import { showLength } from '../../../core/units/length.ts';
+import { showPower } from '../../../core/units/power.ts';
+import { showPressure } from '../../../core/units/pressure.ts';
+import { showSpeed } from '../../../core/units/speed.ts';
+import { showTemperature } from '../../../core/units/temperature.ts';
+import { metricUnits, type UnitPreference } from '../../../core/units/unitPreference.ts';
 
 /**
  * Figures as they stand in sentences, each with its unit. A narrow no-break space keeps the two together at the end of a
