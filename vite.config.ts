@@ -1,5 +1,5 @@
 import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
@@ -18,7 +18,7 @@ const readyToServe = (): Plugin => {
     name: 'ready-to-serve',
     apply: 'build',
     configResolved({ build, root }) {
-      folder = join(root, build.outDir);
+      folder = resolve(root, build.outDir);
     },
     closeBundle() {
       const parts = readdirSync(join(folder, 'assets')).map((name) => `/assets/${name}`);

@@ -1,4 +1,4 @@
-import { watchText as words } from '../../../words/texts.ts';
+import { watchText as words, watchVerdictText } from '../../../words/texts.ts';
 import { More } from '../../parts/more/More.tsx';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Section } from '../../parts/page/Page.tsx';
@@ -7,7 +7,7 @@ import type { Watched } from './useWatch.ts';
 import { pageAt, pages } from '../../state/pages.ts';
 
 /** The check strips that were made for a setting, each with its verdict in words. */
-export const CheckStrips = ({ strips, rule }: Pick<Watched, 'strips' | 'rule'>) => (
+export const CheckStrips = ({ strips }: Pick<Watched, 'strips'>) => (
   <Section title={words.strips}>
     <ul className="watch-strips">
       {strips.map((strip) => {
@@ -34,7 +34,7 @@ export const CheckStrips = ({ strips, rule }: Pick<Watched, 'strips' | 'rule'>) 
       })}
     </ul>
     <More title={words.rule}>
-      <p>{rule}</p>
+      <p>{watchVerdictText.rule}</p>
     </More>
   </Section>
 );

@@ -1,5 +1,5 @@
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
-import { shellText, watchText as words } from '../../../words/texts.ts';
+import { shellText, watchText as words, watchVerdictText } from '../../../words/texts.ts';
 import { More } from '../../parts/more/More.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
@@ -23,19 +23,20 @@ export const WatchEntry = ({ entry }: { readonly entry: ProvenSetting }) => {
         )}
       </Section>
       {data === undefined ? null : <CauseSays watched={data} />}
-      {data === undefined || data.strips.length === 0 ? null : (
-        <CheckStrips strips={data.strips} rule={data.rule} />
-      )}
+      {data === undefined || data.strips.length === 0 ? null : <CheckStrips strips={data.strips} />}
       <StripForm entry={entry} />
     </>
   );
 };
 
 const Standing = ({ watched }: { readonly watched: Watched }) => {
-  const { standing, message, points, ordersPerFalseAlarm } = watched;
+  const { standing, points, ordersPerFalseAlarm } = watched;
   return (
     <div className="stack">
-      <Notice tone={standing === 'alarm' ? 'care' : 'say'} title={message}>
+      <Notice
+        tone={standing === 'alarm' ? 'care' : 'say'}
+        title={watchVerdictText.standing(watched)}
+      >
         {null}
       </Notice>
       {points.length === 0 ? null : (
