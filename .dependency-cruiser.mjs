@@ -19,7 +19,7 @@ const npm = {
   num: ['@stdlib', 'ml-matrix', 'pure-rand'],
   core: ['clipper2-ts', 'uqr', 'culori'],
   words: [],
-  formats: ['culori', '@tarikjabiri/dxf', 'saxes', 'zod'],
+  formats: ['culori', '@tarikjabiri/dxf', 'image-size', 'saxes', 'zod'],
   wire: ['zod'],
   app: [],
 };

@@ -288,6 +288,7 @@ const boxes: Readonly<Record<string, string>> = {
   'screens/focus/RampReading input': 'a tick',
   'screens/machine/MachineChanges input': 'a day, which is refused where it is yet to come',
   'screens/meter/CompareMeterings select': 'one of what there is',
+  'screens/photo/PhotoPick input': 'a file',
   'screens/proof/CutGroups input': 'a tick',
 };
 

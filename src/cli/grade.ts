@@ -1,3 +1,4 @@
+import { photoLimits } from '../core/photo/photoLimits.ts';
 import { readPhoto, type Photos } from '../core/photo/readPhoto.ts';
 import { done, problemOf, type Outcome } from '../core/problem.ts';
 import type { Picture } from '../core/photo/picture.ts';
@@ -18,9 +19,6 @@ interface PhotoFiles {
   readonly front: string;
   readonly back?: string;
 }
-
-/** No photograph of a phone has more bytes. */
-const mostBytes = 60e6;
 
 /**
  * `grade --card card.json --front IMG [--back IMG]`: each shape as a photograph shows it, and how sure that is. Ends with 0
@@ -56,7 +54,7 @@ export const photosOf = async ({ front, back }: PhotoFiles): Promise<Outcome<Pho
 const pictureIn = async (file: string): Promise<Outcome<Picture>> => {
   const size = await sizeOfFile(file);
   if (!size.ok) return size;
-  if (size.value > mostBytes)
+  if (size.value > photoLimits.bytes)
     return { ok: false, problem: problemOf('file-too-big-to-read', { file }) };
   const bytes = await readBytes(file);
   return bytes.ok ? decodePhoto(bytes.value, file) : bytes;

@@ -34,6 +34,7 @@ const columns: Columns<Row> = {
   shape_length_mm: ({ card }) => card.shapeLengthMm,
   grade: ({ cell }) => (cell.reading.kind === 'graded' ? cell.reading.grade : undefined),
   how: ({ cell }) => (cell.reading.kind === 'graded' ? cell.reading.how : undefined),
+  read_from: ({ cell }) => (cell.reading.kind === 'graded' ? cell.reading.source : undefined),
   spoilt: ({ cell }) => (cell.reading.kind === 'spoilt' ? cell.reading.reason : undefined),
   invented: ({ study }) => (study.isExample ? 'invented' : ''),
 };

@@ -1,14 +1,12 @@
 import sharp, { type Metadata } from 'sharp';
+import { photoLimits } from '../core/photo/photoLimits.ts';
 import type { Picture } from '../core/photo/picture.ts';
 import { done, refused, type Outcome } from '../core/problem.ts';
 
 /** What phones and cameras write. Not what is drawn (SVG, PDF): that could name other files. */
 const kinds: readonly string[] = ['jpeg', 'png', 'webp', 'heif'];
 
-const mostMegapixels = 60;
-const leastPx = 200;
-/** Twice as fine as the finest cut needs: larger pictures are made smaller. */
-const longestPx = 2000;
+const { megapixels: mostMegapixels, leastPx, longestPx } = photoLimits;
 
 /**
  * Decodes a photograph: upright as the camera says, its colours as they are, no larger than reading needs. Where it was

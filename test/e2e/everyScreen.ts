@@ -29,6 +29,7 @@ export const everyScreen = (made: Made): readonly (readonly [name: string, addre
   ['study', made.card],
   ['card', `${made.study}/card`],
   ['take', `${made.card}/machine`],
+  ['read a photo', `${made.card}/photo`],
   ['new sheet', '/sheets/new'],
   ['describe', '/cards/describe'],
   ['check', `${made.card}/check`],

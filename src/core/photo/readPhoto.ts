@@ -23,8 +23,13 @@ export interface PhotoRead {
   readonly cells: readonly CellSeen[];
   /** From mm on the card to pixels of the front. */
   readonly toPx?: Homography;
+  /** The same to those of the back, where it could be laid over the front. */
+  readonly backToPx?: Homography;
   readonly remarks: readonly Problem[];
 }
+
+/** What is under way, one after another. */
+export type PhotoStep = 'finding' | 'grading' | 'back';
 
 /** The scored lines of the card must stand out so far where they should be, or it is not that card. */
 const leastMarked = 0.55;
@@ -33,21 +38,29 @@ const leastCoded = 0.6;
 
 /**
  * Finds the card in its photographs and grades each shape: out, hanging, not through, or can't tell. Without a back,
- * hanging and not through are told apart only where a piece is tilted.
+ * hanging and not through are told apart only where a piece is tilted. `tell` hears of each step as it begins.
  */
-export const readPhoto = (card: Card, { front, back }: Photos): PhotoRead => {
+export const readPhoto = (
+  card: Card,
+  { front, back }: Photos,
+  tell: (step: PhotoStep) => void = () => undefined,
+): PhotoRead => {
+  tell('finding');
   const { planes, quads } = lookForCards(front);
   const placed = placeByMarks(planes, card, quads);
   if (placed === null || placed.marked < leastMarked)
     return { found: false, cells: [], remarks: [problemOf('photo-card-not-found')] };
+  tell('grading');
   const grid = shapeGrid(card);
   const seen = cardLooks({ planes, toPx: placed.toPx }, card, grid);
+  if (back !== undefined) tell('back');
   const behind = back === undefined ? null : readBack(back, { card, grid, front: seen });
-  const cells = seen.cells.map((looks) => gradeCell(looks, behind?.get(looks.cell)));
+  const cells = seen.cells.map((looks) => gradeCell(looks, behind?.looks.get(looks.cell)));
   return {
     found: true,
     cells,
     toPx: placed.toPx,
+    ...(behind === null ? {} : { backToPx: behind.toPx }),
     remarks: [
       ...(placed.coded < leastCoded ? [problemOf('photo-code-unlike', { code: card.code })] : []),
       ...(seen.cells.some(({ contrast }) => contrast < goodContrast)
@@ -74,6 +87,11 @@ const count = (code: 'photo-no-back' | 'photo-cant-tell', of: number): readonly 
 const clearBy = 0.1;
 const leastAgreement = 0.8;
 
+interface Behind {
+  readonly toPx: Homography;
+  readonly looks: ReadonlyMap<string, BackLooks>;
+}
+
 /** What the back looks like, lying so that its holes are where the front has them; null where that is not clear. */
 const readBack = (
   back: Picture,
@@ -82,7 +100,7 @@ const readBack = (
     grid,
     front,
   }: { readonly card: Card; readonly grid: ShapeGrid; readonly front: CardLooks },
-): ReadonlyMap<string, BackLooks> | null => {
+): Behind | null => {
   const { planes, quads } = lookForCards(back);
   const ways = quads
     .slice(0, 4)
@@ -96,13 +114,12 @@ const readBack = (
   if (best === undefined || best.agrees < leastAgreement) return null;
   const others = ways.filter(({ toPx }) => !liesAlike(card, toPx, best.toPx));
   if (others.some(({ agrees }) => agrees > best.agrees - clearBy)) return null;
-  return new Map(
-    card.cells.flatMap(({ id, xMm, yMm }, i) => {
-      const looks = best.looks.cells[i];
-      const line = cutLine({ planes, toPx: best.toPx }, grid, [xMm, yMm]);
-      return looks === undefined ? [] : [[id, { ...looks, ...line }]];
-    }),
-  );
+  const looks = card.cells.flatMap(({ id, xMm, yMm }, i): readonly [string, BackLooks][] => {
+    const found = best.looks.cells[i];
+    const line = cutLine({ planes, toPx: best.toPx }, grid, [xMm, yMm]);
+    return found === undefined ? [] : [[id, { ...found, ...line }]];
+  });
+  return { toPx: best.toPx, looks: new Map(looks) };
 };
 
 /** Of all shapes and the window, how far both sides say the same of what is there; holes and pieces count alike. */

@@ -46,7 +46,8 @@ const later = (said: SaidOfCell, event: Exclude<ReadingEvent, { kind: 'undone' }
   switch (event.kind) {
     case 'graded': {
       const how = event.how === undefined ? {} : { how: event.how };
-      return { ...said, reading: { kind: 'graded', grade: event.grade, ...how } };
+      const source = event.source === undefined ? {} : { source: event.source };
+      return { ...said, reading: { kind: 'graded', grade: event.grade, ...how, ...source } };
     }
     case 'spoilt':
       return { ...said, reading: { kind: 'spoilt', reason: event.reason } };

@@ -4,6 +4,9 @@ import type { Grade, SpoiltReason } from './grade.ts';
 /** How a grade came about, where the reader said so: `pushed` still counts as out, `knife` as hangs. */
 export type HowItCame = 'fell' | 'pushed' | 'knife';
 
+/** What a grade was read from: a photograph as it was read, or as a person corrected it. Absent: by hand. */
+export type ReadingSource = 'photo' | 'photo-corrected';
+
 /**
  * One thing that a person said of a card. Events are only ever added; what the card says now is their fold
  * (`readCard`), so nothing is lost and every step can be undone. The id is made where the tap happened, so that an
@@ -20,6 +23,7 @@ export type ReadingEvent = {
       readonly cell: string;
       readonly grade: Grade;
       readonly how?: HowItCame;
+      readonly source?: ReadingSource;
     }
   | { readonly kind: 'spoilt'; readonly cell: string; readonly reason: SpoiltReason }
   | { readonly kind: 'cleared'; readonly cell: string }
@@ -36,6 +40,11 @@ export interface CellAsRead {
   readonly corrected: boolean;
   readonly reading:
     | { readonly kind: 'unread' }
-    | { readonly kind: 'graded'; readonly grade: Grade; readonly how?: HowItCame }
+    | {
+        readonly kind: 'graded';
+        readonly grade: Grade;
+        readonly how?: HowItCame;
+        readonly source?: ReadingSource;
+      }
     | { readonly kind: 'spoilt'; readonly reason: SpoiltReason };
 }

@@ -17,6 +17,7 @@ export const readingEventShape = z.discriminatedUnion('kind', [
     cell,
     grade: gradeShape,
     how: z.enum(['fell', 'pushed', 'knife']).exactOptional(),
+    source: z.enum(['photo', 'photo-corrected']).exactOptional(),
   }),
   z.strictObject({ ...common, kind: z.literal('spoilt'), cell, reason: spoiltShape }),
   z.strictObject({ ...common, kind: z.literal('cleared'), cell }),

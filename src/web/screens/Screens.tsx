@@ -33,6 +33,7 @@ const MotionScreen = withWords(
   async () => (await import('./motion/MotionScreen.tsx')).MotionScreen,
 );
 const OrderScreen = withWords(async () => (await import('./order/OrderScreen.tsx')).OrderScreen);
+const PhotoScreen = withWords(async () => (await import('./photo/PhotoScreen.tsx')).PhotoScreen);
 const ScoreScreen = withWords(async () => (await import('./score/ScoreScreen.tsx')).ScoreScreen);
 const ProofScreen = withWords(async () => (await import('./proof/ProofScreen.tsx')).ProofScreen);
 const SheetScreen = withWords(async () => (await import('./sheet/SheetScreen.tsx')).SheetScreen);
@@ -133,6 +134,9 @@ export const Screens = () => {
         </Route>
         <Route path={pages.card}>
           {({ id, code }) => <StudyScreen key={`${id}/${code}`} id={id} code={code} />}
+        </Route>
+        <Route path={pages.readPhoto}>
+          {({ id, code }) => <PhotoScreen key={`${id}/${code}`} studyId={id} code={code} />}
         </Route>
         <Route path={pages.takeCard}>
           {({ id, code }) => (

@@ -28,6 +28,7 @@ export const pages = {
   newCard: '/study/:id/card',
   card: '/study/:id/card/:code',
   takeCard: '/study/:id/card/:code/machine',
+  readPhoto: '/study/:id/card/:code/photo',
   checkCard: '/study/:id/card/:code/check',
 } as const;
 

@@ -3,7 +3,12 @@ import type { Card } from '../../../core/card/card.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { Grade, SpoiltReason } from '../../../core/reading/grade.ts';
 import { readCard } from '../../../core/reading/readCard.ts';
-import type { CellAsRead, HowItCame, ReadingEvent } from '../../../core/reading/readingEvent.ts';
+import type {
+  CellAsRead,
+  HowItCame,
+  ReadingEvent,
+  ReadingSource,
+} from '../../../core/reading/readingEvent.ts';
 import { standingEvents } from '../../../core/reading/standing.ts';
 import { redoable, undoable } from '../../../core/reading/undoable.ts';
 import { newId } from '../../state/newId.ts';
@@ -19,11 +24,24 @@ export interface Reading {
   readonly clear: (cell: string) => void;
   readonly correct: (cell: string, setting: Setting) => void;
   readonly restStayed: () => void;
+  /** Says several grades in one go, which one undo takes back. */
+  readonly gradeAll: (grades: readonly GradeRead[]) => void;
   readonly undo: (() => void) | undefined;
   readonly redo: (() => void) | undefined;
 }
 
-const nextGrade: Readonly<Record<Grade, Grade>> = { out: 'hangs', hangs: 'stays', stays: 'out' };
+/** A grade that was not tapped on the card itself. */
+export interface GradeRead {
+  readonly cell: string;
+  readonly grade: Grade;
+  readonly source: ReadingSource;
+}
+
+export const nextGrade: Readonly<Record<Grade, Grade>> = {
+  out: 'hangs',
+  hangs: 'stays',
+  stays: 'out',
+};
 
 /** What is said of the card goes to `say`, as events. */
 export const useReading = (
@@ -76,6 +94,11 @@ export const useReading = (
           say(
             unread.map(({ id }) => ({ ...stamp(), at, kind: 'graded', cell: id, grade: 'stays' })),
           );
+      },
+      gradeAll: (grades) => {
+        const { at } = stamp();
+        if (grades.length > 0)
+          say(grades.map((one) => ({ ...stamp(), at, kind: 'graded', ...one })));
       },
       undo: last && (() => takeBack(last)),
       redo: lastUndo && (() => takeBack(lastUndo)),

@@ -133,6 +133,11 @@ const ReadOne = ({ study, card, isKept }: ReadOneProps) => {
       ) : null}
       <div inert={isLocked}>
         <CardReader reading={reading} flaws={flawKindOf(study.stock.material)} />
+        <div className="actions">
+          <ActionLink kind="quiet" href={pageAt(pages.readPhoto, { id: studyId, code: card.code })}>
+            {words.readPhoto}
+          </ActionLink>
+        </div>
       </div>
     </>
   );

@@ -51,6 +51,7 @@ export const studyText = {
   removeTally: 'Remove this count',
   locked: 'A kept setting stands on this card, so taps change nothing.',
   unlock: 'Correct a reading',
+  readPhoto: 'Read it from a photo',
   notOnBed: 'Another sheet lies on the bed.',
   putOnBed: 'Put this sheet on the bed',
   removeSheet: 'Remove this sheet',
