@@ -126,7 +126,11 @@ const Grades = ({ reading, cell, flaws, onAsk }: GradesProps) => {
 };
 
 const explained = (said: CellAsRead['reading'], flaws: FlawKind): string => {
-  if (said.kind === 'graded') return words.gradeMore[said.grade];
+  if (said.kind === 'graded') {
+    const { grade, source } = said;
+    const more = words.gradeMore[grade];
+    return source === undefined ? more : `${more} · ${words.sources[source]}`;
+  }
   return said.kind === 'spoilt' ? reasonName(said.reason, flaws) : words.pickCell;
 };
 

@@ -40,11 +40,11 @@ export const PhotoResult = ({ card, read, flat, reading, studyId }: PhotoResultP
   const toCard = pageAt(pages.card, { id: studyId, code: card.code });
   return (
     <>
+      {flat.back === undefined ? null : (
+        <Choice label={words.side} hideLabel options={sides} value={side} onChange={setSide} />
+      )}
       <div className="photo-bench bench">
         <p>{words.check}</p>
-        {flat.back === undefined ? null : (
-          <Choice label={words.side} hideLabel options={sides} value={side} onChange={setSide} />
-        )}
         <PhotoBoard
           card={card}
           shown={side === 'back' ? (flat.back ?? flat.front) : flat.front}

@@ -50,5 +50,4 @@ export const photoText = {
   replaces: (read: number) =>
     `${counted(read, 'shape')} of this card ${read === 1 ? 'was' : 'were'} read before. What the photo says takes that place; Undo on the card brings it back.`,
   byHand: 'Read it by hand',
-  sources: { photo: 'read from a photo', 'photo-corrected': 'photo corrected by hand' },
 };

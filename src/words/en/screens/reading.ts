@@ -1,5 +1,5 @@
 import type { Grade, SpoiltReason } from '../../../core/reading/grade.ts';
-import type { HowItCame } from '../../../core/reading/readingEvent.ts';
+import type { HowItCame, ReadingSource } from '../../../core/reading/readingEvent.ts';
 import { counted, passesWords, powerWords, speedWords } from '../terms/figures.ts';
 
 interface Spot {
@@ -51,6 +51,10 @@ export const readingText = {
     HowItCame,
     string
   >,
+  sources: {
+    photo: 'read from a photo',
+    'photo-corrected': 'a photo, corrected by hand',
+  } satisfies Record<ReadingSource, string>,
   clear: 'Not read',
   asCut: 'Cut at another setting?',
   asCutMore: 'Correct what was really typed. The words on the card stay as they were cut.',

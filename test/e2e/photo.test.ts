@@ -1,0 +1,101 @@
+import { describe, expect, it } from 'vitest';
+import type { Page } from 'playwright-core';
+import { axeFindings, desk, overflow, phone, picture } from './page.ts';
+import { asFile, photograph } from './photos.ts';
+import { putSheet, storedStudy } from './sheets.ts';
+import { openWorkshop } from './workshop.ts';
+
+const workshop = openWorkshop();
+
+const shape = (page: Page, id: string) => page.locator(`[data-photo-cell="${id}"]`);
+
+/** What each shape of the flattened card says. */
+const saidOnPhoto = async (page: Page): Promise<ReadonlyMap<string, string>> => {
+  await page.locator('[data-photo-cell]').first().waitFor({ timeout: 60_000 });
+  return new Map(
+    await page.$$eval('[data-photo-cell]', (buttons) =>
+      buttons.map((button): [string, string] => [
+        button.getAttribute('data-photo-cell') ?? '',
+        button.getAttribute('data-state') ?? '',
+      ]),
+    ),
+  );
+};
+
+describe('a card read from a photo', () => {
+  it.each([
+    ['phone', phone],
+    ['desk', desk],
+  ])('is looked over, corrected once, used, and answered: %s', async (name, viewport) => {
+    const { page, complaints, close } = await workshop.visit({ viewport });
+    const { id, codes } = await putSheet(workshop.base);
+    const [card] = (await storedStudy(workshop.base, id)).cards;
+    if (card === undefined) throw new Error('no card');
+    const { front, back, grades } = await photograph(card, 7);
+    await page.goto(`${workshop.base}/study/${id}/card/${codes[0] ?? ''}`);
+    await page.getByRole('link', { name: 'Read it from a photo' }).click();
+    await page.getByText('Take the photo after the run').waitFor();
+    await page.getByLabel('Photo of the front').setInputFiles(asFile('front.jpg', front));
+    await saidOnPhoto(page);
+    await page.getByLabel('Photo of the back').setInputFiles(asFile('back.jpg', back));
+    await page.getByRole('radio', { name: 'Back' }).waitFor({ timeout: 60_000 });
+    const read = await saidOnPhoto(page);
+    expect(Object.fromEntries(read)).toEqual(Object.fromEntries(grades));
+    await picture(page, `photo read, ${name}`);
+    expect(await overflow(page)).toBe(0);
+    expect(await axeFindings(page)).toEqual([]);
+
+    // The photograph says out; the person found that it hangs.
+    const first = card.cells[0]?.id ?? '';
+    await shape(page, first).click();
+    expect(await shape(page, first).getAttribute('aria-label')).toBe(`${first}: hangs, by you`);
+    await page.getByRole('button', { name: 'Use these readings' }).click();
+    await page.waitForSelector('.answer-sentence[aria-busy="false"] .answer-cut');
+    await expect
+      .poll(async () => (await storedStudy(workshop.base, id)).events.length)
+      .toBe(card.cells.length);
+    const { events } = await storedStudy(workshop.base, id);
+    for (const { id: cell } of card.cells)
+      expect(events.find((event) => 'cell' in event && event.cell === cell)).toMatchObject(
+        cell === first
+          ? { grade: 'hangs', source: 'photo-corrected' }
+          : { grade: grades.get(cell), source: 'photo' },
+      );
+    // Said in one go, taken back in one go.
+    await page.getByRole('button', { name: 'Undo' }).click();
+    await page.getByText(`0 of ${String(card.cells.length)} shapes read`).waitFor();
+    expect(complaints).toEqual([]);
+    await close();
+  });
+});
+
+describe('what is no photograph of the card', () => {
+  it('is refused in words, and the next is taken', async () => {
+    const { page, complaints, close } = await workshop.visit({ viewport: phone });
+    const { id, codes } = await putSheet(workshop.base);
+    const [card] = (await storedStudy(workshop.base, id)).cards;
+    if (card === undefined) throw new Error('no card');
+    const { front } = await photograph(card, 7);
+    const svg = Buffer.from('<svg xmlns="http://www.w3.org/2000/svg" width="900" height="900"/>');
+    const bomb = Buffer.from(front);
+    // The size stands in the start of frame; ITU T.81, B.2.2.
+    const frame = bomb.indexOf(Buffer.from([0xff, 0xc0]));
+    bomb.writeUInt16BE(60_000, frame + 5);
+    bomb.writeUInt16BE(60_000, frame + 7);
+    await page.goto(`${workshop.base}/study/${id}/card/${codes[0] ?? ''}/photo`);
+    const refused: readonly (readonly [string, Buffer, RegExp])[] = [
+      ['drawn.png', svg, /drawn\.png is not a photograph/],
+      ['cut.jpg', front.subarray(0, front.length / 2), /cut\.jpg cannot be read to its end/],
+      ['bomb.jpg', bomb, /3600 megapixels, more than the 60/],
+    ];
+    for (const [name, bytes, words] of refused) {
+      await page.getByLabel('Photo of the front').setInputFiles(asFile(name, bytes));
+      await page.getByRole('alert').filter({ hasText: words }).waitFor({ timeout: 60_000 });
+      await page.getByRole('button', { name: 'Other photos' }).click();
+    }
+    await page.getByLabel('Photo of the front').setInputFiles(asFile('front.jpg', front));
+    await saidOnPhoto(page);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+});
