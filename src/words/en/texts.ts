@@ -41,6 +41,7 @@ export * from './screens/orderLink.ts';
 export * from './screens/orderRun.ts';
 export * from './screens/pair.ts';
 export * from './screens/picture.ts';
+export * from './screens/photo.ts';
 export * from './screens/proof.ts';
 export * from './screens/reading.ts';
 export * from './screens/score.ts';

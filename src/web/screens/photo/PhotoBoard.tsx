@@ -1,8 +1,7 @@
 import { useEffect, useRef } from 'react';
 import type { Card, Cell } from '../../../core/card/card.ts';
 import { shapeBoxMm } from '../../../core/card/testShapes.ts';
-import { readingText } from '../../../words/en/screens/reading.ts';
-import { photoText as words } from '../../../words/en/screens/photo.ts';
+import { readingText, photoText as words } from '../../../words/texts.ts';
 import { leastBoardWidth } from '../../parts/reader/leastBoardWidth.ts';
 import { inReadingOrder } from '../../parts/reader/neighbours.ts';
 import { needsLook, type CellToUse } from './cellsToUse.ts';

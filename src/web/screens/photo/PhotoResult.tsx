@@ -3,7 +3,7 @@ import { useLocation } from 'wouter';
 import type { Card } from '../../../core/card/card.ts';
 import type { PhotoRead } from '../../../core/photo/readPhoto.ts';
 import { progress } from '../../../core/reading/progress.ts';
-import { photoText as words } from '../../../words/en/screens/photo.ts';
+import { photoText as words } from '../../../words/texts.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';

@@ -1,6 +1,6 @@
 import type { Grade } from '../../../core/reading/grade.ts';
 import type { PhotoStep } from '../../../core/photo/readPhoto.ts';
-import { counted } from '../figures.ts';
+import { counted } from '../terms/figures.ts';
 import { readingText } from './reading.ts';
 
 /** While a card is read from photographs. */
