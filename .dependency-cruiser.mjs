@@ -130,6 +130,26 @@ export default {
       from: { path: '^src/words/[a-z]{2}/', ...ownFiles },
       to: { path: '^src/words/[^/]+$' },
     },
+    {
+      name: 'parts-see-no-screen',
+      comment:
+        'a part of the page stands on screens and knows none; what the page keeps knows neither',
+      severity: 'error',
+      from: { path: '^src/web/(parts|state|worker)/', ...ownFiles },
+      to: { path: '^src/web/screens/' },
+    },
+    {
+      name: 'state-sees-no-part',
+      severity: 'error',
+      from: { path: '^src/web/(state|worker)/', ...ownFiles },
+      to: { path: '^src/web/parts/' },
+    },
+    {
+      name: 'worker-sees-no-page',
+      severity: 'error',
+      from: { path: '^src/web/worker/', ...ownFiles },
+      to: { path: '^src/web/(state|parts|screens)/' },
+    },
     { name: 'no-circles', severity: 'error', from: {}, to: { circular: true } },
   ],
   options: {

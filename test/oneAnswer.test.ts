@@ -6,7 +6,7 @@ import type { CutStudy, StudyCell } from '../src/core/cutmodel/cutStudy.ts';
 import { answerFrom } from '../src/core/cutmodel/fitStudy.ts';
 import { fitWithEarlier } from '../src/core/study/answerWithEarlier.ts';
 import { seededRandom } from '../src/num/seededRandom.ts';
-import { answerQuestion } from '../src/web/worker/answerQuestion.ts';
+import { modelCalls } from '../src/web/worker/modelCalls.ts';
 import { api } from '../src/wire/api.ts';
 import { someOf } from './everyCase.ts';
 import { plainStudy } from './plainStudy.ts';
@@ -65,11 +65,8 @@ describe('the answer to a study', () => {
   afterAll(() => server.close());
 
   it.each(studies)('is one at every door: %s', async (_, study) => {
-    const reply = answerQuestion(
-      { id: 1, kind: 'fit', study, aim: 'fastest', earlier: [] },
-      () => 0,
-    );
-    const ofPage = reply.kind === 'fit' ? reply.answer.recommended : reply;
+    const asked = { study, aim: 'fastest', earlier: [] } as const;
+    const ofPage = modelCalls.fit(asked, () => undefined).recommended;
     const ofServer = await server.ask(api.calcFit, { body: fileOf(study) });
     const atCommandLine = await modelSums.answerCutStudy(study);
     const ofBench = answerFrom(fitWithEarlier(study, [])).recommended;

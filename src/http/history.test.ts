@@ -13,7 +13,7 @@ import type { Study } from '../core/study/study.ts';
 import { materialRemarks } from '../core/stock/acceptMaterial.ts';
 import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { fitAnswerFile, nextCardFile } from '../formats/answerFile.ts';
-import { answerQuestion } from '../web/worker/answerQuestion.ts';
+import { modelCalls } from '../web/worker/modelCalls.ts';
 import { api } from '../wire/api.ts';
 import { standingOfSheet } from '../core/standing/standingOfSheet.ts';
 import { standingInWords } from '../words/standingInWords.ts';
@@ -96,6 +96,8 @@ describe('what earlier sheets taught', () => {
   });
 });
 
+const noStage = (): void => undefined;
+
 describe('the page and the server', () => {
   beforeEach(workshop);
   const params = { id: 'now' };
@@ -104,12 +106,7 @@ describe('the page and the server', () => {
   it('give the same answer, with the study’s aim and with what earlier sheets taught', async () => {
     const earlier = await earlierOnPage();
     const study = toCutStudy(present);
-    const onPage = answerQuestion(
-      { id: 1, kind: 'fit', study, aim: present.aim, earlier },
-      () => 0,
-    );
-    if (onPage.kind !== 'fit') throw new Error('no answer');
-    const { leansOn, ...answer } = onPage.answer;
+    const { leansOn, ...answer } = modelCalls.fit({ study, aim: present.aim, earlier }, noStage);
     const onServer = await server.ask(api.answerStudy, { params });
     expect(leansOn).toEqual({ cells: 24, sheets: 2, parts: 200, orders: 1 });
     const warnings = [...materialRemarks(present.stock), ...answer.warnings];
@@ -130,11 +127,10 @@ describe('the page and the server', () => {
     const wish = { cellsWanted: 8, settingsAtMost: 4 };
     const earlier = await earlierOnPage();
     const study = toCutStudy(present);
-    const onPage = answerQuestion({ id: 1, kind: 'next-card', study, earlier, ...wish }, () => 0);
-    if (onPage.kind !== 'next-card') throw new Error('no card');
+    const onPage = modelCalls.nextCard({ study, earlier, ...wish }, noStage);
     const onServer = await server.ask(api.proposeNextCard, { params, query: wish });
     const warnings = materialRemarks(study.stock);
-    expect(onServer).toEqual(nextCardFile({ ...onPage.answer, warnings }, problemInWords));
+    expect(onServer).toEqual(nextCardFile({ ...onPage, warnings }, problemInWords));
   });
 
   it('keep in the book what was shown, with earlier sheets or without', async () => {

@@ -1,4 +1,5 @@
 import { QueryClientProvider, type QueryClient } from '@tanstack/react-query';
+import { LetInFirst } from './screens/pair/LetInFirst.tsx';
 import { Screens } from './screens/Screens.tsx';
 import { Shell } from './parts/shell/Shell.tsx';
 import { WorkshopProvider, type Workshop } from './state/workshop.tsx';
@@ -14,7 +15,9 @@ export const App = ({ workshop, cache }: AppProps) => (
   <QueryClientProvider client={cache}>
     <WorkshopProvider value={workshop}>
       <Shell>
-        <Screens />
+        <LetInFirst>
+          <Screens />
+        </LetInFirst>
       </Shell>
     </WorkshopProvider>
   </QueryClientProvider>

@@ -14,7 +14,8 @@ import { hearOfMachine } from './state/hearOfMachine.ts';
 import { fetchAhead } from './state/fetchAhead.ts';
 import { openKeeper } from './state/keeper.ts';
 import { listenLive } from './state/live.ts';
-import { modelThread, startModel } from './state/model.ts';
+import { startModel } from './state/model.ts';
+import { startWorker } from './state/startWorker.ts';
 import { newId } from './state/newId.ts';
 import { sendChange } from './state/sendChange.ts';
 import { loneTab, openTabs } from './state/tabs.ts';
@@ -62,7 +63,7 @@ fetchAhead();
 
 const page = document.getElementById('page');
 if (page === null) throw new Error('index.html has no place for the page');
-const model = startModel(modelThread);
+const model = startModel(startWorker.fit);
 createRoot(page).render(
   <StrictMode>
     <App cache={cache} workshop={{ keeper, model }} />

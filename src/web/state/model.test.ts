@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import { plainStudy } from '../../../test/plainStudy.ts';
-import type { ModelQuestion, ModelReply } from '../worker/messages.ts';
-import { startModel, type FitAsked, type Thread } from './model.ts';
+import type { Asked, QuestionOf, Reply } from '../worker/calls.ts';
+import { startModel } from './model.ts';
+import type { Port } from './thread.ts';
 
-const studyAt = (speedMmPerS: number): FitAsked => ({
+const studyAt = (speedMmPerS: number): QuestionOf<'fit'> => ({
   study: plainStudy({ cells: [{ powerPct: 30, speedMmPerS, grade: 'out' }] }),
   aim: 'fastest',
   earlier: [],
@@ -11,16 +12,18 @@ const studyAt = (speedMmPerS: number): FitAsked => ({
 
 /** A thread that says of each question that it broke, or nothing. */
 const threads = (isBroken: () => boolean) => {
-  const heard: ModelQuestion[] = [];
-  const open = (): Thread => {
-    const thread: Thread = {
-      postMessage: (question) => {
-        heard.push(question);
+  const heard: Asked[] = [];
+  const open = (): Port => {
+    const thread: Port = {
+      postMessage: (asked) => {
+        heard.push(asked);
         if (!isBroken()) return;
-        const data: ModelReply = { id: question.id, kind: 'broke', message: 'it broke' };
+        const data: Reply = { id: asked.id, kind: 'broke', message: 'it broke' };
         queueMicrotask(() => thread.onmessage?.(new MessageEvent('message', { data })));
       },
       onmessage: null,
+      onerror: null,
+      terminate: () => undefined,
     };
     return thread;
   };

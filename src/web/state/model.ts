@@ -1,65 +1,27 @@
-import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
-import type { NextCardAnswer } from '../../core/cutmodel/fitAnswer.ts';
-import type { StudyAnswer } from '../../core/study/answerWithEarlier.ts';
-import type { EarlierSheet } from '../../core/study/earlierSheet.ts';
-import type { Aim } from '../../core/cutmodel/aims.ts';
-import type { ModelQuestion, ModelReply } from '../worker/messages.ts';
+import type { AnswerOf, QuestionOf } from '../worker/calls.ts';
+import { openThread, type Port, type Thread } from './thread.ts';
 
 /** The model on its own thread, asked in promises. */
 export interface Model {
-  readonly fit: (asked: FitAsked) => Promise<StudyAnswer>;
-  readonly nextCard: (asked: NextCardAsked) => Promise<NextCardAnswer>;
+  readonly fit: (asked: QuestionOf<'fit'>) => Promise<AnswerOf<'fit'>>;
+  readonly nextCard: (asked: QuestionOf<'nextCard'>) => Promise<AnswerOf<'nextCard'>>;
   /** Gets the thread ready before it is asked anything. */
   readonly open: () => void;
-}
-
-/** A study with what earlier sheets taught. */
-interface Asked {
-  readonly study: CutStudy;
-  readonly earlier: readonly EarlierSheet[];
-}
-
-export interface FitAsked extends Asked {
-  readonly aim: Aim;
-}
-
-export interface NextCardWish {
-  readonly cellsWanted: number;
-  readonly settingsAtMost: number;
-}
-
-export interface NextCardAsked extends Asked, NextCardWish {}
-
-/** The part of a worker that is used here. */
-export interface Thread {
-  postMessage: (question: ModelQuestion) => void;
-  onmessage: ((event: MessageEvent<ModelReply>) => void) | null;
-  onerror?: ((event: ErrorEvent) => void) | null;
 }
 
 /**
  * The model, on one thread for answers and a second for the next card, so that an answer never waits behind it. Each is
  * opened when it is first needed: until the first view stands, the line has other things to carry.
  */
-export const startModel = (openThread: () => Thread): Model => {
-  let askFit: ReturnType<typeof asking> | undefined;
-  let askNext: ReturnType<typeof asking> | undefined;
+export const startModel = (start: () => Port): Model => {
+  let forFits: Thread | undefined;
+  let forCards: Thread | undefined;
   return {
     open: () => {
-      askFit ??= asking(openThread);
+      forFits ??= openThread(start);
     },
-    fit: askedOnce(async ({ study, earlier, aim }) => {
-      askFit ??= asking(openThread);
-      const reply = await askFit((id) => ({ id, kind: 'fit', study, aim, earlier }));
-      if (reply.kind === 'fit') return reply.answer;
-      throw new Error(reply.kind === 'broke' ? reply.message : 'another question was answered');
-    }),
-    nextCard: askedOnce(async (asked) => {
-      askNext ??= asking(openThread);
-      const reply = await askNext((id) => ({ id, kind: 'next-card', ...asked }));
-      if (reply.kind === 'next-card') return reply.answer;
-      throw new Error(reply.kind === 'broke' ? reply.message : 'another question was answered');
-    }),
+    fit: askedOnce((asked) => (forFits ??= openThread(start)).ask('fit', asked)),
+    nextCard: askedOnce((asked) => (forCards ??= openThread(start)).ask('nextCard', asked)),
   };
 };
 
@@ -80,46 +42,3 @@ const askedOnce = <Q, A>(ask: (question: Q) => Promise<A>): ((question: Q) => Pr
     return answer;
   };
 };
-
-const betweenTriesMs = 2000;
-
-interface Open {
-  readonly question: ModelQuestion;
-  readonly answer: (reply: ModelReply) => void;
-}
-
-/** Pairs replies with questions. */
-const asking = (openThread: () => Thread) => {
-  const open = new Map<number, Open>();
-  let lastId = 0;
-  let thread = start();
-  function start(): Thread {
-    const started = openThread();
-    let hasAnswered = false;
-    started.onmessage = ({ data }) => {
-      hasAnswered = true;
-      open.get(data.id)?.answer(data);
-      open.delete(data.id);
-    };
-    started.onerror = () => {
-      // Its script could not be fetched while the server was away: the questions wait for the next try.
-      if (hasAnswered) return;
-      setTimeout(() => {
-        thread = start();
-        for (const { question } of open.values()) thread.postMessage(question);
-      }, betweenTriesMs);
-    };
-    return started;
-  }
-  return (question: (id: number) => ModelQuestion): Promise<ModelReply> =>
-    new Promise((resolve) => {
-      lastId += 1;
-      const asked = question(lastId);
-      open.set(lastId, { question: asked, answer: resolve });
-      thread.postMessage(asked);
-    });
-};
-
-/** Starts the thread from the built page. */
-export const modelThread = (): Thread =>
-  new Worker(new URL('../worker/model.ts', import.meta.url), { type: 'module', name: 'cut model' });

@@ -7,7 +7,7 @@ import type { StudyAnswer } from '../../core/study/answerWithEarlier.ts';
 import type { Study } from '../../core/study/study.ts';
 import { toCutStudy } from '../../core/study/toCutStudy.ts';
 import { fetchPart } from './fetchPart.ts';
-import type { NextCardWish } from './model.ts';
+import type { NextCardWish } from '../worker/calls.ts';
 import { useEarlier, type Earlier } from './useEarlier.ts';
 import { useWorkshop } from './workshop.tsx';
 

@@ -1,7 +1,7 @@
-import { useCallback, useEffect, useRef, useState } from 'react';
-import type { MotionFit } from '../../core/motion/fitMotion.ts';
+import { useCallback, useState } from 'react';
+import type { MotionFit, TimedJob } from '../../core/motion/fitMotion.ts';
 import type { Outcome } from '../../core/problem.ts';
-import type { MotionQuestion, MotionReply } from '../worker/motionMessages.ts';
+import { useCall } from './useCall.ts';
 
 /** How far the question is. */
 export type MotionFitting =
@@ -11,45 +11,23 @@ export type MotionFitting =
 
 export interface UseMotionFit {
   readonly fitting: MotionFitting;
-  readonly ask: (jobs: MotionQuestion) => void;
+  readonly ask: (jobs: readonly TimedJob[]) => void;
   /** Ends the work under way and takes its answer away. */
   readonly forget: () => void;
 }
 
-/** Works out how a machine moves on a thread of its own, which a newer question ends at once. */
+/** Works out how a machine moves, on a thread of its own. */
 export const useMotionFit = (): UseMotionFit => {
-  const [fitting, setFitting] = useState<MotionFitting>({ at: 'unasked' });
-  const thread = useRef<Worker>(undefined);
-  const end = useCallback((): void => {
-    thread.current?.terminate();
-    thread.current = undefined;
-  }, []);
-  useEffect(() => end, [end]);
-  const ask = useCallback(
-    (jobs: MotionQuestion): void => {
-      end();
-      setFitting({ at: 'working' });
-      const started = motionThread();
-      thread.current = started;
-      started.onmessage = ({ data }: MessageEvent<MotionReply>) => {
-        setFitting(
-          data.kind === 'fitted'
-            ? { at: 'fitted', fit: data.fit }
-            : { at: 'broke', message: data.message },
-        );
-        end();
-      };
-      started.onerror = ({ message }) => setFitting({ at: 'broke', message });
-      started.postMessage(jobs);
-    },
-    [end],
-  );
-  const forget = useCallback((): void => {
-    end();
-    setFitting({ at: 'unasked' });
-  }, [end]);
+  const [jobs, setJobs] = useState<readonly TimedJob[]>();
+  const { answered, broke, isBusy } = useCall('motion', jobs);
+  // The same times asked again are another question.
+  const ask = useCallback((asked: readonly TimedJob[]): void => setJobs([...asked]), []);
+  const forget = useCallback((): void => setJobs(undefined), []);
+  const fitting = ((): MotionFitting => {
+    if (jobs === undefined) return { at: 'unasked' };
+    if (isBusy) return { at: 'working' };
+    if (broke !== undefined) return { at: 'broke', message: broke };
+    return answered === undefined ? { at: 'working' } : { at: 'fitted', fit: answered.answer };
+  })();
   return { fitting, ask, forget };
 };
-
-const motionThread = (): Worker =>
-  new Worker(new URL('../worker/motion.ts', import.meta.url), { type: 'module', name: 'motion' });

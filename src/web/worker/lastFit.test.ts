@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { plainStudy } from '../../../test/plainStudy.ts';
 import { answerWithEarlier, nextCardWithEarlier } from '../../core/study/answerWithEarlier.ts';
-import { answerQuestion } from './answerQuestion.ts';
 import { lastFit } from './lastFit.ts';
+import { modelCalls } from './modelCalls.ts';
 
 const studyAt = (mmPerS: number) =>
   plainStudy({
@@ -13,7 +13,7 @@ const studyAt = (mmPerS: number) =>
     })),
     ask: { powerPct: 30 },
   });
-const now = () => 0;
+const noStage = () => undefined;
 const sizes = [
   { cellsWanted: 8, settingsAtMost: 4 },
   { cellsWanted: 12, settingsAtMost: 6 },
@@ -30,18 +30,13 @@ describe('the last fit of the model’s thread', () => {
   it('says what a fit of its own says, in whatever order it is asked', () => {
     for (const study of [studyAt(16), studyAt(20), studyAt(16)]) {
       for (const wish of sizes) {
-        expect(
-          answerQuestion({ id: 1, kind: 'next-card', study, earlier: [], ...wish }, now),
-        ).toEqual({
-          id: 1,
-          kind: 'next-card',
-          answer: nextCardWithEarlier(study, wish, []),
-          tookMs: 0,
-        });
+        expect(modelCalls.nextCard({ study, earlier: [], ...wish }, noStage)).toEqual(
+          nextCardWithEarlier(study, wish, []),
+        );
       }
-      expect(
-        answerQuestion({ id: 2, kind: 'fit', study, earlier: [], aim: 'fastest' }, now),
-      ).toEqual({ id: 2, kind: 'fit', answer: answerWithEarlier(study, 'fastest', []), tookMs: 0 });
+      expect(modelCalls.fit({ study, earlier: [], aim: 'fastest' }, noStage)).toEqual(
+        answerWithEarlier(study, 'fastest', []),
+      );
     }
   });
 });

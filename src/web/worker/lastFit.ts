@@ -1,7 +1,7 @@
 import { settledFit, type SettledFit } from '../../core/study/answerWithEarlier.ts';
-import type { ModelQuestion } from './messages.ts';
+import type { QuestionOf } from './calls.ts';
 
-type Asked = Pick<ModelQuestion, 'study' | 'earlier'>;
+type Asked = Pick<QuestionOf<'fit'>, 'study' | 'earlier'>;
 
 let last: { readonly asked: string; readonly settled: SettledFit } | undefined;
 

@@ -1,9 +1,4 @@
-/// <reference lib="webworker" />
-import type { MotionQuestion } from './motionMessages.ts';
-import { answerMotion } from './answerMotion.ts';
+import { fitMotion } from '../../core/motion/fitMotion.ts';
+import { serveCalls } from './serveCalls.ts';
 
-declare const self: DedicatedWorkerGlobalScope;
-
-self.addEventListener('message', ({ data }: MessageEvent<MotionQuestion>) =>
-  self.postMessage(answerMotion(data)),
-);
+serveCalls({ motion: (jobs) => fitMotion(jobs) });

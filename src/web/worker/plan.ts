@@ -1,9 +1,4 @@
-/// <reference lib="webworker" />
-import { answerPlan } from './answerPlan.ts';
-import type { PlanQuestion } from './planMessages.ts';
+import { planOrder } from '../../app/sums/planOrder.ts';
+import { serveCalls } from './serveCalls.ts';
 
-declare const self: DedicatedWorkerGlobalScope;
-
-self.addEventListener('message', ({ data }: MessageEvent<PlanQuestion>) =>
-  self.postMessage(answerPlan(data)),
-);
+serveCalls({ plan: (question) => planOrder(question) });

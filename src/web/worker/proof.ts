@@ -1,9 +1,13 @@
-/// <reference lib="webworker" />
-import type { ProofQuestion } from './proofMessages.ts';
-import { proveQuestion } from './proveQuestion.ts';
+import { proveOnDrawing } from '../../app/drawing/proveOnDrawing.ts';
+import { done } from '../../core/problem.ts';
+import { paintPicture } from './paintPicture.ts';
+import { serveCalls } from './serveCalls.ts';
 
-declare const self: DedicatedWorkerGlobalScope;
-
-self.addEventListener('message', ({ data }: MessageEvent<ProofQuestion>) =>
-  proveQuestion(data, (reply) => self.postMessage(reply)),
-);
+serveCalls({
+  prove: (drawing, tell) => {
+    const proof = proveOnDrawing(drawing, tell);
+    if (!proof.ok) return proof;
+    const { picture, ...rest } = proof.value;
+    return done({ ...rest, picture: paintPicture(picture) });
+  },
+});

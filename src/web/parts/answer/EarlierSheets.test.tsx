@@ -8,12 +8,14 @@ import { earlierSheetsOf, type EarlierSheet } from '../../../core/study/earlierS
 import type { Study } from '../../../core/study/study.ts';
 import { openKeeper } from '../../state/keeper.ts';
 import { loneTab } from '../../state/tabs.ts';
-import { startModel, type Thread } from '../../state/model.ts';
+import { startModel } from '../../state/model.ts';
+import type { Port } from '../../state/thread.ts';
 import { useAnswer } from '../../state/useAnswer.ts';
 import { leaveEarlierOut } from '../../state/useEarlier.ts';
 import { WorkshopProvider } from '../../state/workshop.tsx';
-import { answerQuestion } from '../../worker/answerQuestion.ts';
-import type { ModelQuestion } from '../../worker/messages.ts';
+import { answerCalls } from '../../worker/answerCalls.ts';
+import type { QuestionOf } from '../../worker/calls.ts';
+import { modelCalls } from '../../worker/modelCalls.ts';
 import { ModelDetails } from './ModelDetails.tsx';
 
 const readStudy = (id: string, code: string, seed: number): Study => {
@@ -26,15 +28,19 @@ const earlier = [1, 2].flatMap((n) =>
 );
 
 /** The model on this very thread; what it was asked is noted. */
-const questions: ModelQuestion[] = [];
-const thread = (): Thread => {
-  const own: Thread = {
+const questions: QuestionOf<'fit'>[] = [];
+const answer = answerCalls(modelCalls);
+const thread = (): Port => {
+  const own: Port = {
     onmessage: null,
-    postMessage: (question) => {
-      questions.push(question);
-      const data = answerQuestion(question, () => 0);
-      setTimeout(() => own.onmessage?.(new MessageEvent('message', { data })), 0);
+    onerror: null,
+    postMessage: (asked) => {
+      questions.push(asked.question as QuestionOf<'fit'>);
+      answer(asked, (data) =>
+        setTimeout(() => own.onmessage?.(new MessageEvent('message', { data })), 0),
+      );
     },
+    terminate: () => undefined,
   };
   return own;
 };

@@ -12,7 +12,7 @@ import { toCutStudy } from '../../../core/study/toCutStudy.ts';
 import { keptAssumptions } from '../../state/costAssumptions.ts';
 import { problemInWords } from '../../state/inWords.ts';
 import type { Earlier } from '../../state/useEarlier.ts';
-import { useOrder } from '../../state/useOrder.ts';
+import { useCall } from '../../state/useCall.ts';
 import { Cautions } from '../cautions/Cautions.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';
 import { readOrderParts } from '../quantity/readers.ts';
@@ -49,7 +49,7 @@ const OrderPart = ({ study, recommended, speedMmPerS, earlier }: OrderPartProps)
     }),
     [study, sheets, parts, partsPerSheet, powerPct, speedMmPerS, passes],
   );
-  const { reply, isBusy } = useOrder(question);
+  const { answered, broke, isBusy } = useCall('order', question);
   const count = (value: number, label: string, set: (value: number) => void) => (
     <QuantityField
       label={label}
@@ -67,19 +67,19 @@ const OrderPart = ({ study, recommended, speedMmPerS, earlier }: OrderPartProps)
         {count(parts, words.parts, setParts)}
         {count(partsPerSheet, words.perSheet, setPartsPerSheet)}
       </div>
-      {reply === undefined ? (
+      {broke !== undefined ? (
+        <p>{words.broke(broke)}</p>
+      ) : answered === undefined ? (
         <p>{words.calculating}</p>
-      ) : reply.kind === 'broke' ? (
-        <p>{words.broke(reply.message)}</p>
-      ) : reply.answer.ok ? (
+      ) : answered.answer.ok ? (
         <OrderSays
-          answer={reply.answer.value}
+          answer={answered.answer.value}
           study={study}
           air={recommended.air}
           passes={passes}
         />
       ) : (
-        <p>{problemInWords(reply.answer.problem).message}</p>
+        <p>{problemInWords(answered.answer.problem).message}</p>
       )}
     </div>
   );

@@ -2,7 +2,6 @@ import type { ReactNode } from 'react';
 import { Link, useRoute } from 'wouter';
 import { shellText as words } from '../../../words/texts.ts';
 import { SendingSign } from './SendingSign.tsx';
-import { LetInFirst } from './LetInFirst.tsx';
 import { Troubles } from './Troubles.tsx';
 import { pages } from '../../state/pages.ts';
 import './shell.css';
@@ -31,7 +30,7 @@ export const Shell = ({ children }: { readonly children: ReactNode }) => (
     </header>
     <main id="main" tabIndex={-1}>
       <Troubles />
-      <LetInFirst>{children}</LetInFirst>
+      {children}
     </main>
   </div>
 );

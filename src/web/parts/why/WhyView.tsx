@@ -18,17 +18,17 @@ export interface WhyViewProps {
 
 /** What carries an answer and what would change it: a picture, sentences, and the figures one click below. */
 const WhyView = ({ study, earlier }: WhyViewProps) => {
-  const { explained, isBehind, broke } = useWhy(study, earlier);
+  const { answered, isBusy, broke } = useWhy(study, earlier);
   if (broke !== undefined)
     return (
       <Notice tone="stop">
         <p>{words.broke(broke)}</p>
       </Notice>
     );
-  if (explained === undefined) return <p>{words.calculating}</p>;
+  if (answered === undefined) return <p>{words.calculating}</p>;
   return (
-    <div className={isBehind ? 'why why-behind' : 'why'} aria-busy={isBehind}>
-      <Explained {...explained} />
+    <div className={isBusy ? 'why why-behind' : 'why'} aria-busy={isBusy}>
+      <Explained {...answered.answer} />
       <p className="small">
         <a
           href={`/api/studies/${encodeURIComponent(study.id)}/reasoning.pdf?earlierSheets=${earlierSheetsFor(study.id)}`}

@@ -7,7 +7,7 @@ import { ActionLink } from '../../parts/action/Action.tsx';
 import { Invented } from '../../parts/invented/Invented.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { useHome } from '../../state/queries.ts';
-import { useComparison } from '../../state/useComparison.ts';
+import { useCall } from '../../state/useCall.ts';
 import { useDraft } from '../../state/useDraft.ts';
 import { useStudy } from '../../state/workshop.tsx';
 import { CompareSays } from './CompareSays.tsx';
@@ -68,7 +68,8 @@ const Compare = ({ study }: { readonly study: Study }) => {
     [studies, wish],
   );
   const question = two?.ok === true ? two.value : undefined;
-  const { comparison, isBusy, broke } = useComparison(question);
+  const { answered, isBusy, broke } = useCall('compare', question);
+  const comparison = question === undefined || broke !== undefined ? undefined : answered?.answer;
   return (
     <>
       <Invented is={studies.some(({ isExample }) => isExample)} />

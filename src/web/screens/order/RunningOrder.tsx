@@ -22,7 +22,7 @@ import { Section, useDocumentTitle } from '../../parts/page/Page.tsx';
 import { newId } from '../../state/newId.ts';
 import { useDraft } from '../../state/useDraft.ts';
 import { useEarlier } from '../../state/useEarlier.ts';
-import { usePlan } from '../../state/usePlan.ts';
+import { useCall } from '../../state/useCall.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
 import { CarriedOver } from './CarriedOver.tsx';
 import { ClimbPicture } from './ClimbPicture.tsx';
@@ -53,9 +53,9 @@ export const RunningOrder = ({ study, order }: RunningOrderProps) => {
         : { study: studyOfOrder(study, order), wish: planWishOf(order, soFar), earlier },
     [isDone, state, study, order, soFar, earlier],
   );
-  const { reply, isBusy } = usePlan(question);
+  const { answered, broke, isBusy } = useCall('plan', question);
   const promise = { ...promiseOf(study), partLengthMm: order.partLengthMm };
-  const planned = reply?.kind === 'planned' ? reply.planned : undefined;
+  const planned = question === undefined || broke !== undefined ? undefined : answered?.answer;
   const plan = planned?.ok === true && !isBusy ? planned.value.plan : undefined;
   const last = sheets.at(-1);
   const verdict = sheetVerdict(promise, sheets);
@@ -124,9 +124,9 @@ export const RunningOrder = ({ study, order }: RunningOrderProps) => {
           <Done study={study} order={order} />
         ) : (
           <>
-            {reply?.kind === 'broke' ? (
+            {question !== undefined && broke !== undefined ? (
               <Notice tone="stop">
-                <p>{words.broke(reply.message)}</p>
+                <p>{words.broke(broke)}</p>
               </Notice>
             ) : planned?.ok === false ? (
               <ProblemNotice problem={planned.problem} tone="stop" />

@@ -123,9 +123,9 @@ const Prove = ({ study, kept, back }: ProveProps) => {
     [drawing, key, study, sheets, leaveOut],
   );
   const { stage, proven, isStopped, broke, stop, again } = useProof(question);
-  const proof = proven?.proof;
+  const proof = proven?.answer;
   // While another drawing is worked on, what stands there is of the one before, and is called so.
-  const isOfThis = proven !== undefined && proven.of.text === drawing?.text;
+  const isOfThis = proven !== undefined && proven.to.text === drawing?.text;
   const changeStart = (startMmPerS: number | undefined): void => {
     keeper.make({
       kind: 'describe-machine',
@@ -192,8 +192,8 @@ const Prove = ({ study, kept, back }: ProveProps) => {
         <Notice tone="care">
           <p>
             {words.stopped(drawing.name)}{' '}
-            {proven?.proof.ok === true
-              ? words.stoppedShows(proven.of.name, proven.proof.value.setting)
+            {proven?.answer.ok === true
+              ? words.stoppedShows(proven.to.name, proven.answer.value.setting)
               : ''}
           </p>
           <div className="actions">
@@ -203,10 +203,10 @@ const Prove = ({ study, kept, back }: ProveProps) => {
       ) : null}
       {proven === undefined || proof === undefined || drawing === undefined ? null : proof.ok ? (
         <ProofResult
-          name={proven.of.name}
+          name={proven.to.name}
           proof={proof.value}
           isBehind={stage !== undefined || isStopped}
-          leaveOut={isOfThis ? leaveOut : proven.of.leaveOut}
+          leaveOut={isOfThis ? leaveOut : proven.to.leaveOut}
           onCut={isOfThis ? (next) => change({ leaveOut: next }) : undefined}
           promisedMm={partLengthOf(study)}
           onLength={tellLength}

@@ -2,11 +2,11 @@ import { lazy, type ReactNode } from 'react';
 import { shellText as words } from '../../../words/texts.ts';
 import { fetchPart } from '../../state/fetchPart.ts';
 import { useKeeperState } from '../../state/workshop.tsx';
-import { Fetched } from '../fetched/Fetched.tsx';
+import { Fetched } from '../../parts/fetched/Fetched.tsx';
 
 const PairScreen = lazy(() =>
   fetchPart(async () => ({
-    default: (await import('../../screens/pair/PairScreen.tsx')).PairScreen,
+    default: (await import('./PairScreen.tsx')).PairScreen,
   })),
 );
 

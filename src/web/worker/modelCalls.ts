@@ -1,0 +1,11 @@
+import { nextCardFrom } from '../../core/cutmodel/nextCard.ts';
+import { answerOn } from '../../core/study/answerWithEarlier.ts';
+import type { Answers } from './answerCalls.ts';
+import { lastFit } from './lastFit.ts';
+
+/** What the model's thread answers: both from one fit. */
+export const modelCalls: Answers<'fit' | 'nextCard'> = {
+  fit: (asked) => answerOn(lastFit(asked), asked.aim),
+  nextCard: ({ cellsWanted, settingsAtMost, ...asked }) =>
+    nextCardFrom(lastFit(asked).found, { cellsWanted, settingsAtMost }),
+};
