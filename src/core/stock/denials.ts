@@ -8,7 +8,9 @@ export const denialsBefore: ReadonlySet<string> = new Set(
   listed(`
     no, non, not, without, zero, free of, free from, ohne, kein, keine, nicht, sans, pas de, sin, libre de, exento de,
     senza, privo di, priva di, sem, livre de, isento de, zonder, geen, vrij van, bez, nie, wolny od, без, не, 无, 非, 不含,
-    無, ノン, 不使用
+    無, ノン, 不使用,
+    instead of, rather than, in place of, statt, anstatt, anstelle von, au lieu de, en lugar de, en vez de, invece di,
+    al posto di, em vez de, in plaats van, zamiast, вместо
   `),
 );
 

@@ -4,6 +4,7 @@ import { judgeMaterial } from './judgeMaterial.ts';
 import { findMaterial, materialClasses } from './materials.ts';
 import { judgedMaterials } from './materialsToRefuse.ts';
 import { materialWords } from './materialWords.ts';
+import { otherLanguages } from './names/otherLanguages.ts';
 
 const decision = (text: string) => judgeMaterial(text).decision;
 const entryOf = (text: string) => {
@@ -173,6 +174,13 @@ describe('judging a material by its name', () => {
 });
 
 describe('names in the languages of those who use it', () => {
+  it('have their stars at an end, where they are read: one amid a name would find nothing', () => {
+    const names = otherLanguages.flatMap((named) =>
+      Object.values(named).flatMap((listed) => listed.split(',').map((name) => name.trim())),
+    );
+    expect(names.filter((name) => /[^ ]\*.|.\*[^ ]/.test(name))).toEqual([]);
+  });
+
   // From memory; the decisions are those of the list.
   const refused: Readonly<Record<string, readonly string[]>> = {
     'PVC (polyvinyl chloride)': [
@@ -211,6 +219,14 @@ describe('names in the languages of those who use it', () => {
       '合成皮革',
       'ＰＶＣ',
       'фейк ПВХ-панель',
+      'płyta PCV',
+      'Forexplatte 5 mm',
+      'eco-leather',
+      'cuoio sintetico',
+      'piel vegana',
+      'eko deri',
+      '皮革(人造)',
+      '氯乙烯板',
     ],
     ABS: ['ABS-Kunststoff', 'АБС-пластик', 'plastique ABS', 'ABS樹脂', 'ABS塑料'],
     'Polycarbonate over 1 mm': [
@@ -249,6 +265,7 @@ describe('names in the languages of those who use it', () => {
       '泡沫板',
       '发泡聚苯乙烯',
       '発泡スチロール',
+      'KT板',
       'foam board',
     ],
     'Solid polystyrene': [
@@ -276,6 +293,10 @@ describe('names in the languages of those who use it', () => {
       'karbon fiber levha',
       '碳纤维板',
       'カーボンファイバー',
+      'カーボン 2mm',
+      'Carbonplatte',
+      'Carbon-Platte',
+      'carbon sheet 1 mm',
     ],
     'Epoxy and glass-fibre laminate': [
       'GFK',
@@ -295,6 +316,8 @@ describe('names in the languages of those who use it', () => {
       '环氧树脂',
       'ガラス繊維',
       'エポキシ',
+      'FRP',
+      'ガラエポ基板',
     ],
     'Chromium-tanned leather': [
       'Chromleder',
@@ -307,6 +330,9 @@ describe('names in the languages of those who use it', () => {
       'krom deri',
       '铬鞣皮',
       'クロムなめし革',
+      'skóra garbowana chromem',
+      'cuir au chrome',
+      'wet-blue',
     ],
     'Galvanised or zinc-plated metal': [
       'verzinktes Blech',
@@ -320,6 +346,8 @@ describe('names in the languages of those who use it', () => {
       'galvanizli sac',
       '镀锌板',
       '亜鉛めっき鋼板',
+      'оцинковка 0,5',
+      'ocynk',
       'coated metal sheet',
     ],
   };
@@ -357,6 +385,10 @@ describe('names in the languages of those who use it', () => {
     ['без ПВХ', 'material-unknown'],
     ['非PVC', 'material-unknown'],
     ['PVCフリー', 'material-unknown'],
+    // Chalk held together by polyethylene.
+    ['stone paper', 'material-which-plastic'],
+    ['Steinpapier', 'material-which-plastic'],
+    ['石头纸', 'material-which-plastic'],
   ])('asks about %s', (name, code) => {
     const judged = judgeMaterial(name);
     expect(judged.decision).toBe('unknown');
@@ -378,6 +410,14 @@ describe('names in the languages of those who use it', () => {
     ['桦木胶合板', 'plywood'],
     ['シナ合板', 'plywood'],
     ['Acrylglas XT', 'acrylic'],
+    ['pleksiglas', 'acrylic'],
+    ['copper-coloured acrylic', 'acrylic'],
+    ['Acryl stahlblau', 'acrylic'],
+    ['Acryl, messingfarben', 'acrylic'],
+    ['Acryl statt PVC', 'acrylic'],
+    ['acrylic instead of polycarbonate', 'acrylic'],
+    ['акрил вместо ПВХ', 'acrylic'],
+    ['カーボン紙', 'paper'],
     ['Plexiglas klar', 'acrylic'],
     ['оргстекло', 'acrylic'],
     ['亚克力板', 'acrylic'],

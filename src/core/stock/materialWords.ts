@@ -8,7 +8,7 @@ import { wordList, type Term } from './wordList.ts';
  */
 export const materialWords: Readonly<Record<JudgedMaterialName, readonly Term[]>> = {
   'PVC (polyvinyl chloride)': wordList(`
-    pvc, pvc foam, pvc foam board, upvc, pvc-u, cpvc, polyvinyl, polyvinyl chloride, vinyl, vinil, vynil, vynyl, faux
+    eco leather, ecoleather, trovicel, celtec, komacel, pvc, pvc foam, pvc foam board, upvc, pvc-u, cpvc, polyvinyl, polyvinyl chloride, vinyl, vinil, vynil, vynyl, faux
     leather, fake leather, pleather, artificial leather, synthetic leather, imitation
     leather, vegan leather, leatherette, skai, foamex, forex, sintra, komatex, palight
   `),
@@ -35,17 +35,19 @@ export const materialWords: Readonly<Record<JudgedMaterialName, readonly Term[]>
     polystyrene foam, styrene foam, eps, xps, styrofoam, expanded polystyrene, extruded
     polystyrene, foam core, foam core board, foamcore, foamboard, foam board, depron, kapa
   `),
-  'Solid polystyrene': wordList(`polystyrene, hips, styrene, stirene, styrene sheet, ps sheet`),
+  'Solid polystyrene': wordList(
+    `styrene acrylonitrile, polystyrene, hips, styrene, stirene, styrene sheet, ps sheet`,
+  ),
   'Polypropylene foam': wordList(`polypropylene foam, pp foam, epp`),
   'Polyurethane foam, rubber or resin': wordList(`
     polyurethane, polyurethan, pu, pur, pu foam, pu leather, pu rubber, tpu, urethane
   `),
   'Epoxy and glass-fibre laminate': wordList(`
-    epoxy, epoxi, glass fibre, glass fiber, fibreglass, fiberglass, grp, gfrp, fr4, g10,
+    frp, epoxy, epoxi, glass fibre, glass fiber, fibreglass, fiberglass, grp, gfrp, fr4, g10,
     circuit board, pcb, cast resin, resin, polyester resin, glass filled
   `),
   'Carbon-fibre composite': wordList(`
-    carbon fibre, carbon fiber, carbon composite, cfrp, cfk, carbonfibre, carbonfiber
+    carbon plate, carbon sheet, carbon panel, prepreg, carbon fibre, carbon fiber, carbon composite, cfrp, cfk, carbonfibre, carbonfiber
   `),
   'Aramid fibre': wordList(`aramid, kevlar, nomex, twaron, aromatic polyamide`),
   'Nylon / polyamide and other artificial fibre': wordList(`
@@ -53,7 +55,7 @@ export const materialWords: Readonly<Record<JudgedMaterialName, readonly Term[]>
     acetate cloth, artificial fibre, synthetic fibre, cordura
   `),
   'Chromium-tanned leather': wordList(`
-    chrome leather, chromium leather, chrome tanned, chromium tanned, chrome tan, chrome
+    wet blue, wet blue leather, chrome leather, chromium leather, chrome tanned, chromium tanned, chrome tan, chrome
     tanned leather, chromium tanned leather, upholstery leather, soft leather, nappa,
     garment leather
   `),
@@ -84,7 +86,7 @@ export const materialWords: Readonly<Record<JudgedMaterialName, readonly Term[]>
     galvanised, galvanized, galvanised steel, galvanized steel, coated steel, zinc, zinc plated, zinc coated
   `),
   'Bare metal': wordList(`
-    metal, sheet metal, aluminium, aluminum, brass, copper, steel, mild steel, stainless,
+    alucobond, aluminium composite, aluminum composite, metal, sheet metal, aluminium, aluminum, brass, copper, steel, mild steel, stainless,
     stainless steel, titanium, bronze, iron, tinplate, pewter, dibond
   `),
   'Celluloid / cellulose nitrate': wordList(`
@@ -136,7 +138,8 @@ export const materialWords: Readonly<Record<JudgedMaterialName, readonly Term[]>
 export const innocentWords: readonly Term[] = wordList(`
   heat treated, thermally treated, thermo treated, thermally modified, copper beech, metal
   effect, metal look, metallic look, carbon paper, glass clear, glass look, glass effect, iron
-  wood, brass effect, copper effect, steel effect, rubber wood, pet tag, pet tags
+  wood, brass effect, copper effect, steel effect, rubber wood, pet tag, pet tags, copper coloured, copper colored, brass coloured, brass colored,
+  bronze coloured, bronze colored, pewter coloured, pewter colored
 `);
 
 /** A phenolic glue line does not make plywood a phenolic board: these entries stand back where plywood is named. */

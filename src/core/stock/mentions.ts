@@ -139,12 +139,16 @@ const hitsOf = <K>(typed: readonly string[], dictionary: Dictionary<K>): readonl
       length: joined.length - offset,
       exact: true,
     });
-  if (typed.length === 1) {
-    for (let offset = 0; offset < joined.length; offset += 1)
-      for (let length = 1; length <= joined.length - offset; length += 1)
-        for (const entry of dictionary.within.get(joined.slice(offset, offset + length)) ?? [])
-          hits.push({ entry, offset, length, exact: entry.term.fits === 'within' });
-  }
+  // What lies anywhere must reach from the first word into the last: “皮革(人造)”, “KT板”, where two scripts meet.
+  for (let offset = 0; offset < first.length; offset += 1)
+    for (let end = joined.length - last.length + 1; end <= joined.length; end += 1)
+      for (const entry of dictionary.within.get(joined.slice(offset, Math.max(offset, end))) ?? [])
+        hits.push({
+          entry,
+          offset,
+          length: end - offset,
+          exact: entry.term.fits === 'within',
+        });
   if (joined.length >= leastLettersForSlip)
     for (const entry of dictionary.long.get(joined.slice(0, 1)) ?? [])
       if (isSlip(joined, entry.term.joined)) hits.push({ entry, ...all, exact: false });
@@ -166,11 +170,11 @@ const isDenied = (words: readonly string[], { from, to, offset, length }: Span):
   const joined = words.slice(from, to).join('');
   const before = joined.slice(0, offset);
   const after = joined.slice(offset + length);
-  const pair = `${words[from - 2] ?? ''} ${words[from - 1] ?? ''}`;
+  const justBefore = (count: number): string =>
+    words.slice(Math.max(0, from - count), from).join(' ');
   return (
     denialsAfter.some((denial) => after.startsWith(denial) || words[to] === denial) ||
     denialBefore.some((denial) => before.endsWith(denial)) ||
-    denialsBefore.has(words[from - 1] ?? '') ||
-    denialsBefore.has(pair)
+    [1, 2, 3].some((count) => denialsBefore.has(justBefore(count)))
   );
 };

@@ -48,7 +48,7 @@ export const openQuestions: readonly AskedAbout[] = [
     code: 'material-which-plastic',
     words: wordList(`
       plastic, plastics, plastic sheet, polymer, thermoplastic, pet, petg, pe, ldpe,
-      polyethylene, polythene, mylar, film, plastic film
+      polyethylene, polythene, mylar, film, plastic film, stone paper, mineral paper
     `),
     settledBy: ['Acrylic', 'Mirror-backed acrylic'],
     settledByWords: [],

@@ -30,7 +30,7 @@ export const dutchNames: MaterialNames = {
   'Polyester or polyethylene sheet and cloth': `polyethyleen`,
   'material-which-leather': `leer, leder, suede`,
   'material-which-cloth': `stof, textiel, weefsel`,
-  'material-which-plastic': `kunststof*, plastic plaat`,
+  'material-which-plastic': `steenpapier, kunststof*, plastic plaat`,
   'material-which-felt': `synthetisch vilt, kunstvilt, acrylvilt, hobbyvilt`,
   'material-which-layers': `gelamineerd*, geplastificeerd*, laminaat`,
   hardwood: `hout, massief hout, eiken, eikenhout, beuken, beukenhout, noten, notenhout, esdoorn, berken, berkenhout, populier*, linden, kersen`,

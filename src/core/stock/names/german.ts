@@ -2,7 +2,7 @@ import type { MaterialNames } from './materialNames.ts';
 
 /** What materials are called in German. From memory, unconfirmed. */
 export const germanNames: MaterialNames = {
-  'PVC (polyvinyl chloride)': `polyvinylchlorid*, hart pvc, hartpvc, weichpvc, vinylfolie*, kunstleder*, lederimitat*, kunstledern*`,
+  'PVC (polyvinyl chloride)': `forexplatte*, hartschaumplatte pvc, polyvinylchlorid*, hart pvc, hartpvc, weichpvc, vinylfolie*, kunstleder*, lederimitat*, kunstledern*`,
   'Unidentified clear or coloured plastic sheet': `schaumstoff*, *schaumstoff, *schaum, moosgummi*`,
   'PVDC, chlorinated PE, chlorinated rubber, neoprene': `neopren*, chlorkautschuk*, chloropren*`,
   'PTFE and other fluoropolymers': `polytetrafluorethylen*, fluorpolymer*, fluorkunststoff*`,
@@ -13,7 +13,7 @@ export const germanNames: MaterialNames = {
   'Solid polystyrene': `polystyrol*, polystyren`,
   'Polyurethane foam, rubber or resin': `polyurethanschaum*, pu schaum*`,
   'Epoxy and glass-fibre laminate': `glasfaser*, gfk, gfk platte*, epoxid*, epoxyd*, epoxidharz*, giessharz*, kunstharz*, leiterplatte*, platine*`,
-  'Carbon-fibre composite': `kohlefaser*, kohlenstofffaser*, carbonfaser*, karbonfaser*, cfk platte*`,
+  'Carbon-fibre composite': `carbonplatte*, carbon platte*, karbonplatte*, carbonlaminat*, kohlefaser*, kohlenstofffaser*, carbonfaser*, karbonfaser*, cfk platte*`,
   'Nylon / polyamide and other artificial fibre': `kunstfaser*, polyamid*, nylonstoff*, chemiefaser*`,
   'Chromium-tanned leather': `chromleder*, chromgegerbt*, polsterleder*, nappaleder*`,
   'Preservative-treated wood (CCA and others)': `kesseldruckimpraegniert*, kesseldruckimpragniert*, impragniert*, druckimpragniert*`,
@@ -32,7 +32,7 @@ export const germanNames: MaterialNames = {
   'Polyester or polyethylene sheet and cloth': `polyesterfilz*, polyethylen*, polyester*`,
   'material-which-leather': `leder, leder*, *leder, wildleder*`,
   'material-which-cloth': `stoff, *stoffe, gewebe, textil*`,
-  'material-which-plastic': `kunststoff*, *kunststoff, plastik*, plaste`,
+  'material-which-plastic': `steinpapier*, kunststoff*, *kunststoff, plastik*, plaste`,
   'material-which-felt': `kunstfaserfilz*, synthetikfilz*, acrylfilz*, bastelfilz*`,
   'material-which-layers': `laminiert*, kaschiert*, folierte*, foliert*, kunststoffbeschichtet*`,
   hardwood: `holz, massivholz*, laubholz*, eiche*, buche*, ahorn*, esche, erle, nussbaum*, kirsche, kirschbaum*, linde, lindenholz*, birke*, pappel*`,
@@ -45,4 +45,5 @@ export const germanNames: MaterialNames = {
   bamboo: `bambus*`,
   mdf: `faserplatte*, mitteldichte faserplatte`,
   hardboard: `hartfaser*`,
+  innocent: `stahlblau*, stahlgrau*, kupferfarb*, messingfarb*, bronzefarb*`,
 };

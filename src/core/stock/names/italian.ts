@@ -2,7 +2,7 @@ import type { MaterialNames } from './materialNames.ts';
 
 /** What materials are called in Italian. From memory, unconfirmed. */
 export const italianNames: MaterialNames = {
-  'PVC (polyvinyl chloride)': `cloruro di polivinile, polivinilcloruro, vinile, vinilico, ecopelle, similpelle, finta pelle, pelle sintetica, pelle artificiale, pelle vegana`,
+  'PVC (polyvinyl chloride)': `cuoio sintetico, pelle ecologica, cloruro di polivinile, polivinilcloruro, vinile, vinilico, ecopelle, similpelle, finta pelle, pelle sintetica, pelle artificiale, pelle vegana`,
   'Unidentified clear or coloured plastic sheet': `schiuma, gommapiuma, gomma eva`,
   'PVDC, chlorinated PE, chlorinated rubber, neoprene': `neoprene, gomma clorurata`,
   'PTFE and other fluoropolymers': `politetrafluoroetilene`,
@@ -30,7 +30,7 @@ export const italianNames: MaterialNames = {
   'Polyester or polyethylene sheet and cloth': `poliestere, polietilene`,
   'material-which-leather': `pelle, cuoio, camoscio`,
   'material-which-cloth': `tessuto, stoffa, tela`,
-  'material-which-plastic': `plastica, materiale plastico, plastiche`,
+  'material-which-plastic': `carta di pietra, plastica, materiale plastico, plastiche`,
   'material-which-felt': `feltro sintetico, pannolenci, feltro acrilico`,
   'material-which-layers': `carta laminata, laminato, plastificato, carta plastificata, plastificata, laminata`,
   hardwood: `legno, legno massello, quercia, rovere, faggio, noce, acero, frassino, betulla, pioppo, tiglio, ciliegio`,

@@ -30,7 +30,7 @@ export const portugueseNames: MaterialNames = {
   'Polyester or polyethylene sheet and cloth': `poliester, polietileno`,
   'material-which-leather': `couro, camurca, pele`,
   'material-which-cloth': `tecido, pano`,
-  'material-which-plastic': `plastico, material plastico`,
+  'material-which-plastic': `papel pedra, papel de pedra, plastico, material plastico`,
   'material-which-felt': `feltro sintetico, feltro acrilico`,
   'material-which-layers': `papel laminado, laminado, plastificado, papel plastificado, laminada`,
   hardwood: `madeira, madeira macica, carvalho, faia, nogueira, freixo, betula, choupo, tilia, cerejeira`,

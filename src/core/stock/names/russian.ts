@@ -2,7 +2,7 @@ import type { MaterialNames } from './materialNames.ts';
 
 /** What materials are called in Russian. From memory, unconfirmed. */
 export const russianNames: MaterialNames = {
-  'PVC (polyvinyl chloride)': `пвх, поливинилхлорид*, винил*, виниловая пленка, искусственн* кож*, искусственная кожа, искусственной кожи, кожзам*, экокож*, дерматин*, кожзаменител*`,
+  'PVC (polyvinyl chloride)': `пвх, поливинилхлорид*, винил*, виниловая пленка, искусственная кожа, искусственной кожи, искусственную кожу, кожзам*, экокож*, дерматин*, кожзаменител*`,
   'Unidentified clear or coloured plastic sheet': `пенк*, пеноматериал*, вспененн*, эва`,
   'PVDC, chlorinated PE, chlorinated rubber, neoprene': `неопрен*, хлоркаучук*`,
   'PTFE and other fluoropolymers': `политетрафторэтилен*, тефлон*, фторопласт*, птфэ`,
@@ -18,8 +18,8 @@ export const russianNames: MaterialNames = {
   'Chromium-tanned leather': `хромовая кожа, хромового дубления, кожа хромового дубления`,
   'Preservative-treated wood (CCA and others)': `пропитанная древесина, антисептированн*, импрегнированн*`,
   'Painted, powder-coated or lead-painted stock': `окрашенн*, крашен*, лакированн*`,
-  'Galvanised or zinc-plated metal': `оцинкован*, цинк*, металл с покрытием, окрашенный металл`,
-  'Bare metal': `металл*, сталь, стали, стальн*, латун*, медь, меди, алюмини*, железо, жесть, бронза, нержавейк*`,
+  'Galvanised or zinc-plated metal': `оцинковка, оцинковки, оцинковку, оцинковкой, профнастил*, профлист*, оцинкован*, цинк*, металл с покрытием, окрашенный металл`,
+  'Bare metal': `алюкобонд*, алюминиевая композитная панель, акп, металл*, сталь, стали, стальн*, латун*, медь, меди, алюмини*, железо, жесть, бронза, нержавейк*`,
   'Rubber and elastomers of unknown type': `резин*, каучук*, силикон*`,
   'Glass and quartz': `стекло, стекла, стеклянн*, кварц*`,
   'Halogenated or fire-retarded sheet': `огнестойк*, негорюч*`,
@@ -32,7 +32,7 @@ export const russianNames: MaterialNames = {
   'Polyester or polyethylene sheet and cloth': `полиэфир*, полиэстер*, полиэтилен*, пэт`,
   'material-which-leather': `кожа, кожи, кожу, кожан*, замш*`,
   'material-which-cloth': `ткань, ткани, текстил*`,
-  'material-which-plastic': `пластик*, пластмасс*`,
+  'material-which-plastic': `каменная бумага, каменной бумаги, пластик*, пластмасс*`,
   'material-which-felt': `синтетический фетр, акриловый фетр, фетр синтетический`,
   'material-which-layers': `ламинированн*, ламинат*`,
   mdf: `мдф, хдф`,

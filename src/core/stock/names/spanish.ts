@@ -2,7 +2,7 @@ import type { MaterialNames } from './materialNames.ts';
 
 /** What materials are called in Spanish. From memory, unconfirmed. */
 export const spanishNames: MaterialNames = {
-  'PVC (polyvinyl chloride)': `cloruro de polivinilo, policloruro de vinilo, vinilo, cuero sintetico, cuero artificial, piel sintetica, polipiel, cuerina, ecocuero, imitacion cuero, simil cuero`,
+  'PVC (polyvinyl chloride)': `piel vegana, cuero vegano, cuero ecologico, cloruro de polivinilo, policloruro de vinilo, vinilo, cuero sintetico, cuero artificial, piel sintetica, polipiel, cuerina, ecocuero, imitacion cuero, simil cuero`,
   'Unidentified clear or coloured plastic sheet': `espuma, goma eva, espumado`,
   'PVDC, chlorinated PE, chlorinated rubber, neoprene': `neopreno, caucho clorado`,
   'PTFE and other fluoropolymers': `politetrafluoroetileno`,
@@ -30,7 +30,7 @@ export const spanishNames: MaterialNames = {
   'Polyester or polyethylene sheet and cloth': `poliester, polietileno`,
   'material-which-leather': `cuero, piel, ante, gamuza`,
   'material-which-cloth': `tela, tejido`,
-  'material-which-plastic': `plastico, material plastico`,
+  'material-which-plastic': `papel piedra, papel de piedra, plastico, material plastico`,
   'material-which-felt': `fieltro sintetico, fieltro acrilico`,
   'material-which-layers': `papel laminado, laminado, plastificado, papel plastificado, laminada`,
   hardwood: `madera, madera maciza, roble, haya, nogal, arce, fresno, abedul, alamo, tilo, cerezo`,

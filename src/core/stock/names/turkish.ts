@@ -2,7 +2,7 @@ import type { MaterialNames } from './materialNames.ts';
 
 /** What materials are called in Turkish. From memory, unconfirmed. */
 export const turkishNames: MaterialNames = {
-  'PVC (polyvinyl chloride)': `polivinil klorur, vinil, suni deri, yapay deri, sentetik deri, vegan deri, imitasyon deri`,
+  'PVC (polyvinyl chloride)': `eko deri, polivinil klorur, vinil, suni deri, yapay deri, sentetik deri, vegan deri, imitasyon deri`,
   'Unidentified clear or coloured plastic sheet': `kopuk, sunger, eva kopuk`,
   'PVDC, chlorinated PE, chlorinated rubber, neoprene': `neopren`,
   'PTFE and other fluoropolymers': `politetrafloroetilen, teflon*`,
@@ -25,12 +25,12 @@ export const turkishNames: MaterialNames = {
   'Vegetable-tanned leather': `bitkisel tabaklan*, bitkisel tabaklanmis deri, vejetal deri, bitkisel sepili`,
   'Wool felt and natural protein fibre': `kece, yun kece, ipek`,
   Plywood: `kontrplak*, kontraplak*`,
-  Acrylic: `akrilik*, pleksi*`,
+  Acrylic: `akrilik*, pleksi*, pleksiglas*`,
   'Corrugated cardboard': `oluklu mukavva, mukavva, karton*`,
   'Polyester or polyethylene sheet and cloth': `polyester kece, polietilen*`,
   'material-which-leather': `deri, suet`,
   'material-which-cloth': `kumas*, tekstil`,
-  'material-which-plastic': `plastik*`,
+  'material-which-plastic': `tas kagidi, plastik*`,
   'material-which-felt': `sentetik kece, akrilik kece`,
   'material-which-layers': `lamine*, laminat, plastik kapli`,
   hardwood: `ahsap, masif ahsap, mese, kayin, ceviz, akcaagac, disbudak, hus, kavak, ihlamur, kiraz`,
