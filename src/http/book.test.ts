@@ -191,7 +191,8 @@ describe('the book', () => {
     // A tube rated 19 mA that reaches it at 65 %: 70 % overdrives. Common practice, no source.
     const hard = {
       ...{ id: 'hard', studyId: 's1', rest: 'not-looked-at' },
-      setting: { ...setting, powerPct: 70 },
+      // Where 34 % cuts at some 20 mm/s, 70 % at 12 mm/s would burn.
+      setting: { ...setting, powerPct: 70, speedMmPerS: 25 },
     };
     expect(await server.refusal(api.keepSetting, { body: hard })).toEqual([
       422,

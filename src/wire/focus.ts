@@ -1,6 +1,6 @@
 import { rampFileKinds } from '../formats/machineFiles.ts';
 import { z } from 'zod';
-import { id, label, pct, speedMmPerS } from '../formats/saved/bounds.ts';
+import { id, label, pct, speedMmPerS, thicknessMm } from '../formats/saved/bounds.ts';
 import { focusTestShape } from '../formats/saved/focusTest.ts';
 import { unitsWanted } from './unitsWanted.ts';
 
@@ -38,6 +38,8 @@ export const rampFileQuery = z.strictObject({
   material: label,
   /** A person has looked at what it is, where its name leaves that open. */
   materialKnown: z.enum(['true', 'false']).exactOptional(),
+  /** Absent: as the study's sheet where it is of the same material, else 3 mm. */
+  thicknessMm: z.coerce.number().pipe(thicknessMm).exactOptional(),
   lengthMm: mm,
   blockMm: mm,
   nozzleGapMm: mm,

@@ -208,6 +208,22 @@ const lineEnergy: readonly Danger[] = [
     card({ trusted: { ...trusted, passes: 4 } }),
   ),
   cardRefused(
+    'the slow setting in three passes',
+    'fires-above-ceiling',
+    card({ trusted: { ...trusted, passes: 3 } }),
+  ),
+  cardRefused(
+    'corners of a sheet whose words would be cut out',
+    'fires-would-cut',
+    card({ vary: 'corners' }, {}, { material: 'card', thicknessMm: 0.5 }),
+  ),
+  cardMade(
+    'several passes at the highest power',
+    card({ vary: 'passes', powerPct: 70, sheetMm: [300, 200] }),
+    // Each is held by the energy of its passes together.
+    within,
+  ),
+  cardRefused(
     'a slow setting for window and outline that a weak tube may need, on a strong one',
     'fires-above-ceiling',
     card({ trusted: { powerPct: 34, speedMmPerS: 4 } }, { nominalW: 130 }),
@@ -268,6 +284,11 @@ const lineEnergy: readonly Danger[] = [
     'fires-would-cut',
     ramp({ powerPct: 60, speedMmPerS: 10 }),
   ),
+  rampRefused('the line of a ramp on paper', 'fires-would-cut', {
+    ...ramp({ powerPct: 14, speedMmPerS: 60 }),
+    material: 'paper',
+    thicknessMm: 0.1,
+  }),
   rampRefused(
     'the line of a ramp at a crawl',
     'fires-would-cut',
@@ -285,6 +306,11 @@ const speeds: readonly Danger[] = [
     'the scoring line, too fast',
     'fires-beyond-speeds',
     card({ scoring: { powerPct: 14, speedMmPerS: 400 } }),
+  ),
+  cardRefused(
+    'the scoring line, slower than the machine goes',
+    'fires-beyond-speeds',
+    card({ scoring: { powerPct: 3, speedMmPerS: 0.5 } }),
   ),
   rampRefused(
     'the line of a ramp, too fast',
@@ -377,6 +403,58 @@ const slips: readonly Danger[] = [
     'more power in corners than on the straight',
     'file-value-refused',
     card({ trusted: { powerPct: 34, minPowerPct: 95, speedMmPerS: 30 } }),
+  ),
+  cardRefused(
+    'more power in corners than on the straight, of a setting said outright',
+    'file-value-refused',
+    card({ rungs: [{ powerPct: 20, speedMmPerS: 10, minPowerPct: 60 }] }),
+  ),
+  cardRefused(
+    'a setting of no power',
+    'card-request-out-of-range',
+    card({ rungs: [{ powerPct: 0, speedMmPerS: 50 }] }),
+  ),
+  cardRefused(
+    'no speed at all',
+    'file-value-too-small',
+    card({ rungs: [{ powerPct: 30, speedMmPerS: 0 }] }),
+  ),
+  cardRefused('a tube of 0.04 kW typed as W', 'file-value-too-small', card({}, { nominalW: 0.04 })),
+  cardRefused('a tube of a million W', 'file-value-too-big', card({}, { nominalW: 1e6 })),
+  cardRefused(
+    'a thickness below 0',
+    'file-value-too-small',
+    card({}, {}, { material: 'plywood', thicknessMm: -3 }),
+  ),
+  cardRefused(
+    'a board of 200 mm',
+    'card-request-out-of-range',
+    card({}, {}, { material: 'plywood', thicknessMm: 200 }),
+  ),
+  cardRefused(
+    'a line of one’s own behind a line end',
+    'file-value-refused',
+    card({ gcode: { opening: ['G21\nM3 S1000'] } }),
+  ),
+  cardRefused(
+    'a line of one’s own behind a remark',
+    'file-value-refused',
+    card({ gcode: { opening: ['(hello) M3 S1000'] } }),
+  ),
+  cardMade(
+    'lines of one’s own in inches, relative, at full S, do not move what follows',
+    card({ gcode: { opening: ['G20', 'G91', 'S1000'] } }),
+    within,
+  ),
+  cardRefused(
+    'a material with a line end in it',
+    'file-value-refused',
+    card({}, {}, { material: 'plywood\nM3 S1000', thicknessMm: 3.1 }),
+  ),
+  cardMade(
+    'a material that would close a remark of G-code',
+    card({}, {}, { material: 'plywood) M3 S1000 (', thicknessMm: 3.1 }),
+    within,
   ),
   cardRefused(
     'no pass at all',

@@ -14,7 +14,8 @@ vi.mock('../../src/host/files.ts', async (original) => ({
   ...(await original<object>()),
   readStdin: () => Promise.resolve({ ok: true, value: piped.text }),
 }));
-const { runCompare, runFit, runNextCard, runOrder } = await import('../../src/cli/calc.ts');
+const { runCompare, runFit, runNextCard, runOrder, runPlan } =
+  await import('../../src/cli/calc.ts');
 const { runCard } = await import('../../src/cli/card.ts');
 const { runCalcExplain, runExplain } = await import('../../src/cli/explain.ts');
 const { runProof } = await import('../../src/cli/proof.ts');
@@ -60,6 +61,8 @@ const commands: Readonly<Record<string, (named: Named) => () => Promise<number>>
   'calc nextcard': (named) =>
     pipe(studyOf(named, { cellsWanted: 4, settingsAtMost: 2 }), runNextCard),
   'calc order': (named) => pipe(studyOf(named, { order: { parts: 20 } }), runOrder),
+  'calc plan': (named) =>
+    pipe(studyOf(named, { plan: { parts: 30, partsPerSheet: 30, partLengthMm: 180 } }), runPlan),
   'calc explain': (named) => pipe(studyOf(named), runCalcExplain),
   'calc compare': ({ material, ...known }) =>
     pipe(

@@ -14,7 +14,7 @@ vi.mock('../../src/host/files.ts', async (original) => ({
   ...(await original<object>()),
   readStdin: () => Promise.resolve({ ok: true, value: piped.text }),
 }));
-const { runFit, runNextCard, runOrder } = await import('../../src/cli/calc.ts');
+const { runFit, runNextCard, runOrder, runPlan } = await import('../../src/cli/calc.ts');
 const { runProof } = await import('../../src/cli/proof.ts');
 const { runWatch } = await import('../../src/cli/watch.ts');
 
@@ -76,9 +76,15 @@ const beyond: readonly (readonly [what: string, Setting, code: string])[] = [
   ],
   ['faster than the machine', { powerPct: 34, speedMmPerS: 400, passes: 1 }, 'fires-beyond-speeds'],
   ['slower than the machine', { powerPct: 34, speedMmPerS: 0.1, passes: 1 }, 'fires-beyond-speeds'],
+  ['that would burn', { powerPct: 59, speedMmPerS: 1, passes: 1 }, 'fires-above-ceiling'],
+  [
+    'that would burn by its passes',
+    { powerPct: 34, speedMmPerS: 14, passes: 50 },
+    'fires-above-ceiling',
+  ],
 ];
-const words = ({ powerPct, speedMmPerS }: Setting): string =>
-  `${String(speedMmPerS)} mm/s ${String(powerPct)}%`;
+const words = ({ powerPct, speedMmPerS, passes }: Setting): string =>
+  `${String(speedMmPerS)} mm/s ${String(powerPct)}% x${String(passes)}`;
 
 /** Every command that is told of a setting by itself. One more is a line. */
 const commands: Readonly<Record<string, (setting: Setting) => ReturnType<typeof ran>>> = {
@@ -106,6 +112,44 @@ describe.each(Object.entries(commands))('%s', (_, command) => {
     const { code, error } = await command({ powerPct: 34, speedMmPerS: 14, passes: 1 });
     expect([code, error]).toEqual([0, undefined]);
   });
+});
+
+it('goes on with a slow setting that was counted already, whatever is believed of the sheet', async () => {
+  const slow: Setting = { powerPct: 59, speedMmPerS: 1, passes: 1 };
+  const counted = { ...slow, out: 40, hangs: 0, stays: 0, spoilt: 0 };
+  const { code } = await ran(
+    runOrder,
+    study({ tallies: [counted], order: { parts: 20, setting: slow } }),
+  );
+  expect(code).toBe(0);
+});
+
+it('an order at a setting above rated current says so, and one with the air off says what that does', async () => {
+  const setting = { powerPct: 65, speedMmPerS: 14, passes: 1 };
+  const cells = [12, 16, 20].map((speedMmPerS, i) => ({
+    ...{ powerPct: 34, speedMmPerS, air: 'off' },
+    grade: i < 2 ? 'out' : 'stays',
+  }));
+  const { printed } = await ran(runOrder, study({ cells, order: { parts: 20, setting } }));
+  expect(JSON.stringify(printed['warnings'])).toMatch(/air-off-burns.*card-rung-overdrives/);
+});
+
+it('so does a watched one', async () => {
+  const setting = { powerPct: 65, speedMmPerS: 14, passes: 1, air: 'off' };
+  const { printed } = await ran(() =>
+    runWatch(file('watch.json', { version: 1, setting, orders: [{ out: 99 }], study: study() })),
+  );
+  expect(JSON.stringify(printed['warnings'])).toMatch(/card-rung-overdrives.*air-off-burns/);
+});
+
+const thin = { cells: [], stock: { material: 'paper', thicknessMm: 0.1 }, ask: { powerPct: 34 } };
+
+it.each([
+  ['calc nextcard', runNextCard, { cellsWanted: 6, settingsAtMost: 3 }],
+  ['calc plan', runPlan, { plan: { parts: 30, partsPerSheet: 30, partLengthMm: 180 } }],
+])('%s proposes nothing for a sheet that the machine is too strong for', async (_, run, more) => {
+  const { code, error } = await ran(run, study({ ...thin, ...more }));
+  expect([code, error]).toEqual([2, 'card-machine-too-strong']);
 });
 
 const overdriven: Setting = { powerPct: 65, speedMmPerS: 14, passes: 1 };
@@ -172,8 +216,13 @@ describe('the book', () => {
           [422, wanted],
         );
       }
-      // As sure as can be: what is stored stays within what can be read again.
+      // As sure as can be, and counted already: what is stored stays within what can be read again.
       const setting = { powerPct: 34, speedMmPerS: 1, passes: 1 };
+      const counts = { out: 40, hangs: 0, stays: 0, spoilt: 0, partLengthMm: 60 };
+      await server.ask(api.recordTally, {
+        params: { id: 's1' },
+        body: { id: 't1', setting, ...counts },
+      });
       const { entry } = await server.ask(api.keepSetting, { body: { studyId: 's1', setting } });
       expect(entry.outOf100Mean).toBeLessThanOrEqual(100);
       const read = await server.ask(api.getEntry, { params: { id: entry.id } });

@@ -117,12 +117,14 @@ const oncePerDefault = (setting: Readonly<Record<string, unknown>>): object => (
 const ramp = async (server: TestServer, ask: object): Promise<Came> => {
   const {
     material,
+    thicknessMm,
     ramp: shape,
     setting,
     machine,
   } = z
     .object({
       material: z.string(),
+      thicknessMm: z.number().optional(),
       ramp: z.record(z.string(), z.number()),
       setting: z.object({ powerPct: z.number(), speedMmPerS: z.number() }),
       machine: anything.optional(),
@@ -132,6 +134,7 @@ const ramp = async (server: TestServer, ask: object): Promise<Came> => {
   if (begun.statusCode !== 200) return refusedBy(refusal.parse(begun.json()).error.code);
   const query = {
     material,
+    ...(thicknessMm === undefined ? {} : { thicknessMm }),
     ...shape,
     powerPct: setting.powerPct,
     speedMmPerS: setting.speedMmPerS,

@@ -35,6 +35,7 @@ const cardAsked = z.strictObject({
 const rampAsked = z.strictObject({
   version: z.literal(1),
   material: z.string(),
+  thicknessMm: z.number().optional(),
   ramp: z.strictObject({ lengthMm: z.number(), blockMm: z.number(), nozzleGapMm: z.number() }),
   setting: typedSetting,
   machine: z.record(z.string(), z.unknown()).optional(),
@@ -165,7 +166,7 @@ const ramp = async (
   base: string,
   { id, asked }: { readonly id: string; readonly asked: z.infer<typeof rampAsked> },
 ): Promise<Came> => {
-  const { material, machine, setting: line } = asked;
+  const { material, thicknessMm, machine, setting: line } = asked;
   const refused = await begin(base, id, {
     stock: { material, thicknessMm: 3 },
     ...(machine === undefined ? {} : { machine }),
@@ -173,6 +174,7 @@ const ramp = async (
   if (refused !== undefined) return refusedBy(refused);
   await page.goto(`${base}/machine/focus`);
   await page.getByLabel('What the strip is of').first().fill(material);
+  await fill(page, 'How thick the strip is', `${String(thicknessMm ?? 3)} mm`);
   await fill(page, 'Along the strip, from its low edge to the block', asked.ramp.lengthMm);
   await fill(page, 'Height of the block', asked.ramp.blockMm);
   await fill(page, 'Nozzle above the strip at its low edge', asked.ramp.nozzleGapMm);

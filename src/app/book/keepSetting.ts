@@ -12,6 +12,8 @@ import { promiseOf } from '../../core/study/promiseOf.ts';
 import type { Study } from '../../core/study/study.ts';
 import type { Aim } from '../../core/cutmodel/aims.ts';
 import type { EarlierSheet } from '../../core/study/earlierSheet.ts';
+import { believedChangeover } from '../../core/study/believedChangeover.ts';
+import { settingHeldBack } from '../../core/study/settingHeldBack.ts';
 import { toCutStudy } from '../../core/study/toCutStudy.ts';
 import { acceptMaterial } from '../../core/stock/acceptMaterial.ts';
 import { namedMaterial } from '../../core/stock/namedMaterial.ts';
@@ -42,7 +44,7 @@ export interface KeepSetting extends EarlierSheetsWish {
  * Keeps a setting in the book with all that it holds for and where it came from. What the model says of it is computed
  * here, from the study as it stands and what earlier sheets taught: nobody can write a promise into the book. The same setting sent twice under one id
  * is kept once. Refuses: `study-not-found`, a refused material, `power-above-machine`, `fires-beyond-speeds`,
- * `overdrive-needs-reason`,  * `rest-not-said`, `no-forecast-to-keep`, `entry-id-taken`, what `Model` refuses.
+ * `fires-above-ceiling`, `overdrive-needs-reason`, `rest-not-said`, `no-forecast-to-keep`, `entry-id-taken`, what `Model` refuses.
  */
 export const keepSetting = async (
   ports: AskingPorts,
@@ -161,6 +163,8 @@ const forecastOf = async (
   const { aim } = study;
   const answer = await model.ask('answerWithEarlier', { cut, aim, earlier }, study.id);
   if (!answer.ok) return answer;
+  const beyond = settingHeldBack(cut, believedChangeover(cut, answer.value), setting);
+  if (beyond !== undefined) return { ok: false, problem: beyond };
   const { asked } = answer.value;
   if (asked === undefined || !Number.isFinite(asked.outOf100Mean))
     return refused('no-forecast-to-keep');

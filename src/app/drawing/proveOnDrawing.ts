@@ -1,6 +1,5 @@
 import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
 import { answerFrom } from '../../core/cutmodel/fitStudy.ts';
-import { firingProblem } from '../../core/card/firingLimits.ts';
 import type { Finding, PathLine, Toolpath } from '../../core/filecheck/toolpath.ts';
 import type { Setting } from '../../core/machine/setting.ts';
 import { lengthMm } from '../../core/path/polyline.ts';
@@ -10,6 +9,7 @@ import { proveDrawing, type DrawingProof, type ProofStage } from '../../core/pro
 import { acceptMaterial } from '../../core/stock/acceptMaterial.ts';
 import { fitWithEarlier } from '../../core/study/answerWithEarlier.ts';
 import type { EarlierSheet } from '../../core/study/earlierSheet.ts';
+import { heldBackBy } from '../../core/study/settingHeldBack.ts';
 import { readToolpath } from '../../formats/readToolpath.ts';
 
 export interface DrawingToProve {
@@ -66,7 +66,7 @@ const mostSegments: Readonly<Record<Toolpath['kind'], number>> = {
 /**
  * Carries a setting of a study to a drawing: the same on the command line and on the page. Refuses what
  * `acceptMaterial` and the readers refuse, a
- * setting that the machine may not be set to, `proof-nothing-to-cut`, `proof-no-setting`, `proof-too-much-to-plan`.
+ * setting that machine or sheet do not bear, `proof-nothing-to-cut`, `proof-no-setting`, `proof-too-much-to-plan`.
  */
 export const proveOnDrawing = (
   { text, study, earlier = [], setting, leaveOut = [] }: DrawingToProve,
@@ -74,9 +74,6 @@ export const proveOnDrawing = (
 ): Outcome<ProofOnDrawing> => {
   const accepted = acceptMaterial(study.stock);
   if (!accepted.ok) return accepted;
-  const beyond =
-    setting && firingProblem('setting', setting, { machine: study.machine, mayOverdrive: true });
-  if (beyond !== undefined) return { ok: false, problem: beyond };
   told('reading');
   const read = readToolpath(text);
   if (!read.ok) return read;
@@ -100,6 +97,8 @@ export const proveOnDrawing = (
   told('study');
   const asked = setting === undefined ? study : { ...study, ask: { powerPct: setting.powerPct } };
   const found = fitWithEarlier(asked, earlier);
+  const beyond = setting && heldBackBy(found, setting);
+  if (beyond !== undefined) return { ok: false, problem: beyond };
   const answer = answerFrom(found);
   const chosen = setting ?? surerSetting(answer);
   if (chosen === undefined) return refused('proof-no-setting');

@@ -1,9 +1,11 @@
 import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
 import type { NextCardAnswer } from '../../core/cutmodel/fitAnswer.ts';
+import { nextCardFrom } from '../../core/cutmodel/nextCard.ts';
 import { done, type Outcome, type Problem } from '../../core/problem.ts';
 import { acceptMaterial } from '../../core/stock/acceptMaterial.ts';
-import { nextCardWithEarlier } from '../../core/study/answerWithEarlier.ts';
+import { fitWithEarlier } from '../../core/study/answerWithEarlier.ts';
 import type { EarlierSheet } from '../../core/study/earlierSheet.ts';
+import { tooStrongAt } from '../../core/study/settingHeldBack.ts';
 
 export interface NextCardWish {
   /** Absent: 12. */
@@ -19,7 +21,7 @@ export interface NextCardProposed extends NextCardAnswer {
 
 /**
  * The card that would teach most about what is known, by default one of 12 cells and 6 settings. Refuses: what
- * `acceptMaterial` refuses.
+ * `acceptMaterial` refuses, `card-machine-too-strong`.
  */
 export const nextCardFor = (
   study: CutStudy,
@@ -28,6 +30,9 @@ export const nextCardFor = (
 ): Outcome<NextCardProposed> => {
   const accepted = acceptMaterial(study.stock);
   if (!accepted.ok) return accepted;
-  const next = nextCardWithEarlier(study, { cellsWanted, settingsAtMost }, earlier);
+  const found = fitWithEarlier(study, earlier);
+  const next = nextCardFrom(found, { cellsWanted, settingsAtMost });
+  const problem = tooStrongAt(found, Math.min(...next.cells.map(({ powerPct }) => powerPct)));
+  if (problem !== undefined) return { ok: false, problem };
   return done({ ...next, warnings: accepted.value });
 };

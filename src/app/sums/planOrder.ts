@@ -5,6 +5,7 @@ import { done, type Outcome, type Problem } from '../../core/problem.ts';
 import { acceptMaterial } from '../../core/stock/acceptMaterial.ts';
 import type { EarlierSheet } from '../../core/study/earlierSheet.ts';
 import { fitWithEarlier } from '../../core/study/answerWithEarlier.ts';
+import { tooStrongAt } from '../../core/study/settingHeldBack.ts';
 
 export interface PlanQuestion {
   /** With all that was cut and counted so far. */
@@ -20,12 +21,26 @@ export interface PlannedOrder {
 
 /**
  * The next act of an order by all that has been cut and counted; nothing is stored. The promise is for the order's own
- * part. Refuses: what `acceptMaterial` refuses; a power of which nothing is known. ~0.5 s at first, then ~0.1 s beside the fit.
+ * part. Refuses: what `acceptMaterial` refuses; a power of which nothing is known;
+ * `card-machine-too-strong`. ~0.5 s at first, then ~0.1 s beside the fit.
  */
 export const planOrder = ({ study, wish, earlier }: PlanQuestion): Outcome<PlannedOrder> => {
   const accepted = acceptMaterial(study.stock);
   if (!accepted.ok) return accepted;
   const promise = { ...study.promise, partLengthMm: wish.partLengthMm };
-  const plan = planNext(fitWithEarlier({ ...study, promise }, earlier), wish);
-  return plan.ok ? done({ plan: plan.value, ofMaterial: accepted.value }) : plan;
+  const found = fitWithEarlier({ ...study, promise }, earlier);
+  const plan = planNext(found, wish);
+  if (!plan.ok) return plan;
+  const powerPct = plannedPowerPct(plan.value);
+  const problem = powerPct === undefined ? undefined : tooStrongAt(found, powerPct);
+  return problem === undefined
+    ? done({ plan: plan.value, ofMaterial: accepted.value })
+    : { ok: false, problem };
+};
+
+/** A plan keeps to one power. */
+const plannedPowerPct = ({ next }: Plan): number | undefined => {
+  if (next.act === 'done') return undefined;
+  const [first] = next.act === 'card' ? next.cells : next.settings;
+  return first?.powerPct;
 };

@@ -1,9 +1,11 @@
-import { firingProblem, overdrives } from '../../core/card/firingLimits.ts';
+import { overdriveRemarks } from '../../core/card/overdriveRemarks.ts';
+import { overdrives } from '../../core/card/firingLimits.ts';
 import { fit } from '../../core/cutmodel/fit.ts';
 import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
 import { answerFrom } from '../../core/cutmodel/fitStudy.ts';
-import { done, refused, type Outcome, type Problem } from '../../core/problem.ts';
+import { done, problemOf, refused, type Outcome, type Problem } from '../../core/problem.ts';
 import { acceptMaterial } from '../../core/stock/acceptMaterial.ts';
+import { heldBackBy } from '../../core/study/settingHeldBack.ts';
 import { batchChanges, type BatchChange } from '../../core/watch/batchChanges.ts';
 import { watchedStrip, type CheckStrip } from '../../core/watch/findStrips.ts';
 import { laserOrWood, type LaserOrWood } from '../../core/watch/laserOrWood.ts';
@@ -31,14 +33,13 @@ export interface WatchedByFile {
 
 /**
  * Watches a setting by a file alone; nothing is stored. The study's cells are the history of every strip. Refuses:
- * what `acceptMaterial` refuses, a setting that the study’s machine may not be set to, `no-forecast-to-keep` where nothing says what was foreseen. ~0.2 s a strip.
+ * what `acceptMaterial` refuses, a setting that the study’s machine or sheet do not bear, `no-forecast-to-keep` where nothing says what was foreseen. ~0.2 s a strip.
  */
 export const watchByFile = (file: WatchFile): Outcome<WatchedByFile> => {
   const accepted = file.study === undefined ? done([]) : acceptMaterial(file.study.stock);
   if (!accepted.ok) return accepted;
-  const beyond =
-    file.study &&
-    firingProblem('setting', file.setting, { machine: file.study.machine, mayOverdrive: true });
+  const { powerPct } = file.setting;
+  const beyond = file.study && heldBackBy(fit({ ...file.study, ask: { powerPct } }), file.setting);
   if (beyond !== undefined) return { ok: false, problem: beyond };
   const foreseen = foreseenBy(file);
   if (foreseen === undefined) return refused('no-forecast-to-keep');
@@ -57,7 +58,11 @@ export const watchByFile = (file: WatchFile): Outcome<WatchedByFile> => {
   const cause = causeOf(file, strips);
   const isAmiss = chart.standing === 'alarm' || cause !== undefined;
   return done({
-    ofMaterial: accepted.value,
+    ofMaterial: [
+      ...accepted.value,
+      ...(file.study === undefined ? [] : overdriveRemarks([file.setting], file.study.machine)),
+      ...(file.setting.air === 'off' ? [problemOf('air-off-burns')] : []),
+    ],
     foreseen,
     chart,
     batchChanges: batchChanges(chart.points),

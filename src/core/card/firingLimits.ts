@@ -29,6 +29,8 @@ export interface FiringLimits {
   readonly machine: PoweredMachine & Pick<Machine, 'speedRangeMmPerS'>;
   /** Absent: nothing is believed of the sheet, and line energy is not held. */
   readonly believed?: BelievedChangeover;
+  /** So many times the line energy of the believed changeover are borne by what comes through; absent: {@link energyCeiling}. */
+  readonly ceilingTimes?: number;
   /** A person named the overdrive: cells may go above rated current. */
   readonly mayOverdrive?: boolean;
 }
@@ -58,7 +60,7 @@ const rounding = 1e-3;
 export const beyondLimits = (
   setting: Setting,
   to: FiresTo,
-  { machine, believed }: Omit<FiringLimits, 'mayOverdrive'>,
+  { machine, believed, ceilingTimes = energyCeiling }: Omit<FiringLimits, 'mayOverdrive'>,
 ): readonly BeyondLimit[] => {
   const powerPct = mostPowerPct(setting);
   const { speedMmPerS, passes } = setting;
@@ -66,7 +68,7 @@ export const beyondLimits = (
   const limit = powerLimit(machine);
   const ceiling =
     to === 'through'
-      ? energyCeiling
+      ? ceilingTimes
       : believed === undefined
         ? marksCeiling
         : marksCeilingAt(powerPct, believed);

@@ -7,8 +7,8 @@ import type { NextCardCode } from '../problems/cutmodel.ts';
 import { fit, type Fit } from './fit.ts';
 import type { NextCardAnswer } from './fitAnswer.ts';
 import { foresightOf, type Foresight, type TrialRung } from './foresight.ts';
+import { levelAt } from './levelAt.ts';
 import { meanSdOf } from './posterior.ts';
-import { presentLnV50 } from './presentLevel.ts';
 import { isReached, reachOf } from './reach.ts';
 import { lineOf, recommend, speedAt } from './recommend.ts';
 import { nearestStep, stepNotFaster } from '../machine/speedSteps.ts';
@@ -238,13 +238,9 @@ interface Belief {
   readonly slowestMmPerS: number;
 }
 
-const beliefAt = ({ study, posterior, compiled, decision }: Fit, powerPct: number): Belief => {
-  const lnPower = compiled.lnPowerOf(powerPct) ?? 0;
-  const present = presentLnV50(compiled, posterior);
-  const level = meanSdOf(
-    posterior,
-    (i) => (present[i] ?? NaN) + (posterior.powerExponent[i] ?? NaN) * lnPower,
-  );
+const beliefAt = (found: Fit, powerPct: number): Belief => {
+  const { study, posterior, decision } = found;
+  const level = levelAt(found, powerPct);
   const sigma = meanSdOf(posterior, (i) => posterior.sigma[i] ?? NaN).mean;
   const believed = decision.v50Quantile(powerPct, 0.5) ?? Math.exp(level.mean);
   return {

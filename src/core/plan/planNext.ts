@@ -1,8 +1,8 @@
 import { ceilingOfOrders } from '../cutmodel/countedOrders.ts';
 import { fastestOutAt } from '../cutmodel/evidence.ts';
 import type { Fit } from '../cutmodel/fit.ts';
+import { levelAt } from '../cutmodel/levelAt.ts';
 import { meanSdOf } from '../cutmodel/posterior.ts';
-import { presentLnV50 } from '../cutmodel/presentLevel.ts';
 import { energyCeiling } from '../card/ceiling.ts';
 import { powerLimit } from '../tube/deliveredPower.ts';
 import type { Tally } from '../reading/tally.ts';
@@ -172,13 +172,9 @@ const heldSpeed = (tallies: readonly Tally[]): number | undefined => {
 };
 
 /** Where the changeover of one shape is believed to lie: what is not known of it, and its scatter. */
-const believedLevel = ({ compiled, posterior }: Fit, powerPct: number): BelievedLevel => {
-  const lnPower = compiled.lnPowerOf(powerPct) ?? 0;
-  const present = presentLnV50(compiled, posterior);
-  const level = meanSdOf(
-    posterior,
-    (i) => (present[i] ?? NaN) + (posterior.powerExponent[i] ?? NaN) * lnPower,
-  );
+const believedLevel = (found: Fit, powerPct: number): BelievedLevel => {
+  const { posterior } = found;
+  const level = levelAt(found, powerPct);
   const scatter = meanSdOf(posterior, (i) => posterior.sigma[i] ?? NaN).mean;
   return { mean: level.mean, sd: Math.hypot(level.sd, scatter) };
 };

@@ -1,8 +1,8 @@
 import { energyCeiling } from '../card/ceiling.ts';
 import { foresightOf, type TrialRung } from '../cutmodel/foresight.ts';
 import type { Fit } from '../cutmodel/fit.ts';
+import { levelAt } from '../cutmodel/levelAt.ts';
 import { meanSdOf } from '../cutmodel/posterior.ts';
-import { presentLnV50 } from '../cutmodel/presentLevel.ts';
 import type { Setting } from '../machine/setting.ts';
 import { nearestStep, nextStep, stepNotSlower } from '../machine/speedSteps.ts';
 
@@ -26,14 +26,9 @@ export const stripSettings = (
   proven: Setting,
   cells: number = stripCells.usual,
 ): readonly Setting[] => {
-  const { study, compiled, posterior } = found;
+  const { study, posterior } = found;
   const [least, most] = study.machine.speedRangeMmPerS;
-  const present = presentLnV50(compiled, posterior);
-  const lnPower = compiled.lnPowerOf(proven.powerPct) ?? 0;
-  const level = meanSdOf(
-    posterior,
-    (i) => (present[i] ?? NaN) + (posterior.powerExponent[i] ?? NaN) * lnPower,
-  );
+  const level = levelAt(found, proven.powerPct);
   const sigma = meanSdOf(posterior, (i) => posterior.sigma[i] ?? NaN).mean;
   const spread = Math.hypot(level.sd, sigma);
   const slowest = Math.max(least, Math.exp(level.mean) / energyCeiling);

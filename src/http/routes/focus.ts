@@ -26,7 +26,8 @@ export const focusRoutes = (app: FastifyInstance, ports: Ports, rampFile: DrawRa
       studyId,
     } = query;
     const { machine, stock } = await machineOf(ports, studyId);
-    const thicknessMm = stock?.material === material ? stockThicknessMm(stock) : undefined;
+    const thicknessMm =
+      query.thicknessMm ?? (stock?.material === material ? stockThicknessMm(stock) : undefined);
     const strip = {
       ...knownBy(materialKnown === 'true')({ material }),
       ...(thicknessMm === undefined ? {} : { thicknessMm }),

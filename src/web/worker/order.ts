@@ -1,7 +1,12 @@
 import { orderAnswer } from '../../core/order/orderAnswer.ts';
 import { fitWithEarlier } from '../../core/study/answerWithEarlier.ts';
+import { heldBackBy } from '../../core/study/settingHeldBack.ts';
 import { serveCalls } from './serveCalls.ts';
 
 serveCalls({
-  order: ({ study, earlier, wish }) => orderAnswer(fitWithEarlier(study, earlier), wish),
+  order: ({ study, earlier, wish }) => {
+    const found = fitWithEarlier(study, earlier);
+    const problem = wish.setting && heldBackBy(found, wish.setting);
+    return problem === undefined ? orderAnswer(found, wish) : { ok: false, problem };
+  },
 });

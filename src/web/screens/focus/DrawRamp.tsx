@@ -2,32 +2,47 @@ import { isMachineFileKind, machineFiles, rampFileKinds } from '../../../formats
 import type { RampCard } from '../../../core/card/rampCard.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { Outcome } from '../../../core/problem.ts';
-import { namedMaterial, type NamedMaterial } from '../../../core/stock/namedMaterial.ts';
+import type { NamedMaterial } from '../../../core/stock/namedMaterial.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
 import { addressOf } from '../../../wire/route.ts';
-import { rampSheetText as sheet, focusText as words } from '../../../words/texts.ts';
+import { lengthWords, rampSheetText as sheet, focusText as words } from '../../../words/texts.ts';
 import { DownloadLink } from '../../parts/action/Action.tsx';
 import { MaterialField, useWorkable } from '../../parts/material/MaterialField.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { unitsInAddress } from '../../state/units.ts';
-import { useDraft } from '../../state/useDraft.ts';
+import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
+import { readThickness } from '../../parts/quantity/readers.ts';
 import { SettingField } from '../../parts/quantity/SettingField.tsx';
+
+/** What is drawn on. */
+interface RampStrip {
+  readonly named: NamedMaterial;
+  readonly thicknessMm: number;
+}
 
 export interface DrawRampProps {
   readonly card: Outcome<RampCard>;
   readonly setting: Setting;
   readonly study: Study | undefined;
+  readonly strip: RampStrip;
+  readonly onNamed: (named: NamedMaterial) => void;
+  readonly onThickness: (thicknessMm: number) => void;
   readonly onSetting: (setting: { powerPct: number; speedMmPerS: number }) => void;
 }
 
 /** What the strip is of, what its lines are drawn with, the files, and what is done at the machine. */
-export const DrawRamp = ({ card, setting, study, onSetting }: DrawRampProps) => {
-  const [named, setNamed] = useDraft<NamedMaterial>({
-    name: 'ramp.material',
-    initial: study === undefined ? { material: '' } : namedMaterial(study.stock),
-  });
+export const DrawRamp = ({
+  card,
+  setting,
+  study,
+  strip,
+  onNamed,
+  onThickness,
+  onSetting,
+}: DrawRampProps) => {
+  const { named, thicknessMm } = strip;
   const workable = useWorkable(named);
   return (
     <Section title={words.draw}>
@@ -35,7 +50,16 @@ export const DrawRamp = ({ card, setting, study, onSetting }: DrawRampProps) => 
         label={words.material}
         hint={words.materialHint}
         value={named}
-        onChange={setNamed}
+        onChange={onNamed}
+      />
+      <QuantityField
+        label={words.stripThickness}
+        value={thicknessMm}
+        show={lengthWords}
+        parse={readThickness}
+        onChange={(mm) => {
+          if (mm !== undefined && mm > 0) onThickness(mm);
+        }}
       />
       <SettingField
         name="ramp"
@@ -56,7 +80,7 @@ export const DrawRamp = ({ card, setting, study, onSetting }: DrawRampProps) => 
             {rampFileKinds.map((kind) => (
               <DownloadLink
                 key={kind}
-                href={fileAddress(kind, card.value, named, study)}
+                href={fileAddress(kind, card.value, strip, study)}
                 fileName={`${sheet.file}.${kind}`}
               >
                 {isMachineFileKind(kind) ? machineFiles[kind].name : words.files[kind]}
@@ -89,7 +113,7 @@ const ofTheLine = (code: string): boolean =>
 const fileAddress = (
   kind: string,
   { ramp, lines }: RampCard,
-  { material, materialKnown }: NamedMaterial,
+  { named: { material, materialKnown }, thicknessMm }: RampStrip,
   study: Study | undefined,
 ): string => {
   const strongest = lines[0]?.setting;
@@ -99,6 +123,7 @@ const fileAddress = (
     {
       material: material.trim(),
       materialKnown: materialKnown === true ? 'true' : undefined,
+      thicknessMm,
       ...ramp,
       powerPct: strongest?.powerPct,
       speedMmPerS: strongest?.speedMmPerS,

@@ -1,8 +1,9 @@
 import { rampCard } from '../../../core/card/rampCard.ts';
 import { findFocus } from '../../../core/focus/findFocus.ts';
 import type { WorkshopMachine } from '../../../core/machine/workshopMachine.ts';
+import { namedMaterial, type NamedMaterial } from '../../../core/stock/namedMaterial.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
-import { stripChangeover } from '../../../core/study/stripChangeover.ts';
+import { stripChangeover, usualStripMm } from '../../../core/study/stripChangeover.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { focusText as words } from '../../../words/texts.ts';
 import { SureAction } from '../../parts/action/SureAction.tsx';
@@ -53,12 +54,16 @@ const Focus = ({ here, study }: FocusProps) => {
   });
   const change = (part: Partial<FocusDraft>): void => setDraft({ ...draft, ...part });
   const setting = { ...(draft.setting ?? usual), passes: 1 };
-  const believed = stripChangeover(
-    study === undefined
-      ? { material: '' }
-      : { material: study.stock.material, thicknessMm: stockThicknessMm(study.stock) },
-    here.machine,
-  );
+  const [named, setNamed] = useDraft<NamedMaterial>({
+    name: 'ramp.material',
+    initial: study === undefined ? { material: '' } : namedMaterial(study.stock),
+  });
+  const [thicknessMm, setThicknessMm] = useDraft({
+    name: 'ramp.thickness',
+    initial: study === undefined ? usualStripMm : stockThicknessMm(study.stock),
+  });
+  // Held to what the strip is said to be, as the files are: a line that only marks 3 mm goes through paper.
+  const believed = stripChangeover({ material: named.material, thicknessMm }, here.machine);
   const card = rampCard({ ramp: draft.ramp, setting, machine: here.machine, believed });
   const readings = readingsIn(draft, card.ok ? card.value.lines : []);
   const test = focusTestFrom(draft, readings.ok ? readings.value : undefined, here.id);
@@ -71,6 +76,9 @@ const Focus = ({ here, study }: FocusProps) => {
         card={card}
         setting={setting}
         study={study}
+        strip={{ named, thicknessMm }}
+        onNamed={setNamed}
+        onThickness={setThicknessMm}
         onSetting={(next) => change({ setting: next })}
       />
       <RampReading

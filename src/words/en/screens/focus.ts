@@ -53,6 +53,7 @@ export const focusText = {
   draw: 'Draw it',
   material: 'What the strip is of',
   materialHint: 'A flat offcut of what you cut anyway.',
+  stripThickness: 'How thick the strip is',
   line: 'What the strongest line is drawn with',
   lineHint: 'What you score a line with: it marks plainly and cuts nothing through.',
   files: { pdf: 'Sheet (PDF)' },
