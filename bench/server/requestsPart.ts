@@ -3,7 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { seededRandom } from '../../src/num/seededRandom.ts';
 import type { Figure, NightPart } from '../night/nightPart.ts';
-import { fromSchema, type Schema } from './fromSchema.ts';
+import { operationsIn, requestOf, type Described } from './operations.ts';
 import { serve } from './program.ts';
 
 /** What is asked of a server by its own description, well-formed and odd. */
@@ -13,13 +13,6 @@ export const requestsPart: NightPart = {
   run: () => askManyThings({ requests: 20_000, seed: 1 }),
 };
 
-interface Operation {
-  readonly method: string;
-  readonly path: string;
-  readonly parameters: readonly { readonly name: string; readonly in: string; schema: Schema }[];
-  readonly body?: Schema;
-}
-
 interface Extent {
   readonly requests: number;
   readonly seed: number;
@@ -27,9 +20,6 @@ interface Extent {
 
 /** So many at once: about what a desk and some phones ask. */
 const atOnce = 4;
-/** A stream that never ends, and what takes away what the others need. */
-const notAsked = ['/api/live', '/api/example'];
-
 /** The requests, and what came of them. */
 export async function* askManyThings({ requests, seed }: Extent): AsyncGenerator<Figure> {
   const data = mkdtempSync(join(tmpdir(), 'throughcut-requests-'));
@@ -46,7 +36,7 @@ export async function* askManyThings({ requests, seed }: Extent): AsyncGenerator
     const askOne = async (): Promise<void> => {
       const one = operations[random.integer(operations.length)];
       if (one === undefined) return;
-      const { address, body } = request(one, random, ids);
+      const { address, body } = requestOf(one, random, ids);
       const began = performance.now();
       const reply = await fetch(`${server.base}${address}`, {
         method: one.method,
@@ -90,56 +80,3 @@ export async function* askManyThings({ requests, seed }: Extent): AsyncGenerator
     rmSync(data, { recursive: true, force: true });
   }
 }
-
-const request = (
-  { path, parameters, body }: Operation,
-  random: ReturnType<typeof seededRandom>,
-  ids: readonly string[],
-): { readonly address: string; readonly body?: unknown } => {
-  let address = path;
-  const query = new URLSearchParams();
-  for (const { name, in: place, schema } of parameters) {
-    const made = fromSchema(schema, random, ids);
-    const text = typeof made === 'string' ? made : JSON.stringify(made);
-    if (place === 'path') address = address.replace(`{${name}}`, encodeURIComponent(text));
-    else if (random.uniform() < 0.6) query.set(name, text);
-  }
-  const whole = query.size === 0 ? address : `${address}?${query.toString()}`;
-  return body === undefined
-    ? { address: whole }
-    : { address: whole, body: fromSchema(body, random, ids) };
-};
-
-interface Described {
-  readonly paths: Readonly<
-    Record<
-      string,
-      Readonly<
-        Record<
-          string,
-          {
-            readonly parameters?: Operation['parameters'];
-            readonly requestBody?: {
-              readonly content: Readonly<Record<string, { readonly schema: Schema }>>;
-            };
-          }
-        >
-      >
-    >
-  >;
-}
-
-const operationsIn = ({ paths }: Described): readonly Operation[] =>
-  Object.entries(paths)
-    .filter(([path]) => !notAsked.includes(path))
-    .flatMap(([path, methods]) =>
-      Object.entries(methods).map(([method, { parameters = [], requestBody }]): Operation => {
-        const body = requestBody?.content['application/json']?.schema;
-        return {
-          method: method.toUpperCase(),
-          path,
-          parameters,
-          ...(body === undefined ? {} : { body }),
-        };
-      }),
-    );

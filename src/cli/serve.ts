@@ -1,17 +1,18 @@
 import { join } from 'node:path';
 import { done, refused, type Outcome } from '../core/problem.ts';
 import { systemClock } from '../host/clock.ts';
-import { dataFile, dataFolder } from '../host/dataFolder.ts';
+import { dataFolder } from '../host/dataFolder.ts';
 import { randomIds } from '../host/ids.ts';
 import { serverModel } from '../host/systemModel.ts';
 import { isOwnName, ownAddresses } from '../host/network.ts';
+import { storePlace } from '../host/storePlace.ts';
 import { phoneListIn } from '../host/phoneList.ts';
 import { codeMinutes, openPairing } from '../http/pairing.ts';
 import type { Lan } from '../http/phones.ts';
 import { buildServer } from '../http/server.ts';
 import type { Store } from '../app/ports/ports.ts';
 import { StoreError } from '../store/storeError.ts';
-import { openSqliteStore } from '../store/sqliteStore.ts';
+import { openStore, placeInWords } from '../store/openStore.ts';
 import { terminalText } from '../words/texts.ts';
 import { problemInWords } from '../words/words.ts';
 import { cardFile } from './cardFile.ts';
@@ -35,7 +36,7 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
   const port = askedPort(process.env['THROUGHCUT_PORT']);
   if (!port.ok) return complain(port);
   const folder = dataFolder();
-  const opened = await openStore(folder);
+  const opened = await openOwn();
   if (!opened.ok) return complain(opened);
   const store = opened.value;
   const lan = options.lan === true ? openLan(folder, port.value) : undefined;
@@ -57,7 +58,7 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
     const host = lan === undefined ? '127.0.0.1' : '0.0.0.0';
     const listening = await listen(() => app.listen({ host, port: port.value }), port.value);
     if (!listening.ok) return complain(listening);
-    process.stdout.write(greeting(port.value, folder, lan));
+    process.stdout.write(greeting(port.value, placeInWords(storePlace()), lan));
     await stop;
     return 0;
   } finally {
@@ -68,9 +69,9 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
   }
 };
 
-const openStore = async (folder: string): Promise<Outcome<Store>> => {
+const openOwn = async (): Promise<Outcome<Store>> => {
   try {
-    return done(await openSqliteStore({ file: dataFile(folder), openedAt: systemClock.now() }));
+    return done(await openStore(storePlace(), systemClock.now()));
   } catch (thrown) {
     if (thrown instanceof StoreError) return { ok: false, problem: thrown.problem };
     throw thrown;
@@ -90,7 +91,7 @@ const openLan = (folder: string, port: number): Lan => ({
   addresses: () => ownAddresses().map((address) => `http://${address}:${String(port)}`),
 });
 
-const greeting = (port: number, folder: string, lan: Lan | undefined): string =>
+const greeting = (port: number, place: string, lan: Lan | undefined): string =>
   [
     terminalText.at(`http://127.0.0.1:${String(port)}`),
     ...(lan === undefined
@@ -100,7 +101,7 @@ const greeting = (port: number, folder: string, lan: Lan | undefined): string =>
           terminalText.phoneCode(lan.pairing.open().code, codeMinutes),
           terminalText.notEncrypted,
         ]),
-    terminalText.dataIn(folder),
+    terminalText.dataIn(place),
     terminalText.stopIt,
     '',
   ].join('\n');

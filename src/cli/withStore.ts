@@ -1,23 +1,20 @@
-import type { AskingPorts, Store } from '../app/ports/ports.ts';
+import type { AskingPorts } from '../app/ports/ports.ts';
 import { systemClock } from '../host/clock.ts';
-import { dataFile, dataFolder } from '../host/dataFolder.ts';
 import { randomIds } from '../host/ids.ts';
+import { storePlace } from '../host/storePlace.ts';
 import { commandModel } from '../host/systemModel.ts';
-import { openSqliteStore, openSqliteToRead, type SqliteOptions } from '../store/sqliteStore.ts';
+import { openStore, openStoreToRead } from '../store/openStore.ts';
 
 type Work<T> = (ports: AskingPorts) => Promise<T>;
 
-/** Opens this computer's store, does the work and closes it again. Throws what the store throws. */
-export const withStore = <T>(work: Work<T>): Promise<T> => within(openSqliteStore, work);
+/** Opens the workshop's store, does the work and closes it again. Throws what the store throws. */
+export const withStore = <T>(work: Work<T>): Promise<T> => within(openStore, work);
 
 /** The same for work that changes nothing: it can be done in a folder that is read-only too. */
-export const withStoreToRead = <T>(work: Work<T>): Promise<T> => within(openSqliteToRead, work);
+export const withStoreToRead = <T>(work: Work<T>): Promise<T> => within(openStoreToRead, work);
 
-const within = async <T>(
-  open: (options: SqliteOptions) => Promise<Store>,
-  work: Work<T>,
-): Promise<T> => {
-  const store = await open({ file: dataFile(dataFolder()), openedAt: systemClock.now() });
+const within = async <T>(open: typeof openStore, work: Work<T>): Promise<T> => {
+  const store = await open(storePlace(), systemClock.now());
   const sums = commandModel();
   try {
     return await work({ store, clock: systemClock, ids: randomIds, model: sums.modelFor() });

@@ -1,5 +1,5 @@
 import type { FastifyInstance } from 'fastify';
-import type { StoredChange } from '../app/ports/watchedStore.ts';
+import type { StoredChange } from '../app/ports/storedChange.ts';
 import { done } from '../core/problem.ts';
 import { api } from '../wire/api.ts';
 import { on } from './on.ts';

@@ -57,6 +57,7 @@ const mebibyte = 1024 * 1024;
 export const buildServer = async (options: ServerOptions): Promise<FastifyInstance> => {
   const { version, pageFolder, report } = options;
   const changes = openChanges();
+  const stopHearing = options.ports.store.hear(changes.tell);
   const stored = { ...options.ports, store: watchedStore(options.ports.store, changes.tell) };
   const ports: ServedPorts = {
     ...stored,
@@ -106,6 +107,10 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   machineTestRoutes(app, ports);
   transferRoutes(app, ports, importBytesAtMost);
   serveLive(app, changes);
+  app.addHook('onClose', () => {
+    stopHearing();
+    return Promise.resolve();
+  });
   serveDocs(app, version);
   await servePage(app, pageFolder);
   return app;

@@ -1,4 +1,4 @@
-import type { StoreCode } from '../core/problems/store.ts';
+import type { FileStoreCode } from '../core/problems/store.ts';
 import { problemOf } from '../core/problem.ts';
 import { existsSync, statfsSync } from 'node:fs';
 import { dirname } from 'node:path';
@@ -9,7 +9,8 @@ import { StoreError } from './storeError.ts';
 export const explainSqlite = (thrown: unknown, file: string): unknown => {
   const code = codeOf(thrown);
   if (code === undefined || carriesWords(thrown)) return thrown;
-  const as = (known: NamesFile): StoreError => new StoreError(problemOf(known, { file }), thrown);
+  const as = (known: FileStoreCode): StoreError =>
+    new StoreError(problemOf(known, { file }), thrown);
   if (/^(SQLITE_FULL|ENOSPC|EDQUOT)/.test(code)) return as('store-disk-full');
   if (code === 'ENAMETOOLONG') return as('store-name-too-long');
   if (hasNoRoomEver(dirname(file))) return as('store-no-such-place');
@@ -25,9 +26,6 @@ export const explainSqlite = (thrown: unknown, file: string): unknown => {
   if (/^SQLITE_(BUSY|LOCKED)/.test(code)) return as('store-busy');
   return thrown;
 };
-
-/** What is said of the data file by its name alone. */
-type NamesFile = Exclude<StoreCode, 'store-newer-than-program' | 'store-row-unreadable'>;
 
 const fileErrors = [
   'EACCES',

@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely';
 import type { Store } from '../app/ports/ports.ts';
+import type { StoredChange } from '../app/ports/storedChange.ts';
 import type { Outcome } from '../core/problem.ts';
 import { readSession } from './readSession.ts';
 import { changeSession } from './session.ts';
@@ -15,20 +16,43 @@ class Refusal extends Error {
   }
 }
 
+/** A place that is open, and what its engine does in its own way. */
 export interface Engine {
   readonly db: Kysely<Tables>;
+  /** As a person may read it: without a password. */
+  readonly place: string;
   /** Turns what the engine throws into a `StoreError` where a person can do something about it. */
   readonly explain: (thrown: unknown) => unknown;
+  /** First in the transaction of a session that changes things: waits for its turn. */
+  readonly beginChange?: (transaction: Kysely<Tables>) => Promise<void>;
+  /** How programs at work in one place hear of one another. Absent: they do not. */
+  readonly news?: {
+    readonly announce: (
+      transaction: Kysely<Tables>,
+      changes: readonly StoredChange[],
+    ) => Promise<void>;
+    readonly hear: Store['hear'];
+  };
   /** Throws where what is written would be lost: the place is not there any more. */
   readonly stillThere: () => void;
+  readonly close: () => Promise<void>;
 }
 
 /** The store over any engine that kysely speaks to. */
-export const kyselyStore = ({ db, explain, stillThere }: Engine): Store => ({
+export const kyselyStore = ({
+  db,
+  explain,
+  beginChange,
+  news,
+  stillThere,
+  close,
+}: Engine): Store => ({
   read: async (work) => {
     try {
       return await db
         .transaction()
+        // All that a session reads is of one moment. SQLite's are so anyway.
+        .setIsolationLevel('repeatable read')
         .setAccessMode('read only')
         .execute((transaction) => work(readSession(transaction)));
     } catch (thrown) {
@@ -39,7 +63,11 @@ export const kyselyStore = ({ db, explain, stillThere }: Engine): Store => ({
     try {
       stillThere();
       const kept = await db.transaction().execute(async (transaction) => {
-        const outcome = await work(changeSession(transaction));
+        await beginChange?.(transaction);
+        const outcome = await work({
+          ...changeSession(transaction),
+          announce: (changes) => news?.announce(transaction, changes) ?? Promise.resolve(),
+        });
         if (!outcome.ok) throw new Refusal(outcome);
         return outcome;
       });
@@ -51,5 +79,6 @@ export const kyselyStore = ({ db, explain, stillThere }: Engine): Store => ({
       throw explain(thrown);
     }
   },
-  close: () => db.destroy(),
+  hear: (listener) => news?.hear(listener) ?? (() => undefined),
+  close,
 });

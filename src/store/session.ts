@@ -13,7 +13,7 @@ import { StoreError } from './storeError.ts';
 import type { Tables } from './tables.ts';
 
 /** A session that may change things, inside its transaction. */
-export const changeSession = (db: Kysely<Tables>): Session => ({
+export const changeSession = (db: Kysely<Tables>): Omit<Session, 'announce'> => ({
   ...readSession(db),
 
   insertMachine: async (machine) => {

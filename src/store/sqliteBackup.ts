@@ -1,13 +1,8 @@
 import { problemOf } from '../core/problem.ts';
-import { randomBytes } from 'node:crypto';
-import { chmodSync, existsSync, mkdirSync, statSync } from 'node:fs';
-import { dirname } from 'node:path';
+import { existsSync } from 'node:fs';
 import Database from 'better-sqlite3';
-import { explainFile } from '../host/explainFile.ts';
-import { HostError } from '../host/hostError.ts';
-import { renameDurably, syncFile } from '../host/putFile.ts';
 import { explainSqlite } from './explainSqlite.ts';
-import { lookOver, sweepUp } from './restoreSqlite.ts';
+import { putCopy } from './putCopy.ts';
 import { StoreError } from './storeError.ts';
 import { writableOrCopy } from './writableOrCopy.ts';
 
@@ -18,24 +13,13 @@ import { writableOrCopy } from './writableOrCopy.ts';
  */
 export const backupSqlite = async (file: string, to: string): Promise<void> => {
   if (!existsSync(file)) throw new StoreError(problemOf('store-not-there', { file }));
-  const half = `${to}.${randomBytes(4).toString('hex')}.part`;
   const source = openToRead(file);
   try {
-    await writing({ file, to }, async () => {
-      mkdirSync(dirname(to), { recursive: true });
-      if (statSync(to, { throwIfNoEntry: false })?.isDirectory() === true)
-        throw new HostError(problemOf('file-is-a-folder', { file: to }));
+    await putCopy({ file, to }, async (half) => {
       await source.db.backup(half);
-      chmodSync(half, 0o600);
-    });
-    lookOver(half, { named: file, code: 'store-not-ours' });
-    await writing({ file, to }, () => {
-      syncFile(half);
-      renameDurably(half, to);
     });
   } finally {
     source.close();
-    sweepUp(half);
   }
 };
 
@@ -61,21 +45,3 @@ const openToRead = (
     throw explainSqlite(thrown, file);
   }
 };
-
-/** What stands against the copy is the copy's trouble, not the store's. */
-const writing = async (
-  { file, to }: { readonly file: string; readonly to: string },
-  work: () => Promise<void> | void,
-): Promise<void> => {
-  try {
-    await work();
-  } catch (thrown) {
-    if (thrown instanceof HostError || isOfSource(thrown)) throw explainSqlite(thrown, file);
-    throw new HostError(explainFile(thrown, to, 'written'), thrown);
-  }
-};
-
-const isOfSource = (thrown: unknown): boolean =>
-  thrown instanceof Error &&
-  'code' in thrown &&
-  /^SQLITE_(NOTADB|CORRUPT|BUSY|LOCKED)/.test(String(thrown.code));

@@ -13,14 +13,14 @@ import {
 } from 'kysely';
 import type { Store } from '../app/ports/ports.ts';
 import { checkOurs } from './checkOurs.ts';
-import { kyselyStore } from './kyselyStore.ts';
+import { kyselyStore, type Engine } from './kyselyStore.ts';
 import { migrate } from './migrate.ts';
 import type { Migration } from './migrations/migration.ts';
 import { explainSqlite } from './explainSqlite.ts';
 import { finishRestore, restoreIsPending } from './restoreSqlite.ts';
 import { preparedOnce } from './preparedOnce.ts';
 import { StoreError } from './storeError.ts';
-import { holdStore, type Held } from './storeLock.ts';
+import { holdStore, type Held, type LockOptions } from './storeLock.ts';
 import type { Tables } from './tables.ts';
 import { writableOrCopy } from './writableOrCopy.ts';
 
@@ -32,6 +32,8 @@ export interface SqliteOptions {
   readonly migrations?: readonly Migration[];
   /** How long to wait for another program that is writing. */
   readonly busyMs?: number;
+  /** Nobody else may be at work in it meanwhile. */
+  readonly alone?: boolean;
 }
 
 /**
@@ -40,24 +42,30 @@ export interface SqliteOptions {
  * with a full sync at every commit). Throws `StoreError`: newer than this program, not readable, not writable, not ours,
  * busy, disk full.
  */
-export const openSqliteStore = async (options: SqliteOptions): Promise<Store> => {
-  const { file, busyMs = 5000 } = options;
+export const openSqliteStore = async (options: SqliteOptions): Promise<Store> =>
+  kyselyStore(await openSqliteEngine(options));
+
+/** The same for work on the rows themselves. */
+export const openSqliteEngine = async (options: SqliteOptions): Promise<Engine> => {
+  const { file, busyMs = 5000, alone = false } = options;
   const explain = (thrown: unknown): unknown => explainSqlite(thrown, file);
   const undo: (() => void)[] = [];
   try {
     makeFolder(dirname(file));
-    const held = holdForWork(file, busyMs);
+    const held = holdForWork(file, { how: alone ? 'alone' : 'shared', waitMs: busyMs });
     undo.push(held.release);
     const statements = preparedOnce(openFile(options));
     const db = new Kysely<Tables>({ dialect: new ImmediateDialect({ database: statements }) });
     undo.push(() => void db.destroy());
-    await migrate(db, options.openedAt, options.migrations);
+    await migrate(db, options.openedAt, { migrations: options.migrations });
     statements.keep();
-    const store = kyselyStore({ db, explain, stillThere: watcherOf(file) });
     return {
-      ...store,
+      db,
+      place: file,
+      explain,
+      stillThere: watcherOf(file),
       close: async () => {
-        await store.close();
+        await db.destroy();
         held.release();
       },
     };
@@ -92,14 +100,14 @@ export const openSqliteToRead = async (options: SqliteOptions): Promise<Store> =
   }
 };
 
-/** Shares the place with all who work in it, once no restore waits to be finished. */
-const holdForWork = (file: string, busyMs: number): Held => {
-  finishRestore(file, busyMs);
-  const held = holdStore(file, { how: 'shared', waitMs: busyMs });
+/** Takes the place, mostly with all others who work in it, once no restore waits to be finished. */
+const holdForWork = (file: string, how: LockOptions): Held => {
+  finishRestore(file, how.waitMs);
+  const held = holdStore(file, how);
   // Another program may have decided one while this one waited.
   if (!restoreIsPending(file)) return held;
   held.release();
-  return holdForWork(file, busyMs);
+  return holdForWork(file, how);
 };
 
 const openFile = ({ file, busyMs = 5000, migrations }: SqliteOptions): Database.Database => {

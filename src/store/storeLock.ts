@@ -8,7 +8,7 @@ export interface Held {
   readonly release: () => void;
 }
 
-interface LockOptions {
+export interface LockOptions {
   /** All who are at work in a store share it; who puts another in its place has it alone. */
   readonly how: 'shared' | 'alone';
   /** How long to wait for others. */

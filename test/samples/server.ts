@@ -7,7 +7,8 @@ import { modelHere } from '../../src/app/sums/modelHere.ts';
 import type { AskingPorts, Ids } from '../../src/app/ports/ports.ts';
 import { done } from '../../src/core/problem.ts';
 import { buildServer, type ServerOptions } from '../../src/http/server.ts';
-import { openSqliteStore } from '../../src/store/sqliteStore.ts';
+import type { StorePlace } from '../../src/host/storePlace.ts';
+import { openStore } from '../../src/store/openStore.ts';
 import { errorReply } from '../../src/wire/problem.ts';
 import { addressOf, type ReplyOf, type Route } from '../../src/wire/route.ts';
 import { sampleTime } from './studies.ts';
@@ -35,9 +36,15 @@ interface Asked {
   readonly body?: unknown;
 }
 
-export const testServer = async (over: Partial<ServerOptions> = {}): Promise<TestServer> => {
+export const testServer = async (
+  over: Partial<ServerOptions> = {},
+  place?: StorePlace,
+): Promise<TestServer> => {
   const folder = mkdtempSync(join(tmpdir(), 'throughcut-http-'));
-  const store = await openSqliteStore({ file: join(folder, 'w.sqlite'), openedAt: sampleTime });
+  const store = await openStore(
+    place ?? { kind: 'file', file: join(folder, 'w.sqlite') },
+    sampleTime,
+  );
   const ports = { store, clock: countingClock(), ids: countingIds(), model: modelHere };
   const reported: unknown[] = [];
   const app = await buildServer({

@@ -10,6 +10,7 @@ import type { Stock } from '../../core/stock/stock.ts';
 import type { RecordedTally, SavedStudy } from '../../core/study/study.ts';
 import type { MachineTestOf } from '../../formats/machineTests.ts';
 import type { Model } from '../sums/model.ts';
+import type { StoredChange } from './storedChange.ts';
 import type { StoredStudy, StudyHead, StudySummary } from './stored.ts';
 
 /** Tells the time. */
@@ -44,6 +45,11 @@ export interface AskingPorts extends Ports {
 export interface Store {
   readonly read: <T>(work: (session: ReadSession) => Promise<T>) => Promise<T>;
   readonly change: <T>(work: (session: Session) => Promise<Outcome<T>>) => Promise<Outcome<T>>;
+  /**
+   * Hears what other programs at work in the same store have announced, from now on; `{}` where something may have been
+   * missed. Gives a way to stop hearing. An engine that tells of no other never calls it.
+   */
+  readonly hear: (listener: (change: StoredChange) => void) => () => void;
   readonly close: () => Promise<void>;
 }
 
@@ -234,6 +240,8 @@ export interface Session extends ReadSession {
     test: MachineTestOf<Name>,
   ) => Promise<void>;
   readonly deleteMachineTest: (name: MachineTestName, id: string) => Promise<void>;
+  /** Tells other programs at work in the same store, once this session is kept and not before. */
+  readonly announce: (changes: readonly StoredChange[]) => Promise<void>;
   /** Every machine, study, proven setting, tally and test of the example workshop. */
   readonly deleteExample: () => Promise<void>;
 }

@@ -1,18 +1,19 @@
 import type { Session, Store } from './ports.ts';
+import type { StoredChange } from './storedChange.ts';
 
-/** Something stored has changed. No study: look at everything again. */
-export interface StoredChange {
-  readonly studyId?: string;
-  /** Absent: the study is gone. */
-  readonly revision?: number;
-}
-
-/** A store that tells of each study that a session has changed, once the session is kept and not before. */
+/**
+ * A store that tells of each study that a session has changed, once the session is kept and not before: here, and to other
+ * programs that are at work in the same store.
+ */
 export const watchedStore = (store: Store, tell: (change: StoredChange) => void): Store => ({
   ...store,
   change: async (work) => {
     const changes = new Map<string | undefined, StoredChange>();
-    const outcome = await store.change((session) => work(noting(session, changes)));
+    const outcome = await store.change(async (session) => {
+      const done = await work(noting(session, changes));
+      if (done.ok && changes.size > 0) await session.announce([...changes.values()]);
+      return done;
+    });
     if (outcome.ok) for (const change of changes.values()) tell(change);
     return outcome;
   },

@@ -13,7 +13,22 @@ export const storeProblems = {
   'store-disk-full': { file: text },
   'backup-not-ours': { file: text },
   'store-busy': { file: text },
+  'store-address-malformed': { place: text },
+  'store-unreachable': { place: text },
+  'store-refuses-login': { place: text },
+  'store-database-not-there': { place: text },
+  'store-takes-no-changes': { place: text },
+  'store-schema-not-ours': { place: text },
+  'store-server-full': { place: text },
+  'store-server-busy': { place: text },
+  'move-target-not-empty': { place: text },
+  'move-same-place': {},
   'store-row-unreadable': { table: text, id: text },
 } as const satisfies ProblemList;
 
 export type StoreCode = keyof typeof storeProblems;
+
+/** What is said of a data file by its name alone. */
+export type FileStoreCode = {
+  [Code in StoreCode]: 'file' extends keyof (typeof storeProblems)[Code] ? Code : never;
+}[StoreCode];

@@ -1,9 +1,9 @@
 // A program of its own that appends events to a store, one a session, and says each one once it is acknowledged.
-import { openSqliteStore } from '../../build/src/store/sqliteStore.js';
+import { openStore } from '../../build/src/store/openStore.js';
 
-const [file, studyId, name, count] = process.argv.slice(2);
+const [place, studyId, name, count] = process.argv.slice(2);
 const at = '2031-05-06T07:08:09.000Z';
-const store = await openSqliteStore({ file, openedAt: at, busyMs: 20_000 });
+const store = await openStore(JSON.parse(place), at);
 for (let i = 0; i < Number(count); i += 1) {
   const event = {
     id: `${name}${i}`,

@@ -1,0 +1,66 @@
+import type { Store } from '../../src/app/ports/ports.ts';
+import { done } from '../../src/core/problem.ts';
+import {
+  savedStudy,
+  sampleBedTest,
+  sampleCard,
+  sampleEntry,
+  sampleEvent,
+  sampleFocusTest,
+  sampleMachine,
+  sampleMetering,
+  sampleOrder,
+  sampleStudy,
+  sampleTally,
+  sampleTime,
+} from '../samples/studies.ts';
+
+/** Names as people and broken keyboards type them: any script, signs that queries use, NUL, half a surrogate pair. */
+export const oddNames = [
+  'Sperrholz „Ünïcode“ 3 mm',
+  '合板 ベニヤ фанера خشب',
+  `50% off_'; drop table study; -- \\ "x"`,
+  'nul \0 inside, half \ud83d a pair, whole \u{1f525}',
+  '',
+] as const;
+
+/** Something in every table, under names of every kind; more events than are copied at once. */
+export const fillWorkshop = async (store: Store, events = 1_203): Promise<void> => {
+  await store.change(async (session) => {
+    await session.insertMachine(sampleMachine());
+    for (const [i, name] of oddNames.entries()) {
+      const id = `s${String(i)}`;
+      const code = `K${String(i)}QX`;
+      const { stock } = sampleStudy(id);
+      await session.insertStudy(
+        sampleStudy(id, {
+          stock: { ...stock, material: oneLine(name) },
+          cards: [sampleCard(code)],
+          events: Array.from({ length: i === 0 ? events : 3 }, (_, n) =>
+            sampleEvent(`e${String(n)}`, { cardCode: code }),
+          ),
+          orders: [sampleOrder(`o${String(i)}`)],
+          tallies: [sampleTally(`t${String(i)}`)],
+        }),
+        sampleTime,
+      );
+      await session.insertEntry(sampleEntry(`b${String(i)}`, { note: name }));
+    }
+    await session.insertTally(undefined, sampleTally('loose', { provenSettingId: 'b1' }));
+    await session.insertMachineTest('metering', sampleMetering('same'));
+    await session.insertMachineTest('focus-test', sampleFocusTest('same'));
+    await session.insertMachineTest('bed-test', sampleBedTest('c1'));
+    await session.keepRemoved({
+      study: savedStudy(sampleStudy('gone')),
+      removedAt: sampleTime,
+    });
+    return done(undefined);
+  });
+};
+
+/** Labels hold no control characters. */
+const oneLine = (name: string): string =>
+  name
+    .replace(/\p{Cc}/gu, ' ')
+    .trim()
+    .slice(0, 40) || 'plywood';
