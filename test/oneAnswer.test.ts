@@ -66,7 +66,7 @@ describe('the answer to a study', () => {
 
   it.each(studies)('is one at every door: %s', async (_, study) => {
     const asked = { study, aim: 'fastest', earlier: [] } as const;
-    const ofPage = modelCalls.fit(asked, () => undefined).recommended;
+    const ofPage = modelCalls.fit(asked).recommended;
     const ofServer = await server.ask(api.calcFit, { body: fileOf(study) });
     const atCommandLine = await modelSums.answerCutStudy(study);
     const ofBench = answerFrom(fitWithEarlier(study, [])).recommended;

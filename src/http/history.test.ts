@@ -96,8 +96,6 @@ describe('what earlier sheets taught', () => {
   });
 });
 
-const noStage = (): void => undefined;
-
 describe('the page and the server', () => {
   beforeEach(workshop);
   const params = { id: 'now' };
@@ -106,7 +104,7 @@ describe('the page and the server', () => {
   it('give the same answer, with the study’s aim and with what earlier sheets taught', async () => {
     const earlier = await earlierOnPage();
     const study = toCutStudy(present);
-    const { leansOn, ...answer } = modelCalls.fit({ study, aim: present.aim, earlier }, noStage);
+    const { leansOn, ...answer } = modelCalls.fit({ study, aim: present.aim, earlier });
     const onServer = await server.ask(api.answerStudy, { params });
     expect(leansOn).toEqual({ cells: 24, sheets: 2, parts: 200, orders: 1 });
     const warnings = [...materialRemarks(present.stock), ...answer.warnings];
@@ -127,7 +125,7 @@ describe('the page and the server', () => {
     const wish = { cellsWanted: 8, settingsAtMost: 4 };
     const earlier = await earlierOnPage();
     const study = toCutStudy(present);
-    const onPage = modelCalls.nextCard({ study, earlier, ...wish }, noStage);
+    const onPage = modelCalls.nextCard({ study, earlier, ...wish });
     const onServer = await server.ask(api.proposeNextCard, { params, query: wish });
     const warnings = materialRemarks(study.stock);
     expect(onServer).toEqual(nextCardFile({ ...onPage, warnings }, problemInWords));

@@ -50,6 +50,18 @@ const requests = fc.record({
   sheetMm: fc.constantFrom<[number, number]>([120, 90], [90, 200], [300, 300]),
 });
 
+describe('the drawing of a card', () => {
+  it('is made once, and anew for a card that was changed', () => {
+    const outcome = designCard(demoRequest);
+    if (!outcome.ok) throw new Error('the demo card does not fit');
+    const { card } = outcome.value;
+    expect(cardDrawing(card)).toBe(cardDrawing(card));
+    const other = cardDrawing({ ...card, code: 'XXXX' });
+    expect(other).not.toEqual(cardDrawing(card));
+    expect(cardDrawing(card, 'before')).toEqual(cardDrawing(structuredClone(card), 'before'));
+  });
+});
+
 describe('a drawn card', () => {
   it('has nothing that overlaps anything else', () => {
     fc.assert(

@@ -1,4 +1,5 @@
 import type { Setting } from '../machine/setting.ts';
+import { oncePerObject } from '../oncePerObject.ts';
 import type { Polyline } from '../path/polyline.ts';
 import type { Card } from './card.ts';
 import { cardParts, type DrawnAs, type DrawnPart } from './cardParts.ts';
@@ -28,8 +29,7 @@ export interface CardDrawing {
   readonly layers: readonly DrawnLayer[];
 }
 
-/** The one way from a card to lines: every picture, file and list is made of this. Words and marks first, outline last. */
-export const cardDrawing = (card: Card, drawnAs?: DrawnAs): CardDrawing => {
+const compile = (card: Card, drawnAs: DrawnAs): CardDrawing => {
   const colours = rungColours(card.rungs.length);
   const parts = cardParts(card, drawnAs);
   const layers = [
@@ -47,6 +47,15 @@ export const cardDrawing = (card: Card, drawnAs?: DrawnAs): CardDrawing => {
     layers: layers.filter((drawn) => drawn.polylines.length > 0),
   };
 };
+
+const asNow = oncePerObject((card: Card) => compile(card, 'now'));
+
+/**
+ * The one way from a card to lines: every picture, file and list is made of this. Words and marks first, outline last. Made
+ * once a card, however many files are written of it.
+ */
+export const cardDrawing = (card: Card, drawnAs: DrawnAs = 'now'): CardDrawing =>
+  drawnAs === 'now' ? asNow(card) : compile(card, drawnAs);
 
 const layer = (
   kind: DrawnLayer['kind'],

@@ -19,6 +19,8 @@ export const startWorker = {
     new Worker(new URL('../worker/motion.ts', import.meta.url), { type: 'module', name: 'motion' }),
   prove: () =>
     new Worker(new URL('../worker/proof.ts', import.meta.url), { type: 'module', name: 'proof' }),
+  photo: () =>
+    new Worker(new URL('../worker/photo.ts', import.meta.url), { type: 'module', name: 'photo' }),
 } satisfies Record<CallName, () => Worker>;
 
 function modelThread(): Worker {

@@ -13,15 +13,15 @@ const jobs = jobsToTime(undescribedMachine).map(({ moves }) => ({
 }));
 
 describe('a thread', () => {
-  it('answers by the number of the question; question and answer can be sent between threads', () => {
+  it('answers by the number of the question; question and answer can be sent between threads', async () => {
     const answer = answerCalls({ motion: (asked) => fitMotion(asked) });
     const said: Reply[] = [];
-    const ask = (id: number, question: unknown): void =>
+    const ask = (id: number, question: unknown): Promise<void> =>
       answer(structuredClone({ id, call: 'motion', question }), (reply) =>
         said.push(structuredClone(reply)),
       );
-    ask(7, jobs);
-    ask(8, jobs.slice(0, 2));
+    await ask(7, jobs);
+    await ask(8, jobs.slice(0, 2));
     expect(said).toMatchObject([
       { id: 7, kind: 'answer', answer: { ok: true } },
       { id: 8, kind: 'answer', answer: { ok: false, problem: { code: 'motion-too-few-jobs' } } },
@@ -29,7 +29,7 @@ describe('a thread', () => {
     expect(said[0]).toMatchObject({ answer: structuredClone(fitMotion(jobs)) });
   });
 
-  it('says its stages before the answer, and what broke instead of one', () => {
+  it('says its stages before the answer, and what broke instead of one', async () => {
     const answer = answerCalls({
       prove: (_, tell) => {
         tell('reading');
@@ -37,7 +37,7 @@ describe('a thread', () => {
       },
     });
     const said: Reply[] = [];
-    answer({ id: 3, call: 'prove', question: {} }, (reply) => said.push(reply));
+    await answer({ id: 3, call: 'prove', question: {} }, (reply) => said.push(reply));
     expect(said).toEqual([
       { id: 3, kind: 'stage', stage: 'reading' },
       { id: 3, kind: 'broke', message: 'a bug' },

@@ -13,6 +13,7 @@ import type { StudyAnswer } from '../../core/study/answerWithEarlier.ts';
 import type { EarlierSheet } from '../../core/study/earlierSheet.ts';
 import type { Study } from '../../core/study/study.ts';
 import type { PaintedProof } from './paintPicture.ts';
+import type { PhotoAnswer, PhotoQuestion, PhotoStage } from './photoQuestion.ts';
 
 /** What one sum is asked, what it says of itself on the way, and what it answers. */
 interface Sum<Question, Answer, Stage = never> {
@@ -22,7 +23,7 @@ interface Sum<Question, Answer, Stage = never> {
 }
 
 /** A study with what earlier sheets taught. */
-interface WithEarlier {
+export interface WithEarlier {
   readonly study: CutStudy;
   readonly earlier: readonly EarlierSheet[];
 }
@@ -46,6 +47,7 @@ export interface Calls {
   >;
   readonly motion: Sum<readonly TimedJob[], Outcome<MotionFit>>;
   readonly prove: Sum<DrawingToProve, Outcome<PaintedProof>, ProvingStage>;
+  readonly photo: Sum<PhotoQuestion, Outcome<PhotoAnswer>, PhotoStage>;
 }
 
 export type CallName = keyof Calls;

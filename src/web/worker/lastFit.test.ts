@@ -13,7 +13,6 @@ const studyAt = (mmPerS: number) =>
     })),
     ask: { powerPct: 30 },
   });
-const noStage = () => undefined;
 const sizes = [
   { cellsWanted: 8, settingsAtMost: 4 },
   { cellsWanted: 12, settingsAtMost: 6 },
@@ -30,11 +29,11 @@ describe('the last fit of the model’s thread', () => {
   it('says what a fit of its own says, in whatever order it is asked', () => {
     for (const study of [studyAt(16), studyAt(20), studyAt(16)]) {
       for (const wish of sizes) {
-        expect(modelCalls.nextCard({ study, earlier: [], ...wish }, noStage)).toEqual(
+        expect(modelCalls.nextCard({ study, earlier: [], ...wish })).toEqual(
           nextCardWithEarlier(study, wish, []),
         );
       }
-      expect(modelCalls.fit({ study, earlier: [], aim: 'fastest' }, noStage)).toEqual(
+      expect(modelCalls.fit({ study, earlier: [], aim: 'fastest' })).toEqual(
         answerWithEarlier(study, 'fastest', []),
       );
     }

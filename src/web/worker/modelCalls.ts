@@ -4,8 +4,8 @@ import type { Answers } from './answerCalls.ts';
 import { lastFit } from './lastFit.ts';
 
 /** What the model's thread answers: both from one fit. */
-export const modelCalls: Answers<'fit' | 'nextCard'> = {
+export const modelCalls = {
   fit: (asked) => answerOn(lastFit(asked), asked.aim),
   nextCard: ({ cellsWanted, settingsAtMost, ...asked }) =>
     nextCardFrom(lastFit(asked).found, { cellsWanted, settingsAtMost }),
-};
+} satisfies Answers<'fit' | 'nextCard'>;

@@ -7,7 +7,7 @@ declare const self: DedicatedWorkerGlobalScope;
 /** Makes this thread answer these calls. */
 export const serveCalls = <Call extends CallName>(answers: Answers<Call>): void => {
   const answer = answerCalls(answers);
-  self.addEventListener('message', ({ data }: MessageEvent<Asked>) =>
-    answer(data, (reply) => self.postMessage(reply)),
-  );
+  self.addEventListener('message', ({ data }: MessageEvent<Asked>) => {
+    void answer(data, (reply) => self.postMessage(reply));
+  });
 };

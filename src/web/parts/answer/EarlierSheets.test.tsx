@@ -36,7 +36,7 @@ const thread = (): Port => {
     onerror: null,
     postMessage: (asked) => {
       questions.push(asked.question as QuestionOf<'fit'>);
-      answer(asked, (data) =>
+      void answer(asked, (data) =>
         setTimeout(() => own.onmessage?.(new MessageEvent('message', { data })), 0),
       );
     },

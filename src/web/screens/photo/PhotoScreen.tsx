@@ -12,7 +12,7 @@ import { useReading } from '../../parts/reader/useReading.ts';
 import { pageAt, pages } from '../../state/pages.ts';
 import { usePhotoRead, type PhotoReading } from '../../state/usePhotoRead.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
-import type { PhotoQuestion } from '../../worker/photoMessages.ts';
+import type { PhotoQuestion } from '../../worker/photoQuestion.ts';
 import { PhotoPick } from './PhotoPick.tsx';
 import { PhotoResult } from './PhotoResult.tsx';
 import './photo.css';
