@@ -2,7 +2,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import type { Figure, NightPart } from '../night/nightPart.ts';
-import { faults } from './faults.ts';
+import { faults } from './faults/faults.ts';
 
 /** What can go wrong around the program, brought about one after the other. */
 export const faultsPart: NightPart = {

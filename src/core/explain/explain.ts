@@ -11,6 +11,7 @@ import type { Explanation, Leaning, LeftOut, CalculatedBy, SpeedExplained } from
 import { learntIn } from './learnt.ts';
 import { leavingOut, type Part } from './leaveOut.ts';
 import { nextCells } from './nextCells.ts';
+import { mostWork } from './otherFits.ts';
 import { cardsOf, earlierBatchesOf, rungsOf, type CardOf, type CellGroup } from './partsOf.ts';
 import { smoothedWhole } from './reweigh.ts';
 import { baselineAt, type Baseline } from './speedFrom.ts';
@@ -33,8 +34,7 @@ export const explain = (
 ): Explanation => {
   const { study, posterior, compiled } = found;
   const leans = (study.history ?? []).length > 0 || study.beliefs !== undefined;
-  // What this sheet tells by itself is said in whole per cents: fewer points than an answer's do.
-  const alone = leans ? fit(withoutEarlier(study), effortOfEvidence) : found;
+  const alone = leans ? aloneOf(found) : found;
   const powerPct = answer.recommended?.powerPct ?? study.ask.powerPct ?? compiled.p0Pct;
   const baseline = answer.recommended === null ? null : baselineAt(found, powerPct);
   const speed = baseline === null ? undefined : speedExplained(found, baseline, cardOf);
@@ -43,7 +43,7 @@ export const explain = (
     answer,
     ...(speed === undefined ? {} : { speed }),
     learnt: learntIn(found, alone, powerPct),
-    ...(leans ? { leaning: leaningOf(found, alone, baseline) } : {}),
+    ...(leans ? { leaning: leaningOf(found, baseline, alone) } : {}),
     calculation: {
       points: posterior.count,
       effectivePoints: Math.round(posterior.effectivePoints),
@@ -123,11 +123,22 @@ const onceEach = (
   };
 };
 
-const leaningOf = (found: Fit, alone: Fit, baseline: Baseline | null): Leaning => ({
+/**
+ * What this sheet tells by itself is said in whole per cents: fewer points than an answer's do. Readings that contradict one
+ * another make it as dear as the answer: where that took all the time there is for reasons already, it is left out.
+ */
+const aloneOf = ({ study, posterior }: Fit): Fit | undefined =>
+  posterior.work > mostWork ? undefined : fit(withoutEarlier(study), effortOfEvidence);
+
+const leaningOf = (found: Fit, baseline: Baseline | null, alone: Fit | undefined): Leaning => ({
   shapes: found.compiled.observationOfEarlier.reduce((sum, { count }) => sum + count, 0),
   withMmPerS: baseline?.speedMmPerS ?? null,
-  withoutMmPerS: baseline === null ? null : speedAt(alone, baseline.powerPct),
-  verdict: earlierAgreement(found, alone),
+  ...(alone === undefined
+    ? {}
+    : {
+        withoutMmPerS: baseline === null ? null : speedAt(alone, baseline.powerPct),
+        verdict: earlierAgreement(found, alone),
+      }),
 });
 
 /** What an order says of its setting: alike for orders alike on sheets of their own. */

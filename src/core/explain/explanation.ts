@@ -73,8 +73,8 @@ export interface Learnt {
   readonly sd: number;
   /** 1 − variance/prior variance in per cent, never below 0. */
   readonly learntPct: number;
-  /** The same by this study's own cells, tallies and habit, where earlier sheets taught too. */
-  readonly learntByOwnPct: number;
+  /** The same by this study's own cells, tallies and habit, where earlier sheets taught too. Absent: that fit would have taken too long. */
+  readonly learntByOwnPct?: number;
 }
 
 export type WhatIfName =
@@ -100,8 +100,9 @@ export interface WhatIf {
 export interface Leaning {
   readonly shapes: number;
   readonly withMmPerS: number | null;
-  readonly withoutMmPerS: number | null;
-  readonly verdict: EarlierVerdict;
+  /** By the sheet alone, and whether that agrees. Absent: its fit would have taken too long. */
+  readonly withoutMmPerS?: number | null;
+  readonly verdict?: EarlierVerdict;
 }
 
 /** What carries the fastest speed that may be recommended at one power. */

@@ -1,3 +1,5 @@
+import { compileStudy } from '../cutmodel/compileStudy.ts';
+import { withoutEarlier } from '../cutmodel/cutStudy.ts';
 import type { Fit } from '../cutmodel/fit.ts';
 import { meanSdOf, type Posterior } from '../cutmodel/posterior.ts';
 import { presentLnV50 } from '../cutmodel/presentLevel.ts';
@@ -13,10 +15,10 @@ interface Quantity {
 
 /**
  * How much of each quantity was learnt: 1 − var/prior var, over all that the fit knows and, where earlier sheets taught too,
- * by `alone`, the same study without them.
+ * by `alone`, the same study without them; absent where that fit would have taken too long.
  */
-export const learntIn = (found: Fit, alone: Fit, powerPct: number): readonly Learnt[] =>
-  quantitiesOf(found, alone, powerPct).map(({ name, priorMean, priorSd, valuesIn }) => {
+export const learntIn = (found: Fit, alone: Fit | undefined, powerPct: number): readonly Learnt[] =>
+  quantitiesOf(found, powerPct).map(({ name, priorMean, priorSd, valuesIn }) => {
     const over = (fit: Fit) => {
       const values = valuesIn(fit);
       return meanSdOf(fit.posterior, (i) => values[i] ?? NaN);
@@ -28,7 +30,7 @@ export const learntIn = (found: Fit, alone: Fit, powerPct: number): readonly Lea
       priorSd,
       ...now,
       learntPct: learntPct(now.sd, priorSd),
-      learntByOwnPct: learntPct(over(alone).sd, priorSd),
+      ...(alone === undefined ? {} : { learntByOwnPct: learntPct(over(alone).sd, priorSd) }),
     };
   });
 
@@ -49,12 +51,11 @@ const logged =
 
 /** Only what the model has a place for. */
 const quantitiesOf = (
-  { compiled, posterior }: Fit,
-  alone: Fit,
+  { study, compiled, posterior }: Fit,
   powerPct: number,
 ): readonly Quantity[] => {
   // What was expected before any sheet was cut, earlier ones included.
-  const { priors } = alone.compiled.model;
+  const { priors } = compileStudy(withoutEarlier(study)).model;
   const { layout } = posterior;
   const quantity = (
     name: LearntName,

@@ -3,8 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { plainStudy } from '../../../test/plainStudy.ts';
 import { fit } from '../cutmodel/fit.ts';
 import type { Grade } from '../reading/grade.ts';
-import { explainStudy } from './explain.ts';
-import { otherFitsOf, taking } from './otherFits.ts';
+import { answerForAim } from '../cutmodel/answerForAim.ts';
+import { omit } from '../omit.ts';
+import { explain, explainStudy } from './explain.ts';
+import { mostWork, otherFitsOf, taking } from './otherFits.ts';
 
 const grades: readonly Grade[] = ['out', 'hangs', 'stays'];
 
@@ -71,6 +73,22 @@ describe('the fits of an explanation', () => {
     expect(calculation.rough).toBe(rough + ofCells);
     const names = [...(speed?.whatIf ?? []).map(({ name }) => name), ...(speed?.untried ?? [])];
     expect(new Set(names).size).toBe(10);
+  });
+
+  it('leave out what the sheet says alone where the answer took all the time there is, and say so', () => {
+    const [first, ...more] = contradictory(24).cells;
+    if (first === undefined) throw new Error('no cell');
+    const found = fit({ ...contradictory(12), history: [{ ...first, batch: 'before' }, ...more] });
+    const answer = answerForAim(found, 'fastest');
+    const tried = explain(found, answer);
+    expect(tried.learnt.every(({ learntByOwnPct }) => learntByOwnPct !== undefined)).toBe(true);
+    expect(tried.leaning?.verdict).toBeDefined();
+    const dear = { ...found, posterior: { ...found.posterior, work: 1.01 * mostWork } };
+    const { learnt, leaning } = explain(dear, answer);
+    expect(leaning?.shapes).toBe(tried.leaning?.shapes);
+    expect(leaning?.verdict).toBeUndefined();
+    const withoutOwn = tried.learnt.map((one) => omit(one, 'learntByOwnPct'));
+    expect(learnt).toEqual(withoutOwn);
   });
 
   it('go to what matters first; the rest is rough and says so', () => {

@@ -195,14 +195,20 @@ const expectations = ({ learnt, speed, leaning }: Explanation): readonly string[
 const scatterWords = ({ learntPct, learntByOwnPct }: Learnt, leans: boolean): string => {
   if (learntPct < littleLearntPct)
     return `How widely shapes scatter rests on our expectation, not on your shapes: they told ${percent(learntPct)} of it.`;
+  const byOwn =
+    learntByOwnPct === undefined ? '' : ` (this sheet alone ${percent(learntByOwnPct)})`;
   return leans
-    ? `Of how widely shapes scatter, shapes told ${percent(learntPct)} (this sheet alone ${percent(learntByOwnPct)}); the rest is expectation.`
+    ? `Of how widely shapes scatter, shapes told ${percent(learntPct)}${byOwn}; the rest is expectation.`
     : `Of how widely shapes scatter, your shapes told ${percent(learntPct)}; the rest is expectation.`;
 };
 
 const leanings = ({ leaning }: Explanation): readonly string[] => {
   if (leaning === undefined) return [];
   const { shapes, withMmPerS, withoutMmPerS, verdict } = leaning;
+  if (verdict === undefined || withoutMmPerS === undefined)
+    return [
+      `It leans on ${counted(shapes, 'shape')} of earlier sheets: with them ${orNone(withMmPerS)}. What this sheet says alone would have taken too long to work out.`,
+    ];
   return [
     `It leans on ${counted(shapes, 'shape')} of earlier sheets: with them ${orNone(withMmPerS)}, without them ${orNone(withoutMmPerS)}.`,
     ...(verdict.disagrees
