@@ -1,5 +1,6 @@
+import { gradePhotos } from '../app/sums/gradePhotos.ts';
 import { photoLimits } from '../core/photo/photoLimits.ts';
-import { readPhoto, type Photos } from '../core/photo/readPhoto.ts';
+import type { Photos } from '../core/photo/readPhoto.ts';
 import { done, problemOf, type Outcome } from '../core/problem.ts';
 import type { Picture } from '../core/photo/picture.ts';
 import { parseCardFile } from '../formats/cardFile.ts';
@@ -34,13 +35,8 @@ export const runGrade = async (options: GradeOptions): Promise<ExitCode> => {
     );
   const photos = await photosOf({ front, ...(back === undefined ? {} : { back }) });
   if (!photos.ok) return printRefusal(photos.problem);
-  const { cells, found, remarks } = readPhoto(card.value, photos.value);
-  printJson({
-    version: 1,
-    found,
-    cells: cells.map(({ cell, grade, sure }) => ({ cell, grade, sure: Number(sure.toFixed(3)) })),
-    remarks: remarks.map((remark) => problemInWords(remark)),
-  });
+  const { remarks, ...graded } = gradePhotos({ card: card.value, photos: photos.value });
+  printJson({ ...graded, remarks: remarks.map((remark) => problemInWords(remark)) });
   return 0;
 };
 

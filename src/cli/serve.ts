@@ -2,6 +2,7 @@ import { join } from 'node:path';
 import { done, refused, type Outcome } from '../core/problem.ts';
 import { systemClock } from '../host/clock.ts';
 import { dataFolder } from '../host/dataFolder.ts';
+import { sharpPictures } from '../host/pictures.ts';
 import { randomIds } from '../host/ids.ts';
 import { serverModel } from '../host/systemModel.ts';
 import { isOwnName, ownAddresses } from '../host/network.ts';
@@ -49,6 +50,7 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
     cardFile,
     rampFile,
     reasoningFile,
+    pictures: sharpPictures,
     ...(lan === undefined ? {} : { lan }),
     report: (error) =>
       tell(error instanceof Error ? (error.stack ?? error.message) : String(error)),

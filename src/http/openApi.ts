@@ -30,13 +30,22 @@ const pathsOf = (routes: readonly (readonly [name: string, route: Route])[]): Js
   return paths;
 };
 
-const operation = (name: string, { summary, params, query, body, reply }: Route): Json => ({
+const operation = (name: string, { summary, params, query, body, takes, reply }: Route): Json => ({
   operationId: name,
   summary,
   parameters: [...parametersOf('path', params), ...parametersOf('query', query)],
   ...(body === undefined
     ? {}
     : { requestBody: { required: true, content: asJson(schemaOf(body, 'input')) } }),
+  ...(takes === undefined
+    ? {}
+    : {
+        requestBody: {
+          required: true,
+          // Bytes as they are: OpenAPI 3.1 says nothing more of them.
+          content: Object.fromEntries(takes.map((type) => [type, {}])),
+        },
+      }),
   responses: {
     200: {
       description: 'Done.',

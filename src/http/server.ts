@@ -1,5 +1,6 @@
 import helmet from '@fastify/helmet';
 import fastify, { type FastifyInstance } from 'fastify';
+import type { Pictures } from '../app/ports/pictures.ts';
 import type { Ports } from '../app/ports/ports.ts';
 import { watchedStore } from '../app/ports/watchedStore.ts';
 import { importBytesAtMost } from '../wire/importLimit.ts';
@@ -27,6 +28,7 @@ import { machineRoutes } from './routes/machines.ts';
 import { studyRoutes } from './routes/studies.ts';
 import { transferRoutes } from './routes/transfer.ts';
 import { orderRoutes } from './routes/orders.ts';
+import { photoRoutes } from './routes/photos.ts';
 import { scoreRoutes } from './routes/score.ts';
 import { watchRoutes } from './routes/watch.ts';
 import { refusalHeaders, safeHeaders } from './safeHeaders.ts';
@@ -41,6 +43,7 @@ export interface ServerOptions {
   readonly cardFile: DrawCardFile;
   readonly rampFile: DrawRampFile;
   readonly reasoningFile: DrawReasoning;
+  readonly pictures: Pictures;
   /** Lets phones in. Absent: this computer alone is served. */
   readonly lan?: Lan;
   /** Told of every error that nobody expected. */
@@ -93,6 +96,7 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   machineRoutes(app, ports);
   studyRoutes(app, ports);
   cardRoutes(app, ports, options.cardFile);
+  photoRoutes(app, ports, options.pictures);
   readingRoutes(app, ports);
   answerRoutes(app, ports);
   checkRoutes(app, ports);

@@ -6,6 +6,7 @@ import type { HttpCode } from '../core/problems/http.ts';
 const statuses: Readonly<Record<AppCode | HttpCode | MachineTestCode, number>> = {
   'study-not-found': 404,
   'card-not-found': 404,
+  'photo-not-kept': 404,
   'tally-not-found': 404,
   'order-not-found': 404,
   'order-id-taken': 409,

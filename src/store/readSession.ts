@@ -18,6 +18,7 @@ import {
   tallyOf,
   type ReadEach,
 } from './rows.ts';
+import { photoOf, photosOf } from './photos.ts';
 import { removedStudies } from './removedStudies.ts';
 import { listSheets, readOnBed, readSheet, readSummaries, sheetsOfKind } from './summaries.ts';
 import type { Tables } from './tables.ts';
@@ -44,6 +45,8 @@ type StudyQuestion =
   | 'study'
   | 'studyAsReadable'
   | 'cardsOf'
+  | 'photosOf'
+  | 'photo'
   | 'lastTallyOf'
   | 'keptFrom';
 
@@ -57,6 +60,8 @@ const studyQuestions = (
   sheetsOfKind: (kind) => sheetsOfKind(db, kind),
   onBed: () => readOnBed(db, readEach),
   removedStudies: () => removedStudies(db, readEach),
+  photosOf: (card) => photosOf(db, card),
+  photo: (card, side) => photoOf(db, card, side),
   holds: async () => {
     const isThere = async (table: 'study' | 'proven_setting', example: 0 | 1): Promise<boolean> => {
       const found = await db

@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely';
 import type { RemovedStudy } from '../app/ports/ports.ts';
+import { sweepPhotos } from './photos.ts';
 import { removedStudyOf, type ReadEach } from './rows.ts';
 import type { Tables } from './tables.ts';
 
@@ -36,4 +37,5 @@ export const keepRemoved = async (
 
 export const forgetRemoved = async (db: Kysely<Tables>, id: string): Promise<void> => {
   await db.deleteFrom('removed_study').where('id', '=', id).execute();
+  await sweepPhotos(db);
 };

@@ -1,3 +1,4 @@
+import { photoSides } from '../core/photo/photoSide.ts';
 import { problemOf } from '../core/problem.ts';
 import type { Kysely } from 'kysely';
 import type { Session } from '../app/ports/ports.ts';
@@ -6,6 +7,7 @@ import { deleteMachineTest, insertMachineTest } from './machineTests.ts';
 import { entryFoundBy } from './foundBy.ts';
 import { nextKept, nextOnBed, nextTouch } from './counters.ts';
 import { replaceMachine } from './machines.ts';
+import { deletePhoto, keepPhoto, sweepPhotos } from './photos.ts';
 import { readSession } from './readSession.ts';
 import { forgetRemoved, keepRemoved } from './removedStudies.ts';
 import { headColumns, machineColumns, tallyColumns } from './rows.ts';
@@ -62,6 +64,7 @@ export const changeSession = (db: Kysely<Tables>): Omit<Session, 'announce'> => 
       .where('proven_setting_id', 'is', null)
       .execute();
     await db.deleteFrom('study').where('id', '=', studyId).execute();
+    await sweepPhotos(db);
   },
   touch: async (studyId, at) => {
     const touched = await nextTouch(db);
@@ -104,7 +107,10 @@ export const changeSession = (db: Kysely<Tables>): Omit<Session, 'announce'> => 
       .where('code', '=', card.code)
       .execute();
   },
+  keepPhoto: (card, photo) => keepPhoto(db, card, photo),
+  deletePhoto: (card, side) => deletePhoto(db, card, side),
   deleteCard: async (studyId, code) => {
+    for (const side of photoSides) await deletePhoto(db, { studyId, code }, side);
     await db.deleteFrom('card').where('study_id', '=', studyId).where('code', '=', code).execute();
   },
   appendEvents: (studyId, events) => appendEvents(db, studyId, events),
@@ -161,5 +167,6 @@ export const changeSession = (db: Kysely<Tables>): Omit<Session, 'announce'> => 
     await db.deleteFrom('removed_study').where('is_example', '=', 1).execute();
     await db.deleteFrom('machine_test').where('is_example', '=', 1).execute();
     await db.deleteFrom('machine').where('is_example', '=', 1).execute();
+    await sweepPhotos(db);
   },
 });

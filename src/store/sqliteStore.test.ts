@@ -35,6 +35,7 @@ import { StoreError } from './storeError.ts';
 /** Made of the only study that those programs kept. */
 const machineId = 'machine-s1';
 const hasOrder = (name: string): boolean => !/-[1-6]\.sql$/.test(name);
+const hasPhoto = (name: string): boolean => !/-[1-8]\.sql$/.test(name);
 const hasBedTest = (name: string): boolean => !/-[12]\.sql$/.test(name);
 
 const fixtures = fileURLToPath(new URL('../../test/conformance/fixtures/', import.meta.url));
@@ -91,6 +92,10 @@ describe('the SQLite store', () => {
       expect(await session.machineTests('focus-test')).toEqual(focusTests);
       const bedTests = hasBedTest(name) ? [sampleBedTest('c1', { machineId })] : [];
       expect(await session.machineTests('bed-test')).toEqual(bedTests);
+      const photo = await session.photo({ studyId: 's1', code: 'K7QX' }, 'front');
+      expect(photo && [...photo.jpeg]).toEqual(
+        hasPhoto(name) ? [0xff, 0xd8, 0xff, 0xd9] : undefined,
+      );
     });
     await store.close();
   });
@@ -125,6 +130,7 @@ describe('the SQLite store', () => {
       { number: 6, name: 'order-by-counter', applied_at: sampleTime },
       { number: 7, name: 'started-orders', applied_at: sampleTime },
       { number: 8, name: 'found-by', applied_at: sampleTime },
+      { number: 9, name: 'card-photos', applied_at: sampleTime },
     ]);
     db.close();
   });
@@ -154,6 +160,7 @@ describe('the SQLite store', () => {
       { number: 6, applied_at: '2032-01-01T00:00:00.000Z' },
       { number: 7, applied_at: '2032-01-01T00:00:00.000Z' },
       { number: 8, applied_at: '2032-01-01T00:00:00.000Z' },
+      { number: 9, applied_at: '2032-01-01T00:00:00.000Z' },
     ]);
     db.close();
   });

@@ -10,6 +10,7 @@ export interface Tables {
   readonly study: StudyRow;
   readonly card: CardRow;
   readonly reading_event: EventRow;
+  readonly card_photo: PhotoRow;
   readonly started_order: OrderRow;
   readonly tally: TallyRow;
   readonly proven_setting: EntryRow;
@@ -69,6 +70,18 @@ export interface EventRow {
   readonly position: number;
   readonly card_code: string;
   readonly body: string;
+}
+
+/** A photograph of a card. Of a study that was removed it stays until that can come back no more. */
+export interface PhotoRow {
+  readonly study_id: string;
+  readonly card_code: string;
+  readonly side: string;
+  readonly kept_at: string;
+  readonly width_px: number;
+  readonly height_px: number;
+  /** In base64: the one kind of column for bytes that every engine calls the same. */
+  readonly jpeg: string;
 }
 
 export interface OrderRow {

@@ -112,6 +112,15 @@ export const addresses = {
   importAll: { method: 'POST', path: '/api/import' },
 } as const;
 
+/** Where each route of `photoApi` stands. */
+export const photoAddresses = {
+  listPhotos: { method: 'GET', path: '/api/studies/:id/cards/:code/photos' },
+  keepPhoto: { method: 'PUT', path: '/api/studies/:id/cards/:code/photos/:side' },
+  cardPhoto: { method: 'GET', path: '/api/studies/:id/cards/:code/photos/:side' },
+  removePhoto: { method: 'DELETE', path: '/api/studies/:id/cards/:code/photos/:side' },
+  gradeCard: { method: 'GET', path: '/api/studies/:id/cards/:code/grade' },
+} as const;
+
 /** Where each route of `orderApi` stands. */
 export const orderAddresses = {
   keepOrder: { method: 'PUT', path: '/api/studies/:id/orders/:orderId' },

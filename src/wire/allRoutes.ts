@@ -3,6 +3,7 @@ import { apiOfFiles } from './apiOfFiles.ts';
 import { checkApi } from './checkApi.ts';
 import { compareApi } from './compareApi.ts';
 import { orderApi } from './order.ts';
+import { photoApi } from './photo.ts';
 import type { Route } from './route.ts';
 import { scoreApi } from './score.ts';
 import { watchApi } from './watch.ts';
@@ -14,6 +15,7 @@ export const allRoutes: Readonly<Record<string, Route>> = {
   ...checkApi,
   ...compareApi,
   ...orderApi,
+  ...photoApi,
   ...scoreApi,
   ...watchApi,
 };

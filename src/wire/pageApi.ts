@@ -1,6 +1,13 @@
-import { addresses, orderAddresses, scoreAddresses, watchAddresses } from './addresses.ts';
+import {
+  addresses,
+  orderAddresses,
+  photoAddresses,
+  scoreAddresses,
+  watchAddresses,
+} from './addresses.ts';
 import type { api } from './api.ts';
 import type { orderApi } from './order.ts';
+import type { photoApi } from './photo.ts';
 import type { Route } from './route.ts';
 import type { scoreApi } from './score.ts';
 import type { watchApi } from './watch.ts';
@@ -25,6 +32,9 @@ export const pageWatchApi: AddressedAll<typeof watchApi> = watchAddresses;
 
 /** Those of an order that is cut sheet by sheet. */
 export const pageOrderApi: AddressedAll<typeof orderApi> = orderAddresses;
+
+/** Those of the photographs of a card. */
+export const pagePhotoApi: AddressedAll<typeof photoApi> = photoAddresses;
 
 /** Those that hold promises against counts. */
 export const pageScoreApi: AddressedAll<typeof scoreApi> = scoreAddresses;

@@ -13,6 +13,8 @@ export interface Route {
   readonly params?: z.ZodType;
   readonly query?: z.ZodType;
   readonly body?: z.ZodType;
+  /** Content types of the file that is the body. */
+  readonly takes?: readonly string[];
   /** What a 200 carries. Absent: a file, or nothing. */
   readonly reply?: z.ZodType;
 }

@@ -279,6 +279,34 @@ export const storeConformance = (engine: string, make: () => Promise<EngineUnder
       expect(now?.events.map(({ id }) => id)).toEqual(['e2']);
     });
 
+    it('keeps photographs of a card byte for byte, one a side, until it or its study is gone for good', async () => {
+      await insert('s1', [sampleCard('AAAA'), sampleCard('BBBB')]);
+      const jpeg = Uint8Array.from({ length: 3000 }, (_, i) => (i * 7919) % 256);
+      const photo = { side: 'front', keptAt: sampleTime, widthPx: 40, heightPx: 30, jpeg } as const;
+      const at = (code: string) => ({ studyId: 's1', code });
+      const photos = (code: string) => store.read((session) => session.photosOf(at(code)));
+      await keep(async (session) => {
+        await session.keepPhoto(at('AAAA'), { ...photo, side: 'back' });
+        await session.keepPhoto(at('AAAA'), { ...photo, jpeg: jpeg.slice(5) });
+        await session.keepPhoto(at('AAAA'), photo);
+        await session.keepPhoto(at('BBBB'), photo);
+      });
+      const back = await store.read((session) => session.photo(at('AAAA'), 'front'));
+      expect(back && { ...back, jpeg: [...back.jpeg] }).toEqual({ ...photo, jpeg: [...jpeg] });
+      expect((await photos('AAAA')).map(({ side }) => side)).toEqual(['front', 'back']);
+
+      await keep((session) => session.deleteCard('s1', 'AAAA'));
+      expect([await photos('AAAA'), (await photos('BBBB')).length]).toEqual([[], 1]);
+      const removed = { study: sampleStudy('s1'), removedAt: sampleTime };
+      await keep(async (session) => {
+        await session.keepRemoved(removed);
+        await session.deleteStudy('s1');
+      });
+      expect(await photos('BBBB')).toHaveLength(1);
+      await keep((session) => session.forgetRemoved('s1'));
+      expect(await photos('BBBB')).toEqual([]);
+    });
+
     it('knows which codes are taken, by cards and by the book', async () => {
       await insert('s1');
       await keep((session) => session.insertEntry(sampleEntry('b1', { code: 'BOOK' })));

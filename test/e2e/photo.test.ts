@@ -61,6 +61,21 @@ describe('a card read from a photo', () => {
           ? { grade: 'hangs', source: 'photo-corrected' }
           : { grade: grades.get(cell), source: 'photo' },
       );
+    // Both photographs are kept with the card, small on its page.
+    const kept = page.getByRole('img', { name: /photo of its (front|back)$/ });
+    await kept.nth(1).waitFor();
+    for (const image of await kept.all()) {
+      await image.scrollIntoViewIfNeeded();
+      await expect
+        .poll(() => image.evaluate((one) => (one as HTMLImageElement).naturalWidth))
+        .toBeGreaterThan(1000);
+    }
+    await picture(page, `photos kept, ${name}`);
+    expect(await overflow(page)).toBe(0);
+    expect(await axeFindings(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Remove the photo of the back' }).click();
+    await page.getByRole('button', { name: 'Yes, remove it' }).click();
+    await expect.poll(() => kept.count()).toBe(1);
     // Said in one go, taken back in one go.
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.getByText(`0 of ${String(card.cells.length)} shapes read`).waitFor();

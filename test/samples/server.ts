@@ -9,6 +9,7 @@ import { done } from '../../src/core/problem.ts';
 import { buildServer, type ServerOptions } from '../../src/http/server.ts';
 import type { StorePlace } from '../../src/host/storePlace.ts';
 import { openStore } from '../../src/store/openStore.ts';
+import { sharpPictures } from '../../src/host/pictures.ts';
 import { errorReply } from '../../src/wire/problem.ts';
 import { addressOf, type ReplyOf, type Route } from '../../src/wire/route.ts';
 import { sampleTime } from './studies.ts';
@@ -61,6 +62,7 @@ export const testServer = async (
       Promise.resolve(
         done({ contentType: 'text/plain', body: `${String(card.lines.length)} lines as ${kind}` }),
       ),
+    pictures: sharpPictures,
     report: (error) => reported.push(error),
     ...over,
   });

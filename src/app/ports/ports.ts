@@ -1,6 +1,7 @@
 import type { ProvenSetting } from '../../core/book/provenSetting.ts';
 import type { Card } from '../../core/card/card.ts';
 import type { MachineTestName } from '../../core/machineTests.ts';
+import type { PhotoSide } from '../../core/photo/photoSide.ts';
 import type { Outcome, ProblemOf } from '../../core/problem.ts';
 import type { ReadingEvent } from '../../core/reading/readingEvent.ts';
 import type { WorkshopMachine } from '../../core/machine/workshopMachine.ts';
@@ -11,6 +12,7 @@ import type { RecordedTally, SavedStudy } from '../../core/study/study.ts';
 import type { MachineTestOf } from '../../formats/machineTests.ts';
 import type { Model } from '../sums/model.ts';
 import type { StoredChange } from './storedChange.ts';
+import type { CardAt, PhotoKept, StoredPhoto } from './pictures.ts';
 import type { StoredStudy, StudyHead, StudySummary } from './stored.ts';
 
 /** Tells the time. */
@@ -79,6 +81,9 @@ export interface ReadSession {
   readonly studyAsReadable: (id: string) => Promise<StoredStudy | undefined>;
   /** A study's cards and where it stands, without what was said of them: what a tap needs. */
   readonly cardsOf: (studyId: string) => Promise<StudyCards | undefined>;
+  /** Photographs kept with a card, the front before the back; none where there is no such card. */
+  readonly photosOf: (card: CardAt) => Promise<readonly PhotoKept[]>;
+  readonly photo: (card: CardAt, side: PhotoSide) => Promise<StoredPhoto | undefined>;
   /** The tally of a study that was stored last. */
   readonly lastTallyOf: (studyId: string) => Promise<RecordedTally | undefined>;
   /** The setting last kept from a study. */
@@ -203,7 +208,9 @@ export interface Session extends ReadSession {
    */
   readonly insertStudy: (study: SavedStudy, touchedAt: string) => Promise<void>;
   readonly replaceHead: (studyId: string, head: StudyHead) => Promise<void>;
-  /** Its cards, events and tallies go too, but for tallies of a proven setting. */
+  /**
+   * Its cards, events and tallies go too, but for tallies of a proven setting. Its photographs stay while it can come back.
+   */
   readonly deleteStudy: (studyId: string) => Promise<void>;
   /** Marks a study as changed now and gives its new revision. */
   readonly touch: (studyId: string, at: string) => Promise<number>;
@@ -215,7 +222,10 @@ export interface Session extends ReadSession {
   readonly takeBackTallies: (studyId: string, ids: readonly string[]) => Promise<void>;
   readonly insertCard: (studyId: string, card: Card) => Promise<void>;
   readonly replaceCard: (studyId: string, card: Card) => Promise<void>;
-  /** Its events go too. */
+  /** In the place of the one of this side, where there is one. */
+  readonly keepPhoto: (card: CardAt, photo: StoredPhoto) => Promise<void>;
+  readonly deletePhoto: (card: CardAt, side: PhotoSide) => Promise<void>;
+  /** Its events and photographs go too. */
   readonly deleteCard: (studyId: string, code: string) => Promise<void>;
   /** In this order, behind those that are there. Gives how many were new; known ids are passed over. */
   readonly appendEvents: (studyId: string, events: readonly ReadingEvent[]) => Promise<number>;

@@ -1,3 +1,4 @@
+import type { PhotosGraded, PhotosToGrade } from './gradePhotos.ts';
 import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
 import type { FitAnswer } from '../../core/cutmodel/fitAnswer.ts';
 import type { StudyExplained } from '../../core/explain/explainWithEarlier.ts';
@@ -56,6 +57,7 @@ export interface ModelSums {
   readonly planOrder: Sum<PlanQuestion, PlannedOrder>;
   readonly watchByFile: Sum<WatchFile, WatchedByFile>;
   readonly checkFile: Sum<FileToCheck, FileChecked>;
+  readonly gradePhotos: Sum<PhotosToGrade, PhotosGraded>;
   readonly proveOnDrawing: Sum<DrawingToProve, ProofOnDrawing>;
 }
 

@@ -4,6 +4,7 @@ import { figure, text, type ProblemList } from './param.ts';
 export const appProblems = {
   'study-not-found': { id: text },
   'card-not-found': { card: text },
+  'photo-not-kept': { card: text, side: text },
   'tally-not-found': { id: text },
   'order-not-found': { id: text },
   'order-id-taken': { id: text },

@@ -6,6 +6,7 @@ import { onTheBed } from './0005-on-the-bed.ts';
 import { orderByCounter } from './0006-order-by-counter.ts';
 import { startedOrders } from './0007-started-orders.ts';
 import { foundByColumns } from './0008-found-by.ts';
+import { cardPhotos } from './0009-card-photos.ts';
 import type { Migration } from './migration.ts';
 
 /** Every step, in order. A new one is one file and one line here. */
@@ -18,4 +19,5 @@ export const migrations: readonly Migration[] = [
   orderByCounter,
   startedOrders,
   foundByColumns,
+  cardPhotos,
 ];

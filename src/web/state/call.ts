@@ -31,6 +31,8 @@ export interface Asked<R extends Route> {
   readonly params?: ParamsOf<R>;
   readonly query?: QueryOf<R>;
   readonly body?: BodyOf<R>;
+  /** A file to be sent as the body. */
+  readonly file?: Blob;
   /** Breaks the call off. */
   readonly stop?: AbortSignal;
   /** After so long an answer is waited for no more. */
@@ -104,7 +106,7 @@ interface Received {
 const receive = async (
   address: string,
   method: string,
-  { body, stop, timeLimitMs = usualTimeLimitMs }: Asked<Route>,
+  { body, file, stop, timeLimitMs = usualTimeLimitMs }: Asked<Route>,
 ): Promise<CallOutcome<Received>> => {
   const ending = new AbortController();
   const end = (): void => ending.abort();
@@ -116,6 +118,7 @@ const receive = async (
       // A browser lets tabs that ask for one address in through its store one by one, each waiting for the one before.
       cache: 'no-store',
       signal: ending.signal,
+      ...(file === undefined ? {} : { headers: { 'content-type': file.type }, body: file }),
       ...(body === undefined
         ? {}
         : { headers: { 'content-type': 'application/json' }, body: JSON.stringify(body) }),

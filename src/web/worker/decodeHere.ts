@@ -1,7 +1,8 @@
-import { photoLimits, sizeToRead } from '../../core/photo/photoLimits.ts';
+import { photoLimits } from '../../core/photo/photoLimits.ts';
 import type { Picture } from '../../core/photo/picture.ts';
 import { done, refused, type Outcome } from '../../core/problem.ts';
 import { lookAtPhoto } from '../../formats/photoFile.ts';
+import { drawnUpright } from './onCanvas.ts';
 
 /**
  * Decodes a photograph by the browser: upright as the camera says, no larger than reading needs. Looked at first, so that
@@ -12,31 +13,12 @@ export const decodeHere = async (file: File): Promise<Outcome<Picture>> => {
   if (size > photoLimits.bytes) return refused('file-too-big-to-read', { file: name });
   const looked = lookAtPhoto(new Uint8Array(await file.arrayBuffer()), name);
   if (!looked.ok) return looked;
-  const decoded = await bitmapOf(file);
-  if (decoded === undefined)
+  const drawn = await drawnUpright(file);
+  if (drawn === undefined)
     return refused('photo-broken', { file: name, detail: 'this browser cannot open it' });
-  const { widthPx, heightPx } = sizeToRead(decoded.width, decoded.height);
-  const canvas = new OffscreenCanvas(widthPx, heightPx);
-  const context = canvas.getContext('2d', { alpha: false, willReadFrequently: true });
-  if (context === null) throw new Error('this browser draws on no canvas');
-  context.fillStyle = '#808080';
-  context.fillRect(0, 0, widthPx, heightPx);
-  context.imageSmoothingQuality = 'high';
-  context.drawImage(decoded, 0, 0, widthPx, heightPx);
-  decoded.close();
-  return done({
-    widthPx,
-    heightPx,
-    rgb: withoutAlpha(context.getImageData(0, 0, widthPx, heightPx).data),
-  });
-};
-
-const bitmapOf = async (file: File): Promise<ImageBitmap | undefined> => {
-  try {
-    return await createImageBitmap(file, { imageOrientation: 'from-image' });
-  } catch {
-    return undefined;
-  }
+  const { width: widthPx, height: heightPx } = drawn.canvas;
+  const { data } = drawn.context.getImageData(0, 0, widthPx, heightPx);
+  return done({ widthPx, heightPx, rgb: withoutAlpha(data) });
 };
 
 const withoutAlpha = (rgba: Uint8ClampedArray): Uint8Array => {

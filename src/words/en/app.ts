@@ -12,6 +12,10 @@ export const appWords = {
     remedy: () =>
       'Check the four characters on the card, and that the sheet is the one it was cut for.',
   },
+  'photo-not-kept': {
+    message: (p) => `No photo of the ${p.side} is kept with card ${p.card}.`,
+    remedy: () => 'Take one and keep it with the card first.',
+  },
   'tally-not-found': {
     message: (p) => `There is no count “${p.id}” here.`,
     remedy: () => 'It may have been taken away already. Load the page again.',

@@ -1,14 +1,12 @@
 import { useState } from 'react';
-import { useLocation } from 'wouter';
 import type { Card } from '../../../core/card/card.ts';
 import type { PhotoRead } from '../../../core/photo/readPhoto.ts';
 import { progress } from '../../../core/reading/progress.ts';
 import { photoText as words } from '../../../words/texts.ts';
-import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import type { Reading } from '../../parts/reader/useReading.ts';
-import { pageAt, pages } from '../../state/pages.ts';
+import type { PhotoQuestion } from '../../worker/photoMessages.ts';
 import {
   cellsToUse,
   corrected,
@@ -18,11 +16,13 @@ import {
   type Corrections,
 } from './cellsToUse.ts';
 import { PhotoBoard } from './PhotoBoard.tsx';
+import { UseThem } from './UseThem.tsx';
 
 export interface PhotoResultProps {
   readonly card: Card;
   readonly read: PhotoRead;
   readonly flat: { readonly front: ImageData; readonly back?: ImageData };
+  readonly photos: Pick<PhotoQuestion, 'front' | 'back'>;
   readonly reading: Reading;
   readonly studyId: string;
 }
@@ -30,14 +30,11 @@ export interface PhotoResultProps {
 const sides = (['front', 'back'] as const).map((value) => ({ value, label: words.sides[value] }));
 
 /** What was read, on the flattened card, to be corrected and then used. */
-export const PhotoResult = ({ card, read, flat, reading, studyId }: PhotoResultProps) => {
+export const PhotoResult = ({ card, read, flat, photos, reading, studyId }: PhotoResultProps) => {
   const [corrections, setCorrections] = useState<Corrections>(new Map());
   const [side, setSide] = useState<'front' | 'back'>('front');
-  const [, goTo] = useLocation();
   const cells = cellsToUse(read.cells, corrections);
-  const left = cells.filter(({ grade }) => grade === undefined).length;
   const before = progress(reading.cells).read;
-  const toCard = pageAt(pages.card, { id: studyId, code: card.code });
   return (
     <>
       {flat.back === undefined ? null : (
@@ -58,19 +55,12 @@ export const PhotoResult = ({ card, read, flat, reading, studyId }: PhotoResultP
           <p>{words.replaces(before)}</p>
         </Notice>
       )}
-      <div className="actions">
-        <Action
-          kind="strong"
-          isDisabled={left === cells.length}
-          onPress={() => {
-            reading.gradeAll(gradesToSay(cells));
-            goTo(toCard);
-          }}
-        >
-          {left === 0 ? words.use : words.useSome(left)}
-        </Action>
-        <ActionLink href={toCard}>{words.byHand}</ActionLink>
-      </div>
+      <UseThem
+        cells={cells}
+        card={{ id: studyId, code: card.code }}
+        photos={photos}
+        onUse={() => reading.gradeAll(gradesToSay(cells))}
+      />
     </>
   );
 };

@@ -61,11 +61,12 @@ const OfCard = ({ study, card }: { readonly study: Study; readonly card: Card })
       )}
       {read.kind === 'at' ? null : <Picks card={card} question={question} onAsk={setQuestion} />}
       <HowFar reading={read} onStop={() => setQuestion(undefined)} />
-      {read.kind === 'read' && read.flat.front !== undefined ? (
+      {question !== undefined && read.kind === 'read' && read.flat.front !== undefined ? (
         <PhotoResult
           card={card}
           read={read.read}
           flat={{ ...read.flat, front: read.flat.front }}
+          photos={question}
           reading={reading}
           studyId={studyId}
         />

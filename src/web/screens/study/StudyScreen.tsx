@@ -1,4 +1,4 @@
-import { useCallback, useState } from 'react';
+import { lazy, useCallback, useState } from 'react';
 import type { Card } from '../../../core/card/card.ts';
 import type { ReadingEvent } from '../../../core/reading/readingEvent.ts';
 import { flawKindOf } from '../../../core/stock/flawKind.ts';
@@ -7,6 +7,7 @@ import type { Study } from '../../../core/study/study.ts';
 import { readingText, shellText, tallyText, studyText as words } from '../../../words/texts.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { AnswerPanel } from '../../parts/answer/AnswerPanel.tsx';
+import { Fetched } from '../../parts/fetched/Fetched.tsx';
 import { OnlyIfCut } from '../../parts/material/OnlyIfCut.tsx';
 import { Invented } from '../../parts/invented/Invented.tsx';
 import { Page, useDocumentTitle } from '../../parts/page/Page.tsx';
@@ -14,6 +15,7 @@ import { OrderLink } from '../../parts/order/OrderLink.tsx';
 import { CardReader } from '../../parts/reader/CardReader.tsx';
 import { useReading } from '../../parts/reader/useReading.ts';
 import type { CallProblem } from '../../state/call.ts';
+import { fetchPart } from '../../state/fetchPart.ts';
 import { useKeptOf } from '../../state/useKeptOf.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import { CardTabs } from './CardTabs.tsx';
@@ -23,6 +25,11 @@ import { NextCard } from './NextCard.tsx';
 import { WhatElse } from './WhatElse.tsx';
 import { pageAt, pages } from '../../state/pages.ts';
 import './workbench.css';
+
+/** Most cards have none: the first view needs none of it. */
+const CardPhotos = lazy(() =>
+  fetchPart(async () => ({ default: (await import('../photo/CardPhotos.tsx')).CardPhotos })),
+);
 
 export interface StudyScreenProps {
   readonly id: string;
@@ -138,6 +145,9 @@ const ReadOne = ({ study, card, isKept }: ReadOneProps) => {
             {words.readPhoto}
           </ActionLink>
         </div>
+        <Fetched>
+          <CardPhotos id={studyId} code={card.code} />
+        </Fetched>
       </div>
     </>
   );

@@ -1,5 +1,6 @@
 import type { Grade } from '../../../core/reading/grade.ts';
 import type { PhotoStep } from '../../../core/photo/readPhoto.ts';
+import type { PhotoSide } from '../../../core/photo/photoSide.ts';
 import { counted } from '../terms/figures.ts';
 import { readingText } from './reading.ts';
 
@@ -50,4 +51,13 @@ export const photoText = {
   replaces: (read: number) =>
     `${counted(read, 'shape')} of this card ${read === 1 ? 'was' : 'were'} read before. What the photo says takes that place; Undo on the card brings it back.`,
   byHand: 'Read it by hand',
+  keep: 'Keep the photos with the card',
+  keepMore: 'Made smaller, without where and when they were taken.',
+  keeping: 'Keeping the photos …',
+  notKept: 'The readings are kept, the photos are not.',
+  keepAgain: 'Try again',
+  without: 'Go on without them',
+  kept: (side: PhotoSide, code: string) => `Card ${code}, photo of its ${side}`,
+  removePhoto: (side: PhotoSide) => `Remove the photo of the ${side}`,
+  removePhotoAsk: 'It cannot be brought back. What was read from it stays.',
 };

@@ -1,0 +1,63 @@
+import { z } from 'zod';
+import { photoSides } from '../core/photo/photoSide.ts';
+import { isoTime } from '../formats/saved/bounds.ts';
+import { photoAddresses } from './addresses.ts';
+import { byCard } from './card.ts';
+import { saidInFull } from './problem.ts';
+import { route } from './route.ts';
+
+const side = z.enum(photoSides);
+const bySide = z.strictObject({ ...byCard.shape, side });
+
+const photoKept = z.strictObject({
+  side,
+  keptAt: isoTime,
+  widthPx: z.number().int(),
+  heightPx: z.number().int(),
+});
+
+/** Photographs of cards, and what they say. */
+export const photoApi = {
+  listPhotos: route({
+    ...photoAddresses.listPhotos,
+    summary: 'What is known of the photographs kept with a card',
+    params: byCard,
+    reply: z.strictObject({ photos: z.array(photoKept) }),
+  }),
+  keepPhoto: route({
+    ...photoAddresses.keepPhoto,
+    summary:
+      'Keep a photograph of a card’s front or back, made smaller and without where it was taken',
+    params: bySide,
+    takes: ['image/jpeg', 'image/png', 'image/webp', 'image/avif'],
+    reply: z.strictObject({ photo: photoKept }),
+  }),
+  cardPhoto: route({
+    ...photoAddresses.cardPhoto,
+    summary: 'The photograph, as a JPEG',
+    params: bySide,
+  }),
+  removePhoto: route({
+    ...photoAddresses.removePhoto,
+    summary: 'Take a photograph away; what was read from it stays',
+    params: bySide,
+    reply: z.strictObject({ removed: z.boolean() }),
+  }),
+  gradeCard: route({
+    ...photoAddresses.gradeCard,
+    summary: 'What the photographs kept with a card say of its shapes; nothing is noted as read',
+    params: byCard,
+    reply: z.strictObject({
+      version: z.literal(1),
+      found: z.boolean(),
+      cells: z.array(
+        z.strictObject({
+          cell: z.string(),
+          grade: z.enum(['out', 'hangs', 'stays', 'cant-tell']),
+          sure: z.number(),
+        }),
+      ),
+      remarks: z.array(saidInFull),
+    }),
+  }),
+};
