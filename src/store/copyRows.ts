@@ -10,6 +10,7 @@ const keysOf = {
   study: ['id'],
   card: ['study_id', 'code'],
   reading_event: ['study_id', 'id'],
+  card_photo: ['study_id', 'card_code', 'side'],
   started_order: ['id'],
   proven_setting: ['id'],
   tally: ['id'],
@@ -26,6 +27,8 @@ type Row = Readonly<Record<string, Cell>>;
 
 /** So many at once: SQLite takes no more than 32 766 values. */
 const rowsAtOnce = 500;
+/** Of pictures, which are large. */
+const photosAtOnce = 10;
 
 export interface RowsCopied {
   readonly table: CopiedTable;
@@ -64,10 +67,11 @@ export const holdsRows = async (db: Kysely<Tables>): Promise<boolean> => {
 async function* inPages(db: Kysely<Tables>, table: CopiedTable): AsyncGenerator<readonly Row[]> {
   const keys = keysOf[table];
   const columns = sql.join(keys.map((key) => sql.ref(key)));
+  const atOnce = table === 'card_photo' ? photosAtOnce : rowsAtOnce;
   let behind = sql`1 = 1`;
   for (;;) {
     const { rows } = await sql<Row>`select * from ${sql.table(table)} where ${behind}
-      order by ${columns} limit ${sql.lit(rowsAtOnce)}`.execute(db);
+      order by ${columns} limit ${sql.lit(atOnce)}`.execute(db);
     const last = rows.at(-1);
     if (last === undefined) return;
     yield rows;

@@ -24,7 +24,7 @@ export const oddNames = [
   '',
 ] as const;
 
-/** Something in every table, under names of every kind; more events than are copied at once. */
+/** Something in every table, under names of every kind; more events and photographs than are copied at once. */
 export const fillWorkshop = async (store: Store, events = 1_203): Promise<void> => {
   await store.change(async (session) => {
     await session.insertMachine(sampleMachine());
@@ -46,6 +46,17 @@ export const fillWorkshop = async (store: Store, events = 1_203): Promise<void> 
       );
       await session.insertEntry(sampleEntry(`b${String(i)}`, { note: name }));
     }
+    for (let i = 0; i < 24; i += 1)
+      await session.keepPhoto(
+        { studyId: `s${String(i % oddNames.length)}`, code: `K${String(i)}` },
+        {
+          side: i % 2 === 0 ? 'front' : 'back',
+          keptAt: sampleTime,
+          widthPx: 40,
+          heightPx: 30,
+          jpeg: Uint8Array.from({ length: 500 + i }, (_, n) => (n * 31 + i) % 256),
+        },
+      );
     await session.insertTally(undefined, sampleTally('loose', { provenSettingId: 'b1' }));
     await session.insertMachineTest('metering', sampleMetering('same'));
     await session.insertMachineTest('focus-test', sampleFocusTest('same'));

@@ -59,6 +59,7 @@ describe('moving a workshop', () => {
       study: 5,
       card: 5,
       reading_event: 1_203 + 4 * 3,
+      card_photo: 24,
       started_order: 5,
       proven_setting: 5,
       tally: 6,

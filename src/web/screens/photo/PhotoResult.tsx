@@ -6,7 +6,7 @@ import { photoText as words } from '../../../words/texts.ts';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import type { Reading } from '../../parts/reader/useReading.ts';
-import type { PhotoQuestion } from '../../worker/photoMessages.ts';
+import type { PhotoQuestion } from '../../worker/photoQuestion.ts';
 import {
   cellsToUse,
   corrected,

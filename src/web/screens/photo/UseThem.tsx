@@ -7,7 +7,7 @@ import { TickField } from '../../parts/quantity/TickField.tsx';
 import { whyInWords, type CallProblem } from '../../state/call.ts';
 import { useKeepPhotos, type CardOfPhotos } from '../../state/cardPhotos.ts';
 import { pageAt, pages } from '../../state/pages.ts';
-import type { PhotoQuestion } from '../../worker/photoMessages.ts';
+import type { PhotoQuestion } from '../../worker/photoQuestion.ts';
 import type { CellToUse } from './cellsToUse.ts';
 
 export interface UseThemProps {
