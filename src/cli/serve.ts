@@ -1,5 +1,6 @@
 import { join } from 'node:path';
 import { done, refused, type Outcome } from '../core/problem.ts';
+import { rememberingKept } from '../host/rememberingKept.ts';
 import { systemClock } from '../host/clock.ts';
 import { dataFolder } from '../host/dataFolder.ts';
 import { sharpPictures } from '../host/pictures.ts';
@@ -44,7 +45,7 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
   const sums = serverModel();
   const app = await buildServer({
     ports: { store, clock: systemClock, ids: randomIds },
-    modelFor: sums.modelFor,
+    modelFor: rememberingKept(sums.modelFor),
     version: version(),
     pageFolder: join(projectFolder(), 'build', 'web'),
     cardFile,

@@ -1,8 +1,8 @@
 /** How long a page of many kept settings may wait for how they stand; those not worked out by then say that they are not. */
 export const pagePatienceMs = 3000;
 
-/** The same for a whole table, which somebody downloads to keep. */
-export const tablePatienceMs = 20_000;
+/** The same for a whole table, which somebody downloads to keep: no answer takes more than 5 s. The next time more is known. */
+export const tablePatienceMs = 4000;
 
 /**
  * Says when whoever asked has gone, or has waited for so long: each sum has a limit of its own, but a list has many sums. With a
