@@ -3,7 +3,7 @@ import { parseArgs } from 'node:util';
 import { pathToFileURL } from 'node:url';
 import { ownWorkshops } from '../workshops/own.ts';
 import { refuse, wholeNumber } from '../options.ts';
-import { orderMethods } from './orderMethods.ts';
+import { allOrderMethods, orderMethods } from './orderMethods.ts';
 import { summariseOrders, type OrderSummary } from './summariseOrders.ts';
 import { ordersInThreads } from './orderThreads.ts';
 
@@ -30,9 +30,10 @@ const methodsAsked = (): readonly string[] => {
     refuse(`--wish is ${wish}.`, 'Give promise or cheapest.');
   }
   const some = values.methods?.split(',') ?? names;
-  const unknown = some.find((name) => !names.includes(name));
+  const known = allOrderMethods.map(({ name }) => name);
+  const unknown = some.find((name) => !known.includes(name));
   if (unknown !== undefined)
-    refuse(`--methods has ${unknown}.`, `Give some of ${names.join(',')}.`);
+    refuse(`--methods has ${unknown}.`, `Give some of ${known.join(',')}.`);
   return some.filter(
     (name) =>
       wish === undefined || !name.startsWith('throughcut-') || name === `throughcut-${wish}`,

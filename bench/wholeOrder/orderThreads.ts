@@ -1,6 +1,6 @@
 import { answerShare, inShares, type Share } from '../shares.ts';
 import type { WorkshopModule } from '../workshop.ts';
-import { orderMethods } from './orderMethods.ts';
+import { allOrderMethods } from './orderMethods.ts';
 import type { BenchOrder } from './benchOrder.ts';
 import { playOrder, type OrderResult } from './referee.ts';
 
@@ -22,7 +22,7 @@ export const ordersInThreads = async (
 ): Promise<{ readonly name: string; readonly results: readonly OrderResult[] }> => {
   const { name } = await load(workshop);
   const played = await inShares<OrderResult>(import.meta.url, { ...job, workshop }, job.orders);
-  const place = new Map(orderMethods.map((method, i) => [method.name, i]));
+  const place = new Map(allOrderMethods.map((method, i) => [method.name, i]));
   const results = played.toSorted(
     (a, b) => (place.get(a.method) ?? 0) - (place.get(b.method) ?? 0) || a.seed - b.seed,
   );
@@ -39,7 +39,7 @@ const playShare = async ({
   const module = await load(job.workshop);
   const results: OrderResult[] = [];
   for (let i = part; i < job.orders; i += parts) {
-    for (const method of orderMethods) {
+    for (const method of allOrderMethods) {
       if (!job.methods.includes(method.name)) continue;
       results.push(playOrder(module, method, job.seed + i, job.order));
     }

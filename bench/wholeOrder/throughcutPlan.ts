@@ -1,5 +1,6 @@
 import { planOrder } from '../../src/app/sums/planOrder.ts';
 import type { CutStudy } from '../../src/core/cutmodel/cutStudy.ts';
+import type { PlanWeighs } from '../../src/core/plan/planNext.ts';
 import { usualPlanCosts, type OrderAim } from '../../src/core/plan/planWish.ts';
 import { layOut, wantedShare, wantedSurePct } from '../methods/method.ts';
 import { earlierIn } from '../methods/throughcut.ts';
@@ -9,9 +10,15 @@ import type { OrderMethod } from './referee.ts';
 /** More sound parts of 100 than these should not fail where the cheapest is wished for. */
 const acceptNotOutOf100 = 3;
 
+/** Something less than the whole plan, to see what is missing then. */
+export interface Without {
+  readonly name: string;
+  readonly weighs: PlanWeighs;
+}
+
 /** What a user of the tool does: the plan's next act, until the order is done. */
-export const throughcutPlan = (wish: OrderAim): OrderMethod => ({
-  name: `throughcut-${wish}`,
+export const throughcutPlan = (wish: OrderAim, without?: Without): OrderMethod => ({
+  name: `throughcut-${wish}${without === undefined ? '' : `-${without.name}`}`,
   play: (shop, random) => {
     const earlier = earlierIn(shop.history);
     const { parts, partsPerSheet, lengthMm } = shop.order;
@@ -47,6 +54,7 @@ export const throughcutPlan = (wish: OrderAim): OrderMethod => ({
           costS: usualPlanCosts,
         },
         earlier,
+        ...(without === undefined ? {} : { weighs: without.weighs }),
       });
       if (!planned.ok) throw new Error(`an order without a plan: ${planned.problem.code}`);
       const { next } = planned.value.plan;

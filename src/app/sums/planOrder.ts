@@ -1,5 +1,5 @@
 import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
-import { planNext, type Plan } from '../../core/plan/planNext.ts';
+import { planNext, type Plan, type PlanWeighs } from '../../core/plan/planNext.ts';
 import type { PlanWish } from '../../core/plan/planWish.ts';
 import { done, type Outcome, type Problem } from '../../core/problem.ts';
 import { acceptMaterial } from '../../core/stock/acceptMaterial.ts';
@@ -12,6 +12,8 @@ export interface PlanQuestion {
   readonly study: CutStudy;
   readonly wish: PlanWish;
   readonly earlier: readonly EarlierSheet[];
+  /** Absent: all that there is. */
+  readonly weighs?: PlanWeighs;
 }
 
 export interface PlannedOrder {
@@ -24,12 +26,17 @@ export interface PlannedOrder {
  * part. Refuses: what `acceptMaterial` refuses; a power of which nothing is known;
  * `card-machine-too-strong`. ~0.5 s at first, then ~0.1 s beside the fit.
  */
-export const planOrder = ({ study, wish, earlier }: PlanQuestion): Outcome<PlannedOrder> => {
+export const planOrder = ({
+  study,
+  wish,
+  earlier,
+  weighs,
+}: PlanQuestion): Outcome<PlannedOrder> => {
   const accepted = acceptMaterial(study.stock);
   if (!accepted.ok) return accepted;
   const promise = { ...study.promise, partLengthMm: wish.partLengthMm };
   const found = fitWithEarlier({ ...study, promise }, earlier);
-  const plan = planNext(found, wish);
+  const plan = planNext(found, wish, weighs);
   if (!plan.ok) return plan;
   const powerPct = plannedPowerPct(plan.value);
   const problem = powerPct === undefined ? undefined : tooStrongAt(found, powerPct);

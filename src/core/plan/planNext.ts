@@ -9,7 +9,14 @@ import type { Tally } from '../reading/tally.ts';
 import { done, refused, type Outcome, type ProblemOf } from '../problem.ts';
 import { boundsOf, keepsBounds, nothingSeen } from './bounds.ts';
 import type { PlanCode } from '../problems/plan.ts';
-import { playOut, settingNow, type FirstAct, type PlanTable, type PlayedOrder } from './playOut.ts';
+import {
+  playOut,
+  settingNow,
+  type FirstAct,
+  type PlanTable,
+  type PlayedOrder,
+  type TrialCard,
+} from './playOut.ts';
 import { planPoints } from './planPoints.ts';
 import type { PlanWish } from './planWish.ts';
 import { meanOver } from './pricedSpeed.ts';
@@ -62,6 +69,18 @@ export interface Plan {
   readonly keeps?: KeptUpTo;
 }
 
+/** What a plan may weigh beside the setting that is cheapest now. Less than all of it is for finding out what each brings. */
+export interface PlanWeighs {
+  /** Cards. Without look-ahead: one small card first, where nothing is known. */
+  readonly cards: boolean;
+  /** A few parts of a sheet at faster settings. */
+  readonly severalSettings: boolean;
+  /** Acts by what they teach: each is played out to the end of the order. */
+  readonly lookAhead: boolean;
+}
+
+const weighsAll: PlanWeighs = { cards: true, severalSettings: true, lookAhead: true };
+
 /** Truths that each act is tried on: few for the short list, more for those on it. */
 const firstTrials = 14;
 const lastTrials = 60;
@@ -76,7 +95,11 @@ const aboveBelieved = 2;
  * always an act. Refused only where nothing is known of the power. Deterministic. ~0.5 s where nothing is
  * known and cards are weighed, ~0.1 s once a sheet is counted, beside the fit.
  */
-export const planNext = (found: Fit, wish: PlanWish): Outcome<Plan> => {
+export const planNext = (
+  found: Fit,
+  wish: PlanWish,
+  weighs: PlanWeighs = weighsAll,
+): Outcome<Plan> => {
   if (wish.done >= wish.parts) return done(nothingLeft);
   const { study, evidence, compiled } = found;
   const limitPct = Math.floor(powerLimit(study.machine).powerPct + 1e-9);
@@ -114,14 +137,20 @@ export const planNext = (found: Fit, wish: PlanWish): Outcome<Plan> => {
   const usual = settingNow({ ...table, bounds }, weights, { best, left });
   const parts = withSpares(wish, left, meanOver(weights, grid.priced(usual).goodShare));
   const cards =
-    evidence.hasTally || evidence.hasHabit
+    !weighs.cards || evidence.hasTally || evidence.hasHabit
       ? []
       : trialCards(points, wish.costS, believed, study.machine.speedRangeMmPerS);
   const usualSheet: FirstAct = { act: 'sheet', settings: [{ index: usual, parts }] };
-  const chosen = bestOf(table, usualSheet, [
-    ...trialSheets(table, weights, { usual, parts, left, bounds }),
-    ...cards,
-  ]);
+  const sheets = trialSheets(table, weights, { usual, parts, left, bounds });
+  const chosen = weighs.lookAhead
+    ? bestOf(table, usualSheet, [
+        ...sheets.filter(({ settings }) => weighs.severalSettings || settings.length === 1),
+        ...cards,
+      ])
+    : judgedBy(
+        table,
+        lastTrials,
+      )((study.cells.length > 0 ? undefined : cards.find(isPlainCard)) ?? usualSheet);
   const cardsFirst = playOut(
     {
       ...table,
@@ -187,11 +216,17 @@ interface Judged {
 const meanSeconds = (played: readonly PlayedOrder[]): number =>
   played.reduce((sum, one) => sum + one.seconds, 0) / played.length;
 
+const judgedBy =
+  (table: PlanTable, trials: number) =>
+  (act: FirstAct): Judged => ({ act, played: playOut(table, act, trials) });
+
+/** Eight shapes at four settings: the card that is cut where none is weighed against another. */
+const isPlainCard = ({ rungs }: TrialCard): boolean =>
+  rungs.length === 4 && rungs.every(({ cells }) => cells === 2);
+
 /** The act with the least expected seconds, the usual one where another is no better. */
 const bestOf = (table: PlanTable, usual: FirstAct, others: readonly FirstAct[]): Judged => {
-  const judge =
-    (trials: number) =>
-    (act: FirstAct): Judged => ({ act, played: playOut(table, act, trials) });
+  const judge = (trials: number) => judgedBy(table, trials);
   const bySeconds = (a: Judged, b: Judged): number => meanSeconds(a.played) - meanSeconds(b.played);
   const base = judge(lastTrials)(usual);
   const shortList = others.map(judge(firstTrials)).sort(bySeconds).slice(0, onShortList);
