@@ -8,7 +8,7 @@ import { renderPhoto } from './renderPhoto.ts';
 import { drawScene, type Mood, type Scene } from './scene.ts';
 
 /** A card photographed from both sides, as the files of a phone come out when they are decoded. */
-export interface Taken extends Required<Photos> {
+export interface Taken extends Required<Omit<Photos, 'corners'>> {
   readonly scene: Scene;
 }
 

@@ -1,5 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Page } from 'playwright-core';
+import { readPhoto } from '../../src/core/photo/readPhoto.ts';
+import { decodePhoto } from '../../src/host/decodePhoto.ts';
+import { project } from '../../src/num/homography.ts';
 import { axeFindings, desk, overflow, phone, picture } from './page.ts';
 import { asFile, photograph } from './photos.ts';
 import { putSheet, storedStudy } from './sheets.ts';
@@ -110,6 +113,49 @@ describe('what is no photograph of the card', () => {
     }
     await page.getByLabel('Photo of the front').setInputFiles(asFile('front.jpg', front));
     await saidOnPhoto(page);
+    expect(complaints).toEqual([]);
+    await close();
+  });
+});
+
+describe('a card that is not found', () => {
+  it('is pointed at by its corners, and read there', async () => {
+    const { page, complaints, close } = await workshop.visit({ viewport: phone });
+    const { id, codes } = await putSheet(workshop.base);
+    const [card] = (await storedStudy(workshop.base, id)).cards;
+    if (card === undefined) throw new Error('no card');
+    // On a sheet of its own colour it has no sides; where it lies is known from the same picture on a dark one.
+    const clear = await decodePhoto((await photograph(card, 7)).front, 'clear');
+    const toPx = clear.ok ? readPhoto(card, { front: clear.value }).toPx : undefined;
+    if (!clear.ok || toPx === undefined) throw new Error('not found');
+    const { front } = await photograph(card, 7, [0.62, 0.45, 0.26]);
+    await page.goto(`${workshop.base}/study/${id}/card/${codes[0] ?? ''}/photo`);
+    await page.getByLabel('Photo of the front').setInputFiles(asFile('front.jpg', front));
+    await page.getByRole('alert').filter({ hasText: 'not found' }).waitFor({ timeout: 60_000 });
+    const shown = page.getByRole('img', { name: 'The photo of the front' });
+    await expect
+      .poll(() => shown.evaluate((one) => (one as HTMLCanvasElement).width))
+      .toBe(clear.value.widthPx);
+    const { widthMm: w, heightMm: h } = card;
+    for (const at of [
+      [0, h],
+      [w, h],
+      [w, 0],
+      [0, 0],
+    ] as const) {
+      const box = await shown.boundingBox();
+      if (box === null) throw new Error('no picture');
+      const [x, y] = project(toPx, at);
+      const { widthPx, heightPx } = clear.value;
+      await shown.click({
+        position: { x: (x / widthPx) * box.width, y: (y / heightPx) * box.height },
+      });
+    }
+    await picture(page, 'corners by hand, phone');
+    expect(await axeFindings(page)).toEqual([]);
+    await page.getByRole('button', { name: 'Read it there' }).click();
+    expect([...(await saidOnPhoto(page)).keys()]).toHaveLength(card.cells.length);
+    await picture(page, 'read by corners, phone');
     expect(complaints).toEqual([]);
     await close();
   });

@@ -1,5 +1,5 @@
 import { asJpeg } from '../../bench/photo/asJpeg.ts';
-import { looks } from '../../bench/photo/materials.ts';
+import { looks, type Light } from '../../bench/photo/materials.ts';
 import { renderPhoto } from '../../bench/photo/renderPhoto.ts';
 import { drawScene } from '../../bench/photo/scene.ts';
 import type { Card } from '../../src/core/card/card.ts';
@@ -14,7 +14,11 @@ export interface Photographed {
 }
 
 /** Birch on a dark sheet: the first half of the shapes out, the next hangs, the others are not through. */
-export const photograph = async (card: Card, seed: number): Promise<Photographed> => {
+export const photograph = async (
+  card: Card,
+  seed: number,
+  backing: Light = [0.08, 0.12, 0.2],
+): Promise<Photographed> => {
   const [birch] = looks;
   if (birch === undefined) throw new Error('no looks');
   const middle = Math.floor(card.cells.length / 2);
@@ -27,7 +31,7 @@ export const photograph = async (card: Card, seed: number): Promise<Photographed
   const scene = {
     ...drawScene(card, 'fair', seededRandom(seed)),
     look: birch,
-    backing: [0.08, 0.12, 0.2] as const,
+    backing,
     grades,
   };
   return {

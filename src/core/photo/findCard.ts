@@ -45,6 +45,19 @@ export const lookForCards = (picture: Picture): Looked => {
   };
 };
 
+/** A finger is about so far off, as a share of the picture's longer side. */
+const tapOff = 0.02;
+
+/** The card whose corners a person pointed at: its sides snap to the clear steps of colour beside the lines between them. */
+export const lookAtCorners = (picture: Picture, [a, b, c, d]: Quad): Looked => {
+  const planes = planesOf(picture);
+  const at = ([x, y]: Point): Point => [x * picture.widthPx, y * picture.heightPx];
+  const said: Quad = [at(a), at(b), at(c), at(d)];
+  const reach = Math.ceil(tapOff * Math.max(picture.widthPx, picture.heightPx));
+  const sharp = sharpenQuad(planes, said, reach);
+  return { planes, quads: sharp === null ? [said] : [sharp, said] };
+};
+
 /** How far the corners of two quads are from each other, however they are counted. */
 const offBetween = (a: Quad, b: Quad): number =>
   Math.max(...a.map(([x, y]) => Math.min(...b.map(([u, v]) => Math.hypot(x - u, y - v)))));

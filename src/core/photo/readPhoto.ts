@@ -2,11 +2,12 @@ import type { Card } from '../card/card.ts';
 import { project, type Homography } from '../../num/homography.ts';
 import { problemOf, type Problem } from '../problem.ts';
 import { cardLooks, type CardLooks } from './cellLooks.ts';
-import { lookForCards } from './findCard.ts';
+import { lookAtCorners, lookForCards } from './findCard.ts';
 import { cutLine } from './cutLine.ts';
 import { goodContrast, gradeCell, type BackLooks, type CellSeen } from './gradeCell.ts';
 import { quiteSure } from './photoScore.ts';
 import type { Picture } from './picture.ts';
+import type { Quad } from './quads.ts';
 import { shapeGrid, type ShapeGrid } from './shapeGrid.ts';
 import { placeByMarks, waysToLie } from './placeCard.ts';
 
@@ -14,6 +15,8 @@ import { placeByMarks, waysToLie } from './placeCard.ts';
 export interface Photos {
   readonly front: Picture;
   readonly back?: Picture;
+  /** Where a person sees the card's four corners on the front, in turn, as shares of its width and height from the upper left. */
+  readonly corners?: Quad;
 }
 
 /** A card read from photographs. */
@@ -42,13 +45,16 @@ const leastCoded = 0.6;
  */
 export const readPhoto = (
   card: Card,
-  { front, back }: Photos,
+  { front, back, corners }: Photos,
   tell: (step: PhotoStep) => void = () => undefined,
 ): PhotoRead => {
   tell('finding');
-  const { planes, quads } = lookForCards(front);
+  const { planes, quads } =
+    corners === undefined ? lookForCards(front) : lookAtCorners(front, corners);
   const placed = placeByMarks(planes, card, quads);
-  if (placed === null || placed.marked < leastMarked)
+  // Whoever points at the card says that it is there.
+  const least = corners === undefined ? leastMarked : 0;
+  if (placed === null || placed.marked < least)
     return { found: false, cells: [], remarks: [problemOf('photo-card-not-found')] };
   tell('grading');
   const grid = shapeGrid(card);

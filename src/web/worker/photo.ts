@@ -8,14 +8,18 @@ import { serveCalls } from './serveCalls.ts';
 const flatPx = 1100;
 
 serveCalls({
-  photo: async ({ card, front, back }, tell) => {
+  photo: async ({ card, front, back, corners }, tell) => {
     tell('opening');
     const first = await decodeHere(front);
     if (!first.ok) return first;
     const second = back === undefined ? undefined : await decodeHere(back);
     if (second?.ok === false) return second;
     const [onFront, onBack] = [first.value, second?.value];
-    const photos = { front: onFront, ...(onBack === undefined ? {} : { back: onBack }) };
+    const photos = {
+      front: onFront,
+      ...(onBack === undefined ? {} : { back: onBack }),
+      ...(corners === undefined ? {} : { corners }),
+    };
     const read = readPhoto(card, photos, tell);
     const { toPx, backToPx } = read;
     return done({

@@ -1,4 +1,5 @@
 import type { Card } from '../../core/card/card.ts';
+import type { Quad } from '../../core/photo/quads.ts';
 import type { PhotoRead, PhotoStep } from '../../core/photo/readPhoto.ts';
 
 /** What the page asks of the thread that reads photographs: one card in the thread's life. */
@@ -6,6 +7,8 @@ export interface PhotoQuestion {
   readonly card: Card;
   readonly front: File;
   readonly back?: File;
+  /** Of the card on the front, pointed at by a person: shares of width and height. */
+  readonly corners?: Quad;
 }
 
 /** How far the reading is. */

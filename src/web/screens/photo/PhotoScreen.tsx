@@ -13,6 +13,7 @@ import { pageAt, pages } from '../../state/pages.ts';
 import { usePhotoRead, type PhotoReading } from '../../state/usePhotoRead.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import type { PhotoQuestion } from '../../worker/photoQuestion.ts';
+import { CornersByHand } from './CornersByHand.tsx';
 import { PhotoPick } from './PhotoPick.tsx';
 import { PhotoResult } from './PhotoResult.tsx';
 import './photo.css';
@@ -61,6 +62,12 @@ const OfCard = ({ study, card }: { readonly study: Study; readonly card: Card })
       )}
       {read.kind === 'at' ? null : <Picks card={card} question={question} onAsk={setQuestion} />}
       <HowFar reading={read} onStop={() => setQuestion(undefined)} />
+      {question !== undefined && read.kind === 'read' && !read.read.found ? (
+        <CornersByHand
+          photo={question.front}
+          onCorners={(corners) => setQuestion({ ...question, corners })}
+        />
+      ) : null}
       {question !== undefined && read.kind === 'read' && read.flat.front !== undefined ? (
         <PhotoResult
           card={card}

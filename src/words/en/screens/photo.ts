@@ -26,6 +26,12 @@ export const photoText = {
   broke: 'Reading the photo failed.',
   brokeMore: 'Take another one, or read the card by hand. What failed:',
   board: (code: string) => `Card ${code} as the photo shows it`,
+  corners: 'Point at the card',
+  cornersMore: 'Tap its four corners on the photo, one after another round the card.',
+  cornersPicture: 'The photo of the front',
+  cornersTapped: (count: number) => `${String(count)} of 4 corners`,
+  cornersAnew: 'Begin again',
+  cornersRead: 'Read it there',
   side: 'Which side is shown',
   sides: { front: 'Front', back: 'Back' },
   check:
