@@ -324,6 +324,19 @@ describe('the SQLite store', () => {
     expect(readFileSync(file).equals(before)).toBe(true);
   });
 
+  it('leaves the log beside a file that is no database: it may hold what was said last', async () => {
+    const other = new Database(file);
+    other.pragma('journal_mode = WAL');
+    other.exec('create table said (what text)');
+    const log = readFileSync(`${file}-wal`);
+    other.close();
+    writeFileSync(file, Buffer.alloc(8192, 'X'));
+    writeFileSync(`${file}-wal`, log);
+    expect(await codeOf(open())).toBe('store-not-ours');
+    expect(readFileSync(`${file}-wal`).equals(log)).toBe(true);
+    expect(readFileSync(file).equals(Buffer.alloc(8192, 'X'))).toBe(true);
+  });
+
   it.each([
     [
       'deleted',

@@ -1,5 +1,5 @@
 import { problemOf } from '../core/problem.ts';
-import { chmodSync, closeSync, existsSync, mkdirSync, openSync, statSync } from 'node:fs';
+import { chmodSync, closeSync, existsSync, mkdirSync, openSync, readSync, statSync } from 'node:fs';
 import { dirname } from 'node:path';
 import Database from 'better-sqlite3';
 import {
@@ -112,6 +112,8 @@ const holdForWork = (file: string, how: LockOptions): Held => {
 
 const openFile = ({ file, busyMs = 5000, migrations }: SqliteOptions): Database.Database => {
   makeFile(file);
+  // The engine carries a log that lies beside a file into it and removes the log, even where the file is none of its own.
+  if (!beginsLikeOne(file)) throw new StoreError(problemOf('store-not-ours', { file }));
   const database = new Database(file, { timeout: busyMs });
   try {
     checkOurs(database, {
@@ -128,6 +130,21 @@ const openFile = ({ file, busyMs = 5000, migrations }: SqliteOptions): Database.
   } catch (thrown) {
     database.close();
     throw thrown;
+  }
+};
+
+/** "The SQLite Database File Format", sqlite.org/fileformat2.html, 1.3. */
+const magic = 'SQLite format 3\0';
+
+/** Whether a file is empty, or begins as every database does. */
+const beginsLikeOne = (file: string): boolean => {
+  const opened = openSync(file, 'r');
+  try {
+    const head = Buffer.alloc(magic.length);
+    const read = readSync(opened, head, 0, head.length, 0);
+    return read === 0 || head.toString('latin1') === magic;
+  } finally {
+    closeSync(opened);
   }
 };
 
