@@ -34,6 +34,11 @@ const anyBack: fc.Arbitrary<BackLooks> = fc
   .map(([looks, lined, faintestLn]) => back(looks, lined, faintestLn));
 
 describe('the grade of one shape', () => {
+  it('is none where nothing tells the card from what lies under it, whatever it looks like', () => {
+    for (const looks of [hole, inPlace])
+      expect(gradeCell({ ...looks, contrast: 0.3 })).toMatchObject({ grade: 'cant-tell' });
+  });
+
   it('is out, hanging or not through where both sides show it', () => {
     expect(gradeCell(hole, back(hole, 0))).toMatchObject({ grade: 'out' });
     expect(gradeCell(inPlace, back(inPlace, 0.95))).toMatchObject({ grade: 'hangs' });

@@ -22,6 +22,8 @@ const oddHue = 0.3;
 /** What lies under the card must differ from it by so much for a shape to be surely in place, and by so much to tell. */
 export const goodContrast = 4;
 const leastContrast = 2;
+/** Less than it differs by chance: nothing tells the one from the other. */
+const noContrast = 1;
 /** A piece tilted so that its light is this far from the sheet's, ln, is held by less than the whole outline. */
 const tiltShade = 0.16;
 const perShade = 25;
@@ -63,7 +65,7 @@ const outBy = ({ sheet, under, neither, odd, contrast }: CellLooks): number => {
   const plain = held(2 - odd / oddHue);
   const clear = held((contrast - leastContrast) / (goodContrast - leastContrast));
   // What looks unlike the sheet is more likely a hole all the same.
-  const shows = bySheet > 0.5 ? 0.5 + clear / 2 : clear;
+  const shows = bySheet > 0.5 ? (0.5 + clear / 2) * held(contrast / noContrast) : clear;
   return 0.5 + (bySheet - 0.5) * believed * plain * shows;
 };
 
