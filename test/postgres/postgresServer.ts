@@ -1,5 +1,14 @@
 import { execFile, spawn, type ChildProcess } from 'node:child_process';
-import { chmodSync, chownSync, cpSync, existsSync, mkdtempSync, rmSync, statSync } from 'node:fs';
+import {
+  chmodSync,
+  chownSync,
+  cpSync,
+  existsSync,
+  mkdtempSync,
+  renameSync,
+  rmSync,
+  statSync,
+} from 'node:fs';
 import { createServer } from 'node:net';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
@@ -138,8 +147,15 @@ const reachableBinaries = async (): Promise<string> => {
   if (process.getuid?.() !== 0 || mayBeEntered(bin)) return bin;
   const copy = join(tmpdir(), `throughcut-postgres-programs-${String(statSync(bin).ino)}`);
   if (!existsSync(copy)) {
-    cpSync(dirname(bin), copy, { recursive: true, verbatimSymlinks: true });
-    chmodSync(copy, 0o755);
+    // Others may be as far as this: each makes its own, and the first stays.
+    const half = mkdtempSync(`${copy}-`);
+    cpSync(dirname(bin), half, { recursive: true, verbatimSymlinks: true });
+    chmodSync(half, 0o755);
+    try {
+      renameSync(half, copy);
+    } catch {
+      rmSync(half, { recursive: true, force: true });
+    }
   }
   return join(copy, 'bin');
 };
