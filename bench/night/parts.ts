@@ -11,6 +11,7 @@ import { killsPart } from '../server/killsPart.ts';
 import { meanwhilePart } from '../server/meanwhilePart.ts';
 import { requestsPart } from '../server/requestsPart.ts';
 import { sumsPart } from '../sums/sumsPart.ts';
+import { databasePart } from './databasePart.ts';
 import { pagePart } from './pagePart.ts';
 import { photoPart } from '../photo/photoPart.ts';
 import type { NightPart } from './nightPart.ts';
@@ -22,6 +23,7 @@ export const nightParts: readonly NightPart[] = [
   killsPart,
   faultsPart,
   requestsPart,
+  databasePart,
   pagePart,
   meanwhilePart,
   hostilePart,

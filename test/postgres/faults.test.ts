@@ -13,6 +13,7 @@ import {
   sampleStudy,
   sampleTime,
 } from '../samples/studies.ts';
+import { tenthOf } from '../everyCase.ts';
 import { asked, startPostgres, type PostgresServer } from './postgresServer.ts';
 
 let server: PostgresServer;
@@ -153,8 +154,9 @@ describe('a server that goes away', () => {
     const store = await begun();
     const acknowledged: string[] = [];
     let kills = 0;
+    const each = tenthOf(600);
     const writer = async (name: string): Promise<void> => {
-      for (let i = 0; i < 60; i += 1) {
+      for (let i = 0; i < each; i += 1) {
         const id = `${name}${String(i)}`;
         // As a page does: sent again until it is acknowledged.
         while ((await codeOf(append(store, id))) !== 'nothing wrong') await pause(20);
@@ -162,7 +164,7 @@ describe('a server that goes away', () => {
       }
     };
     const killer = async (): Promise<void> => {
-      while (acknowledged.length < 170) {
+      while (acknowledged.length < 3 * each - 10) {
         await pause(150);
         await server.kill();
         kills += 1;
@@ -176,10 +178,10 @@ describe('a server that goes away', () => {
     expect([...stored].sort()).toEqual([...acknowledged].sort());
     for (const name of ['p', 'q', 'r'])
       expect(stored.filter((id) => id.startsWith(name))).toEqual(
-        Array.from({ length: 60 }, (_, i) => `${name}${String(i)}`),
+        Array.from({ length: each }, (_, i) => `${name}${String(i)}`),
       );
     await store.close();
-  });
+  }, 600_000);
 });
 
 describe('programs at work in one workshop', () => {

@@ -88,5 +88,5 @@ describe('what is said of one workshop on either engine', () => {
       expect(database).toBe(file);
     }
     expect(servers.map(({ reported }) => reported)).toEqual([[], []]);
-  });
+  }, 600_000);
 });
