@@ -8,7 +8,7 @@ import type { Outcome } from '../src/core/problem.ts';
 import { inchUnits, metricUnits } from '../src/core/units/unitPreference.ts';
 import { bedTestShape } from '../src/formats/saved/bedTest.ts';
 import { cardShape } from '../src/formats/saved/card.ts';
-import { label, lengthMm, passes } from '../src/formats/saved/bounds.ts';
+import { label, lengthMm, passes, thicknessMm } from '../src/formats/saved/bounds.ts';
 import { focusRampShape, focusTestShape } from '../src/formats/saved/focusTest.ts';
 import { mostOnCard } from '../src/formats/saved/limits.ts';
 import { gcodeDialectShape } from '../src/formats/saved/gcodeDialect.ts';
@@ -160,6 +160,9 @@ const fields: Readonly<Record<string, readonly FormField[]>> = {
   ],
   'screens/describe/DescribeScreen words.thickness readThickness': [
     field(readers.readThickness, stockShape.shape.nominalThicknessMm),
+  ],
+  'screens/focus/DrawRamp words.stripThickness readThickness': [
+    field(readers.readThickness, thicknessMm),
   ],
   'screens/focus/FocusSays words.thickness readThickness': [
     field(readers.readThickness, stockShape.shape.nominalThicknessMm),
