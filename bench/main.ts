@@ -106,13 +106,13 @@ const studyOf = (cellCount: number): CutStudy => {
 
 const small = studyOf(24);
 const large = studyOf(250);
-const found = fit(small);
+const fitted = fit(small);
 const rows: readonly (readonly [string, number, number])[] = [
   ['fit and recommendation, 24 cells', medianMs(21, () => answerFrom(fit(small))), 25],
   ['fit and recommendation, 250 cells', medianMs(9, () => answerFrom(fit(large))), 120],
   [
     'next card, beside the fit',
-    medianMs(11, () => nextCardFrom(found, { cellsWanted: 12, settingsAtMost: 6 })),
+    medianMs(11, () => nextCardFrom(fitted, { cellsWanted: 12, settingsAtMost: 6 })),
     100,
   ],
   ['card to SVG', medianMs(21, cardToSvg), 30],

@@ -1,7 +1,7 @@
 import { readdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import type { ToldProblem } from '../src/core/problem.ts';
+import type { RawProblem } from '../src/core/problem.ts';
 import { figure, text, type ProblemList } from '../src/core/problems/param.ts';
 import { shown } from '../src/words/shape/sentence.ts';
 import { codesWithWords, problemInWords } from '../src/words/words.ts';
@@ -9,7 +9,7 @@ import { codesWithWords, problemInWords } from '../src/words/words.ts';
 interface Listed {
   readonly area: string;
   readonly code: string;
-  readonly params: ToldProblem['params'];
+  readonly params: RawProblem['params'];
 }
 
 /** Every code of every area with something for all that it carries, found on disk so that a new area is not forgotten. */
@@ -25,7 +25,7 @@ for (const area of readdirSync(folder).filter(
   for (const [code, spec] of new Map(specs)) listed.push({ area, code, params: sample(spec) });
 }
 
-function sample(spec: ProblemList[string]): ToldProblem['params'] {
+function sample(spec: ProblemList[string]): RawProblem['params'] {
   return Object.fromEntries(
     Object.entries(spec).map(([name, kind]) => [name, sampleOf(name, kind)]),
   );

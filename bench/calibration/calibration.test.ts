@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { layOut } from '../../src/core/cutmodel/model.ts';
+import { parameterLayout } from '../../src/core/cutmodel/model.ts';
 import { compileStudy } from '../../src/core/cutmodel/compileStudy.ts';
 import { links } from '../../src/core/cutmodel/links.ts';
 import { target } from '../../src/core/cutmodel/likelihood.ts';
@@ -31,7 +31,7 @@ describe('calibration', () => {
       const { model } = compileStudy(study);
       const link = links[0];
       if (link === undefined) throw new Error('no link');
-      const goal = target(model, layOut(model), link);
+      const goal = target(model, parameterLayout(model), link);
       const z = new Float64Array(goal.layout.size);
       const at = (lnV50: number): number => {
         z[goal.layout.lnV50] = (lnV50 - model.priors.lnV50.mean) / model.priors.lnV50.sd;

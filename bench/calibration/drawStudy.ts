@@ -2,7 +2,7 @@ import { compileStudy } from '../../src/core/cutmodel/compileStudy.ts';
 import type { CutStudy, StudyCell } from '../../src/core/cutmodel/cutStudy.ts';
 import type { Link } from '../../src/core/cutmodel/links.ts';
 import { links } from '../../src/core/cutmodel/links.ts';
-import { layOut, type Observation } from '../../src/core/cutmodel/model.ts';
+import { parameterLayout, type Observation } from '../../src/core/cutmodel/model.ts';
 import {
   blankParameters,
   readParameters,
@@ -66,7 +66,7 @@ export const drawStudy = (random: SeededRandom, withTally: boolean): DrawnStudy 
     ask: { powerPct },
   };
   const { model, observationOfCell } = compileStudy(blank);
-  const layout = layOut(model);
+  const layout = parameterLayout(model);
   const truth = blankParameters();
   let z = new Float64Array(layout.size);
   do {

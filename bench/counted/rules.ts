@@ -15,8 +15,8 @@ export const ruleBreaks = [
 export type BrokenRule = (typeof ruleBreaks)[number];
 
 const speedOf = (study: CutStudy): number | null => {
-  const found = fit(study);
-  const choice = recommend(found, lineOf(found));
+  const fitted = fit(study);
+  const choice = recommend(fitted, lineOf(fitted));
   return 'reason' in choice ? null : choice.speedMmPerS;
 };
 

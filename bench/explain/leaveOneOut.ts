@@ -2,7 +2,7 @@ import { decisionOn } from '../../src/core/cutmodel/decision.ts';
 import { fit } from '../../src/core/cutmodel/fit.ts';
 import { posteriorOf } from '../../src/core/cutmodel/posterior.ts';
 import { priors } from '../../src/core/cutmodel/priors.ts';
-import { leavingOut, modelWithout } from '../../src/core/explain/leaveOut.ts';
+import { leaveOut, modelWithout } from '../../src/core/explain/leaveOut.ts';
 import { baselineAt } from '../../src/core/explain/speedFrom.ts';
 import { seededRandom } from '../../src/num/seededRandom.ts';
 import { drawCard, drawStudy, drawTruth, isAnswerable } from './drawStudy.ts';
@@ -46,7 +46,7 @@ export const measureLeaveOneOut = (studies: number, seed = 1): LeaveOneOutAgreem
     const baseline = baselineAt(whole, 30);
     if (baseline === null) continue;
     const fits = { ...baseline.fits, take: () => true };
-    const without = leavingOut(whole, { ...baseline, fits });
+    const without = leaveOut(whole, { ...baseline, fits });
     const holding = (model: typeof whole.compiled.model): number =>
       decisionOn(
         whole.compiled,

@@ -1,6 +1,6 @@
 import { findFocus } from '../../src/core/focus/findFocus.ts';
 import { alongAtMm, rampAbout, sineOf, type FocusRamp } from '../../src/core/focus/focusRamp.ts';
-import type { FocusFound, FocusReadings } from '../../src/core/focus/focusTest.ts';
+import type { FocusEstimate, FocusReadings } from '../../src/core/focus/focusTest.ts';
 import { fadesAwayMm, lineWidthMm } from '../../src/core/focus/lineWidthModel.ts';
 import type { Outcome } from '../../src/core/problem.ts';
 import { seededRandom, type SeededRandom } from '../../src/num/seededRandom.ts';
@@ -114,7 +114,7 @@ const offRamp = (read: Reading, byMm: number, tests: number): string => {
     const beam = someBeam(random);
     const centred = rampFor(beam, 0);
     const ramp = { ...centred, nozzleGapMm: centred.nozzleGapMm + centred.blockMm / 2 + byMm };
-    const found: Outcome<FocusFound> = findFocus({ ramp, readings: read(beam, ramp, random) });
+    const found: Outcome<FocusEstimate> = findFocus({ ramp, readings: read(beam, ramp, random) });
     const code = found.ok
       ? (found.value.remarks[0]?.code ?? 'found, nothing said')
       : found.problem.code;

@@ -1,6 +1,6 @@
 import type { Grade } from '../../src/core/reading/grade.ts';
 import type { VisibleWorkshop } from '../workshop.ts';
-import { layOut } from './method.ts';
+import { layoutOf } from './method.ts';
 
 /** One cell cut at the usual power. */
 export interface Trial {
@@ -24,7 +24,7 @@ export const cellByCell =
     const rounded = Number(Math.exp(lnSpeed).toFixed(1));
     const speedMmPerS = Math.min(fastest, Math.max(slowest, 0.1, rounded));
     const [grade = 'stays'] = shop.cutCard(
-      layOut(shop, [{ powerPct: shop.typicalPowerPct, speedMmPerS }], [0]),
+      layoutOf(shop, [{ powerPct: shop.typicalPowerPct, speedMmPerS }], [0]),
     );
     return { lnSpeed: Math.log(speedMmPerS), out: grade === 'out', grade };
   };

@@ -3,7 +3,7 @@ import type { Grade } from '../../src/core/reading/grade.ts';
 import type { BinaryRow } from '../../src/num/separation.ts';
 import { thicknessOf } from '../thickness.ts';
 import type { VisibleWorkshop } from '../workshop.ts';
-import { layOut } from './method.ts';
+import { layoutOf } from './method.ts';
 
 /** The usual card, cut row by row. */
 export interface FixedGrid {
@@ -38,7 +38,7 @@ export const cutFixedGrid = (shop: VisibleWorkshop, cellsAtMost: number): FixedG
     powers.map((powerPct) => ({ powerPct, speedMmPerS })),
   );
   const places = settings.map((_, i) => i);
-  return { speeds, powers, grades: shop.cutCard(layOut(shop, settings, places)) };
+  return { speeds, powers, grades: shop.cutCard(layoutOf(shop, settings, places)) };
 };
 
 /** The grid as rows of a regression on ln speed and ln power about the usual one. */

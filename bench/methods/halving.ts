@@ -1,7 +1,7 @@
 import { nearestStep } from '../../src/core/machine/speedSteps.ts';
 import { priorMedianV50MmPerS } from '../../src/core/cutmodel/priors.ts';
 import { thicknessOf } from '../thickness.ts';
-import { layOut, type Method } from './method.ts';
+import { layoutOf, type Method } from './method.ts';
 
 const cells = 6;
 const firstStep = Math.log(1.5);
@@ -19,7 +19,7 @@ export const halving: Method = {
     for (let i = 0; i < cells; i += 1) {
       const speedMmPerS = nearestStep(Math.exp(lnSpeed));
       const [grade] = shop.cutCard(
-        layOut(shop, [{ powerPct: shop.typicalPowerPct, speedMmPerS }], [0]),
+        layoutOf(shop, [{ powerPct: shop.typicalPowerPct, speedMmPerS }], [0]),
       );
       const out = grade === 'out';
       if (out && speedMmPerS > (fastest ?? 0)) fastest = speedMmPerS;

@@ -31,7 +31,7 @@ const pitchMm = 22;
  * Lays the settings, in the order of cutting, on places about the middle of the bed; `places` says which place each
  * takes (a permutation), so that a method decides what goes where.
  */
-export const layOut = (
+export const layoutOf = (
   shop: VisibleWorkshop,
   settings: readonly { readonly powerPct: number; readonly speedMmPerS: number }[],
   places: readonly number[],

@@ -1,5 +1,5 @@
 import { links } from '../../src/core/cutmodel/links.ts';
-import { shareOut } from '../../src/core/cutmodel/share.ts';
+import { marginalShare } from '../../src/core/cutmodel/marginalShare.ts';
 import type { Grade } from '../../src/core/reading/grade.ts';
 import { weightedQuantile } from '../../src/num/weightedQuantile.ts';
 import type { TruthForTheBound } from '../workshop.ts';
@@ -72,8 +72,8 @@ export const oracle: Method = {
 /** Shares of out, hangs and stays at a margin in ln speed, over sheets, flaws and misreading. */
 export const gradeShares = (truth: TruthForTheBound, margin: number): readonly number[] => {
   const link = linkOf(truth);
-  const out = shareOut(link, margin, truth.sigma, truth.sheetSd, 1);
-  const through = shareOut(link, margin + truth.hangBand, truth.sigma, truth.sheetSd, 1);
+  const out = marginalShare(link, margin, truth.sigma, truth.sheetSd, 1);
+  const through = marginalShare(link, margin + truth.hangBand, truth.sigma, truth.sheetSd, 1);
   const { flawShare, misreadShare } = truth;
   const sound = 1 - flawShare;
   return [
@@ -88,7 +88,8 @@ export const marginKeeping = (truth: TruthForTheBound): number => {
   let [low, high] = [0, 100 * truth.sigma];
   for (let i = 0; i < 50; i += 1) {
     const middle = (low + high) / 2;
-    if (shareOut(linkOf(truth), middle, truth.sigma, truth.sheetSd, 1) < wantedShare) low = middle;
+    if (marginalShare(linkOf(truth), middle, truth.sigma, truth.sheetSd, 1) < wantedShare)
+      low = middle;
     else high = middle;
   }
   return high;

@@ -10,7 +10,7 @@ import { parseCutStudy } from '../../src/formats/studyFile.ts';
 import type { SeededRandom } from '../../src/num/seededRandom.ts';
 import { thicknessOf } from '../thickness.ts';
 import type { VisibleWorkshop } from '../workshop.ts';
-import { layOut, wantedShare, wantedSurePct, type Limits, type Method } from './method.ts';
+import { layoutOf, wantedShare, wantedSurePct, type Limits, type Method } from './method.ts';
 
 /** Cells and settings of each card of the campaign, as shares of what is allowed. */
 const cards = [
@@ -59,16 +59,18 @@ export const cutThreeCards = (shop: VisibleWorkshop, random: SeededRandom, limit
   const earlier = earlierIn(shop.history);
   const cellsEach = limits.cellsAtMost / 24;
   const settingsEach = limits.settingsAtMost / 12;
-  let found = fitWithEarlier(study, earlier);
+  let fitted = fitWithEarlier(study, earlier);
   cards.forEach((card, k) => {
-    const proposal = nextCardFrom(found, {
+    const proposal = nextCardFrom(fitted, {
       cellsWanted: Math.floor(card.cells * cellsEach),
       settingsAtMost: Math.floor(card.settings * settingsEach),
     });
     // Cut rung by rung, the rungs in random order; the cells of a rung spread over the card.
     const rungs = random.shuffle([...new Set(proposal.cells.map((cell) => cell.rung))]);
     const settings = rungs.flatMap((rung) => proposal.cells.filter((cell) => cell.rung === rung));
-    const grades = shop.cutCard(layOut(shop, settings, random.shuffle(settings.map((_, i) => i))));
+    const grades = shop.cutCard(
+      layoutOf(shop, settings, random.shuffle(settings.map((_, i) => i))),
+    );
     const cells = settings.map(({ powerPct, speedMmPerS, passes }, i): StudyCell => ({
       powerPct,
       speedMmPerS,
@@ -77,9 +79,9 @@ export const cutThreeCards = (shop: VisibleWorkshop, random: SeededRandom, limit
       grade: grades[i] ?? 'stays',
     }));
     study = { ...study, cells: [...study.cells, ...cells] };
-    found = fitWithEarlier(study, earlier);
+    fitted = fitWithEarlier(study, earlier);
   });
-  return found;
+  return fitted;
 };
 
 /** What a user of the tool does: the proposed card, three times, then the fastest speed that holds. */

@@ -16,18 +16,18 @@ type Said = Readonly<Record<(typeof signs)[number], readonly StudyCell[]>>;
 const play = (kind: SlipKind, traits: WorkshopTraits, seed: number) => {
   const { hand, isTouched } = kind.slip(seededRandom(seed * 31 + 5));
   const study = cutLadders(traits, seed, 2, hand, kind.cellsOfRung);
-  const found = fit(study);
-  const odds = gradeOdds(found);
+  const fitted = fit(study);
+  const odds = gradeOdds(fitted);
   const at = (indices: readonly number[]): readonly StudyCell[] =>
     indices.flatMap((i) => study.cells[i] ?? []);
-  const apart = cardsDisagree(found);
+  const apart = cardsDisagree(fitted);
   const said: Said = {
     'look again': at(
-      remarksOn(found, odds).flatMap((remark) =>
+      remarksOn(fitted, odds).flatMap((remark) =>
         remark.kind === 'look-again' ? [remark.cellIndex] : [],
       ),
     ),
-    'behaves like': at(mistypedIn(found, odds).flatMap(({ cells }) => cells)),
+    'behaves like': at(mistypedIn(fitted, odds).flatMap(({ cells }) => cells)),
     'cards disagree': study.cells.filter(({ sheet }) => sheet === apart?.odd),
   };
   return {

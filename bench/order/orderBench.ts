@@ -75,8 +75,8 @@ const orders = [
   { parts: 24, partsPerSheet: 6, lengths: 3 },
 ] as const;
 
-const settingsOf = (found: Fit) => {
-  const recommended = recommend(found, lineOf(found));
+const settingsOf = (fitted: Fit) => {
+  const recommended = recommend(fitted, lineOf(fitted));
   if ('reason' in recommended) return [];
   const { powerPct, speedMmPerS } = recommended;
   const at = (speed: number) => ({ powerPct, speedMmPerS: speed, passes: 1 });
@@ -91,10 +91,10 @@ const playKind = (kind: ShopKind, shops: number) => {
   const kept = new Map<string, Kept>();
   for (let seed = 1; seed <= shops; seed += 1) {
     const traits = traitsOf(kind, seed);
-    const found = knownShop(traits, seed);
-    const points = orderPoints(found, found.study.promise);
+    const fitted = knownShop(traits, seed);
+    const points = orderPoints(fitted, fitted.study.promise);
     const cut = truthOf(traits, points.flawsLearnt, seededRandom(seed + 9_000_000));
-    for (const { name, setting } of settingsOf(found)) {
+    for (const { name, setting } of settingsOf(fitted)) {
       const tally = kept.get(name) ?? nothingYet();
       kept.set(name, tally);
       for (const { parts, partsPerSheet, lengths } of orders) {
@@ -117,13 +117,13 @@ const playKind = (kind: ShopKind, shops: number) => {
 };
 
 /** The true cost of a good part at each speed, by cutting so many sheets of 20. */
-const trueCosts = (traits: WorkshopTraits, found: Fit, sheets: number, seed: number) => {
+const trueCosts = (traits: WorkshopTraits, fitted: Fit, sheets: number, seed: number) => {
   const powerPct = traits.typicalPowerPct;
   return (speedMmPerS: number): number => {
     // The same luck at every speed, so that speeds are compared and not their luck.
     const cut = truthOf(
       traits,
-      orderPoints(found, found.study.promise).flawsLearnt,
+      orderPoints(fitted, fitted.study.promise).flawsLearnt,
       seededRandom(seed),
     );
     let [hangs, stays] = [0, 0];
@@ -153,20 +153,20 @@ const playCosts = (shops: number, sheets: number) => {
     const kind = shopKinds[seed % 4];
     if (kind === undefined) continue;
     const traits = traitsOf(kind, seed + 500);
-    const found = knownShop(traits, seed + 500);
-    const recommended = recommend(found, lineOf(found));
+    const fitted = knownShop(traits, seed + 500);
+    const recommended = recommend(fitted, lineOf(fitted));
     if ('reason' in recommended) continue;
     const chosen = leastCost(
       {
-        found,
-        points: orderPoints(found, found.study.promise, pointsToSearch),
+        found: fitted,
+        points: orderPoints(fitted, fitted.study.promise, pointsToSearch),
         partLengthMm: referenceLengthMm,
         assumed: usualAssumptions,
       },
-      lineOf(found),
+      lineOf(fitted),
     );
     if (chosen === null) continue;
-    const costAt = trueCosts(traits, found, sheets, seed);
+    const costAt = trueCosts(traits, fitted, sheets, seed);
     let least = Infinity;
     for (
       let speed = nearestStep(0.5 * traits.v50MmPerS);

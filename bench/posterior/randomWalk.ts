@@ -1,4 +1,4 @@
-import { positiveFactor } from '../../src/num/newton.ts';
+import { positiveFactor } from '../../src/num/newtonMode.ts';
 import type { SeededRandom } from '../../src/num/seededRandom.ts';
 
 export interface Walk {

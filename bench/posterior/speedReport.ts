@@ -3,11 +3,11 @@ import { decisionOn } from '../../src/core/cutmodel/decision.ts';
 import { fit } from '../../src/core/cutmodel/fit.ts';
 import { target } from '../../src/core/cutmodel/likelihood.ts';
 import { links } from '../../src/core/cutmodel/links.ts';
-import { layOut } from '../../src/core/cutmodel/model.ts';
+import { parameterLayout } from '../../src/core/cutmodel/model.ts';
 import { blankParameters, readParameters } from '../../src/core/cutmodel/parameters.ts';
 import { meanSdOf, posteriorOf, type Posterior } from '../../src/core/cutmodel/posterior.ts';
 import { priors } from '../../src/core/cutmodel/priors.ts';
-import { marginKeeping } from '../../src/core/cutmodel/share.ts';
+import { marginKeeping } from '../../src/core/cutmodel/marginalShare.ts';
 import { seededRandom } from '../../src/num/seededRandom.ts';
 import { weightedQuantile } from '../../src/num/weightedQuantile.ts';
 import { drawStudy } from '../calibration/drawStudy.ts';
@@ -60,7 +60,7 @@ const compareOn = (seed: number) => {
       0.04,
   };
 
-  const layout = layOut(model);
+  const layout = parameterLayout(model);
   const targets = links.map((link) => target(model, layout, link));
   const lnWeights = links.map((link) => Math.log(priors.links[link.name]));
   const [walk, walkMs] = timed(() =>

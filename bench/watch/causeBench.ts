@@ -42,8 +42,8 @@ const play = (oldCells: 24 | 60, seed: number): Played | null => {
     promise: { outOf100: 97, surePct: 95, partLengthMm: 60, for: 'batch' },
     ask: { powerPct },
   };
-  const found = fit(study);
-  const speedMmPerS = speedAt(found, powerPct);
+  const fitted = fit(study);
+  const speedMmPerS = speedAt(fitted, powerPct);
   if (speedMmPerS === null) return null;
   const proven = { powerPct, speedMmPerS, passes: 1 };
   const settings = stripSettings(fit({ ...study, cells: [], history: old }), proven);
@@ -57,7 +57,7 @@ const play = (oldCells: 24 | 60, seed: number): Played | null => {
   const wood = truth === 'wood' || truth === 'both' ? woodSd * random.normal() : 0;
   return {
     truth,
-    said: laserOrWood(found, {
+    said: laserOrWood(fitted, {
       reference: cutCells(shopAt(ell), settings, { batch: 'old', sheet: 'kept back' }),
       newBatch: cutCells(shopAt(ell + wood), settings, { batch: 'new', sheet: 'strip' }),
     }),

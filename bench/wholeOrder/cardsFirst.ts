@@ -6,12 +6,12 @@ import type { OrderMethod, OrderShop } from './referee.ts';
 export const cardsFirst: OrderMethod = {
   name: 'cards-first',
   play: (shop, random) => {
-    const found = cutThreeCards(shop, random, {
+    const fitted = cutThreeCards(shop, random, {
       cellsAtMost: 24,
       settingsAtMost: 12,
       partLengthMm: shop.order.lengthMm,
     });
-    const speedMmPerS = answerFrom(found).recommended?.speedMmPerS;
+    const speedMmPerS = answerFrom(fitted).recommended?.speedMmPerS;
     // Without an answer there is no order: the referee counts it.
     if (speedMmPerS !== undefined) cutToTheEnd(shop, () => speedMmPerS);
   },

@@ -1,7 +1,7 @@
 import { usualPlanCosts } from '../../src/core/plan/planWish.ts';
 import { referenceLengthMm } from '../../src/core/reading/promise.ts';
 import { seededRandom, type SeededRandom } from '../../src/num/seededRandom.ts';
-import { layOut, wantedShare } from '../methods/method.ts';
+import { layoutOf, wantedShare } from '../methods/method.ts';
 import {
   cutShapes,
   type BenchCell,
@@ -115,7 +115,7 @@ export const playOrder = (
     type(cells);
     const places = cells.map((_, i) => i);
     const ends = shop.cutCard(
-      layOut(visible, cells, places).map((cell) => ({ ...cell, lengthMm: order.lengthMm })),
+      layoutOf(visible, cells, places).map((cell) => ({ ...cell, lengthMm: order.lengthMm })),
     );
     let from = 0;
     const broken = new Set<number>();

@@ -2,7 +2,7 @@ import { planOrder } from '../../src/app/sums/planOrder.ts';
 import type { CutStudy } from '../../src/core/cutmodel/cutStudy.ts';
 import type { PlanWeighs } from '../../src/core/plan/planNext.ts';
 import { usualPlanCosts, type OrderAim } from '../../src/core/plan/planWish.ts';
-import { layOut, wantedShare, wantedSurePct } from '../methods/method.ts';
+import { layoutOf, wantedShare, wantedSurePct } from '../methods/method.ts';
 import { earlierIn } from '../methods/throughcut.ts';
 import { thicknessOf } from '../thickness.ts';
 import type { OrderMethod } from './referee.ts';
@@ -63,7 +63,7 @@ export const throughcutPlan = (wish: OrderAim, without?: Without): OrderMethod =
         const rungs = random.shuffle([...new Set(next.cells.map(({ rung }) => rung))]);
         const cells = rungs.flatMap((rung) => next.cells.filter((cell) => cell.rung === rung));
         const places = random.shuffle(cells.map((_, i) => i));
-        const grades = shop.cutCard(layOut(shop, cells, places));
+        const grades = shop.cutCard(layoutOf(shop, cells, places));
         study = {
           ...study,
           cells: [

@@ -6,7 +6,7 @@ import { fitAnswerFile, nextCardFile } from '../formats/answerFile.ts';
 import { parseJsonText } from '../formats/border.ts';
 import { parseCompareFile } from '../formats/compareFile.ts';
 import { comparisonFile } from '../formats/comparisonFile.ts';
-import { kerfToldFile, parseKerfFile } from '../formats/kerfFile.ts';
+import { kerfResultFile, parseKerfFile } from '../formats/kerfFile.ts';
 import { orderFile } from '../formats/orderFile.ts';
 import { planFile } from '../formats/planFile.ts';
 import { parseCutStudy, parsePlanStudy, type StudyFile } from '../formats/studyFile.ts';
@@ -71,7 +71,7 @@ export const runKerf = async (): Promise<ExitCode> => {
   const json = await jsonPipedIn();
   const file = json.ok ? parseKerfFile(json.value) : json;
   if (!file.ok) return printRefusal(file.problem);
-  return printOutcome(tellKerf(file.value), (told) => kerfToldFile(told, problemInWords));
+  return printOutcome(tellKerf(file.value), (told) => kerfResultFile(told, problemInWords));
 };
 
 const answered = async <K extends SumName>(

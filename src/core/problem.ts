@@ -17,7 +17,7 @@ export type ProblemOf<Code extends ProblemCode> = Code extends ProblemCode
 export type Problem = ProblemOf<ProblemCode>;
 
 /** A problem as another program told it: its code may be one that this version does not know. */
-export interface ToldProblem {
+export interface RawProblem {
   readonly code: string;
   readonly params: Readonly<Record<string, string | number>>;
 }

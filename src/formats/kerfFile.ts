@@ -6,7 +6,7 @@ import {
   type CombMeasure,
   type KerfComb,
 } from '../core/kerf/kerfComb.ts';
-import type { KerfFound } from '../core/kerf/kerf.ts';
+import type { KerfEstimate } from '../core/kerf/kerf.ts';
 import { done, type Outcome, type Problem } from '../core/problem.ts';
 import type { Said, Say } from './answerFile.ts';
 import { parseWith } from './border.ts';
@@ -70,21 +70,21 @@ export const parseKerfFile = (json: unknown): Outcome<KerfFile> => {
 };
 
 /** What the combs and slots tell, as it is printed. */
-export interface KerfToldFile {
+export interface KerfResultFile {
   readonly version: 1;
-  readonly kerf?: Omit<KerfFound, 'remarks'>;
+  readonly kerf?: Omit<KerfEstimate, 'remarks'>;
   readonly growMm?: number;
   readonly joints?: readonly Joint[];
   readonly remarks: readonly Said[];
 }
 
-export const kerfToldFile = (
+export const kerfResultFile = (
   {
     remarks,
     ...told
-  }: Omit<KerfToldFile, 'version' | 'remarks'> & { readonly remarks: readonly Problem[] },
+  }: Omit<KerfResultFile, 'version' | 'remarks'> & { readonly remarks: readonly Problem[] },
   say: Say,
-): KerfToldFile => ({
+): KerfResultFile => ({
   version: 1,
   ...told,
   remarks: remarks.map((remark) => {

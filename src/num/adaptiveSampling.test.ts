@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { normalAtSummit, sampleAdaptively } from './adaptiveSampling.ts';
+import { normalAtMode, sampleAdaptively } from './adaptiveSampling.ts';
 
 const unit = (size: number): Float64Array =>
   Float64Array.from({ length: size * size }, (_, i) => (i % (size + 1) === 0 ? 1 : 0));
@@ -22,8 +22,8 @@ describe('sampling that adapts', () => {
     const sample = sampleAdaptively({
       size: 3,
       logDensity: (z) => -0.5 * at.reduce((sum, m, d) => sum + (((z[d] ?? 0) - m) / 0.3) ** 2, 0),
-      starts: [normalAtSummit(new Float64Array(3), unit(3))],
-      guard: normalAtSummit(new Float64Array(3), unit(3)),
+      starts: [normalAtMode(new Float64Array(3), unit(3))],
+      guard: normalAtMode(new Float64Array(3), unit(3)),
       bendsAlong: 0,
       points: 300,
       mostRounds: 20,
@@ -41,8 +41,8 @@ describe('sampling that adapts', () => {
     const sample = sampleAdaptively({
       size: 2,
       logDensity: ([x = 0, y = 0]) => -0.5 * x * x - 0.5 * ((y - x * x) / 0.2) ** 2,
-      starts: [normalAtSummit(new Float64Array(2), unit(2))],
-      guard: normalAtSummit(new Float64Array(2), unit(2)),
+      starts: [normalAtMode(new Float64Array(2), unit(2))],
+      guard: normalAtMode(new Float64Array(2), unit(2)),
       bendsAlong: 0,
       points: 400,
       mostRounds: 20,
@@ -57,8 +57,8 @@ describe('sampling that adapts', () => {
       sampleAdaptively({
         size: 2,
         logDensity: ([x = 0, y = 0]) => -0.5 * (x * x + y * y),
-        starts: [normalAtSummit(Float64Array.of(1, 1), unit(2))],
-        guard: normalAtSummit(new Float64Array(2), unit(2)),
+        starts: [normalAtMode(Float64Array.of(1, 1), unit(2))],
+        guard: normalAtMode(new Float64Array(2), unit(2)),
         bendsAlong: 0,
         points: 50,
         mostRounds: 3,
@@ -70,12 +70,12 @@ describe('sampling that adapts', () => {
   it('finds a second hill far from every start, as far as the guard reaches', () => {
     // Two normals of equal mass, 0.1 wide, at −1.5 and 1.5: mean 0, standard deviation √(1.5² + 0.1²).
     const hill = (x: number, at: number) => Math.exp(-0.5 * ((x - at) / 0.1) ** 2);
-    const narrow = normalAtSummit(Float64Array.of(-1.5), Float64Array.of(10));
+    const narrow = normalAtMode(Float64Array.of(-1.5), Float64Array.of(10));
     const { z, logWeight, count } = sampleAdaptively({
       size: 1,
       logDensity: ([x = 0]) => Math.log(hill(x, -1.5) + hill(x, 1.5)),
       starts: [narrow],
-      guard: normalAtSummit(new Float64Array(1), unit(1)),
+      guard: normalAtMode(new Float64Array(1), unit(1)),
       bendsAlong: 0,
       points: 400,
       mostRounds: 20,

@@ -1,5 +1,5 @@
 import { cholesky, choleskyInto, choleskySolve } from './cholesky.ts';
-import { evenCube } from './evenCube.ts';
+import { quasiRandomPoints } from './quasiRandomPoints.ts';
 import { normalQuantile } from './normal.ts';
 
 /** A normal from which points are drawn: its mean and the lower Cholesky factor of its covariance, row-major. */
@@ -12,10 +12,10 @@ export interface SamplingWish {
   readonly size: number;
   /** ln of the density to be sampled, up to a constant. */
   readonly logDensity: (z: Float64Array) => number;
-  /** Where to begin: about every summit that is known. */
+  /** Where to begin: about every mode that is known. */
   readonly starts: readonly NormalShape[];
   /**
-   * A wide normal, the prior's for one, from which a tenth of every round is drawn: a shoulder far from all summits would
+   * A wide normal, the prior's for one, from which a tenth of every round is drawn: a shoulder far from all modes would
    * else be met by no point, and nothing would tell. A defensive mixture: Hesterberg (1995), Technometrics 37:185.
    */
   readonly guard: NormalShape;
@@ -68,7 +68,7 @@ export const sampleAdaptively = (wish: SamplingWish): Sample => {
   /** Sum over the rounds of their mixtures' densities, and ln of it: over `unit`, so that none of them overflows. */
   const proposed = new Float64Array(most);
   const logProposed = new Float64Array(most);
-  const cube = evenCube(size + 1);
+  const cube = quasiRandomPoints(size + 1);
   const weights = new Float64Array(most);
   const at = new Float64Array(size);
   const work = new Float64Array(size);
@@ -314,8 +314,8 @@ const mixtureAt = (parts: readonly Part[], z: Float64Array, work: Float64Array):
   return total;
 };
 
-/** The normal about a summit whose minus second derivatives have this lower Cholesky factor. */
-export const normalAtSummit = (mean: Float64Array, curvatureFactor: Float64Array): NormalShape => {
+/** The normal about a mode whose minus second derivatives have this lower Cholesky factor. */
+export const normalAtMode = (mean: Float64Array, curvatureFactor: Float64Array): NormalShape => {
   const size = mean.length;
   const covariance = new Float64Array(size * size);
   for (let d = 0; d < size; d += 1) {

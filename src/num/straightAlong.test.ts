@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { normalAtSummit } from './adaptiveSampling.ts';
-import { newtonClimb, type Climb } from './newton.ts';
+import { normalAtMode } from './adaptiveSampling.ts';
+import { newtonMode, type LogDensity } from './newtonMode.ts';
 import { straightAlong } from './straightAlong.ts';
 
 /** A thin banana: the axis is N(0, 1); beside it y₁ ~ N(axis², 0.05·e^axis), y₂ ~ N(axis − y₁, 0.3). */
-const banana: Climb = ([a = NaN, y1 = NaN, y2 = NaN], gradient) => {
+const banana: LogDensity = ([a = NaN, y1 = NaN, y2 = NaN], gradient) => {
   const width = 0.05 * Math.exp(a);
   const off = (y1 - a * a) / width;
   const beside = (y2 - a + y1) / 0.3;
@@ -15,8 +15,8 @@ const banana: Climb = ([a = NaN, y1 = NaN, y2 = NaN], gradient) => {
   return -0.5 * (a * a + off * off + beside * beside) - a;
 };
 
-const summit = newtonClimb(banana, Float64Array.of(0.1, 0.1, 0.1));
-const straight = straightAlong(banana, summit, {
+const mode = newtonMode(banana, Float64Array.of(0.1, 0.1, 0.1));
+const straight = straightAlong(banana, mode, {
   axis: 0,
   spacing: { least: 0.1, most: 0.8 },
   leastCurvature: 0,
@@ -31,7 +31,7 @@ const off = fc.double({ min: -2, max: 2, noNaN: true });
 describe('coordinates straight along an axis', () => {
   it('make a banana a normal as far as the nodes reach', () => {
     const middle = logAt(Float64Array.of(0, 0, 0));
-    // The summit stands at -1, since the banana widens; the nodes a step of 0.8 apart.
+    // The mode stands at -1, since the banana widens; the nodes a step of 0.8 apart.
     fc.assert(
       fc.property(fc.double({ min: -3.4, max: 1.4, noNaN: true }), off, off, (a, b, c) => {
         const normal = -0.5 * (a * a + b * b + c * c);
@@ -60,8 +60,8 @@ describe('coordinates straight along an axis', () => {
     );
   });
 
-  it('have the normal about the summit standing upright, one wide', () => {
-    const { mean, factor } = straight.normalAbout(normalAtSummit(summit.point, summit.factor));
+  it('have the normal about the mode standing upright, one wide', () => {
+    const { mean, factor } = straight.normalAbout(normalAtMode(mode.point, mode.factor));
     expect(Math.hypot(mean[1] ?? NaN, mean[2] ?? NaN)).toBeLessThan(0.05);
     expect(factor[4]).toBeCloseTo(1, 1);
     expect(factor[8]).toBeCloseTo(1, 1);

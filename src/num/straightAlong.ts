@@ -2,22 +2,22 @@ import type { NormalShape } from './adaptiveSampling.ts';
 import { choleskyInto, choleskySolve } from './cholesky.ts';
 import {
   minusHessian,
-  newtonClimb,
+  newtonMode,
   positiveFactor,
   spreadAt,
-  type Climb,
-  type Summit,
-} from './newton.ts';
+  type LogDensity,
+  type Mode,
+} from './newtonMode.ts';
 
 /**
  * Coordinates x in which a function bent along one axis is nearly normal: the axis is kept, and at each value of it the others
- * are counted from their conditional summit there, in steps of their conditional spread. With three parts of a curve, as the
+ * are counted from their conditional mode there, in steps of their conditional spread. With three parts of a curve, as the
  * nodes of Rue, Martino & Chopin (2009), JRSS B 71:319, have it.
  */
 export interface Straight {
   /** Writes y for x; gives ln |dy/dx|. */
   readonly toBent: (x: Float64Array, into: Float64Array) => number;
-  /** In x, the normal about a summit in y. */
+  /** In x, the normal about a mode in y. */
   readonly normalAbout: (normal: NormalShape) => NormalShape;
 }
 
@@ -29,45 +29,45 @@ export interface StraightWish {
   readonly leastCurvature: number;
 }
 
-/** Nodes on each side of the summit. */
+/** Nodes on each side of the mode. */
 const eachSide = 3;
 
 interface Node {
-  /** The conditional summit, from the summit. */
+  /** The conditional mode, from the mode. */
   readonly place: Float64Array;
   /** Minus the second derivatives, row-major; the row of the axis is that of the unit matrix. */
   readonly curvature: Float64Array;
 }
 
-/** Places are joined by cubics and go straight on beyond the last node; curvatures are mixed. A climb and its last curvature a node. */
+/** Places are joined by cubics and go straight on beyond the last node; curvatures are mixed. A search and its last curvature a node. */
 export const straightAlong = (
-  climb: Climb,
-  summit: Summit,
+  logDensity: LogDensity,
+  mode: Mode,
   { axis, spacing, leastCurvature }: StraightWish,
 ): Straight => {
-  const size = summit.point.length;
-  const middle = summit.point[axis] ?? NaN;
-  const step = Math.min(spacing.most, Math.max(spacing.least, spreadAt(summit, axis)));
+  const size = mode.point.length;
+  const middle = mode.point[axis] ?? NaN;
+  const step = Math.min(spacing.most, Math.max(spacing.least, spreadAt(mode, axis)));
   const curvatureAt = (point: Float64Array): Float64Array => {
     const gradient = new Float64Array(size);
-    climb(point, gradient);
-    const curvature = minusHessian(climb, point, gradient, [axis]);
+    logDensity(point, gradient);
+    const curvature = minusHessian(logDensity, point, gradient, [axis]);
     positiveFactor(curvature, size, leastCurvature);
     return curvature;
   };
   const nodes: Node[] = [];
-  nodes[eachSide] = { place: new Float64Array(size), curvature: curvatureAt(summit.point) };
+  nodes[eachSide] = { place: new Float64Array(size), curvature: curvatureAt(mode.point) };
   for (const side of [-1, 1]) {
     let { curvature } = nodes[eachSide];
-    let [before, from] = [summit.point, summit.point];
+    let [before, from] = [mode.point, mode.point];
     for (let k = 1; k <= eachSide; k += 1) {
       // As it went from the node before last to the last.
       const start = from.map((y, d) => 2 * y - (before[d] ?? NaN));
       start[axis] = middle + side * k * step;
       before = from;
-      from = followed(climb, start, curvature, axis);
+      from = followed(logDensity, start, curvature, axis);
       curvature = curvatureAt(from);
-      const place = from.map((y, d) => (d === axis ? 0 : y - (summit.point[d] ?? NaN)));
+      const place = from.map((y, d) => (d === axis ? 0 : y - (mode.point[d] ?? NaN)));
       nodes[eachSide + side * k] = { place, curvature };
     }
   }
@@ -85,7 +85,7 @@ export const straightAlong = (
   const slope = new Float64Array(size);
   const mixed = new Float64Array(size * size);
   const factor = new Float64Array(size * size);
-  /** Writes where the conditional summit stands at a value of the axis, how fast it moves, and the factor of the curvature. */
+  /** Writes where the conditional mode stands at a value of the axis, how fast it moves, and the factor of the curvature. */
   const moveTo = (value: number): void => {
     const x = (value - middle) / step + eachSide;
     const k = Math.min(last - 1, Math.max(0, Math.floor(x)));
@@ -122,7 +122,7 @@ export const straightAlong = (
       ln -= Math.log(pivot);
     }
     for (let d = 0; d < size; d += 1)
-      if (d !== axis) into[d] = (into[d] ?? NaN) + (summit.point[d] ?? NaN) + (place[d] ?? NaN);
+      if (d !== axis) into[d] = (into[d] ?? NaN) + (mode.point[d] ?? NaN) + (place[d] ?? NaN);
     return ln;
   };
 
@@ -154,7 +154,7 @@ export const straightAlong = (
       mean: straightened((d) =>
         d === axis
           ? (mean[axis] ?? NaN)
-          : (mean[d] ?? NaN) - (summit.point[d] ?? NaN) - (place[d] ?? NaN),
+          : (mean[d] ?? NaN) - (mode.point[d] ?? NaN) - (place[d] ?? NaN),
       ),
       factor: positiveFactor(covariance, size),
     };
@@ -167,9 +167,9 @@ export const straightAlong = (
 const nearEnough = 0.02;
 const mostSteps = 6;
 
-/** From near the ridge onto it: by steps with the curvature next to it, a gradient each; by a climb where these do not do. */
+/** From near the ridge onto it: by steps with the curvature next to it, a gradient each; by a search where these do not do. */
 const followed = (
-  climb: Climb,
+  logDensity: LogDensity,
   start: Float64Array,
   curvature: Float64Array,
   axis: number,
@@ -179,7 +179,7 @@ const followed = (
   const gradient = new Float64Array(size);
   let [best, leastRise, at] = [start, Infinity, start];
   for (let k = 0; k < mostSteps && leastRise > nearEnough; k += 1) {
-    climb(at, gradient);
+    logDensity(at, gradient);
     gradient[axis] = 0;
     const move = choleskySolve(factor, size, gradient);
     const rise = move.reduce((sum, d, i) => sum + d * (gradient[i] ?? NaN), 0);
@@ -189,5 +189,5 @@ const followed = (
   }
   return leastRise <= nearEnough
     ? best
-    : newtonClimb(climb, best, { held: [axis], mostIterations: 12, enough: nearEnough }).point;
+    : newtonMode(logDensity, best, { held: [axis], mostIterations: 12, enough: nearEnough }).point;
 };

@@ -10,9 +10,9 @@ import './look/typefaces/typefaces.css';
 import './look/base.css';
 import { browserShelf, keepsAnything } from './state/browserShelf.ts';
 import { call, CallFailed, isNotLetIn } from './state/call.ts';
-import { hearOfMachine } from './state/hearOfMachine.ts';
+import { cacheMachine } from './state/cacheMachine.ts';
 import { fetchAhead } from './state/fetchAhead.ts';
-import { openKeeper } from './state/keeper.ts';
+import { openPageStore } from './state/pageStore.ts';
 import { listenLive } from './state/live.ts';
 import { startModel } from './state/model.ts';
 import { startWorker } from './state/startWorker.ts';
@@ -31,19 +31,19 @@ const tabs = keepsAnything ? openTabs(browserShelf, tab) : loneTab;
 const cache = new QueryClient({
   queryCache: new QueryCache({
     onError: (error) => {
-      if (error instanceof CallFailed && isNotLetIn(error.why)) keeper.notLetIn(error.why);
+      if (error instanceof CallFailed && isNotLetIn(error.why)) store.notLetIn(error.why);
     },
   }),
   defaultOptions: { queries: { retry: 1, staleTime: 5_000, networkMode: 'always' } },
 });
 
-const keeper = openKeeper({
+const store = openPageStore({
   shelf: browserShelf,
   tabs,
   tab,
   now: () => Date.now(),
   send: sendChange,
-  heardOfMachine: (machine) => hearOfMachine(cache, machine),
+  onMachine: (machine) => cacheMachine(cache, machine),
   fetchStudy: async (id) => {
     const outcome = await call(pageApi.getStudy, { params: { id } });
     return outcome.ok ? { ok: true, value: outcome.value } : outcome;
@@ -53,12 +53,12 @@ const keeper = openKeeper({
 
 // A phone that wakes, or a network that returns, is the moment to send what waited. What was under way when the network
 // went may hang for ever.
-addEventListener('online', () => keeper.sendNow('afresh'));
+addEventListener('online', () => store.sendNow('afresh'));
 document.addEventListener('visibilitychange', () => {
-  if (document.visibilityState === 'visible') keeper.sendNow();
+  if (document.visibilityState === 'visible') store.sendNow();
 });
 
-listenLive({ keeper, cache, tabs });
+listenLive({ store, cache, tabs });
 fetchAhead();
 
 const page = document.getElementById('page');
@@ -66,7 +66,7 @@ if (page === null) throw new Error('index.html has no place for the page');
 const model = startModel(startWorker.fit);
 createRoot(page).render(
   <StrictMode>
-    <App cache={cache} workshop={{ keeper, model }} />
+    <App cache={cache} workshop={{ store, model }} />
   </StrictMode>,
 );
 

@@ -1,4 +1,4 @@
-import type { ToldProblem } from '../core/problem.ts';
+import type { RawProblem } from '../core/problem.ts';
 import { shown, type SomeSentences } from './shape/sentence.ts';
 
 /** A problem as a person reads it. `code` stays, for programs and for looking it up. */
@@ -18,7 +18,7 @@ interface AnySentence {
  * Puts problems into these words. A code without a sentence (the compiler keeps that from happening to listed codes;
  * another version may tell one) is shown as what it is, with all that is known of it.
  */
-export const wordsIn = (known: SomeSentences): ((problem: ToldProblem) => ProblemInWords) => {
+export const wordsIn = (known: SomeSentences): ((problem: RawProblem) => ProblemInWords) => {
   const sentences: Readonly<Record<string, AnySentence>> = known;
   return (problem) => {
     const { code, params } = problem;
@@ -29,7 +29,7 @@ export const wordsIn = (known: SomeSentences): ((problem: ToldProblem) => Proble
   };
 };
 
-const unworded = ({ code, params }: ToldProblem): ProblemInWords => {
+const unworded = ({ code, params }: RawProblem): ProblemInWords => {
   const known = Object.entries(shown(params)).map(([name, value]) => `${name}: ${value}`);
   const details = known.length > 0 ? ` (${known.join(', ')})` : '';
   return {

@@ -1,4 +1,4 @@
-import type { ToldProblem } from '../core/problem.ts';
+import type { RawProblem } from '../core/problem.ts';
 import { wordsIn, type ProblemInWords } from './inWords.ts';
 import { sentences } from './sentences.ts';
 
@@ -6,4 +6,4 @@ import { sentences } from './sentences.ts';
 export const codesWithWords = (): readonly string[] => Object.keys(sentences);
 
 /** The one place where a problem becomes words. */
-export const problemInWords: (problem: ToldProblem) => ProblemInWords = wordsIn(sentences);
+export const problemInWords: (problem: RawProblem) => ProblemInWords = wordsIn(sentences);

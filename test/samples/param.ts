@@ -1,7 +1,7 @@
-import type { ToldProblem } from '../../src/core/problem.ts';
+import type { RawProblem } from '../../src/core/problem.ts';
 
 /** What a problem of any code carries under this name. */
 export const param = (
-  problem: ToldProblem | null | undefined,
+  problem: RawProblem | null | undefined,
   name: string,
 ): string | number | undefined => problem?.params[name];

@@ -96,10 +96,10 @@ export const proveOnDrawing = (
     });
   told('study');
   const asked = setting === undefined ? study : { ...study, ask: { powerPct: setting.powerPct } };
-  const found = fitWithEarlier(asked, earlier);
-  const beyond = setting && heldBackBy(found, setting);
+  const fitted = fitWithEarlier(asked, earlier);
+  const beyond = setting && heldBackBy(fitted, setting);
   if (beyond !== undefined) return { ok: false, problem: beyond };
-  const answer = answerFrom(found);
+  const answer = answerFrom(fitted);
   const chosen = setting ?? surerSetting(answer);
   if (chosen === undefined) return refused('proof-no-setting');
   const { recommended, reason } = answer;
@@ -107,7 +107,7 @@ export const proveOnDrawing = (
     {
       lines: cut,
       setting: chosen,
-      found,
+      fitted,
       ...(recommended === null && reason !== undefined ? { noPromise: reason } : {}),
     },
     told,

@@ -1,4 +1,4 @@
-import { toldSetting } from '../../core/filecheck/toldSetting.ts';
+import { fileSetting } from '../../core/filecheck/fileSetting.ts';
 import type { PathLine, Toolpath } from '../../core/filecheck/toolpath.ts';
 import type { GcodeDialect } from '../../core/dialect/gcodeDialect.ts';
 import type { Setting } from '../../core/machine/setting.ts';
@@ -40,7 +40,7 @@ export const splitDrawing = ({
   if (!found.ok) return found;
   const { lines, inParts } = found.value;
   const settingOf = (line: PathLine): Setting | undefined => {
-    const told = toldSetting({ ...read.value, sAtFullPower }, line);
+    const told = fileSetting({ ...read.value, sAtFullPower }, line);
     return told?.powerPct === undefined
       ? line.spelt?.setting
       : { powerPct: told.powerPct, speedMmPerS: told.speedMmPerS, passes: line.passes };

@@ -18,11 +18,11 @@ export interface OrderAnswered {
 export const answerOrder = (study: CutStudy, wish: OrderWish): Outcome<OrderAnswered> => {
   const accepted = acceptMaterial(study.stock);
   if (!accepted.ok) return accepted;
-  const found = fit(study);
-  const beyond = wish.setting && heldBackBy(found, wish.setting);
+  const fitted = fit(study);
+  const beyond = wish.setting && heldBackBy(fitted, wish.setting);
   if (beyond !== undefined) return { ok: false, problem: beyond };
   return done({
-    answer: orderAnswer(found, wish),
+    answer: orderAnswer(fitted, wish),
     ofMaterial: [
       ...accepted.value,
       ...airRemarks(study),

@@ -30,9 +30,9 @@ export const nextCardFor = (
 ): Outcome<NextCardProposed> => {
   const accepted = acceptMaterial(study.stock);
   if (!accepted.ok) return accepted;
-  const found = fitWithEarlier(study, earlier);
-  const next = nextCardFrom(found, { cellsWanted, settingsAtMost });
-  const problem = tooStrongAt(found, Math.min(...next.cells.map(({ powerPct }) => powerPct)));
+  const fitted = fitWithEarlier(study, earlier);
+  const next = nextCardFrom(fitted, { cellsWanted, settingsAtMost });
+  const problem = tooStrongAt(fitted, Math.min(...next.cells.map(({ powerPct }) => powerPct)));
   if (problem !== undefined) return { ok: false, problem };
   return done({ ...next, warnings: accepted.value });
 };

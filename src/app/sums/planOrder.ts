@@ -35,11 +35,11 @@ export const planOrder = ({
   const accepted = acceptMaterial(study.stock);
   if (!accepted.ok) return accepted;
   const promise = { ...study.promise, partLengthMm: wish.partLengthMm };
-  const found = fitWithEarlier({ ...study, promise }, earlier);
-  const plan = planNext(found, wish, weighs);
+  const fitted = fitWithEarlier({ ...study, promise }, earlier);
+  const plan = planNext(fitted, wish, weighs);
   if (!plan.ok) return plan;
   const powerPct = plannedPowerPct(plan.value);
-  const problem = powerPct === undefined ? undefined : tooStrongAt(found, powerPct);
+  const problem = powerPct === undefined ? undefined : tooStrongAt(fitted, powerPct);
   return problem === undefined
     ? done({ plan: plan.value, ofMaterial: accepted.value })
     : { ok: false, problem };

@@ -22,9 +22,9 @@ export interface StripRungs {
 
 /** The settings of a check strip, by what earlier sheets taught. ~0.4 s. */
 export const stripToCut = ({ cut, earlier, setting, cells }: StripWanted): StripRungs => {
-  const found = fitWithEarlier(cut, earlier);
+  const fitted = fitWithEarlier(cut, earlier);
   return {
-    rungs: stripSettings(found, setting, cells),
-    answer: answerForAim(found, 'fastest'),
+    rungs: stripSettings(fitted, setting, cells),
+    answer: answerForAim(fitted, 'fastest'),
   };
 };

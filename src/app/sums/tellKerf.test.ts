@@ -1,7 +1,7 @@
 import { readFile } from 'node:fs/promises';
 import { describe, expect, it } from 'vitest';
 import { parseKerfFile } from '../../formats/kerfFile.ts';
-import { tellKerf, type KerfTold } from './tellKerf.ts';
+import { tellKerf, type KerfResult } from './tellKerf.ts';
 
 const shown = async (): Promise<object> => {
   const page = await readFile(new URL('../../../docs/formats/kerf.md', import.meta.url), 'utf8');
@@ -10,7 +10,7 @@ const shown = async (): Promise<object> => {
   return json;
 };
 
-const told = (json: unknown): KerfTold => {
+const told = (json: unknown): KerfResult => {
   const file = parseKerfFile(json);
   if (!file.ok) throw new Error(`${file.problem.code} ${JSON.stringify(file.problem.params)}`);
   const outcome = tellKerf(file.value);

@@ -1,6 +1,6 @@
 import { jointsFrom, type Joint, type SlotRead } from '../../core/kerf/joints.ts';
 import type { CombMeasure, KerfComb } from '../../core/kerf/kerfComb.ts';
-import type { KerfFound } from '../../core/kerf/kerf.ts';
+import type { KerfEstimate } from '../../core/kerf/kerf.ts';
 import { kerfFromCombs } from '../../core/kerf/kerfFromCombs.ts';
 import { omit } from '../../core/omit.ts';
 import { done, type Outcome, type Problem } from '../../core/problem.ts';
@@ -13,9 +13,9 @@ export interface KerfQuestion {
   readonly tongueMm?: number;
 }
 
-export interface KerfTold {
+export interface KerfResult {
   /** Absent: no comb was measured. */
-  readonly kerf?: Omit<KerfFound, 'remarks'>;
+  readonly kerf?: Omit<KerfEstimate, 'remarks'>;
   /** By how much a part's outline is moved outward, and a hole's inward, to come out as drawn, mm: half the kerf. */
   readonly growMm?: number;
   readonly joints?: readonly Joint[];
@@ -23,7 +23,12 @@ export interface KerfTold {
 }
 
 /** The kerf of a setting on a sheet, and the slots to draw. Refuses what `kerfFromCombs` and `jointsFrom` refuse. */
-export const tellKerf = ({ combs, measure, slots, tongueMm }: KerfQuestion): Outcome<KerfTold> => {
+export const tellKerf = ({
+  combs,
+  measure,
+  slots,
+  tongueMm,
+}: KerfQuestion): Outcome<KerfResult> => {
   const isAboutJoints = slots !== undefined && tongueMm !== undefined;
   const kerf = combs.length === 0 && isAboutJoints ? undefined : kerfFromCombs(combs, measure);
   if (kerf?.ok === false) return kerf;

@@ -3,7 +3,7 @@ import type { DrawnPart } from '../card/cardParts.ts';
 import { wordsBelow } from '../card/cardParts.ts';
 import { cellLines } from '../card/cellLines.ts';
 import { firingProblem, type FiringLimits } from '../card/firingLimits.ts';
-import { wordsBlockMm } from '../card/layout.ts';
+import { wordsBlockMm } from '../card/cardLayout.ts';
 import { codeLettering, depthMm, riseMm, wordLettering } from '../card/lettering.ts';
 import { textWidthMm, writeText } from '../card/letters.ts';
 import { marksColour, rungColours } from '../card/rungColours.ts';

@@ -11,7 +11,7 @@ import { overdrives } from './firingLimits.ts';
 import { fitPower } from './fitPower.ts';
 import { holdToLimits } from './holdToLimits.ts';
 import { settingsWanted } from './ladders.ts';
-import { layOut, type CardLayout } from './layout.ts';
+import { cardLayout, type CardLayout } from './cardLayout.ts';
 import { wordLettering } from './lettering.ts';
 import { textWidthMm } from './letters.ts';
 import { rungLetter } from './rungLetter.ts';
@@ -54,7 +54,7 @@ export const designCard = (asked: CardRequest): Outcome<DesignedCard> => {
     letter: rungLetter(i),
     setting,
   }));
-  const layout = layOut({
+  const layout = cardLayout({
     cells: cellCount,
     shapeBox: shapeBoxMm(request.shape, request.sizeMm),
     wordsWidthMm: widestWords(rungs, request.cellsEach),

@@ -10,21 +10,21 @@ import { lineOf, recommend } from './recommend.ts';
  * highest at which something came out, and the posterior is asked at its power: the line beyond is worth knowing, but
  * nobody is sent to a power that nobody tried.
  */
-export const answerForAim = (found: Fit, aim: Aim): FitAnswer => {
-  const { study, evidence } = found;
-  const line = lineOf(found);
+export const answerForAim = (fitted: Fit, aim: Aim): FitAnswer => {
+  const { study, evidence } = fitted;
+  const line = lineOf(fitted);
   if (study.ask.powerPct !== undefined || study.ask.speedMmPerS !== undefined) {
-    return answerFrom(found, line);
+    return answerFrom(fitted, line);
   }
   const tried = Math.max(...evidence.out.map((spot) => spot.powerPct));
   const point = pointForAim(
     line.filter((each) => each.powerPct <= tried + 1e-9),
     aim,
   );
-  const open = recommend(found, line);
+  const open = recommend(fitted, line);
   const stays = point === undefined || (!('reason' in open) && open.powerPct === point.powerPct);
   return answerFrom(
-    stays ? found : { ...found, study: { ...study, ask: { powerPct: point.powerPct } } },
+    stays ? fitted : { ...fitted, study: { ...study, ask: { powerPct: point.powerPct } } },
     line,
   );
 };

@@ -6,8 +6,11 @@ import type { FitAnswer, Recommendation } from './fitAnswer.ts';
 import { speedAt } from './recommend.ts';
 
 /** What would do if an even chance of the promise were enough: shows how much of the setting is thin evidence. */
-export const evenOddsBeside = (found: Fit, choice: Recommendation): Pick<FitAnswer, 'evenOdds'> => {
-  const { study, decision } = found;
+export const evenOddsBeside = (
+  fitted: Fit,
+  choice: Recommendation,
+): Pick<FitAnswer, 'evenOdds'> => {
+  const { study, decision } = fitted;
   if (study.ask.powerPct === undefined && study.ask.speedMmPerS !== undefined) {
     const wanted = study.ask.speedMmPerS;
     const powerPct = leastWhole(
@@ -31,17 +34,17 @@ const worthSaying = 1.02;
  * faster.
  */
 export const thisSheetBeside = (
-  found: Fit,
+  fitted: Fit,
   { powerPct, speedMmPerS: anywhere }: Recommendation,
 ): Pick<FitAnswer, 'onThisSheet'> => {
-  const { study, compiled, posterior } = found;
+  const { study, compiled, posterior } = fitted;
   const { cells, tallies, promise } = study;
   const boards = new Set(cells.map(({ batch, sheet }) => JSON.stringify([batch, sheet])));
   const [first] = cells;
   if (promise.for === 'sheet' || tallies.length > 0) return {};
   if (boards.size !== 1 || first?.sheet === undefined) return {};
   const decision = decisionOn(compiled, posterior, { ...promise, for: 'sheet' });
-  const speedMmPerS = speedAt({ ...found, decision }, powerPct);
+  const speedMmPerS = speedAt({ ...fitted, decision }, powerPct);
   return speedMmPerS === null || speedMmPerS < worthSaying * anywhere
     ? {}
     : { onThisSheet: { powerPct, speedMmPerS } };
@@ -49,15 +52,15 @@ export const thisSheetBeside = (
 
 /** Whether the most passes that were tried pay, at the recommended power. */
 export const passesBeside = (
-  found: Fit,
+  fitted: Fit,
   once: Recommendation | null,
 ): Pick<FitAnswer, 'morePasses'> => {
-  const { study, compiled, posterior } = found;
+  const { study, compiled, posterior } = fitted;
   const passes = Math.max(1, ...study.cells.map((cell) => cell.passes));
   if (passes === 1 || !posterior.converged) return {};
   const powerPct = once?.powerPct ?? study.ask.powerPct ?? compiled.p0Pct;
   const decision = decisionOn(compiled, posterior, study.promise, passes);
-  const speedMmPerS = speedAt({ ...found, decision }, powerPct, passes);
+  const speedMmPerS = speedAt({ ...fitted, decision }, powerPct, passes);
   if (speedMmPerS === null) return {};
   const quickerPct =
     once === null ? null : Math.round(100 * (speedMmPerS / passes / once.speedMmPerS - 1));

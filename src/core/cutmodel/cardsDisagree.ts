@@ -48,22 +48,22 @@ const lines = 200;
  * the two models' evidences are compared: Bayes factor, Kass & Raftery (1995), J. Am. Stat. Assoc. 90:773. Costs one more
  * posterior, and only where a sheet lies out.
  */
-export const cardsDisagree = (found: Fit): CardsDisagreement | null => {
-  const most = mostApart(found);
+export const cardsDisagree = (fitted: Fit): CardsDisagreement | null => {
+  const most = mostApart(fitted);
   return most !== null && most.odds >= leastOdds ? most : null;
 };
 
 /** The card that stands apart most, whatever its odds; null where no two can be held against each other. */
-export const mostApart = (found: Fit): CardsDisagreement | null => {
-  const { compiled, posterior } = found;
-  const suspects = suspectsIn(found)
+export const mostApart = (fitted: Fit): CardsDisagreement | null => {
+  const { compiled, posterior } = fitted;
+  const suspects = suspectsIn(fitted)
     .map((suspect) => ({ ...suspect, by: distanceOf(suspect, posterior) }))
     .filter(({ by, others }) => Math.abs(by) >= beyondOf(others.length, posterior))
     .sort((a, b) => Math.abs(b.by) - Math.abs(a.by));
   const [suspect] = suspects;
   if (!suspect) return null;
   const other = withLevelOfItsOwn(compiled.model, suspect.sheet);
-  const { links } = beliefsOf(found.study);
+  const { links } = beliefsOf(fitted.study);
   const apart = isGreat(other)
     ? posteriorOfMany(other, links, effortOfEvidence)
     : posteriorOf(other, links, lines);

@@ -1,4 +1,4 @@
-import { positiveFactor } from '../../num/newton.ts';
+import { positiveFactor } from '../../num/newtonMode.ts';
 import type { Target } from './likelihood.ts';
 import type { Layout } from './model.ts';
 import { scaleAt, type ScalePrior } from './priorScales.ts';

@@ -16,7 +16,7 @@ export interface CutAlike {
 }
 
 /** Gathers a model's observations by sheet and setting. O(observations). */
-export const gatherAlike = ({ observations, priors }: Model): readonly CutAlike[] => {
+export const groupAlike = ({ observations, priors }: Model): readonly CutAlike[] => {
   const groups = new Map<string, { -readonly [key in keyof CutAlike]: CutAlike[key] }>();
   for (const o of observations) {
     const key = Object.values({ ...o, outcome: '', count: 0 }).join('|');

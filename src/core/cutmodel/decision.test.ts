@@ -68,8 +68,8 @@ describe('a decision', () => {
         { powerPct: 50, currentMa: 18 },
       ],
     } as const;
-    const found = fit(plainStudy({ cells, machine, ask: { powerPct: 30 } }));
-    expect(found.decision.fastestHolding(9)).toBeNull();
-    expect(found.decision.sureAt(9, 5)).toBe(0);
+    const fitted = fit(plainStudy({ cells, machine, ask: { powerPct: 30 } }));
+    expect(fitted.decision.fastestHolding(9)).toBeNull();
+    expect(fitted.decision.sureAt(9, 5)).toBe(0);
   });
 });

@@ -3,7 +3,7 @@ import { referenceLengthMm, type PromiseWish } from '../reading/promise.ts';
 import type { CompiledStudy } from './compileStudy.ts';
 import { links } from './links.ts';
 import type { Posterior } from './posterior.ts';
-import { marginKeeping, shareOut } from './share.ts';
+import { marginKeeping, marginalShare } from './marginalShare.ts';
 
 /** What one promise means to each point of a posterior, ready to be asked about many settings. */
 export interface Decision {
@@ -85,7 +85,7 @@ export const decisionOn = (
         const margin = (level[i] ?? NaN) + (posterior.powerExponent[i] ?? NaN) * lnPower - lnSpeed;
         sum +=
           (weight[i] ?? NaN) *
-          shareOut(link, margin, posterior.sigma[i] ?? 1, scatter[i] ?? NaN, lengths);
+          marginalShare(link, margin, posterior.sigma[i] ?? 1, scatter[i] ?? NaN, lengths);
       }
       return Math.min(1, sum);
     },

@@ -30,8 +30,8 @@ const mostStandardDeviations = 2.8;
  * what earlier sheets alone let expect of a new sheet's changeover and scatter, held against what this sheet's own readings
  * say. `alone` is the fit of the same study without history. Costs one posterior (~20 ms).
  */
-export const earlierAgreement = (found: Fit, alone: Fit): EarlierVerdict => {
-  const past = posteriorOf(historyAlone(found), beliefsOf(found.study).links);
+export const earlierAgreement = (fitted: Fit, alone: Fit): EarlierVerdict => {
+  const past = posteriorOf(historyAlone(fitted), beliefsOf(fitted.study).links);
   if (
     !past.converged ||
     !alone.posterior.converged ||
@@ -40,7 +40,7 @@ export const earlierAgreement = (found: Fit, alone: Fit): EarlierVerdict => {
     return { disagrees: false, level: none, scatter: none };
   const level = differenceOf(
     levelIn(alone, alone.posterior),
-    levelIn(found, past),
+    levelIn(fitted, past),
     alone.compiled.model.priors.lnV50.sd,
   );
   const scatter = differenceOf(

@@ -47,18 +47,18 @@ export const fit = (study: CutStudy, effort?: Effort): Fit => {
   const stageOf = (one: CutStudy): Fit => {
     const before = known.get(one.tallies.at(-1));
     if (before) return before;
-    const found = one.tallies.length > 0 ? fitOfOrders(one) : fitAlone(one, effort);
-    known.set(one.tallies.at(-1), found);
-    return found;
+    const fitted = one.tallies.length > 0 ? fitOfOrders(one) : fitAlone(one, effort);
+    known.set(one.tallies.at(-1), fitted);
+    return fitted;
   };
-  const found = stageOf(study);
+  const fitted = stageOf(study);
   const stages = orderStages(study).map(({ verdict, before, after, follows }) => ({
     verdict,
     before: stageOf(before),
     after: stageOf(after),
     follows,
   }));
-  return stages.length === 0 ? found : { ...found, stages };
+  return stages.length === 0 ? fitted : { ...fitted, stages };
 };
 
 /** All batches together where they are few and that settles, else by the last of them. */

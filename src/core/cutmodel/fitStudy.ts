@@ -19,13 +19,13 @@ import { warningsOn } from './warnings.ts';
 export const fitStudy = (study: CutStudy): FitAnswer => answerFrom(fit(study));
 
 /** `line`: the fit's own, where it is known already. */
-export const answerFrom = (found: Fit, line: readonly LinePoint[] = lineOf(found)): FitAnswer => {
-  const { study, compiled, posterior, decision } = found;
+export const answerFrom = (fitted: Fit, line: readonly LinePoint[] = lineOf(fitted)): FitAnswer => {
+  const { study, compiled, posterior, decision } = fitted;
   const limit = powerLimit(study.machine);
-  const choice = recommend(found, line);
+  const choice = recommend(fitted, line);
   const { ask } = study;
-  const odds = gradeOdds(found);
-  const remarks = remarksOn(found, odds);
+  const odds = gradeOdds(fitted);
+  const remarks = remarksOn(fitted, odds);
   const atPct = ask.powerPct ?? compiled.p0Pct;
   const lnPower = compiled.lnPowerOf(atPct) ?? 0;
   const present = presentLnV50(compiled, posterior);
@@ -55,22 +55,22 @@ export const answerFrom = (found: Fit, line: readonly LinePoint[] = lineOf(found
           recommended: choice,
           oneStepSurer: forecast(decision, choice.powerPct, oneStepSurer(choice.speedMmPerS)),
           oneStepFaster: forecast(decision, choice.powerPct, oneStepFaster(choice.speedMmPerS)),
-          ...evenOddsBeside(found, choice),
-          ...thisSheetBeside(found, choice),
-          ...cornersBeside(found, choice),
+          ...evenOddsBeside(fitted, choice),
+          ...thisSheetBeside(fitted, choice),
+          ...cornersBeside(fitted, choice),
         }),
-    ...passesBeside(found, 'reason' in choice ? null : choice),
+    ...passesBeside(fitted, 'reason' in choice ? null : choice),
     ...(ask.powerPct !== undefined && ask.speedMmPerS !== undefined
       ? { asked: forecast(decision, ask.powerPct, ask.speedMmPerS) }
       : {}),
     line,
-    changeover: changeoverOf(found, limit.powerPct),
+    changeover: changeoverOf(fitted, limit.powerPct),
     powerLimit: limit,
     remarks: remarks.map((remark) => ({
       ...remark,
-      cellIndex: found.cellIndices[remark.cellIndex] ?? remark.cellIndex,
+      cellIndex: fitted.cellIndices[remark.cellIndex] ?? remark.cellIndex,
     })),
-    warnings: warningsOn(found, 'reason' in choice ? null : choice, remarks, odds, limit),
+    warnings: warningsOn(fitted, 'reason' in choice ? null : choice, remarks, odds, limit),
     convergence: {
       ok: posterior.converged,
       points: posterior.count,
@@ -94,10 +94,10 @@ const forecast = (decision: Decision, powerPct: number, speedMmPerS: number): Se
   sureOfPromisePct: 100 * decision.sureAt(powerPct, speedMmPerS),
 });
 
-const changeoverOf = (found: Fit, limitPct: number): readonly ChangeoverPoint[] => {
-  const { study, decision } = found;
+const changeoverOf = (fitted: Fit, limitPct: number): readonly ChangeoverPoint[] => {
+  const { study, decision } = fitted;
   const powers = study.cells.map((cell) => cell.powerPct);
-  const asked = study.ask.powerPct ?? found.compiled.p0Pct;
+  const asked = study.ask.powerPct ?? fitted.compiled.p0Pct;
   const low = Math.max(1, Math.floor(Math.min(asked, ...powers) - 8));
   const high = Math.min(Math.floor(limitPct), Math.ceil(Math.max(asked, ...powers) + 8));
   const step = Math.max(1, Math.round((high - low) / 12));

@@ -11,13 +11,16 @@ const cells = [10, 13, 17, 22].flatMap((speedMmPerS) =>
     sheet: '1',
   })),
 );
-const found = fit(plainStudy({ cells, ask: { powerPct: 30 } }));
-const foresight = foresightOf(found, [30]);
+const fitted = fit(plainStudy({ cells, ask: { powerPct: 30 } }));
+const foresight = foresightOf(fitted, [30]);
 const rung = (speedMmPerS: number, count: number) => ({ powerPct: 30, speedMmPerS, cells: count });
 
 describe('foresight', () => {
   it('begins at the answer there is', () => {
-    expect(foresight.lnFastestNow).toBeCloseTo(Math.log(found.decision.fastestHolding(30) ?? 0), 1);
+    expect(foresight.lnFastestNow).toBeCloseTo(
+      Math.log(fitted.decision.fastestHolding(30) ?? 0),
+      1,
+    );
   });
 
   it('expects nothing of a card whose outcome is certain', () => {

@@ -35,8 +35,8 @@ interface Point {
   readonly link: number;
 }
 
-export const foresightOf = (found: Fit, powersOfInterestPct: readonly number[]): Foresight => {
-  const { study, compiled, posterior } = found;
+export const foresightOf = (fitted: Fit, powersOfInterestPct: readonly number[]): Foresight => {
+  const { study, compiled, posterior } = fitted;
   // A card is a new sheet of the present batch, whatever the promise is of.
   const batchLevel = decisionOn(compiled, posterior, { ...study.promise, for: 'batch' });
   const chosen = systematicResample(posterior.weight, batchLevel.lnFastestAtP0, pointCount);
@@ -59,7 +59,7 @@ export const foresightOf = (found: Fit, powersOfInterestPct: readonly number[]):
     Float64Array.from(
       chosen,
       (i) =>
-        (found.decision.lnFastestAtP0[i] ?? NaN) + (posterior.powerExponent[i] ?? NaN) * lnPower,
+        (fitted.decision.lnFastestAtP0[i] ?? NaN) + (posterior.powerExponent[i] ?? NaN) * lnPower,
     ),
   );
   const rises = columns.map((column) => risingOrder(column));

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { compileStudy } from './compileStudy.ts';
 import { target } from './likelihood.ts';
 import { links } from './links.ts';
-import { layOut } from './model.ts';
+import { parameterLayout } from './model.ts';
 import type { Tally } from '../reading/tally.ts';
 import { plainStudy } from '../../../test/plainStudy.ts';
 
@@ -33,7 +33,7 @@ const study = plainStudy({
 
 describe('the likelihood', () => {
   const { model } = compileStudy(study);
-  const layout = layOut(model);
+  const layout = parameterLayout(model);
 
   it('has a place for each parameter that something depends on', () => {
     expect(layout.passesExponent).toBeGreaterThanOrEqual(0);
@@ -54,7 +54,7 @@ describe('the likelihood', () => {
         (values) => {
           const z = Float64Array.from(values);
           const gradient = new Float64Array(layout.size);
-          const value = goal.climb(z, gradient);
+          const value = goal.logDensity(z, gradient);
           expect(value).toBeCloseTo(goal.value(z), 9);
           for (let i = 0; i < layout.size; i += 1) {
             const h = 1e-5;
@@ -74,7 +74,7 @@ describe('the likelihood', () => {
   it('is worth less for a cell that ends against the odds', () => {
     const at = (grade: 'out' | 'stays'): number => {
       const odd = compileStudy(plainStudy({ cells: [{ powerPct: 30, speedMmPerS: 60, grade }] }));
-      const place = layOut(odd.model);
+      const place = parameterLayout(odd.model);
       const [link] = links;
       if (!link) throw new Error('no link');
       return target(odd.model, place, link).value(new Float64Array(place.size));
@@ -87,7 +87,7 @@ describe('the likelihood', () => {
     const counted = { out: 0, hangs: 0, stays: 0, spoilt: 0, partLengthMm: 120, ...counts };
     const setting = { powerPct: 30, speedMmPerS: 8, passes: 1 };
     const order = compileStudy(plainStudy({ tallies: [{ setting, ...counted }] }));
-    const place = layOut(order.model);
+    const place = parameterLayout(order.model);
     const [link] = links;
     if (!link) throw new Error('no link');
     const z = new Float64Array(place.size);
@@ -109,7 +109,7 @@ describe('the likelihood', () => {
       cells: Array.from({ length: 40 }, () => ({ powerPct: 30, speedMmPerS: 4, grade: 'stays' })),
     });
     const odd = compileStudy(cells);
-    const place = layOut(odd.model);
+    const place = parameterLayout(odd.model);
     const [link] = links;
     if (!link) throw new Error('no link');
     const z = new Float64Array(place.size);

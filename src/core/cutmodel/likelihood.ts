@@ -17,11 +17,11 @@ export interface Target {
   readonly layout: Layout;
   readonly priors: ModelPriors;
   readonly value: (z: Float64Array) => number;
-  readonly climb: (z: Float64Array, gradient: Float64Array) => number;
+  readonly logDensity: (z: Float64Array, gradient: Float64Array) => number;
 }
 
 /**
- * Joins model and link. `value` costs two table look-ups and a logarithm an observation (~50 ns), `climb` about three
+ * Joins model and link. `value` costs two table look-ups and a logarithm an observation (~50 ns), `logDensity` about three
  * times that. Misreading keeps every probability away from 0; where ε = 0 the exact distribution function is used.
  */
 export const target = (model: Model, layout: Layout, link: Link): Target => {
@@ -92,7 +92,7 @@ export const target = (model: Model, layout: Layout, link: Link): Target => {
     return Number.isNaN(sum) ? -Infinity : sum;
   };
 
-  const climb = (z: Float64Array, gradient: Float64Array): number => {
+  const logDensity = (z: Float64Array, gradient: Float64Array): number => {
     readParameters(z, layout, priors, parameters);
     readSlopes(z, layout, priors, parameters);
     const p = parameters;
@@ -127,7 +127,7 @@ export const target = (model: Model, layout: Layout, link: Link): Target => {
     return sum;
   };
 
-  return { layout, priors, value, climb };
+  return { layout, priors, value, logDensity };
 };
 
 /** The margin m of one observation: how far below the changeover it was cut, in ln speed. */

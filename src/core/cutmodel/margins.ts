@@ -30,7 +30,7 @@ export const addBounds = (
   add: AddSlope,
 ): number => {
   let sum = 0;
-  // A wall instead of the edge at b = 0, so that a climb is turned back rather than stopped.
+  // A wall instead of the edge at b = 0, so that a search is turned back rather than stopped.
   if (priors.powerExponentMayBeNegative !== true && p.powerExponent < 0.02) {
     const short = 0.02 - p.powerExponent;
     sum -= 5e4 * short * short;

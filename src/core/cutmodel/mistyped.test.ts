@@ -9,8 +9,8 @@ import { gradeOdds } from './remarks.ts';
 const rung = (speedMmPerS: number, grades: readonly Grade[]) =>
   grades.map((grade) => ({ powerPct: 30, speedMmPerS, grade, sheet: '1' }));
 const suspicionsIn = (study: CutStudy) => {
-  const found = fit(study);
-  return mistypedIn(found, gradeOdds(found));
+  const fitted = fit(study);
+  return mistypedIn(fitted, gradeOdds(fitted));
 };
 const clean = [
   ...rung(10, ['out', 'out', 'out']),

@@ -24,16 +24,16 @@ const leastCells = 2;
  * "D behaves like B": for each setting of a card with two graded cells or more, compares how probable its grades are at
  * its own setting and at each other setting of the same card. `odds` are those of the single cells, on the same fit.
  */
-export const mistypedIn = (found: Fit, odds: GradeOdds): readonly MistypedSuspicion[] => {
-  const groups = settingsOf(found.study);
+export const mistypedIn = (fitted: Fit, odds: GradeOdds): readonly MistypedSuspicion[] => {
+  const groups = settingsOf(fitted.study);
   return groups.flatMap((group): readonly MistypedSuspicion[] => {
-    if (group.cells.length < leastCells || !isOdd(found, group, odds)) return [];
-    const own = probabilityAt(found, group.cells, group.setting);
+    if (group.cells.length < leastCells || !isOdd(fitted, group, odds)) return [];
+    const own = probabilityAt(fitted, group.cells, group.setting);
     const rivals = groups
       .filter((other) => other !== group && other.sheet === group.sheet)
       .map((other) => ({
         setting: other.setting,
-        odds: probabilityAt(found, group.cells, other.setting) / Math.max(own, 1e-300),
+        odds: probabilityAt(fitted, group.cells, other.setting) / Math.max(own, 1e-300),
       }))
       .sort((a, b) => b.odds - a.odds);
     const [best] = rivals;

@@ -101,7 +101,7 @@ export interface Layout {
 }
 
 /** Gives places only to the parameters that some observation depends on, and to those that every promise needs. */
-export const layOut = (model: Model): Layout => {
+export const parameterLayout = (model: Model): Layout => {
   let size = 0;
   const place = (wanted: boolean, count = 1): number => {
     if (!wanted || count === 0) return -1;

@@ -32,14 +32,14 @@ const kept = 8;
 export const proposeNextCard = (study: CutStudy, wish: NextCardWish): NextCardAnswer =>
   nextCardFrom(fit(study), wish);
 
-export const nextCardFrom = (found: Fit, wish: NextCardWish): NextCardAnswer => {
-  const powers = powersOfInterest(found);
-  const foresight = foresightOf(found, powers);
-  const guess = guessIn(found, powers);
-  const best = bestCard({ found, foresight, powers, guess }, wish);
+export const nextCardFrom = (fitted: Fit, wish: NextCardWish): NextCardAnswer => {
+  const powers = powersOfInterest(fitted);
+  const foresight = foresightOf(fitted, powers);
+  const guess = guessIn(fitted, powers);
+  const best = bestCard({ fitted, foresight, powers, guess }, wish);
   const gain = Math.expm1(best.lnFastest - foresight.lnFastestNow);
   const expectedGainPct = Math.max(0, Math.round(1000 * gain) / 10);
-  const reason = reasonFor(found, expectedGainPct, guess);
+  const reason = reasonFor(fitted, expectedGainPct, guess);
   return {
     cells: best.card.flatMap((rung, r) =>
       Array.from({ length: rung.cells }, () => ({
@@ -51,7 +51,7 @@ export const nextCardFrom = (found: Fit, wish: NextCardWish): NextCardAnswer => 
     ),
     settings: best.card.length,
     expectedGainPct,
-    fastestNowMmPerS: hasBothSides(found) ? Math.exp(foresight.lnFastestNow) : null,
+    fastestNowMmPerS: hasBothSides(fitted) ? Math.exp(foresight.lnFastestNow) : null,
     worthCutting: reason.code !== 'not-worth-another-sheet',
     reason,
   };
@@ -91,8 +91,8 @@ const reasonFor = (
 };
 
 /** Where a faster setting is wanted: the asked power; the power that just does at the asked speed; else the card's own span. */
-const powersOfInterest = (found: Fit): readonly number[] => {
-  const { study, compiled, decision } = found;
+const powersOfInterest = (fitted: Fit): readonly number[] => {
+  const { study, compiled, decision } = fitted;
   const limit = Math.floor(powerLimit(study.machine).powerPct + 1e-9);
   const { powerPct, speedMmPerS } = study.ask;
   if (powerPct !== undefined) return [Math.min(powerPct, limit)];
@@ -116,21 +116,21 @@ interface Guess {
  * The answer, at the nearest power of the card, where it lies outside what was cut: the next card must reach it, or it stays a
  * guess. Answers at other powers are nobody's.
  */
-const guessIn = (found: Fit, powers: readonly number[]): Guess | null => {
-  if (!hasBothSides(found) || found.evidence.out.length === 0) return null;
+const guessIn = (fitted: Fit, powers: readonly number[]): Guess | null => {
+  if (!hasBothSides(fitted) || fitted.evidence.out.length === 0) return null;
   // The answer lies among them: where none is beyond what was cut, it is not asked for.
-  const reach = reachOf(found.study);
+  const reach = reachOf(fitted.study);
   const isBeyond = (powerPct: number): boolean => {
-    const speedMmPerS = speedAt(found, powerPct);
+    const speedMmPerS = speedAt(fitted, powerPct);
     return speedMmPerS !== null && !isReached(reach, { powerPct, speedMmPerS, passes: 1 });
   };
   if (!powers.some(isBeyond)) return null;
-  const answer = recommend(found, lineOf(found));
+  const answer = recommend(fitted, lineOf(fitted));
   if ('reason' in answer || !answer.guess) return null;
   const powerPct = powers.reduce((a, b) =>
     Math.abs(b - answer.powerPct) < Math.abs(a - answer.powerPct) ? b : a,
   );
-  const speedMmPerS = speedAt(found, powerPct);
+  const speedMmPerS = speedAt(fitted, powerPct);
   return speedMmPerS === null ? null : { powerPct, speedMmPerS };
 };
 
@@ -157,14 +157,14 @@ interface Judged {
 }
 
 interface Choosing {
-  readonly found: Fit;
+  readonly fitted: Fit;
   readonly foresight: Foresight;
   readonly powers: readonly number[];
   readonly guess: Guess | null;
 }
 
-const bestCard = ({ found, foresight, powers, guess }: Choosing, wish: NextCardWish): Judged => {
-  const candidates = candidateCards(found, powers, wish).map((card) => reaching(card, guess));
+const bestCard = ({ fitted, foresight, powers, guess }: Choosing, wish: NextCardWish): Judged => {
+  const candidates = candidateCards(fitted, powers, wish).map((card) => reaching(card, guess));
   const judge =
     (trials: number) =>
     (card: readonly TrialRung[]): Judged => ({
@@ -195,7 +195,7 @@ const highEndsAtFirst = [0.8, 1.2] as const;
  * to the powers of interest in turn.
  */
 const candidateCards = (
-  found: Fit,
+  fitted: Fit,
   powers: readonly number[],
   { cellsWanted, settingsAtMost }: NextCardWish,
 ): readonly (readonly TrialRung[])[] => {
@@ -203,14 +203,14 @@ const candidateCards = (
   const counts = [...new Set([most, Math.max(2, Math.ceil((2 * most) / 3))])].filter(
     (n) => n <= most,
   );
-  const beliefs = powers.map((powerPct) => beliefAt(found, powerPct));
-  const mostSpeed = found.study.machine.speedRangeMmPerS[1];
-  const doubling = doublingCard(found, beliefs, most, cellsWanted);
+  const beliefs = powers.map((powerPct) => beliefAt(fitted, powerPct));
+  const mostSpeed = fitted.study.machine.speedRangeMmPerS[1];
+  const doubling = doublingCard(fitted, beliefs, most, cellsWanted);
   if (doubling) return [doubling];
   const seen = new Set<string>();
   const cards: (readonly TrialRung[])[] = [];
   for (const low of lowEnds) {
-    for (const high of found.evidence.graded > 0 ? highEnds : highEndsAtFirst) {
+    for (const high of fitted.evidence.graded > 0 ? highEnds : highEndsAtFirst) {
       for (const count of counts) {
         const card = ladder(beliefs, count, cellsWanted, (belief, part) => {
           const at = low + (high - low) * part;
@@ -238,9 +238,9 @@ interface Belief {
   readonly slowestMmPerS: number;
 }
 
-const beliefAt = (found: Fit, powerPct: number): Belief => {
-  const { study, posterior, decision } = found;
-  const level = levelAt(found, powerPct);
+const beliefAt = (fitted: Fit, powerPct: number): Belief => {
+  const { study, posterior, decision } = fitted;
+  const level = levelAt(fitted, powerPct);
   const sigma = meanSdOf(posterior, (i) => posterior.sigma[i] ?? NaN).mean;
   const believed = decision.v50Quantile(powerPct, 0.5) ?? Math.exp(level.mean);
   return {

@@ -1,10 +1,10 @@
-import { evenCube } from '../../num/evenCube.ts';
+import { quasiRandomPoints } from '../../num/quasiRandomPoints.ts';
 import { systematicResample } from '../../num/systematicResample.ts';
 import { target, type Target } from './likelihood.ts';
 import { links as allLinks, type Link } from './links.ts';
-import { layOut, type Layout, type Model, type Observation } from './model.ts';
+import { parameterLayout, type Layout, type Model, type Observation } from './model.ts';
 import { blankParameters, readParameters } from './parameters.ts';
-import { gathering, type GatheredPoints } from './pointsOnLines.ts';
+import { lineSampler, type WeightedPoints } from './lineSampler.ts';
 import { proposalFor, type Proposal } from './proposal.ts';
 
 /**
@@ -63,7 +63,7 @@ export const posteriorOf = (
   linkWeights: LinkWeights,
   lines = usualLines,
 ): Posterior => {
-  const layout = layOut(model);
+  const layout = parameterLayout(model);
   const used = linksWith(linkWeights);
   const goals = used.map(({ link }) => target(model, layout, link));
   // The links' posteriors are so alike that one proposal serves all: that of the middle one.
@@ -112,7 +112,7 @@ export interface LinkToDraw {
 
 /** Draws each link's lines and weighs their points. */
 export const drawLines = (layout: Layout, drawn: readonly LinkToDraw[], lines: number) => {
-  const gatherer = gathering(layout.size, evenCube(layout.size), lines);
+  const gatherer = lineSampler(layout.size, quasiRandomPoints(layout.size), lines);
   let shared = 0;
   let from = 0;
   drawn.forEach(({ link, share, lines: part, goal, proposal }, k) => {
@@ -123,7 +123,7 @@ export const drawLines = (layout: Layout, drawn: readonly LinkToDraw[], lines: n
     gatherer.addLines(goal, proposal, { from, to, factor }, allLinks.indexOf(link));
     from = to;
   });
-  const gathered = gatherer.gathered();
+  const gathered = gatherer.points();
   const reckoned = gathered.count;
   const { kept, weight, logEvidence, effectiveLines } = weighed(gathered, lines);
   const link = Uint8Array.from(kept.link);
@@ -149,7 +149,7 @@ export const drawLines = (layout: Layout, drawn: readonly LinkToDraw[], lines: n
 };
 
 /** Weights that sum to 1, the negligible points left out, and what they say of the evidence and of themselves. */
-const weighed = (points: GatheredPoints, lines: number) => {
+const weighed = (points: WeightedPoints, lines: number) => {
   const { count, size, z, logWeight, link, line } = points;
   let most = -Infinity;
   for (let i = 0; i < count; i += 1) most = Math.max(most, logWeight[i] ?? NaN);
@@ -185,7 +185,7 @@ const weighed = (points: GatheredPoints, lines: number) => {
 export const decoded = (
   model: Model,
   layout: Layout,
-  { count, z: draws }: Pick<GatheredPoints, 'count' | 'z'>,
+  { count, z: draws }: Pick<WeightedPoints, 'count' | 'z'>,
 ) => {
   const columns = {
     lnV50: new Float64Array(count),

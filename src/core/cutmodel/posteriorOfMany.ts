@@ -1,18 +1,18 @@
 import {
-  normalAtSummit,
+  normalAtMode,
   sampleAdaptively,
   type NormalShape,
   type Sample,
 } from '../../num/adaptiveSampling.ts';
 import { kronecker } from '../../num/kronecker.ts';
-import { positiveFactor, type Climb, type Summit } from '../../num/newton.ts';
+import { positiveFactor, type LogDensity, type Mode } from '../../num/newtonMode.ts';
 import { straightAlong } from '../../num/straightAlong.ts';
 import { thinWeights } from '../../num/thinWeights.ts';
 import { leastCurvature } from './conditionalShape.ts';
 import { links as allLinks, type Link } from './links.ts';
-import { layOut, type Layout, type Model } from './model.ts';
+import { parameterLayout, type Layout, type Model } from './model.ts';
 import { decoded, linksWith, onceASheet, type LinkWeights, type Posterior } from './posterior.ts';
-import { summitsFrom, summitsOf } from './proposal.ts';
+import { modesFrom, modesOf } from './proposal.ts';
 import { integratedTarget, type IntegratedTarget } from './sheetIntegral.ts';
 import { settledBatches } from './settledBatches.ts';
 
@@ -37,7 +37,7 @@ const thousands = 800;
 /** Of thousands of observations about so many are shown to those that look for a start. */
 const toStartFrom = 300;
 
-/** A link whose evidence at its summit is so much (ln) below the best bears nothing that shows. */
+/** A link whose evidence at its mode is so much (ln) below the best bears nothing that shows. */
 const idleBelow = 9;
 
 /** An answer by fewer effective points says so. */
@@ -46,17 +46,17 @@ const leastEffective = 150;
 /** Points that are kept: about as many as are effective. */
 const mostKept = 1500;
 
-/** A summit lower than the highest by more than this (ln) is none. */
+/** A mode lower than the highest by more than this (ln) is none. */
 const lowerBy = 12;
 
 interface KnownLink {
   readonly link: Link;
   readonly share: number;
   readonly goal: IntegratedTarget;
-  readonly climb: Climb;
-  /** Its summits, in settled coordinates. */
-  readonly starts: readonly Summit[];
-  /** ln of its share of the posterior, by its summits. */
+  readonly logDensity: LogDensity;
+  /** Its modes, in settled coordinates. */
+  readonly starts: readonly Mode[];
+  /** ln of its share of the posterior, by its modes. */
   readonly evidence: number;
 }
 
@@ -81,14 +81,14 @@ export const posteriorOfMany = (
     ? effortOfThousands
     : usualEffort,
 ): Posterior => {
-  const layout = layOut({ ...model, sheets: 0 });
+  const layout = parameterLayout({ ...model, sheets: 0 });
   const { size } = layout;
   const { known, settled } = knownLinks(model, layout, linkWeights);
   const best = known.reduce((a, b) => (b.evidence > a.evidence ? b : a));
   const bearing = known.filter(({ evidence }) => evidence >= best.evidence - idleBelow);
   const whole = bearing.reduce((sum, one) => sum + Math.exp(one.evidence - best.evidence), 0);
   // The links' ridges run alike.
-  const straight = straightAlong(best.climb, highestOf(best.starts), {
+  const straight = straightAlong(best.logDensity, highestOf(best.starts), {
     axis: layout.lnSigma,
     spacing: ridgeSpacing,
     leastCurvature,
@@ -105,7 +105,7 @@ export const posteriorOfMany = (
       logDensity: (x) => toZ(x) + goal.value(z),
       starts: starts.map(({ point, curvature }) =>
         straight.normalAbout(
-          normalAtSummit(point, positiveFactor(Float64Array.from(curvature), size, leastCurvature)),
+          normalAtMode(point, positiveFactor(Float64Array.from(curvature), size, leastCurvature)),
         ),
       ),
       guard: standardNormal(size),
@@ -148,7 +148,7 @@ export const posteriorOfMany = (
 /** How far apart the nodes of the ridge along ln σ stand, in prior standard deviations. */
 const ridgeSpacing = { least: 0.1, most: 0.8 } as const;
 
-/** The links with their summits, in coordinates in which batches are settled by those of the first. */
+/** The links with their modes, in coordinates in which batches are settled by those of the first. */
 const knownLinks = (model: Model, layout: Layout, linkWeights: LinkWeights) => {
   const goals = linksWith(linkWeights).map(({ link, share }) => ({
     link,
@@ -162,29 +162,29 @@ const knownLinks = (model: Model, layout: Layout, linkWeights: LinkWeights) => {
   const settled = settledBatches(first.goal, highestOf(seen));
   let near = seen.map(({ point }) => settled.toY(point));
   const known = goals.map(({ link, share, goal }): KnownLink => {
-    const climb = settled.climbIn(goal);
-    const summits = summitsFrom(near, climb);
-    const highest = highestOf(summits).value;
-    const starts = distinctOf(summits.filter(({ value }) => value >= highest - lowerBy));
+    const logDensity = settled.climbIn(goal);
+    const modes = modesFrom(near, logDensity);
+    const highest = highestOf(modes).value;
+    const starts = distinctOf(modes.filter(({ value }) => value >= highest - lowerBy));
     near = starts.map(({ point }) => point);
     const evidence = Math.log(share) + Math.max(...starts.map(evidenceAt));
-    return { link, share, goal, climb, starts, evidence };
+    return { link, share, goal, logDensity, starts, evidence };
   });
   return { known, settled };
 };
 
-const highestOf = (summits: readonly Summit[]): Summit =>
-  summits.reduce((a, b) => (b.value > a.value ? b : a));
+const highestOf = (modes: readonly Mode[]): Mode =>
+  modes.reduce((a, b) => (b.value > a.value ? b : a));
 
-/** Summits of a link's posterior; of thousands of observations they are looked for on some, and then climbed on all. */
+/** Modes of a link's posterior; of thousands of observations they are looked for on some, and then climbed on all. */
 const climbed = (
   model: Model,
   layout: Layout,
   link: Link,
   goal: IntegratedTarget,
-): readonly Summit[] => {
+): readonly Mode[] => {
   const { observations } = model;
-  if (observations.length <= thousands) return summitsOf(goal);
+  if (observations.length <= thousands) return modesOf(goal);
   const every = Math.ceil(observations.length / toStartFrom);
   // Whole sheets where there are enough of them.
   const some: Model = {
@@ -193,15 +193,15 @@ const climbed = (
       model.sheets > 4 * every ? sheet % every === 0 : i % every === 0,
     ),
   };
-  const highest = highestOf(summitsOf(integratedTarget(some, layout, link)));
-  return summitsOf(goal, [highest.point]);
+  const highest = highestOf(modesOf(integratedTarget(some, layout, link)));
+  return modesOf(goal, [highest.point]);
 };
 
-/** Climbs from different places that ended on one hill, once. */
-const distinctOf = (summits: readonly Summit[]): readonly Summit[] =>
-  summits.filter(
+/** Goes from different places that ended on one hill, once. */
+const distinctOf = (modes: readonly Mode[]): readonly Mode[] =>
+  modes.filter(
     ({ point }, i) =>
-      !summits
+      !modes
         .slice(0, i)
         .some((before) => before.point.every((z, d) => Math.abs(z - (point[d] ?? NaN)) < sameHill)),
   );
@@ -217,7 +217,7 @@ const standardNormal = (size: number): NormalShape => {
 };
 
 /** ln of the evidence by Laplace's approximation. */
-const evidenceAt = ({ value, factor, point }: Summit): number => {
+const evidenceAt = ({ value, factor, point }: Mode): number => {
   let log = value;
   for (let d = 0; d < point.length; d += 1) log -= Math.log(factor[d * point.length + d] ?? 1);
   return log;

@@ -1,10 +1,10 @@
 import {
-  newtonClimb,
+  newtonMode,
   positiveFactor,
   spreadAt,
-  type Climb,
-  type Summit,
-} from '../../num/newton.ts';
+  type LogDensity,
+  type Mode,
+} from '../../num/newtonMode.ts';
 import { normalQuantile } from '../../num/normal.ts';
 import {
   conditionalShapes,
@@ -56,24 +56,24 @@ const mostHeldScale = 3;
 
 export const proposalFor = (target: Target): Proposal => {
   const { lnSigma } = target.layout;
-  let summit = highestSummit(target);
+  let mode = highestMode(target);
   for (let again = 0; ; again += 1) {
-    const about = nodesAbout(target, summit);
+    const about = nodesAbout(target, mode);
     const highest = about.nodes.reduce((a, b) => (b.logMarginal > a.logMarginal ? b : a));
-    const off = Math.abs(highest.position - (summit.point[lnSigma] ?? NaN)) / about.spacing;
+    const off = Math.abs(highest.position - (mode.point[lnSigma] ?? NaN)) / about.spacing;
     if (off < farOff || again === mostMoves) return { draw: drawFrom(target, about) };
-    // The nodes climbed a higher hill than the summit's: from there it is seen whole.
-    const climbed = newtonClimb(target.climb, highest.mode, { enough: nearEnough });
-    if (!(climbed.value > summit.value)) return { draw: drawFrom(target, about) };
-    summit = climbed;
+    // The nodes climbed a higher hill than the mode's: from there it is seen whole.
+    const climbed = newtonMode(target.logDensity, highest.mode, { enough: nearEnough });
+    if (!(climbed.value > mode.value)) return { draw: drawFrom(target, about) };
+    mode = climbed;
   }
 };
 
-/** So many nodes beside the summit a higher one stands on another hill. */
+/** So many nodes beside the mode a higher one stands on another hill. */
 const farOff = 1.5;
 const mostMoves = 3;
 
-/** The posterior about its summit, at a few values of ln σ. */
+/** The posterior about its mode, at a few values of ln σ. */
 interface AboutSummit {
   readonly nodes: readonly ShapeNode[];
   readonly spacing: number;
@@ -82,17 +82,17 @@ interface AboutSummit {
   readonly heldAt: Float64Array;
 }
 
-const nodesAbout = (target: Target, summit: Summit): AboutSummit => {
+const nodesAbout = (target: Target, mode: Mode): AboutSummit => {
   const { lnSigma } = target.layout;
-  const scales = scaleMarginals(target, summit);
+  const scales = scaleMarginals(target, mode);
   const held = [lnSigma, ...scales.map(({ axis }) => axis)];
-  const marginalSd = Math.min(1.2, Math.max(0.15, spreadAt(summit, lnSigma)));
+  const marginalSd = Math.min(1.2, Math.max(0.15, spreadAt(mode, lnSigma)));
   const nodes: ShapeNode[] = [];
   const build = (index: number, start: Float64Array): Float64Array => {
-    const position = (summit.point[lnSigma] ?? NaN) + (nodeOffsets[index] ?? NaN) * marginalSd;
+    const position = (mode.point[lnSigma] ?? NaN) + (nodeOffsets[index] ?? NaN) * marginalSd;
     const from = Float64Array.from(start);
     from[lnSigma] = position;
-    const conditional = newtonClimb(target.climb, from, {
+    const conditional = newtonMode(target.logDensity, from, {
       held,
       mostIterations: 12,
       enough: nearEnough,
@@ -100,9 +100,9 @@ const nodesAbout = (target: Target, summit: Summit): AboutSummit => {
     nodes[index] = nodeAt(target, conditional, held, position);
     return conditional.point;
   };
-  const start = Float64Array.from(summit.point);
+  const start = Float64Array.from(mode.point);
   for (const { axis } of scales) {
-    start[axis] = Math.min(mostHeldScale, Math.max(leastHeldScale, summit.point[axis] ?? NaN));
+    start[axis] = Math.min(mostHeldScale, Math.max(leastHeldScale, mode.point[axis] ?? NaN));
   }
   let from = build(middle, start);
   for (let index = middle - 1; index >= 0; index -= 1) from = build(index, from);
@@ -111,7 +111,7 @@ const nodesAbout = (target: Target, summit: Summit): AboutSummit => {
   return { nodes, spacing: marginalSd, scales, held, heldAt: start };
 };
 
-/** A climb ends within a tenth of a standard deviation of the summit: a proposal needs no more. */
+/** A search ends within a tenth of a standard deviation of the mode: a proposal needs no more. */
 const nearEnough = 0.01;
 
 /** Starts of ln v50 and ln σ, in prior standard deviations: the hills of a surprising card lie far from the prior. */
@@ -146,17 +146,19 @@ export const startsOf = (target: Pick<Target, 'layout' | 'value'>): readonly Flo
   });
 };
 
-/** Climbs from the best start for each scatter, or from others that are known. */
-export const summitsOf = (
+/** Goes from the best start for each scatter, or from others that are known. */
+export const modesOf = (
   target: Target,
   starts: readonly Float64Array[] = startsOf(target),
-): readonly Summit[] => summitsFrom(starts, target.climb);
+): readonly Mode[] => modesFrom(starts, target.logDensity);
 
-export const summitsFrom = (starts: readonly Float64Array[], climb: Climb): readonly Summit[] =>
-  starts.map((start) => newtonClimb(climb, start, { enough: nearEnough }));
+export const modesFrom = (
+  starts: readonly Float64Array[],
+  logDensity: LogDensity,
+): readonly Mode[] => starts.map((start) => newtonMode(logDensity, start, { enough: nearEnough }));
 
-const highestSummit = (target: Target): Summit =>
-  summitsOf(target).reduce((highest, summit) => (summit.value > highest.value ? summit : highest));
+const highestMode = (target: Target): Mode =>
+  modesOf(target).reduce((highest, mode) => (mode.value > highest.value ? mode : highest));
 
 /** How one scale of scatter is drawn. */
 interface ScaleMarginal {
@@ -165,14 +167,14 @@ interface ScaleMarginal {
   readonly sd: number;
 }
 
-const scaleMarginals = (target: Target, summit: Summit): readonly ScaleMarginal[] => {
+const scaleMarginals = (target: Target, mode: Mode): readonly ScaleMarginal[] => {
   const { sheetSd, batchSd } = target.layout;
   return [sheetSd, batchSd]
     .filter((axis) => axis >= 0)
     .map((axis) => ({
       axis,
-      mean: Math.min(2.5, Math.max(-2, summit.point[axis] ?? NaN)),
-      sd: 1.3 * Math.min(1, Math.max(0.3, spreadAt(summit, axis))),
+      mean: Math.min(2.5, Math.max(-2, mode.point[axis] ?? NaN)),
+      sd: 1.3 * Math.min(1, Math.max(0.3, spreadAt(mode, axis))),
     }));
 };
 
@@ -187,31 +189,31 @@ const logSum = (a: number, b: number): number =>
 
 const nodeAt = (
   target: Target,
-  summit: Summit,
+  mode: Mode,
   held: readonly number[],
   position: number,
 ): ShapeNode => {
-  const size = summit.point.length;
+  const size = mode.point.length;
   const free = freeOrder(target.layout, held);
   const n = free.length;
   const factor = positiveFactor(
-    Float64Array.from(free.flatMap((i) => free.map((j) => summit.curvature[i * size + j] ?? NaN))),
+    Float64Array.from(free.flatMap((i) => free.map((j) => mode.curvature[i * size + j] ?? NaN))),
     n,
     leastCurvature,
   );
   const along = columnOfInverseTransposed(factor, n, n - 1);
-  const there = Float64Array.from(summit.point);
+  const there = Float64Array.from(mode.point);
   const { width, lnMass } = widthOf((by) => {
-    free.forEach((i, a) => (there[i] = (summit.point[i] ?? NaN) + by * (along[a] ?? NaN)));
-    return target.value(there) - summit.value;
+    free.forEach((i, a) => (there[i] = (mode.point[i] ?? NaN) + by * (along[a] ?? NaN)));
+    return target.value(there) - mode.value;
   });
-  let logMarginal = summit.value + lnMass - logRootTwoPi;
+  let logMarginal = mode.value + lnMass - logRootTwoPi;
   for (let a = 0; a < n; a += 1) logMarginal -= Math.log(factor[a * n + a] ?? 1);
   return {
     position,
     logMarginal,
-    mode: summit.point,
-    curvature: summit.curvature,
+    mode: mode.point,
+    curvature: mode.curvature,
     lnWidth: Math.log(width),
   };
 };
@@ -220,7 +222,7 @@ const scanHalf = 8;
 
 /**
  * Of a density along a line, 1 at 0: ln of its mass, and the standard deviation of the normal with this mass and height.
- * Where the climb fell short it is higher elsewhere by more than a number can hold: so ln.
+ * Where the search fell short it is higher elsewhere by more than a number can hold: so ln.
  */
 const widthOf = (
   logDensity: (at: number) => number,

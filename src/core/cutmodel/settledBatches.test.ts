@@ -1,11 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { newtonClimb } from '../../num/newton.ts';
+import { newtonMode } from '../../num/newtonMode.ts';
 import { plainStudy } from '../../../test/plainStudy.ts';
 import { compileStudy } from './compileStudy.ts';
 import { target } from './likelihood.ts';
 import { links } from './links.ts';
-import { layOut } from './model.ts';
+import { parameterLayout } from './model.ts';
 import { settledBatches } from './settledBatches.ts';
 
 const cells = [0, 1, 2, 3].flatMap((batch) =>
@@ -22,12 +22,12 @@ const cells = [0, 1, 2, 3].flatMap((batch) =>
 );
 const { model } = compileStudy(plainStudy({ cells }));
 const plain = { ...model, observations: model.observations.map((o) => ({ ...o, sheet: -1 })) };
-const layout = layOut({ ...plain, sheets: 0 });
+const layout = parameterLayout({ ...plain, sheets: 0 });
 const [link] = links;
 if (link === undefined) throw new Error('there is a link');
 const goal = target(plain, layout, link);
-const settled = settledBatches(goal, newtonClimb(goal.climb, new Float64Array(layout.size)));
-const climb = settled.climbIn(goal);
+const settled = settledBatches(goal, newtonMode(goal.logDensity, new Float64Array(layout.size)));
+const logDensity = settled.climbIn(goal);
 const anywhere = fc.array(fc.double({ min: -1.5, max: 1.5, noNaN: true }), {
   minLength: layout.size,
   maxLength: layout.size,
@@ -83,8 +83,8 @@ describe('coordinates in which batches are settled', () => {
         // Beside the wall at a power exponent of 0.
         y[layout.powerExponent] = Math.abs(y[layout.powerExponent] ?? NaN);
         const slopes = new Float64Array(layout.size);
-        climb(y, slopes);
-        const byDifferences = slopesAt((at) => climb(at, new Float64Array(layout.size)), y);
+        logDensity(y, slopes);
+        const byDifferences = slopesAt((at) => logDensity(at, new Float64Array(layout.size)), y);
         byDifferences.forEach((slope, d) => {
           expect(Math.abs((slopes[d] ?? NaN) - slope)).toBeLessThan(1e-3 * (1 + Math.abs(slope)));
         });
@@ -94,7 +94,7 @@ describe('coordinates in which batches are settled', () => {
   });
 
   it('leave the effects nothing to do with their scale', () => {
-    const { point, curvature } = newtonClimb(climb, settled.toY(new Float64Array(layout.size)));
+    const { point, curvature } = newtonMode(logDensity, settled.toY(new Float64Array(layout.size)));
     for (let d = layout.batch; d < layout.size; d += 1) {
       const own = curvature[d * layout.size + d] ?? NaN;
       expect(own).toBeGreaterThan(0.7);

@@ -1,11 +1,11 @@
-import type { Climb, Summit } from '../../num/newton.ts';
+import type { LogDensity, Mode } from '../../num/newtonMode.ts';
 import type { Target } from './likelihood.ts';
 import { scaleAt, scaleSlopeAt } from './priorScales.ts';
 
 /**
  * Coordinates y in place of z in which the effects of batches are settled: each is counted from what its readings let expect
  * of it at this scale of batch scatter, in standard deviations of what they leave open. In z the effects enter divided by
- * their scale, so that those that many readings tell run along hyperbolas with it, and the summit stands far from where the
+ * their scale, so that those that many readings tell run along hyperbolas with it, and the mode stands far from where the
  * posterior lies; divided by nothing they are a funnel. Where the readings say a normal of each effect, y does not depend on
  * the scale at all. Papaspiliopoulos, Roberts & Sköld (2007), Stat. Sci. 22:59 (partly centred), with the share reckoned anew
  * at every scale.
@@ -15,7 +15,7 @@ export interface SettledBatches {
   readonly toZ: (y: Float64Array, into: Float64Array) => number;
   readonly toY: (z: Float64Array) => Float64Array;
   /** ln of a target's density in y, with its slopes. */
-  readonly climbIn: (target: Pick<Target, 'climb'>) => Climb;
+  readonly climbIn: (target: Pick<Target, 'logDensity'>) => LogDensity;
 }
 
 /** What the readings of a batch say of its effect. */
@@ -32,10 +32,10 @@ interface OfBatch {
 /** A scale below this share of its prior's is reckoned with as if it were that. */
 const leastScale = 1e-4;
 
-/** By the posterior's shape about a summit in z; y is z where the model has no effects of batches. */
+/** By the posterior's shape about a mode in z; y is z where the model has no effects of batches. */
 export const settledBatches = (
   { layout, priors }: Pick<Target, 'layout' | 'priors'>,
-  { point, curvature }: Pick<Summit, 'point' | 'curvature'>,
+  { point, curvature }: Pick<Mode, 'point' | 'curvature'>,
 ): SettledBatches => {
   const { size, batch: first, batchSd } = layout;
   const prior = first < 0 ? null : priors.batchSd;
@@ -88,12 +88,12 @@ export const settledBatches = (
     return y;
   };
 
-  const climbIn: SettledBatches['climbIn'] = ({ climb }) => {
+  const climbIn: SettledBatches['climbIn'] = ({ logDensity }) => {
     const z = new Float64Array(size);
     const ofZ = new Float64Array(size);
     return (y, gradient) => {
       const ln = toZ(y, z);
-      const value = climb(z, ofZ);
+      const value = logDensity(z, ofZ);
       gradient.set(ofZ);
       if (prior === null) return value;
       const scale = scaleOf(y);

@@ -14,7 +14,7 @@ import { sheetsOf } from './sheetStarts.ts';
  *
  *     p(readings of sheet k | all else) = ∫ N(w; 0, ω²) Π p(reading | margin + w) dw
  *
- * by the trapezoid rule about each integrand's own summit, which converges exponentially there. O(observations · nodes).
+ * by the trapezoid rule about each integrand's own mode, which converges exponentially there. O(observations · nodes).
  */
 export interface IntegratedTarget extends Target {
   /** The effect of a sheet, given all else, at this place of its distribution (0–1); 0 for one of which nothing was read. */
@@ -28,7 +28,7 @@ const perChance = 1 / 3;
 
 /**
  * Nodes of a sheet's integral stand its own standard deviation apart, on each side until the integrand has fallen by so much
- * in ln, and by as much more as there are sheets whose errors add up. The middle three are those by which its summit was looked for, so that most integrals take one look and four or
+ * in ln, and by as much more as there are sheets whose errors add up. The middle three are those by which its mode was looked for, so that most integrals take one look and four or
  * five more. Coarser, and a study of thousands of cells would be drowned in the errors of its sheets.
  */
 const dropOfOne = 6;
@@ -36,7 +36,7 @@ const mostHalf = 8;
 const middle = mostHalf;
 const nodeCount = 2 * mostHalf + 1;
 
-/** How far the summit of a sheet's integrand is followed. */
+/** How far the mode of a sheet's integrand is followed. */
 const mostLooks = 6;
 
 /** A node that bears less of all integrals together moves no slope. */
@@ -169,7 +169,7 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
     return Number.isNaN(sum) ? -Infinity : sum;
   };
 
-  const climb = (z: Float64Array, gradient: Float64Array): number => {
+  const logDensity = (z: Float64Array, gradient: Float64Array): number => {
     const p = parameters;
     readParameters(z, layout, priors, p);
     readSlopes(z, layout, priors, p);
@@ -218,7 +218,7 @@ export const integratedTarget = (model: Model, layout: Layout, link: Link): Inte
     return placed(place, at, weight);
   };
 
-  return { layout, priors, value, climb, effectAt, work: () => work };
+  return { layout, priors, value, logDensity, effectAt, work: () => work };
 };
 
 /** The place of a sheet's distribution, read off its nodes; between two of them straight. */

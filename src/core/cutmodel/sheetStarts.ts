@@ -1,4 +1,4 @@
-import { gatherAlike, type CutAlike } from './cutAlike.ts';
+import { groupAlike, type CutAlike } from './cutAlike.ts';
 import type { Link } from './links.ts';
 import type { Model } from './model.ts';
 
@@ -22,7 +22,7 @@ export interface SheetsOfModel {
 
 /** O(observations). */
 export const sheetsOf = (model: Model, link: Link): SheetsOfModel => {
-  const settings = gatherAlike(model).map((group) => ({ ...group, ...startOf(group, link) }));
+  const settings = groupAlike(model).map((group) => ({ ...group, ...startOf(group, link) }));
   const sheets = Array.from({ length: model.sheets }, (): number[] => []);
   const alone: number[] = [];
   settings.forEach(({ cut }, i) => (sheets[cut.sheet] ?? alone).push(i));

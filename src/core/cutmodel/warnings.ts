@@ -12,20 +12,20 @@ import { priors } from './priors.ts';
 
 /** Everything that an answer has to say beside its setting, the most pressing first. */
 export const warningsOn = (
-  found: Fit,
+  fitted: Fit,
   recommended: Recommendation | null,
   remarks: readonly CellRemark[],
   odds: GradeOdds,
   limit: PowerLimit,
 ): readonly Problem[] => [
-  ...overdrives(found, limit),
-  ...aboutOrders(found),
-  ...aboutCards(found),
-  ...aboutInput(found),
-  ...aboutRecommendation(found, recommended),
-  ...aboutCard(found, remarks, odds),
-  ...aboutLearning(found),
-  ...aboutAir(found),
+  ...overdrives(fitted, limit),
+  ...aboutOrders(fitted),
+  ...aboutCards(fitted),
+  ...aboutInput(fitted),
+  ...aboutRecommendation(fitted, recommended),
+  ...aboutCard(fitted, remarks, odds),
+  ...aboutLearning(fitted),
+  ...aboutAir(fitted),
 ];
 
 const overdrives = ({ study }: Fit, limit: PowerLimit): readonly Problem[] => {
@@ -76,8 +76,8 @@ const aboutOrders = ({ study }: Fit): readonly Problem[] => {
 };
 
 /** Where cards contradict one another an answer fits neither of them. */
-const aboutCards = (found: Fit): readonly Problem[] => {
-  const said = cardsDisagree(found);
+const aboutCards = (fitted: Fit): readonly Problem[] => {
+  const said = cardsDisagree(fitted);
   if (said === null) return [];
   return [
     problemOf('cards-disagree', {
@@ -117,11 +117,11 @@ const aboutInput = ({ study, compiled, evidence }: Fit): readonly Problem[] => {
 const thinBelow = 0.92;
 
 const aboutRecommendation = (
-  found: Fit,
+  fitted: Fit,
   recommended: Recommendation | null,
 ): readonly Problem[] => {
   if (!recommended) return [];
-  const { decision, evidence, study } = found;
+  const { decision, evidence, study } = fitted;
   const { powerPct, speedMmPerS } = recommended;
   const even = decision.fastestHolding(powerPct, 50);
   const cap = fastestOutAt(evidence, powerPct);
@@ -159,11 +159,11 @@ const aboutRecommendation = (
 const littleDoubt = 0.06;
 
 const aboutCard = (
-  found: Fit,
+  fitted: Fit,
   remarks: readonly CellRemark[],
   odds: GradeOdds,
 ): readonly Problem[] => {
-  const { study, decision, evidence, compiled } = found;
+  const { study, decision, evidence, compiled } = fitted;
   if (evidence.graded === 0) return [];
   const again = remarks.filter((remark) => remark.kind === 'look-again');
   const asked = study.ask.powerPct ?? compiled.p0Pct;
@@ -174,9 +174,9 @@ const aboutCard = (
     slowestMmPerS !== null &&
     fastestMmPerS !== null &&
     (v50 < slowestMmPerS || v50 > fastestMmPerS);
-  const idle = speedsThatToldLittle(found, odds);
-  const noise = settingsThatDisagree(found);
-  const mistyped = mistypedIn(found, odds);
+  const idle = speedsThatToldLittle(fitted, odds);
+  const noise = settingsThatDisagree(fitted);
+  const mistyped = mistypedIn(fitted, odds);
   return [
     ...(off
       ? [

@@ -6,7 +6,7 @@ import { fit } from '../cutmodel/fit.ts';
 import { fitStudy } from '../cutmodel/fitStudy.ts';
 import { links } from '../cutmodel/links.ts';
 import { target } from '../cutmodel/likelihood.ts';
-import { layOut, type Model } from '../cutmodel/model.ts';
+import { parameterLayout, type Model } from '../cutmodel/model.ts';
 import { posteriorOf } from '../cutmodel/posterior.ts';
 import type { Grade } from '../reading/grade.ts';
 import { explainStudy } from './explain.ts';
@@ -39,7 +39,7 @@ describe('the probability of a reading at each point', () => {
     if (link === undefined) throw new Error('there is a link');
     compiled.model.observations.forEach((cut, index) => {
       const model: Model = compiled.model;
-      const layout = layOut(model);
+      const layout = parameterLayout(model);
       const without = {
         ...model,
         observations: model.observations.flatMap((each, i) =>

@@ -9,7 +9,7 @@ import { speedAt } from '../cutmodel/recommend.ts';
 import type { Aim } from '../cutmodel/aims.ts';
 import type { Explanation, Leaning, LeftOut, CalculatedBy, SpeedExplained } from './explanation.ts';
 import { learntIn } from './learnt.ts';
-import { leavingOut, type Part } from './leaveOut.ts';
+import { leaveOut, type Part } from './leaveOut.ts';
 import { nextCells } from './nextCells.ts';
 import { mostWork } from './otherFits.ts';
 import { cardsOf, earlierBatchesOf, rungsOf, type CardOf, type CellGroup } from './partsOf.ts';
@@ -24,26 +24,26 @@ interface ExplainOptions {
 
 /**
  * Why an answer is what it is: how it moves without each cell, rung, card, order and earlier batch; what one more cell
- * would do; what was learnt and what rests on expectation; what other assumptions would give. `found` is the fit that the
+ * would do; what was learnt and what rests on expectation; what other assumptions would give. `fitted` is the fit that the
  * answer comes from. ~1.2 s for 24 cells.
  */
 export const explain = (
-  found: Fit,
+  fitted: Fit,
   answer: FitAnswer,
-  { cardOf = (i) => found.study.cells[i]?.sheet ?? '' }: ExplainOptions = {},
+  { cardOf = (i) => fitted.study.cells[i]?.sheet ?? '' }: ExplainOptions = {},
 ): Explanation => {
-  const { study, posterior, compiled } = found;
+  const { study, posterior, compiled } = fitted;
   const leans = (study.history ?? []).length > 0 || study.beliefs !== undefined;
-  const alone = leans ? aloneOf(found) : found;
+  const alone = leans ? aloneOf(fitted) : fitted;
   const powerPct = answer.recommended?.powerPct ?? study.ask.powerPct ?? compiled.p0Pct;
-  const baseline = answer.recommended === null ? null : baselineAt(found, powerPct);
-  const speed = baseline === null ? undefined : speedExplained(found, baseline, cardOf);
+  const baseline = answer.recommended === null ? null : baselineAt(fitted, powerPct);
+  const speed = baseline === null ? undefined : speedExplained(fitted, baseline, cardOf);
   return {
     version: 1,
     answer,
     ...(speed === undefined ? {} : { speed }),
-    learnt: learntIn(found, alone, powerPct),
-    ...(leans ? { leaning: leaningOf(found, baseline, alone) } : {}),
+    learnt: learntIn(fitted, alone, powerPct),
+    ...(leans ? { leaning: leaningOf(fitted, baseline, alone) } : {}),
     calculation: {
       points: posterior.count,
       effectivePoints: Math.round(posterior.effectivePoints),
@@ -59,17 +59,17 @@ export const explainStudy = (study: CutStudy): Explanation => explainAimed(fit(s
 
 /** The same by an aim, for a fit that is there. */
 export const explainAimed = (
-  found: Fit,
+  fitted: Fit,
   aim: Aim = 'fastest',
   options: ExplainOptions = {},
-): Explanation => explain(found, answerForAim(found, aim), options);
+): Explanation => explain(fitted, answerForAim(fitted, aim), options);
 
-const speedExplained = (found: Fit, baseline: Baseline, cardOf: CardOf): SpeedExplained => {
-  const { study, compiled } = found;
+const speedExplained = (fitted: Fit, baseline: Baseline, cardOf: CardOf): SpeedExplained => {
+  const { study, compiled } = fitted;
   const orderOf = ordersIn(compiled);
   // What matters most has its fits first.
-  const assumed = whatIf(found, baseline);
-  const without = onceEach(leavingOut(found, baseline), ({ cells, tallies, earlier, habit }) =>
+  const assumed = whatIf(fitted, baseline);
+  const without = onceEach(leaveOut(fitted, baseline), ({ cells, tallies, earlier, habit }) =>
     // Equal cells of one card weigh alike.
     JSON.stringify([
       cells?.map((i) => [compiled.observationOfCell[i], study.cells[i]?.powerPct]),
@@ -105,7 +105,7 @@ const speedExplained = (found: Fit, baseline: Baseline, cardOf: CardOf): SpeedEx
     orders,
     ...habit,
     earlier,
-    nextCells: nextCells(found, baseline),
+    nextCells: nextCells(fitted, baseline),
     ...assumed,
   };
 };
@@ -130,14 +130,14 @@ const onceEach = (
 const aloneOf = ({ study, posterior }: Fit): Fit | undefined =>
   posterior.work > mostWork ? undefined : fit(withoutEarlier(study), effortOfEvidence);
 
-const leaningOf = (found: Fit, baseline: Baseline | null, alone: Fit | undefined): Leaning => ({
-  shapes: found.compiled.observationOfEarlier.reduce((sum, { count }) => sum + count, 0),
+const leaningOf = (fitted: Fit, baseline: Baseline | null, alone: Fit | undefined): Leaning => ({
+  shapes: fitted.compiled.observationOfEarlier.reduce((sum, { count }) => sum + count, 0),
   withMmPerS: baseline?.speedMmPerS ?? null,
   ...(alone === undefined
     ? {}
     : {
         withoutMmPerS: baseline === null ? null : speedAt(alone, baseline.powerPct),
-        verdict: earlierAgreement(found, alone),
+        verdict: earlierAgreement(fitted, alone),
       }),
 });
 

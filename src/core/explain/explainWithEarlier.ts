@@ -19,8 +19,8 @@ export const explainWithEarlier = (
 ): StudyExplained => {
   const cut = toCutStudy(study);
   const origins = cellOrigins(study);
-  const { found, answer } = answeredWithEarlier(cut, study.aim, earlier);
+  const { fitted, answer } = answeredWithEarlier(cut, study.aim, earlier);
   const cardOf = (index: number): string =>
-    `card ${origins[found.cellIndices[index] ?? index]?.cardCode ?? ''}`;
-  return { cut, explanation: explain(found, answer, { cardOf }) };
+    `card ${origins[fitted.cellIndices[index] ?? index]?.cardCode ?? ''}`;
+  return { cut, explanation: explain(fitted, answer, { cardOf }) };
 };

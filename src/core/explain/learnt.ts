@@ -10,20 +10,24 @@ interface Quantity {
   readonly name: LearntName;
   readonly priorMean: number;
   readonly priorSd: number;
-  readonly valuesIn: (found: Fit) => Float64Array;
+  readonly valuesIn: (fitted: Fit) => Float64Array;
 }
 
 /**
  * How much of each quantity was learnt: 1 − var/prior var, over all that the fit knows and, where earlier sheets taught too,
  * by `alone`, the same study without them; absent where that fit would have taken too long.
  */
-export const learntIn = (found: Fit, alone: Fit | undefined, powerPct: number): readonly Learnt[] =>
-  quantitiesOf(found, powerPct).map(({ name, priorMean, priorSd, valuesIn }) => {
+export const learntIn = (
+  fitted: Fit,
+  alone: Fit | undefined,
+  powerPct: number,
+): readonly Learnt[] =>
+  quantitiesOf(fitted, powerPct).map(({ name, priorMean, priorSd, valuesIn }) => {
     const over = (fit: Fit) => {
       const values = valuesIn(fit);
       return meanSdOf(fit.posterior, (i) => values[i] ?? NaN);
     };
-    const now = over(found);
+    const now = over(fitted);
     return {
       name,
       priorMean,

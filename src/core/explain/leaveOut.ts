@@ -22,8 +22,8 @@ export interface Part {
  * Gelman & Gabry 2017), or by a fit where the weights' tail is too heavy for that and there are fits left; roughly by weights
  * where there are none. ~5 ms by weights, ~50 ms by a fit.
  */
-export const leavingOut = (found: Fit, baseline: Baseline): ((part: Part) => LeftOut) => {
-  const { compiled, study } = found;
+export const leaveOut = (fitted: Fit, baseline: Baseline): ((part: Part) => LeftOut) => {
+  const { compiled, study } = fitted;
   const { posterior, fits } = baseline;
   const logOf = logProbabilities(compiled, posterior);
   return (part) => {
@@ -38,8 +38,8 @@ export const leavingOut = (found: Fit, baseline: Baseline): ((part: Part) => Lef
     const by = weighed.isReliable ? 'weights' : fits.take(1) ? 'fit' : 'rough-weights';
     const said =
       by !== 'fit'
-        ? speedFrom(found, baseline, { ...left, posterior: weighed.posterior, isSmoothed: true })
-        : speedFrom(found, baseline, {
+        ? speedFrom(fitted, baseline, { ...left, posterior: weighed.posterior, isSmoothed: true })
+        : speedFrom(fitted, baseline, {
             ...left,
             posterior: fits.fit(modelWithout(compiled, part)),
           });

@@ -16,14 +16,14 @@ const mostSpeeds = 9;
  * What one more cell of this sheet would do to the answer: one step slower than it, at it, and step by step faster up to
  * the fastest that was cut.
  */
-export const nextCells = (found: Fit, baseline: Baseline): readonly NextCellChange[] =>
-  speedsAbout(found, baseline.speedMmPerS).map((speedMmPerS) => ({
+export const nextCells = (fitted: Fit, baseline: Baseline): readonly NextCellChange[] =>
+  speedsAbout(fitted, baseline.speedMmPerS).map((speedMmPerS) => ({
     powerPct: baseline.powerPct,
     speedMmPerS,
     after: {
-      out: afterOne(found, baseline, speedMmPerS, 'out'),
-      hangs: afterOne(found, baseline, speedMmPerS, 'hangs'),
-      stays: afterOne(found, baseline, speedMmPerS, 'stays'),
+      out: afterOne(fitted, baseline, speedMmPerS, 'out'),
+      hangs: afterOne(fitted, baseline, speedMmPerS, 'hangs'),
+      stays: afterOne(fitted, baseline, speedMmPerS, 'stays'),
     },
   }));
 
@@ -40,14 +40,14 @@ const speedsAbout = ({ study, evidence }: Fit, at: number): readonly number[] =>
 };
 
 const afterOne = (
-  found: Fit,
+  fitted: Fit,
   baseline: Baseline,
   speedMmPerS: number,
   grade: Grade,
 ): NextCellChange['after'][Grade] => {
-  const { compiled, study } = found;
+  const { compiled, study } = fitted;
   const { powerPct, posterior, fits } = baseline;
-  const cut = oneMore(found, powerPct, speedMmPerS, grade);
+  const cut = oneMore(fitted, powerPct, speedMmPerS, grade);
   const odds = readingProbability(posterior, cut);
   const probability = odds.reduce((sum, odd, i) => sum + odd * (posterior.weight[i] ?? NaN), 0);
   const air = study.cells.at(-1)?.air;
@@ -63,7 +63,7 @@ const afterOne = (
   const observations = [...compiled.model.observations, cut];
   const by = weighed.isReliable ? 'weights' : fits.take(1) ? 'fit' : 'rough-weights';
   const { speedMmPerS: then } = speedFrom(
-    found,
+    fitted,
     baseline,
     by === 'fit'
       ? { study: more, posterior: fits.fit({ ...compiled.model, observations }) }

@@ -52,13 +52,13 @@ describe('the fits of an explanation', () => {
 
   it('of many sheets integrate their effects as the answer did, and take about as much', () => {
     const cells = contradictory(60).cells.map((cell, i) => ({ ...cell, sheet: String(i % 12) }));
-    const found = fit(plainStudy({ cells, ask: { powerPct: 30 } }));
-    expect(found.posterior.isIntegrated).toBe(true);
-    const { whole, fit: again } = otherFitsOf(found);
-    expect(whole).toBe(found.posterior);
-    const { work, lnV50 } = again(found.compiled.model);
-    expect(lnV50).toEqual(found.posterior.lnV50);
-    expect(work).toBe(found.posterior.work);
+    const fitted = fit(plainStudy({ cells, ask: { powerPct: 30 } }));
+    expect(fitted.posterior.isIntegrated).toBe(true);
+    const { whole, fit: again } = otherFitsOf(fitted);
+    expect(whole).toBe(fitted.posterior);
+    const { work, lnV50 } = again(fitted.compiled.model);
+    expect(lnV50).toEqual(fitted.posterior.lnV50);
+    expect(work).toBe(fitted.posterior.work);
   });
 
   it('are counted for next shapes too, and what is not tried for want of time is named', () => {

@@ -26,14 +26,14 @@ export interface Baseline {
 }
 
 /** Null where the tube is dark at this power, or nothing came out there. */
-export const baselineAt = (found: Fit, powerPct: number): Baseline | null => {
-  const { study, evidence, compiled } = found;
-  const holding = found.decision.fastestHolding(powerPct);
+export const baselineAt = (fitted: Fit, powerPct: number): Baseline | null => {
+  const { study, evidence, compiled } = fitted;
+  const holding = fitted.decision.fastestHolding(powerPct);
   const cap = fastestOutAt(evidence, powerPct);
   if (holding === null || cap === null) return null;
   const most = study.machine.speedRangeMmPerS[1];
   const least = Math.min(holding, cap, most);
-  const fits = otherFitsOf(found);
+  const fits = otherFitsOf(fitted);
   const posterior = fits.whole;
   const smoothed = smoothedWhole(posterior);
   const lnHoldingBy = (fine: Posterior): number =>
@@ -68,15 +68,15 @@ interface OtherSpeed {
 
 /** The answer that other data, or another posterior of the same, give at the baseline's power. */
 export const speedFrom = (
-  found: Fit,
+  fitted: Fit,
   { powerPct, lnHolding, lnHoldingFine, lnHoldingSmoothed }: Baseline,
   { study, posterior, isSmoothed = false }: OtherGround,
 ): OtherSpeed => {
   const other: FittedStudy = {
     study: { ...study, ask: { powerPct } },
-    compiled: found.compiled,
+    compiled: fitted.compiled,
     posterior,
-    decision: decisionOn(found.compiled, posterior, study.promise),
+    decision: decisionOn(fitted.compiled, posterior, study.promise),
     evidence: evidenceIn(study),
   };
   const lnOther = Math.log(other.decision.fastestHolding(powerPct) ?? Number.NaN);
@@ -94,7 +94,7 @@ export const speedFrom = (
   const now = held(lnNow, other);
   return {
     speedMmPerS: answerSpeed(now),
-    shiftPct: 100 * (now / held(lnHolding, found) - 1),
+    shiftPct: 100 * (now / held(lnHolding, fitted) - 1),
     holdingShiftPct,
   };
 };

@@ -10,17 +10,17 @@ import { speedFrom, type Baseline } from './speedFrom.ts';
  * are named.
  */
 export const whatIf = (
-  found: Fit,
+  fitted: Fit,
   baseline: Baseline,
 ): Pick<SpeedExplained, 'whatIf' | 'untried'> => {
   const under = (name: WhatIfName, posterior: Posterior): WhatIf => {
-    const { speedMmPerS, shiftPct } = speedFrom(found, baseline, {
-      study: found.study,
+    const { speedMmPerS, shiftPct } = speedFrom(fitted, baseline, {
+      study: fitted.study,
       posterior,
     });
     return { name, speedMmPerS, shiftPct };
   };
-  const { model } = found.compiled;
+  const { model } = fitted.compiled;
   const priors = otherPriors(model.priors);
   const { fits } = baseline;
   const underLinks = links.flatMap((link) => {

@@ -13,11 +13,11 @@ interface CellLine {
  */
 export const beamModesOf = (lines: readonly CellLine[]): readonly Finding[] => {
   const mmOf = (mode: string): number =>
-    lines.reduce((sum, { line, mm }) => sum + (line.told?.beam === mode ? mm : 0), 0);
+    lines.reduce((sum, { line, mm }) => sum + (line.modal?.beam === mode ? mm : 0), 0);
   const usual = mmOf('constant') >= mmOf('speed-following') ? 'constant' : 'speed-following';
   const seen = new Set<string>();
   return lines.flatMap(({ cell, line }) => {
-    if (line.told === undefined || line.told.beam === usual || seen.has(cell)) return [];
+    if (line.modal === undefined || line.modal.beam === usual || seen.has(cell)) return [];
     seen.add(cell);
     const [mode, others] = usual === 'constant' ? ['M4', 'M3'] : ['M3', 'M4'];
     return [fault('check-cell-beam-mode', { cell, mode, others, where: line.where })];

@@ -7,11 +7,11 @@ import { coloursOf, type CardColours } from './cardColours.ts';
 import type { MatchedCard, MatchedCell } from './matchCard.ts';
 import {
   isSetting,
-  settingAsTold,
-  toldSetting,
-  toldWords,
-  type ToldSetting,
-} from './toldSetting.ts';
+  asFileSetting,
+  fileSetting,
+  fileSettingWords,
+  type FileSetting,
+} from './fileSetting.ts';
 import { fault, remark, type Finding, type PathLine, type Toolpath } from './toolpath.ts';
 
 /** Holds a file against the card that it should be: every cell's setting, its words, the order, what is there beside. */
@@ -43,12 +43,12 @@ const toldOrTyped = (
   toolpath: Toolpath,
   line: PathLine,
   colours: CardColours,
-): ToldSetting | undefined => {
-  const told = toldSetting(toolpath, line);
+): FileSetting | undefined => {
+  const told = fileSetting(toolpath, line);
   if (told !== undefined) return told;
   const typed = colours.settingFor(line.colour);
   if (typed === undefined) return undefined;
-  const setting = settingAsTold(typed);
+  const setting = asFileSetting(typed);
   return { ...setting, passes: setting.passes * line.passes };
 };
 
@@ -73,7 +73,7 @@ const checkCells = (
       const other = toldOrTyped(toolpath, line, colours);
       if (other === undefined)
         return [fault('check-layer-unnamed', { cell: cell.id, layer: line.layer ?? '' })];
-      const [one, another] = [toldWords(told, first.line), toldWords(other, line)];
+      const [one, another] = [fileSettingWords(told, first.line), fileSettingWords(other, line)];
       if (one !== another)
         return [fault('check-cell-mixed', { cell: cell.id, one, other: another })];
     }
@@ -88,7 +88,7 @@ const checkCells = (
             fault('check-cell-differs', {
               cell: cell.id,
               card: meantWords(meant),
-              file: toldWords(whole, first.line, meant),
+              file: fileSettingWords(whole, first.line, meant),
               where,
             }),
           ]),
@@ -116,7 +116,7 @@ const checkSpelt = (card: Card, { kind }: Toolpath, { cells }: MatchedCard): rea
     if (kind !== 'gcode' || meant === undefined) return [];
     const off = pieces.find(
       ({ line }) =>
-        (line.spelt !== undefined && !isSetting(settingAsTold(line.spelt.setting), meant)) ||
+        (line.spelt !== undefined && !isSetting(asFileSetting(line.spelt.setting), meant)) ||
         (line.cell?.words !== undefined && !areWordsOf(line.cell.words, meant)),
     );
     if (off === undefined) return [];
@@ -168,7 +168,7 @@ const checkMarksAndRest = (
       const told = toldOrTyped(toolpath, line, colours);
       if (told === undefined) return [remark('check-layer-unnamed', { layer: line.layer ?? part })];
       if (isSetting(told, meant)) continue;
-      const file = toldWords(told, line, meant);
+      const file = fileSettingWords(told, line, meant);
       return [
         fault('check-marks-differ', { part, card: meantWords(meant), file, where: line.where }),
       ];

@@ -1,6 +1,6 @@
 import { boxAround, grown, liesWithin, type Box } from '../path/box.ts';
 import { isClosed } from '../path/polyline.ts';
-import { toldSetting } from './toldSetting.ts';
+import { fileSetting } from './fileSetting.ts';
 import { fault, type Finding, type PathLine, type Toolpath } from './toolpath.ts';
 
 /**
@@ -57,9 +57,9 @@ const cutsFrom = 0.3;
 
 /** Line energy on whatever scale the file has; undefined where it says nothing. */
 const strength = (toolpath: Toolpath, line: PathLine): number | undefined => {
-  const told = toldSetting(toolpath, line);
+  const told = fileSetting(toolpath, line);
   if (told === undefined) return undefined;
-  return ((told.powerPct ?? line.told?.s ?? 0) * told.passes) / told.speedMmPerS;
+  return ((told.powerPct ?? line.modal?.s ?? 0) * told.passes) / told.speedMmPerS;
 };
 
 const least = 0.2;

@@ -1,5 +1,5 @@
 import { areWordsOf, cellWords } from '../card/settingWords.ts';
-import { isSetting, toldSetting, toldWords } from './toldSetting.ts';
+import { isSetting, fileSetting, fileSettingWords } from './fileSetting.ts';
 import { fault, remark, type Finding, type PathLine, type Toolpath } from './toolpath.ts';
 
 /** Holds what a file calls its lines against what it does: names of layers, comments, and the colours that stand for them. */
@@ -30,13 +30,13 @@ const differs = (toolpath: Toolpath, line: PathLine): Finding | undefined => {
       where: line.where,
     });
   }
-  if (line.told === undefined || spelt === undefined) return undefined;
-  const does = toldSetting(toolpath, line);
+  if (line.modal === undefined || spelt === undefined) return undefined;
+  const does = fileSetting(toolpath, line);
   if (does === undefined || isSetting(does, spelt.setting)) return undefined;
   return fault('check-label-differs', {
     ...(cell === undefined ? {} : { cell: cell.id }),
     label: cell?.words ?? line.layer ?? '',
-    file: toldWords(does, line, spelt.setting),
+    file: fileSettingWords(does, line, spelt.setting),
     where: line.where,
   });
 };

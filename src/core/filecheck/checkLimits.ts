@@ -4,7 +4,7 @@ import { believedLaw } from '../card/believedLaw.ts';
 import { beyondLimits, type BeyondLimit, type FiringLimits } from '../card/firingLimits.ts';
 import { undescribedMachine, type Machine } from '../machine/machine.ts';
 import { boxAround, liesWithin } from '../path/box.ts';
-import { energyOf, toldSetting, type ToldSetting } from './toldSetting.ts';
+import { energyOf, fileSetting, type FileSetting } from './fileSetting.ts';
 import { fault, remark, type Finding, type PathLine, type Toolpath } from './toolpath.ts';
 
 /** Whether everything stays on the bed, and on the page that a drawing says it has. */
@@ -167,9 +167,11 @@ export const checkPowerScale = (
   if (inferred !== undefined)
     return [remark('check-power-scale-inferred', { full: rounded(inferred) })];
   if (sAtFullPower === undefined) return [remark('check-power-scale-unknown')];
-  const over = lines.find(({ told }) => told !== undefined && told.s > sAtFullPower * 1.0001);
+  const over = lines.find(
+    ({ modal: told }) => told !== undefined && told.s > sAtFullPower * 1.0001,
+  );
   if (over !== undefined) {
-    const params = { s: over.told?.s ?? 0, full: sAtFullPower, where: over.where };
+    const params = { s: over.modal?.s ?? 0, full: sAtFullPower, where: over.where };
     return [fault('check-power-above-scale', { ...params, ...cellParam(over) })];
   }
   const strongest = lines.reduce((most, line) => (sOf(line) > sOf(most) ? line : most));
@@ -184,16 +186,16 @@ export const checkPowerScale = (
       ];
 };
 
-const sOf = ({ told }: PathLine): number => told?.s ?? 0;
+const sOf = ({ modal: told }: PathLine): number => told?.s ?? 0;
 
 /** No tube fires below some per cent of its power (common practice, no source): then S counts to another full power. */
 const hardlyAny = 0.01;
 
 const toldLines = (
   toolpath: Toolpath,
-): readonly { readonly line: PathLine; readonly told: ToldSetting }[] =>
+): readonly { readonly line: PathLine; readonly told: FileSetting }[] =>
   toolpath.lines.flatMap((line) => {
-    const told = toldSetting(toolpath, line);
+    const told = fileSetting(toolpath, line);
     return told === undefined ? [] : [{ line, told }];
   });
 

@@ -14,9 +14,9 @@ export const inferredScale = (
 ): number | undefined => {
   if (kind !== 'gcode' || sAtFullPower !== undefined) return undefined;
   const by = (line: PathLine, mm: number, meant: Setting | undefined): readonly Vote[] =>
-    line.told === undefined || meant === undefined || !(meant.powerPct > 0)
+    line.modal === undefined || meant === undefined || !(meant.powerPct > 0)
       ? []
-      : [{ scale: (100 * line.told.s) / meant.powerPct, mm }];
+      : [{ scale: (100 * line.modal.s) / meant.powerPct, mm }];
   const votes = matched.cells.flatMap(({ cell, pieces }) => {
     const meant = card.rungs.find(({ letter }) => letter === cell.rung)?.setting;
     return pieces.flatMap(({ line, mm }) => by(line, mm, meant));

@@ -23,5 +23,5 @@ export const joinLines = (lines: readonly PathLine[]): readonly PathLine[] => {
     .toSorted((a, b) => a.where - b.where);
 };
 
-const keyOf = ({ layer, colour, cell, passes, told }: PathLine): string =>
+const keyOf = ({ layer, colour, cell, passes, modal: told }: PathLine): string =>
   [layer, colour, cell?.id, passes, told?.speedMmPerS, told?.s, told?.air, told?.beam].join('|');

@@ -6,7 +6,7 @@ import type { Polyline } from '../path/polyline.ts';
 import type { FilecheckCode } from '../problems/filecheck.ts';
 
 /** What a program tells the machine to do along a line. */
-export interface Told {
+export interface ModalState {
   readonly speedMmPerS: number;
   /** The bare S word. */
   readonly s: number;
@@ -30,7 +30,7 @@ export interface PathLine {
   readonly colour?: string;
   /** Filled, without a stroke: it shows as a patch, not as a line. */
   readonly isStrokeless?: true;
-  readonly told?: Told;
+  readonly modal?: ModalState;
   /** Line of a program; place in the order of a drawing. From 1. */
   readonly where: number;
 }
@@ -46,7 +46,7 @@ export type Unlit = {
       /** Absent for rapid moves. */
       readonly speedMmPerS?: number;
       /** The mode in force, in which S is 0; `off` (M5) stops the head where the beam goes on again. */
-      readonly beam?: Told['beam'] | 'off';
+      readonly beam?: ModalState['beam'] | 'off';
     }
   | { readonly kind: 'wait'; readonly seconds: number }
 );

@@ -26,7 +26,7 @@ const line = (over: Partial<PathLine> = {}): PathLine => ({
   ...over,
 });
 const told = (speedMmPerS: number, s = 500) => ({
-  told: { speedMmPerS, s, air: false, beam: 'constant' as const },
+  modal: { speedMmPerS, s, air: false, beam: 'constant' as const },
 });
 const file = (lines: readonly PathLine[], over: Partial<Toolpath> = {}): Toolpath => ({
   kind: 'gcode',

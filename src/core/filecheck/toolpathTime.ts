@@ -5,8 +5,8 @@ import { timeBand, assumedMotion } from '../motion/timeBand.ts';
 import { distanceMm, type Point } from '../path/point.ts';
 import { isClosed, lengthMm, type Polyline } from '../path/polyline.ts';
 import { refused, done, type Outcome } from '../problem.ts';
-import { toldSetting } from './toldSetting.ts';
-import type { PathLine, Told, Toolpath, Unlit } from './toolpath.ts';
+import { fileSetting } from './fileSetting.ts';
+import type { PathLine, ModalState, Toolpath, Unlit } from './toolpath.ts';
 
 /** How long a machine takes over a file. */
 export interface ToolpathTime extends Omit<JobTime, 'at'> {
@@ -101,7 +101,7 @@ const stepsOf = (toolpath: Toolpath, otherwise: number | undefined): readonly St
   lines.forEach((line, i) => {
     const layer = line.spelt?.label ?? line.layer ?? line.colour ?? '';
     unlitBefore(i, layer);
-    const { told } = line;
+    const { modal: told } = line;
     if (told === undefined) {
       run = undefined;
       steps.push({ layer, move: cutOf(toolpath, line, otherwise), unlitMm: 0 });
@@ -118,7 +118,7 @@ const stepsOf = (toolpath: Toolpath, otherwise: number | undefined): readonly St
 interface Feed {
   readonly points: Polyline;
   readonly speedMmPerS: number;
-  readonly beam: Told['beam'] | 'off';
+  readonly beam: ModalState['beam'] | 'off';
   readonly unlitMm: number;
 }
 
@@ -150,7 +150,7 @@ const cutOf = (
   line: PathLine,
   otherwise: number | undefined,
 ): JobMove | undefined => {
-  const told = toldSetting(toolpath, line);
+  const told = fileSetting(toolpath, line);
   const speedMmPerS = told?.speedMmPerS ?? otherwise;
   return speedMmPerS === undefined
     ? undefined

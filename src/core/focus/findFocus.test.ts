@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 
 import { seededRandom } from '../../num/seededRandom.ts';
 import { findFocus } from './findFocus.ts';
-import type { FocusFound, FocusReadings, UnkeptFocusTest } from './focusTest.ts';
+import type { FocusEstimate, FocusReadings, UnkeptFocusTest } from './focusTest.ts';
 import { lineWidthMm } from './lineWidthModel.ts';
 
 /** The focus at a gap of 7.4 mm: 69 mm up this ramp. */
@@ -27,7 +27,7 @@ const widths = (
 };
 
 const test = (readings: FocusReadings): UnkeptFocusTest => ({ ramp, readings });
-const foundIn = (readings: FocusReadings): FocusFound => {
+const foundIn = (readings: FocusReadings): FocusEstimate => {
   const found = findFocus(test(readings));
   if (!found.ok) throw new Error(found.problem.code);
   return found.value;

@@ -2,7 +2,7 @@ import { fQuantile, tQuantile } from '../../num/distributions.ts';
 import { done, refused, type Outcome, type ProblemOf } from '../problem.ts';
 import type { FocusCode } from '../problems/focus.ts';
 import { gapAtMm, sineOf, type FocusRamp } from './focusRamp.ts';
-import type { FadedLine, FocusFound, Interval } from './focusTest.ts';
+import type { FadedLine, FocusEstimate, Interval } from './focusTest.ts';
 
 /**
  * How closely a person sees where a line fades out, mm along the strip (standard deviation), and how many readings that
@@ -24,7 +24,7 @@ interface WholeLine extends FadedLine {
 export const focusFromFades = (
   ramp: FocusRamp,
   lines: readonly FadedLine[],
-): Outcome<FocusFound> => {
+): Outcome<FocusEstimate> => {
   const off = lines
     .flatMap(({ fromMm, toMm }) => [fromMm, toMm])
     .find((mm) => mm !== null && !(mm >= 0 && mm <= ramp.lengthMm));

@@ -3,7 +3,7 @@ import { done, refused, type Outcome, type ProblemOf } from '../problem.ts';
 import { fitLineWidths, rayleighBand, type LineWidth } from './fitLineWidths.ts';
 import type { FocusCode } from '../problems/focus.ts';
 import { gapAtMm, sineOf, type FocusRamp } from './focusRamp.ts';
-import type { FocusFound, FocusReadings, Interval } from './focusTest.ts';
+import type { FocusEstimate, FocusReadings, Interval } from './focusTest.ts';
 
 type Widths = Extract<FocusReadings, { kind: 'widths' }>['widths'];
 
@@ -17,7 +17,7 @@ const widestRatio = 4;
  * Refuses too few widths, widths that show no narrowest place (`focus-widths-level`), and a focus that lies beyond the
  * readings (`focus-beyond-high-end`, `focus-beyond-low-end`): then the ramp missed it. ~60 ms for 12 widths.
  */
-export const focusFromWidths = (ramp: FocusRamp, widths: Widths): Outcome<FocusFound> => {
+export const focusFromWidths = (ramp: FocusRamp, widths: Widths): Outcome<FocusEstimate> => {
   const off = widths.find(
     ({ alongMm, widthMm }) => !(alongMm >= 0 && alongMm <= ramp.lengthMm && widthMm > 0),
   );

@@ -39,7 +39,7 @@ export interface Interval {
 }
 
 /** Where the focus is. */
-export interface FocusFound {
+export interface FocusEstimate {
   /** Along the strip from its low edge, mm. */
   readonly alongMm: Interval;
   /** The gap between nozzle and sheet at which the sheet lies in the focus, mm. */

@@ -23,7 +23,7 @@ export interface Kerf {
   readonly doubts: readonly KerfDoubt[];
 }
 
-export interface KerfFound extends Kerf {
+export interface KerfEstimate extends Kerf {
   /** By direction, where combs were cut in both. */
   readonly byDirection: readonly (Kerf & { readonly direction: CombDirection })[];
   /** By comb, in the order given. */

@@ -3,10 +3,13 @@ import { describe, expect, it } from 'vitest';
 
 import { seededRandom, type SeededRandom } from '../../num/seededRandom.ts';
 import { usualCombMeasure, type CombMeasure, type KerfComb } from './kerfComb.ts';
-import type { KerfFound } from './kerf.ts';
+import type { KerfEstimate } from './kerf.ts';
 import { kerfFromCombs } from './kerfFromCombs.ts';
 
-const found = (combs: readonly KerfComb[], measure: CombMeasure = usualCombMeasure): KerfFound => {
+const found = (
+  combs: readonly KerfComb[],
+  measure: CombMeasure = usualCombMeasure,
+): KerfEstimate => {
   const outcome = kerfFromCombs(combs, measure);
   if (!outcome.ok) throw new Error(outcome.problem.code);
   return outcome.value;

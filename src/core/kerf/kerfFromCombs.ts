@@ -10,7 +10,7 @@ import {
 } from '../../num/uncertainty.ts';
 import { done, refused, type Outcome } from '../problem.ts';
 import { combDirections, kerfsOf, type CombMeasure, type KerfComb } from './kerfComb.ts';
-import type { Kerf, KerfDoubt, KerfFound } from './kerf.ts';
+import type { Kerf, KerfDoubt, KerfEstimate } from './kerf.ts';
 import { kerfRemarks } from './kerfRemarks.ts';
 
 /**
@@ -22,7 +22,7 @@ import { kerfRemarks } from './kerfRemarks.ts';
 export const kerfFromCombs = (
   combs: readonly KerfComb[],
   measure: CombMeasure,
-): Outcome<KerfFound> => {
+): Outcome<KerfEstimate> => {
   const byCombMm = combs.map((comb) => kerfOfComb(comb, measure));
   const found = kerfOf(combs, measure);
   if (found === null) return refused('kerf-no-comb');

@@ -25,7 +25,7 @@ const cells = ['1', '2', '3'].flatMap((sheet) =>
   ),
 );
 const study = plainStudy({ cells, ask: { powerPct: 34 } });
-const found = fit(study);
+const fitted = fit(study);
 
 describe('an order of so many parts', () => {
   it('takes the means that the promise takes', () => {
@@ -42,7 +42,7 @@ describe('an order of so many parts', () => {
   });
 
   it('expects few to hang at the setting that is recommended, and plans for them', () => {
-    const answer = orderAnswer(found, { parts: 60, partsPerSheet: 20 });
+    const answer = orderAnswer(fitted, { parts: 60, partsPerSheet: 20 });
     if (!answer.ok) throw new Error(answer.problem.code);
     const { chosen, cheapest, none, order } = answer.value;
     expect(order.setting.powerPct).toBe(34);
@@ -55,7 +55,7 @@ describe('an order of so many parts', () => {
   });
 
   it('expects more to fail the longer the part and the faster the cut', () => {
-    const points = orderPoints(found, study.promise);
+    const points = orderPoints(fitted, study.promise);
     const failing = (speedMmPerS: number, lengthMm: number) =>
       1 - (sharesAt(points, { powerPct: 34, speedMmPerS, passes: 1 }, lengthMm)?.out ?? 1);
     expect(failing(16, 60)).toBeLessThan(failing(17, 60));
@@ -64,11 +64,11 @@ describe('an order of so many parts', () => {
   });
 
   it('goes slower the dearer the knife and the recut are', () => {
-    const points = orderPoints(found, study.promise);
+    const points = orderPoints(fitted, study.promise);
     const speedFor = (knifeSeconds: number, sheetPerPart: number) =>
       leastCost(
         {
-          found,
+          found: fitted,
           points,
           partLengthMm: 60,
           assumed: { ...usualAssumptions, knifeSeconds, sheetPerPart },
@@ -82,8 +82,8 @@ describe('an order of so many parts', () => {
   });
 
   it('finds the least of what it prices', () => {
-    const points = orderPoints(found, study.promise);
-    const question = { found, points, partLengthMm: 60, assumed: usualAssumptions };
+    const points = orderPoints(fitted, study.promise);
+    const question = { found: fitted, points, partLengthMm: 60, assumed: usualAssumptions };
     const best = leastCost(question, []);
     for (let speedMmPerS = 12; speedMmPerS <= 17; speedMmPerS += 0.5) {
       const other = priceAt(question, { powerPct: 34, speedMmPerS, passes: 1 });

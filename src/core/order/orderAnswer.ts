@@ -56,10 +56,10 @@ export interface OrderAnswer {
  * An order of N: how many hang, how many to plan, and the setting that costs least beside the one that promises none.
  * Refused with the fit's own reason where it recommends nothing and no setting was named. ~150 ms.
  */
-export const orderAnswer = (found: Fit, wish: OrderWish): Outcome<OrderAnswer> => {
-  const { study, posterior } = found;
-  const line = lineOf(found);
-  const recommended = recommend(found, line);
+export const orderAnswer = (fitted: Fit, wish: OrderWish): Outcome<OrderAnswer> => {
+  const { study, posterior } = fitted;
+  const line = lineOf(fitted);
+  const recommended = recommend(fitted, line);
   if ('reason' in recommended) return { ok: false, problem: recommended.reason };
   const { parts, partLengthMm = study.promise.partLengthMm } = wish;
   const order: Order = {
@@ -72,9 +72,9 @@ export const orderAnswer = (found: Fit, wish: OrderWish): Outcome<OrderAnswer> =
       passes: recommended.passes,
     },
   };
-  const points = orderPoints(found, study.promise);
+  const points = orderPoints(fitted, study.promise);
   const assumed = { ...usualAssumptions, ...wish.cost };
-  const question: CostQuestion = { found, points, partLengthMm, assumed };
+  const question: CostQuestion = { found: fitted, points, partLengthMm, assumed };
   const priced = (setting: Setting): PricedOrder | null => {
     const price = priceAt(question, setting);
     const forecast = orderForecast(points, { ...order, setting });
@@ -82,9 +82,9 @@ export const orderAnswer = (found: Fit, wish: OrderWish): Outcome<OrderAnswer> =
   };
   const chosen = priced(order.setting);
   if (chosen === null) return refused('power-not-known', { powerPct: order.setting.powerPct });
-  const fewer = orderPoints(found, study.promise, pointsToSearch);
+  const fewer = orderPoints(fitted, study.promise, pointsToSearch);
   const cheapest = leastCost({ ...question, points: fewer }, line);
-  const none = promiseOfNone(found, parts, partLengthMm);
+  const none = promiseOfNone(fitted, parts, partLengthMm);
   return done({
     version: 1,
     order,

@@ -8,17 +8,17 @@ export const shareForNone = (parts: number): number => 0.5 ** (1 / parts);
 
 /** The setting that promises none of the order's parts to fail, as sure as the study's promise; or why there is none. */
 export const promiseOfNone = (
-  found: Fit,
+  fitted: Fit,
   parts: number,
   partLengthMm: number,
 ): Recommendation | NoRecommendation => {
-  const promise = { ...found.study.promise, outOf100: 100 * shareForNone(parts), partLengthMm };
+  const promise = { ...fitted.study.promise, outOf100: 100 * shareForNone(parts), partLengthMm };
   const asked: FittedStudy = {
-    compiled: found.compiled,
-    posterior: found.posterior,
-    evidence: found.evidence,
-    study: { ...found.study, promise },
-    decision: decisionOn(found.compiled, found.posterior, promise),
+    compiled: fitted.compiled,
+    posterior: fitted.posterior,
+    evidence: fitted.evidence,
+    study: { ...fitted.study, promise },
+    decision: decisionOn(fitted.compiled, fitted.posterior, promise),
   };
   return recommend(asked, lineOf(asked));
 };

@@ -93,9 +93,9 @@ describe('the next act of an order', () => {
 
   it('keeps the promise by its own account on every sheet, and never cuts slower for the cheapest', () => {
     const study = plainStudy({ ...asked, cells, tallies: [sheetOf(11, 60, 0, 'a')] });
-    const found = fit(study);
+    const fitted = fit(study);
     const plan = planned({ cells, tallies: study.tallies }, { done: 60 });
-    expect(found.decision.sureAt(34, mainSpeed(plan))).toBeGreaterThan(0.94);
+    expect(fitted.decision.sureAt(34, mainSpeed(plan))).toBeGreaterThan(0.94);
     const cheapest = planned({ cells, tallies: study.tallies }, { done: 60, wish: 'cheapest' });
     expect(mainSpeed(cheapest)).toBeGreaterThanOrEqual(mainSpeed(plan));
   });
@@ -133,13 +133,13 @@ describe('the next act of an order', () => {
             sheet: `sheet ${String(i)}`,
           }));
           const study = plainStudy({ ...asked, cells: withCard ? cells : [], tallies });
-          const found = fit(study);
-          const plan = planNext(found, { ...order, wish, done: 60 });
+          const fitted = fit(study);
+          const plan = planNext(fitted, { ...order, wish, done: 60 });
           if (!plan.ok) throw new Error(plan.problem.code);
-          if (!found.evidence.hasTally) return;
+          if (!fitted.evidence.hasTally) return;
           if (plan.value.next.act !== 'sheet') throw new Error('no sheet');
           const { settings } = plan.value.next;
-          const believed = found.decision.v50Quantile(34, 0.5) ?? 0;
+          const believed = fitted.decision.v50Quantile(34, 0.5) ?? 0;
           for (const { speedMmPerS, parts } of settings) {
             expect(speedMmPerS).toBeGreaterThanOrEqual(study.machine.speedRangeMmPerS[0]);
             expect(speedMmPerS).toBeLessThanOrEqual(study.machine.speedRangeMmPerS[1]);

@@ -96,17 +96,17 @@ const aboveBelieved = 2;
  * known and cards are weighed, ~0.1 s once a sheet is counted, beside the fit.
  */
 export const planNext = (
-  found: Fit,
+  fitted: Fit,
   wish: PlanWish,
   weighs: PlanWeighs = weighsAll,
 ): Outcome<Plan> => {
   if (wish.done >= wish.parts) return done(nothingLeft);
-  const { study, evidence, compiled } = found;
+  const { study, evidence, compiled } = fitted;
   const limitPct = Math.floor(powerLimit(study.machine).powerPct + 1e-9);
   const powerPct = Math.min(study.ask.powerPct ?? compiled.p0Pct, limitPct);
-  const points = planPoints(found, powerPct);
+  const points = planPoints(fitted, powerPct);
   if (points === null) return refused('power-not-known', { powerPct });
-  const believed = believedLevel(found, powerPct);
+  const believed = believedLevel(fitted, powerPct);
   const heldMmPerS = heldSpeed(study.tallies);
   const [least, most] = study.machine.speedRangeMmPerS;
   const { mean, sd } = believed;
@@ -201,9 +201,9 @@ const heldSpeed = (tallies: readonly Tally[]): number | undefined => {
 };
 
 /** Where the changeover of one shape is believed to lie: what is not known of it, and its scatter. */
-const believedLevel = (found: Fit, powerPct: number): BelievedLevel => {
-  const { posterior } = found;
-  const level = levelAt(found, powerPct);
+const believedLevel = (fitted: Fit, powerPct: number): BelievedLevel => {
+  const { posterior } = fitted;
+  const level = levelAt(fitted, powerPct);
   const scatter = meanSdOf(posterior, (i) => posterior.sigma[i] ?? NaN).mean;
   return { mean: level.mean, sd: Math.hypot(level.sd, scatter) };
 };

@@ -79,13 +79,13 @@ describe('an order played out', () => {
       promise,
       ask: { powerPct: 34 },
     });
-    const found = fit(study);
-    const points = planPoints(found, 34);
+    const fitted = fit(study);
+    const points = planPoints(fitted, 34);
     if (points === null) throw new Error('no points');
     const weights = new Float64Array(points.count).fill(1 / points.count);
     for (const speedMmPerS of [10, 13, 16]) {
       const shares = sharesAt(
-        orderPoints(found, promise),
+        orderPoints(fitted, promise),
         { powerPct: 34, speedMmPerS, passes: 1 },
         180,
       );

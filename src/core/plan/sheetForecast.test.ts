@@ -13,8 +13,8 @@ const counted = (speedMmPerS: number, hangs: number, sheet: string): Tally => ({
 
 const planOf = (tallies: readonly Tally[]): Plan => {
   const promise = { outOf100: 97, surePct: 95, partLengthMm: 180, for: 'batch' } as const;
-  const found = fit(plainStudy({ promise, ask: { powerPct: 34 }, tallies }));
-  const plan = planNext(found, {
+  const fitted = fit(plainStudy({ promise, ask: { powerPct: 34 }, tallies }));
+  const plan = planNext(fitted, {
     ...{ parts: 300, done: 90, partsPerSheet: 30, partLengthMm: 180, wish: 'promise' },
     ...{ acceptNotOutOf100: 3, costS: usualPlanCosts },
   });

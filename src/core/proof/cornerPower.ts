@@ -24,7 +24,7 @@ export interface CornersEffect {
  * while nobody knows at which speed the controller's power ramp starts and no card tried one. With a ramp that starts above the set
  * speed all of the path runs on it, and nothing comes out. The same power in corners leaves no place weak, whatever the ramp.
  */
-export type CornersAdvice = CornersTold | CornersUnknown;
+export type CornersAdvice = CornerPowerFacts | CornersUnknown;
 
 export interface CornersUnknown {
   readonly rampStart: 'unknown';
@@ -34,7 +34,7 @@ export interface CornersUnknown {
 }
 
 /** The power in corners to type, and what it costs and gains. */
-export interface CornersTold {
+export interface CornerPowerFacts {
   readonly best: CornersEffect;
   /** With the power at full speed in the corners too. */
   readonly equal: CornersEffect;

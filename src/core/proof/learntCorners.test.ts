@@ -71,21 +71,21 @@ const proof = (
   proveDrawing({
     lines: lines.map((points) => ({ points, passes: 1 })),
     setting: { ...setting, ...change },
-    found: of(found),
+    fitted: of(found),
   });
 
 describe('what a corners card taught, on a drawing', () => {
   it('is what the card measured where the drawing is of the card’s own shape', () => {
-    for (const found of [mild, harsh]) {
+    for (const fitted of [mild, harsh]) {
       for (const minPowerPct of [12, 15, 20]) {
-        const learnt = learntCorners(of(found), { ...setting, minPowerPct });
+        const learnt = learntCorners(of(fitted), { ...setting, minPowerPct });
         if (learnt === undefined) throw new Error('nothing learnt');
         expect(learnt.lnCorners).toBeCloseTo(Math.log(30 / minPowerPct), 9);
-        const { promise } = proof(found, { minPowerPct });
+        const { promise } = proof(fitted, { minPowerPct });
         const [kind] = promise?.kinds ?? [];
         expect(kind?.marginChange).toBeCloseTo(Math.min(0, -learnt.exponent * learnt.lnCorners), 2);
         // As sure as the study itself is of its own shape: to what 1500 points of the posterior tell.
-        const sure = 100 * of(found).decision.sureAt(30, 14, minPowerPct);
+        const sure = 100 * of(fitted).decision.sureAt(30, 14, minPowerPct);
         expect(Math.abs((kind?.surePct ?? 0) - sure)).toBeLessThan(3);
       }
     }
@@ -94,8 +94,8 @@ describe('what a corners card taught, on a drawing', () => {
   it('makes more or fewer places weak than the motion alone, as the card was', () => {
     const weak = ({ places: { withVerdict } }: DrawingProof): number =>
       withVerdict['not-through'] + withVerdict['may-hang'];
-    const [alone, good, bad] = [never, mild, harsh].map((found) =>
-      proof(found, { minPowerPct: 12 }),
+    const [alone, good, bad] = [never, mild, harsh].map((fitted) =>
+      proof(fitted, { minPowerPct: 12 }),
     );
     if (alone === undefined || good === undefined || bad === undefined) throw new Error('no proof');
     expect([alone, good, bad].map(({ cornersBy }) => cornersBy)).toEqual([
@@ -145,7 +145,7 @@ describe('what a corners card taught, on a drawing', () => {
       proveDrawing({
         lines: stars.map((points) => ({ points, passes: 1 })),
         setting: { powerPct: 30, speedMmPerS: 14, passes: 1 },
-        found: of(harsh),
+        fitted: of(harsh),
       }).promise,
     );
   });

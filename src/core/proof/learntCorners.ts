@@ -38,8 +38,8 @@ const leastFall = 0.1;
  * @returns undefined where no card taught it, where the powers are equal, or where all of the path runs on the power in
  * corners, which is no matter of corners.
  */
-export const learntCorners = (found: Fit, setting: Setting): LearntCorners | undefined => {
-  const { posterior, compiled, study } = found;
+export const learntCorners = (fitted: Fit, setting: Setting): LearntCorners | undefined => {
+  const { posterior, compiled, study } = fitted;
   const { machine } = study;
   const { powerPct, speedMmPerS } = setting;
   if (!posterior.converged || posterior.layout.cornersExponent < 0) return undefined;
@@ -48,7 +48,7 @@ export const learntCorners = (found: Fit, setting: Setting): LearntCorners | und
   if (lnFull == null || lnLeast == null || lnLeast >= lnFull) return undefined;
   const exponent = meanSdOf(posterior, (i) => posterior.cornersExponent[i] ?? NaN).mean;
   const powerExponent = meanSdOf(posterior, (i) => posterior.powerExponent[i] ?? NaN).mean;
-  const own = weakestOfCard(found, setting, powerExponent);
+  const own = weakestOfCard(fitted, setting, powerExponent);
   if (own === undefined) return undefined;
   const lnCorners = lnFull - lnLeast;
   const mending = -exponent * lnCorners - own.marginChange;

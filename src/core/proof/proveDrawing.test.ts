@@ -36,9 +36,9 @@ const study: CutStudy = {
   ask: { powerPct: 30 },
 };
 
-let found: Fit;
+let fitted: Fit;
 beforeAll(() => {
-  found = fit(study);
+  fitted = fit(study);
 });
 
 const setting: Setting = { powerPct: 30, speedMmPerS: 16, passes: 1 };
@@ -50,19 +50,19 @@ const proof = (paths: readonly Polyline[], change: Partial<Setting> = {}): Drawi
   proveDrawing({
     lines: paths.map((points) => ({ points, passes: 1 })),
     setting: { ...setting, ...change },
-    found,
+    fitted,
   });
 
 describe('the promise carried to a drawing', () => {
   it('is the promise of the reference shape for parts of its length that lose nothing anywhere', () => {
     const alike = Array.from({ length: 200 }, () => ({ cutMm: 60, marginChange: 0.3 }));
-    const promise = promiseForParts(found, setting, alike);
+    const promise = promiseForParts(fitted, setting, alike);
     const [kind] = promise?.kinds ?? [];
     expect(kind?.count).toBe(200);
-    expect(kind?.outOf100Mean).toBeCloseTo(100 * found.decision.shareAt(30, 16), 9);
-    expect(kind?.surePct).toBeCloseTo(100 * found.decision.sureAt(30, 16), 9);
+    expect(kind?.outOf100Mean).toBeCloseTo(100 * fitted.decision.shareAt(30, 16), 9);
+    expect(kind?.surePct).toBeCloseTo(100 * fitted.decision.sureAt(30, 16), 9);
     // The count goes by a sheet for each point, which is good to a tenth of a part in 200.
-    const mean = 200 * (1 - found.decision.shareAt(30, 16));
+    const mean = 200 * (1 - fitted.decision.shareAt(30, 16));
     expect(promise?.needKnife.mean).toBeCloseTo(mean, 0);
     expect(promise?.needKnife.low).toBeLessThanOrEqual(mean);
     expect(promise?.needKnife.high).toBeGreaterThanOrEqual(mean);
@@ -71,9 +71,9 @@ describe('the promise carried to a drawing', () => {
   });
 
   it('takes each part by its own length and its weakest place, as the cut model has them', () => {
-    const promise = promiseForParts(found, setting, [{ cutMm: 400, marginChange: -0.1 }]);
+    const promise = promiseForParts(fitted, setting, [{ cutMm: 400, marginChange: -0.1 }]);
     const speed = 16 * Math.exp(0.1);
-    const own = decisionOn(found.compiled, found.posterior, {
+    const own = decisionOn(fitted.compiled, fitted.posterior, {
       ...study.promise,
       partLengthMm: 400,
     });
@@ -86,7 +86,7 @@ describe('the promise carried to a drawing', () => {
     const change = fc.double({ min: -0.4, max: 0.2, noNaN: true });
     const knives = (cutMm: number, marginChange: number, count = 20): number =>
       promiseForParts(
-        found,
+        fitted,
         setting,
         Array.from({ length: count }, () => ({ cutMm, marginChange })),
       )?.needKnife.mean ?? Number.NaN;
@@ -146,7 +146,7 @@ describe('a proof on the drawing', () => {
     const advice = proveDrawing({
       lines: sheet.map((points) => ({ points, passes: 1 })),
       setting: { ...setting, minPowerPct: 10 },
-      found: fit({ ...study, machine }),
+      fitted: fit({ ...study, machine }),
     }).corners;
     expect(advice).toEqual({
       rampStart: 'unknown',
@@ -190,7 +190,7 @@ describe('a proof on the drawing', () => {
     const reason = problemOf('nothing-read-yet');
     const told: ProofStage[] = [];
     const bare = proveDrawing(
-      { lines: [{ points: star(0, 0), passes: 1 }], setting, found, noPromise: reason },
+      { lines: [{ points: star(0, 0), passes: 1 }], setting, fitted, noPromise: reason },
       (stage) => told.push(stage),
     );
     expect(bare.promise).toBeUndefined();

@@ -40,7 +40,7 @@ export interface ProofQuestion {
   /** In the order of cutting. */
   readonly lines: readonly LineToProve[];
   readonly setting: Setting;
-  readonly found: Fit;
+  readonly fitted: Fit;
   /** Why the study recommends nothing: then nothing is promised for the drawing either. */
   readonly noPromise?: Problem;
 }
@@ -103,10 +103,10 @@ const atSpeedShare = 0.9;
  * to type, the time. Pure; some seconds for 20 000 lines. `told` hears of each stage as it begins.
  */
 export const proveDrawing = (
-  { lines, setting, found, noPromise }: ProofQuestion,
+  { lines, setting, fitted, noPromise }: ProofQuestion,
   told: (stage: ProofStage) => void = () => undefined,
 ): DrawingProof => {
-  const { machine, stock } = found.study;
+  const { machine, stock } = fitted.study;
   const paths = lines.map(({ points }) => points);
   told('parts');
   const drawn = partsOf(paths);
@@ -117,10 +117,10 @@ export const proveDrawing = (
     loops: isClosed(points),
   }));
   const work = beamWork(machine, setting);
-  const decision = decisionFor(found, setting);
+  const decision = decisionFor(fitted, setting);
   const limits = limitsFor(decision, setting, noPromise === undefined);
-  const powerExponent = exponentOf(found);
-  const learnt = learntCorners(found, setting);
+  const powerExponent = exponentOf(fitted);
+  const learnt = learntCorners(fitted, setting);
   const slowed =
     work === null
       ? noneSlowed(lines.length)
@@ -135,12 +135,12 @@ export const proveDrawing = (
     setting,
     powerExponent,
     limits,
-    cornersCard(found, decision, setting),
+    cornersCard(fitted, decision, setting),
   );
   told('promise');
   const promise =
     noPromise === undefined && work !== null
-      ? promiseForParts(found, setting, partsToPromise(drawn, slowed), learnt)
+      ? promiseForParts(fitted, setting, partsToPromise(drawn, slowed), learnt)
       : null;
   told('time');
   const box = boxAround(paths);
@@ -167,7 +167,7 @@ export const proveDrawing = (
     ...(noPromise === undefined ? {} : { noPromise }),
     ...(corners === null ? {} : { corners }),
     cornersBy: learnt === undefined ? 'motion' : 'card',
-    remarks: [...settingRemarks(found, setting, work), ...remarks],
+    remarks: [...settingRemarks(fitted, setting, work), ...remarks],
     picture: drawPicture(paths, slowed.places, groups, remarks),
   };
 };
@@ -200,16 +200,16 @@ const limitsFor = (
 
 /** What a corners card taught, where one was cut. */
 const cornersCard = (
-  found: Fit,
+  fitted: Fit,
   decision: Decision,
   { powerPct, speedMmPerS }: Setting,
 ): CornersCard | undefined =>
-  found.posterior.layout.cornersExponent < 0
+  fitted.posterior.layout.cornersExponent < 0
     ? undefined
     : {
         holds: (minPct) =>
-          100 * decision.sureAt(powerPct, speedMmPerS, minPct) >= found.study.promise.surePct,
-        learnt: (tried) => learntCorners(found, tried),
+          100 * decision.sureAt(powerPct, speedMmPerS, minPct) >= fitted.study.promise.surePct,
+        learnt: (tried) => learntCorners(fitted, tried),
       };
 
 interface Slowed {

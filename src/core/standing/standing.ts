@@ -1,5 +1,5 @@
 import type { Setting } from '../machine/setting.ts';
-import type { ToldProblem } from '../problem.ts';
+import type { RawProblem } from '../problem.ts';
 import type { PromiseWish } from '../reading/promise.ts';
 import type { StandingCode } from '../problems/standing.ts';
 import type { CountedOrders } from './countedOrders.ts';
@@ -23,7 +23,7 @@ export const nextActs = [
 export type NextAct = (typeof nextActs)[number];
 
 /** A reason with its figures; where it is given on, they may be another program's. */
-export type StandingReason = ToldProblem & { readonly code: StandingCode };
+export type StandingReason = RawProblem & { readonly code: StandingCode };
 
 /** What is to be said of one stock, wherever it is shown: decided here once, from cards, orders and strips together. */
 export interface Standing {

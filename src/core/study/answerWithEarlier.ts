@@ -32,15 +32,15 @@ export const answeredWithEarlier = (
   study: CutStudy,
   aim: Aim,
   earlier: readonly EarlierSheet[],
-): { readonly found: Fit; readonly answer: StudyAnswer } => {
+): { readonly fitted: Fit; readonly answer: StudyAnswer } => {
   const settled = settledFit(study, earlier);
-  return { found: settled.found, answer: answerOn(settled, aim) };
+  return { fitted: settled.fitted, answer: answerOn(settled, aim) };
 };
 
 /** The answer that a fit already made amounts to. */
-export const answerOn = ({ found, sheets, remarks }: SettledFit, aim: Aim): StudyAnswer => {
-  const answer = answerForAim(found, aim);
-  const warnings = [...changedSince(found.study), ...remarks, ...answer.warnings];
+export const answerOn = ({ fitted, sheets, remarks }: SettledFit, aim: Aim): StudyAnswer => {
+  const answer = answerForAim(fitted, aim);
+  const warnings = [...changedSince(fitted.study), ...remarks, ...answer.warnings];
   return { ...answer, warnings, leansOn: countEarlier(sheets) };
 };
 
@@ -62,11 +62,11 @@ export const nextCardWithEarlier = (
 
 /** What stands behind such an answer, for those who go on computing. */
 export const fitWithEarlier = (study: CutStudy, earlier: readonly EarlierSheet[]): Fit =>
-  settledFit(study, earlier).found;
+  settledFit(study, earlier).fitted;
 
 /** A fit, the earlier sheets that it leans on, and what is to be said of those that it does not. */
 export interface SettledFit {
-  readonly found: Fit;
+  readonly fitted: Fit;
   readonly sheets: readonly EarlierSheet[];
   readonly remarks: readonly Problem[];
 }
@@ -82,17 +82,17 @@ export const settledFit = (study: CutStudy, earlier: readonly EarlierSheet[]): S
   const tries = newest.length < inModel.length ? [inModel, newest] : [inModel];
   const beliefs = older.length > 0 ? { beliefs: beliefsFrom(study, older) } : {};
   for (const sheets of tries.filter(({ length }) => length > 0)) {
-    const found = fit({ ...study, ...beliefs, history: historyOf(sheets) });
-    if (found.posterior.converged) return heldAgainst(found, fit(study), [...sheets, ...older]);
+    const fitted = fit({ ...study, ...beliefs, history: historyOf(sheets) });
+    if (fitted.posterior.converged) return heldAgainst(fitted, fit(study), [...sheets, ...older]);
   }
-  return { found: fit(study), sheets: [], remarks: [] };
+  return { fitted: fit(study), sheets: [], remarks: [] };
 };
 
-const heldAgainst = (found: Fit, alone: Fit, sheets: readonly EarlierSheet[]): SettledFit => {
-  const verdict = earlierAgreement(found, alone);
+const heldAgainst = (fitted: Fit, alone: Fit, sheets: readonly EarlierSheet[]): SettledFit => {
+  const verdict = earlierAgreement(fitted, alone);
   return verdict.disagrees
-    ? { found: alone, sheets: [], remarks: [remarkOn(verdict)] }
-    : { found, sheets, remarks: [] };
+    ? { fitted: alone, sheets: [], remarks: [remarkOn(verdict)] }
+    : { fitted, sheets, remarks: [] };
 };
 
 const remarkOn = ({ level, scatter }: EarlierVerdict): Problem & { readonly code: EarlierCode } =>

@@ -34,25 +34,25 @@ export const settingHeldBack = (
 };
 
 /** The same where a fit is at hand. */
-export const heldBackBy = (found: Fit, setting: Setting): ProblemOf<FiringCode> | undefined =>
-  settingHeldBack(found.study, believedBy(found), setting);
+export const heldBackBy = (fitted: Fit, setting: Setting): ProblemOf<FiringCode> | undefined =>
+  settingHeldBack(fitted.study, believedBy(fitted), setting);
 
 /**
  * Whether even the machine's top speed at a power is too slow for the sheet: then there is no card and no first sheet to propose.
  * undefined: it is not.
  */
-export const tooStrongAt = (found: Fit, powerPct: number): Problem | undefined => {
-  const [, mostMmPerS] = found.study.machine.speedRangeMmPerS;
-  const beyond = heldBackBy(found, { powerPct, speedMmPerS: mostMmPerS, passes: 1 });
+export const tooStrongAt = (fitted: Fit, powerPct: number): Problem | undefined => {
+  const [, mostMmPerS] = fitted.study.machine.speedRangeMmPerS;
+  const beyond = heldBackBy(fitted, { powerPct, speedMmPerS: mostMmPerS, passes: 1 });
   return beyond?.code === 'fires-above-ceiling'
     ? problemOf('card-machine-too-strong', { powerPct, mostMmPerS, times: beyond.params.times })
     : undefined;
 };
 
-const believedBy = (found: Fit): BelievedChangeover => {
-  const least = thinkableFrom(found.study);
+const believedBy = (fitted: Fit): BelievedChangeover => {
+  const least = thinkableFrom(fitted.study);
   return (powerPct) => {
-    const { mean, sd } = levelAt(found, powerPct);
+    const { mean, sd } = levelAt(fitted, powerPct);
     return { v50MmPerS: Math.exp(mean), lnSd: sd, thinkableFromMmPerS: least(powerPct) };
   };
 };

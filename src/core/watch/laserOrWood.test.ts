@@ -10,7 +10,7 @@ import type { Grade, SpoiltReason } from '../reading/grade.ts';
 import { causePriors, causes, changeSizes, laserOrWood, type Cause } from './laserOrWood.ts';
 
 /** Four boards of an invented workshop; their changeover is read as 18.5 mm/s or so. */
-const found = fit(fourOldBoards());
+const fitted = fit(fourOldBoards());
 const speeds = [14.5, 15.5, 16.5, 17.5, 18.5, 19.5];
 
 const strip = (given: readonly Grade[], spoilt?: SpoiltReason): readonly StudyCell[] =>
@@ -31,7 +31,7 @@ const nothing = { reference: [], newBatch: [] };
 
 describe('laser or wood', () => {
   it('says the prior of no strips, and points nowhere', () => {
-    const { share, pointsAt, laser, wood } = laserOrWood(found, nothing);
+    const { share, pointsAt, laser, wood } = laserOrWood(fitted, nothing);
     // What the ends of the grid cut off is less than 1 in 200.
     for (const cause of causes) expect(share[cause]).toBeCloseTo(causePriors[cause], 2);
     expect(pointsAt).toBe('unclear');
@@ -43,10 +43,10 @@ describe('laser or wood', () => {
   });
 
   it('says no more of strips that were spoilt, or not read', () => {
-    const blank = laserOrWood(found, nothing);
+    const blank = laserOrWood(fitted, nothing);
     const pockets = strip(['stays', 'stays', 'hangs', 'stays'], 'knot');
     const unread = speeds.map((speedMmPerS) => ({ powerPct: 30, speedMmPerS, passes: 1 }));
-    expect(laserOrWood(found, { reference: pockets, newBatch: unread })).toEqual(blank);
+    expect(laserOrWood(fitted, { reference: pockets, newBatch: unread })).toEqual(blank);
   });
 
   it('weighs one shape as the integrals say', () => {
@@ -78,23 +78,23 @@ describe('laser or wood', () => {
   });
 
   it('points at the laser where both sheets cut worse, at the wood where the new one does', () => {
-    const laser = laserOrWood(found, { reference: cutAt(15), newBatch: cutAt(15) });
+    const laser = laserOrWood(fitted, { reference: cutAt(15), newBatch: cutAt(15) });
     expect(laser.pointsAt).toBe('laser');
     expect(laser.laser.mean).toBeLessThan(-0.08);
-    const wood = laserOrWood(found, { reference: cutAt(18.4), newBatch: cutAt(15) });
+    const wood = laserOrWood(fitted, { reference: cutAt(18.4), newBatch: cutAt(15) });
     expect(wood.pointsAt).toBe('wood');
     expect(wood.wood.mean).toBeLessThan(-0.06);
     expect(Math.abs(wood.laser.mean)).toBeLessThan(0.04);
   });
 
   it('leans to neither where both cut as they did', () => {
-    const { share } = laserOrWood(found, { reference: cutAt(18.4), newBatch: cutAt(18.4) });
+    const { share } = laserOrWood(fitted, { reference: cutAt(18.4), newBatch: cutAt(18.4) });
     expect(share.neither).toBeGreaterThan(0.35);
     expect(share.both).toBeLessThan(0.1);
   });
 
   it('does not tell laser from wood by the new batch alone, and says so', () => {
-    const { share, pointsAt } = laserOrWood(found, { reference: [], newBatch: cutAt(15) });
+    const { share, pointsAt } = laserOrWood(fitted, { reference: [], newBatch: cutAt(15) });
     expect(pointsAt).toBe('unclear');
     expect(share.neither).toBeLessThan(causePriors.neither);
     // Whichever it is, something changed: laser and wood keep about the odds that they had.
@@ -108,11 +108,11 @@ describe('laser or wood', () => {
     fc.assert(
       fc.property(someStrip, someStrip, (one, other) => {
         const [reference, newBatch] = [strip(one), strip(other)];
-        const { share, pointsAt } = laserOrWood(found, { reference, newBatch });
+        const { share, pointsAt } = laserOrWood(fitted, { reference, newBatch });
         for (const cause of causes) expect(share[cause]).toBeGreaterThanOrEqual(0);
         expect(causes.reduce((sum, cause) => sum + share[cause], 0)).toBeCloseTo(1, 12);
         if (pointsAt !== 'unclear') expect(share[pointsAt]).toBeGreaterThanOrEqual(0.6);
-        const turned = laserOrWood(found, {
+        const turned = laserOrWood(fitted, {
           reference: reference.toReversed(),
           newBatch: newBatch.toReversed(),
         });
@@ -125,7 +125,7 @@ describe('laser or wood', () => {
   it('holds the wood for no likelier by the reference sheet alone', () => {
     fc.assert(
       fc.property(someStrip, (grades) => {
-        const { share } = laserOrWood(found, { reference: strip(grades), newBatch: [] });
+        const { share } = laserOrWood(fitted, { reference: strip(grades), newBatch: [] });
         // Whatever the laser did, the wood's odds beside it stay those of the prior: nothing was cut in the new batch.
         const { laser, wood, both, neither } = causePriors;
         expect(share.wood / share.neither).toBeCloseTo(wood / neither, 2);
@@ -141,7 +141,7 @@ describe('laser or wood', () => {
         const out = grades.map((grade, i): Grade => (i === which ? 'out' : grade));
         const stayed = grades.map((grade, i): Grade => (i === which ? 'stays' : grade));
         const laser = (reference: readonly Grade[]) =>
-          laserOrWood(found, { reference: strip(reference), newBatch: [] }).laser.mean;
+          laserOrWood(fitted, { reference: strip(reference), newBatch: [] }).laser.mean;
         expect(laser(stayed)).toBeLessThanOrEqual(laser(out) + 1e-9);
       }),
       { numRuns: 15 },
@@ -151,11 +151,11 @@ describe('laser or wood', () => {
 
 /** A history that leaves nothing open but the scatter given: normal link, one changeover, no sheet effect, no flaw. */
 const knownToTheLast = (sigma: number): Fit => {
-  const { posterior } = found;
+  const { posterior } = fitted;
   const normal = links.findIndex(({ name }) => name === 'normal');
   const all = (value: number) => new Float64Array(posterior.count).fill(value);
   return {
-    ...found,
+    ...fitted,
     posterior: {
       ...posterior,
       weight: all(1 / posterior.count),

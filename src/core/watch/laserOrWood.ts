@@ -64,10 +64,10 @@ const sheetNodes = [-2.1, -1.4, -0.7, 0, 0.7, 1.4, 2.1];
  * taken from the posterior of the history (`found`: the cells of the kept-back batch as its own, others as history),
  * each sheet with a sheet effect of its own. ~60 ms.
  */
-export const laserOrWood = (found: Fit, strips: TwoStrips): LaserOrWood => {
-  const points = thinned(found.posterior, pointCount);
-  const reference = likelihoods(found, points, strips.reference);
-  const fresh = likelihoods(found, points, strips.newBatch);
+export const laserOrWood = (fitted: Fit, strips: TwoStrips): LaserOrWood => {
+  const points = thinned(fitted.posterior, pointCount);
+  const reference = likelihoods(fitted, points, strips.reference);
+  const fresh = likelihoods(fitted, points, strips.newBatch);
   // Chance of both strips at each pair of shifts, averaged over what is known of the rest.
   const chance = (laser: number, both: number): number => {
     let sum = 0;
@@ -155,13 +155,13 @@ const normalisers = new Map<number, number>();
 
 /** Chance of a strip's grades at each shift, for each point: `[shift][point]`. An empty strip says nothing. */
 const likelihoods = (
-  found: Fit,
+  fitted: Fit,
   points: Posterior,
   cells: readonly StudyCell[],
 ): readonly Float64Array[] => {
-  const present = presentLnV50(found.compiled, points);
+  const present = presentLnV50(fitted.compiled, points);
   const graded = cells.flatMap((cell) => {
-    const lnPower = found.compiled.lnPowerOf(cell.powerPct);
+    const lnPower = fitted.compiled.lnPowerOf(cell.powerPct);
     if (cell.grade === undefined || cell.spoilt !== undefined || lnPower === null) return [];
     const lengthMm = cell.shapeLengthMm ?? referenceLengthMm;
     return [
@@ -171,7 +171,7 @@ const likelihoods = (
         lnSpeed: Math.log(cell.speedMmPerS),
         lnPasses: Math.log(cell.passes),
         lnThickness: Math.log(
-          (cell.thicknessMm ?? found.study.stock.thicknessMm) / found.study.stock.thicknessMm,
+          (cell.thicknessMm ?? fitted.study.stock.thicknessMm) / fitted.study.stock.thicknessMm,
         ),
         lengths: Math.max(1, lengthMm / referenceLengthMm),
         lengthM: lengthMm / 1000,

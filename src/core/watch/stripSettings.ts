@@ -22,20 +22,20 @@ const trials = 40;
  * than wished where the machine goes no faster. ~150 ms.
  */
 export const stripSettings = (
-  found: Fit,
+  fitted: Fit,
   proven: Setting,
   cells: number = stripCells.usual,
 ): readonly Setting[] => {
-  const { study, posterior } = found;
+  const { study, posterior } = fitted;
   const [least, most] = study.machine.speedRangeMmPerS;
-  const level = levelAt(found, proven.powerPct);
+  const level = levelAt(fitted, proven.powerPct);
   const sigma = meanSdOf(posterior, (i) => posterior.sigma[i] ?? NaN).mean;
   const spread = Math.hypot(level.sd, sigma);
   const slowest = Math.max(least, Math.exp(level.mean) / energyCeiling);
   const lnProven = Math.log(proven.speedMmPerS);
   // The changeover lies above the proven speed, or the strip would look where nothing is to be learnt.
   const changeover = Math.max(level.mean, lnProven + sigma);
-  const foresight = foresightOf(found, [proven.powerPct]);
+  const foresight = foresightOf(fitted, [proven.powerPct]);
   const ladders = beginnings.flatMap((part) =>
     ends.map((beyond) => {
       const from = lnProven + part * (changeover - lnProven);

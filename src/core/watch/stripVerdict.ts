@@ -51,8 +51,8 @@ export const stripRule = {
  * `found` is a fit of the strip's cells with the earlier ones as history, asked at the proven power. Of the reference sheet
  * nobody asks whether it could be cut faster: `offerFaster` false.
  */
-export const stripVerdict = (found: Fit, proven: Setting, offerFaster = true): StripVerdict => {
-  const { decision, evidence, posterior, study } = found;
+export const stripVerdict = (fitted: Fit, proven: Setting, offerFaster = true): StripVerdict => {
+  const { decision, evidence, posterior, study } = fitted;
   if (evidence.graded === 0) return { kind: 'unread' };
   const sureOf = (speed: number): number =>
     100 * decision.sureAt(proven.powerPct, speed, proven.minPowerPct);
@@ -75,7 +75,7 @@ export const stripVerdict = (found: Fit, proven: Setting, offerFaster = true): S
   const allOut = evidence.notOutCells === 0;
   const worthTyping = proven.speedMmPerS * (1 + stripRule.fasterByPct / 100);
   if (offerFaster && !allOut && fastest >= worthTyping) return retuned('faster');
-  if (provenSurePct >= stripRule.stayPct && !failedAtProven(found, proven))
+  if (provenSurePct >= stripRule.stayPct && !failedAtProven(fitted, proven))
     return { kind: 'as-before', setting: proven, surePct: provenSurePct, allOut };
   const slowest = Math.max(least, proven.speedMmPerS * (1 - stripRule.slowerByAtMostPct / 100));
   return !allOut && fastest >= slowest && fastest < proven.speedMmPerS

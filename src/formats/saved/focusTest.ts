@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { Outcome } from '../../core/problem.ts';
 import type { FocusRamp } from '../../core/focus/focusRamp.ts';
-import type { FocusFound, FocusReadings, FocusTest } from '../../core/focus/focusTest.ts';
+import type { FocusEstimate, FocusReadings, FocusTest } from '../../core/focus/focusTest.ts';
 import { between } from './bounds.ts';
 import { testShape, type MachineTestKind } from './machineTest.ts';
 import { bounds } from './limits.ts';
@@ -49,7 +49,7 @@ export const focusTestShape = testShape({
 export const focusTestKind: MachineTestKind<
   FocusTest,
   typeof focusTestShape,
-  Outcome<FocusFound>
+  Outcome<FocusEstimate>
 > = {
   shape: focusTestShape,
   about: {

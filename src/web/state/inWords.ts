@@ -1,4 +1,4 @@
-import type { ToldProblem } from '../../core/problem.ts';
+import type { RawProblem } from '../../core/problem.ts';
 import { firstSentences, inUnitsShown } from '../../words/texts.ts';
 import { wordsIn, type ProblemInWords } from '../../words/inWords.ts';
 import { fetchPart } from './fetchPart.ts';
@@ -38,5 +38,4 @@ export const heldTogether = ({ code, message, remedy }: ProblemInWords): Problem
 });
 
 /** A problem as the page says it. */
-export const problemInWords = (problem: ToldProblem): ProblemInWords =>
-  heldTogether(speak(problem));
+export const problemInWords = (problem: RawProblem): ProblemInWords => heldTogether(speak(problem));

@@ -1,6 +1,6 @@
 import type { QueryClient } from '@tanstack/react-query';
 import { pageApi } from '../../wire/pageApi.ts';
-import type { Keeper } from './keeper.ts';
+import type { PageStore } from './pageStore.ts';
 import { queryKeys } from './queries.ts';
 import type { TabMessage, Tabs } from './tabs.ts';
 
@@ -15,7 +15,7 @@ const betweenTriesMs = 3000;
 type News = TabMessage & { readonly kind: 'news' };
 
 export interface Listening {
-  readonly keeper: Keeper;
+  readonly store: PageStore;
   /** What the server said of lists. */
   readonly cache: QueryClient;
   readonly tabs: Tabs;
@@ -25,7 +25,7 @@ export interface Listening {
  * Hears of every change that the server stores, so that the desk shows what the phone taps. One tab of the browser
  * listens, and tells the others.
  */
-export const listenLive = ({ keeper, cache, tabs }: Listening): void => {
+export const listenLive = ({ store, cache, tabs }: Listening): void => {
   let source: EventSource | undefined;
   let retry: ReturnType<typeof setTimeout> | undefined;
   let gathering = false;
@@ -50,7 +50,7 @@ export const listenLive = ({ keeper, cache, tabs }: Listening): void => {
     source = opened;
     opened.onmessage = ({ data }: MessageEvent<string>) => {
       const news = newsIn(data);
-      if (news.studyId !== undefined) keeper.noticed(news.studyId, news.revision);
+      if (news.studyId !== undefined) store.noticed(news.studyId, news.revision);
       tabs.tell(news);
       refreshLists();
     };
@@ -59,10 +59,10 @@ export const listenLive = ({ keeper, cache, tabs }: Listening): void => {
       if (opened.readyState === EventSource.CLOSED) retry = setTimeout(open, betweenTriesMs);
     };
     opened.onopen = () => {
-      keeper.sendNow(missedNews ? 'afresh' : undefined);
+      store.sendNow(missedNews ? 'afresh' : undefined);
       if (!missedNews) return;
       missedNews = false;
-      keeper.catchUp();
+      store.catchUp();
       refreshLists();
       tabs.tell({ kind: 'look-again' });
     };

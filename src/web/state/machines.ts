@@ -32,8 +32,8 @@ export interface Machines {
 
 /** The machines as this page knows them: the server's, with what it has not sent yet on top. */
 export const useMachines = (): Machines => {
-  const { keeper } = useWorkshop();
-  const waiting = useSyncExternalStore(keeper.subscribe, keeper.machineChanges);
+  const { store } = useWorkshop();
+  const waiting = useSyncExternalStore(store.subscribe, store.machineChanges);
   const { data, isPending } = useQuery({
     queryKey: queryKeys.machines,
     queryFn: async () => {

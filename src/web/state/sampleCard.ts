@@ -3,7 +3,7 @@ import type { Study } from '../../core/study/study.ts';
 import { tabShelf } from './browserShelf.ts';
 import { applied, type Change } from './change.ts';
 import { firstDraft, type FirstDraft } from './firstDraft.ts';
-import type { Keeper } from './keeper.ts';
+import type { PageStore } from './pageStore.ts';
 import { keepOn } from './shelf.ts';
 import { useKeptStudy, useWorkshop, type Workshop } from './workshop.tsx';
 
@@ -34,7 +34,7 @@ const key = 'throughcut.sample';
  */
 export const useSampleCard = (): SampleCard => {
   const workshop = useWorkshop();
-  const { keeper } = workshop;
+  const { store } = workshop;
   const [sample, setSample] = useState(readSample);
   const { draft, said } = sample;
   const owned = useKeptStudy(draft.study.id);
@@ -47,11 +47,11 @@ export const useSampleCard = (): SampleCard => {
     });
   }, []);
   const asIfKept = useMemo((): Workshop => {
-    const make: Keeper['make'] = (...changes) => {
+    const make: PageStore['make'] = (...changes) => {
       keep(({ draft: on, said: before }) => ({ draft: on, said: [...before, ...changes] }));
     };
-    return { ...workshop, keeper: { ...keeper, make } };
-  }, [workshop, keeper, keep]);
+    return { ...workshop, store: { ...store, make } };
+  }, [workshop, store, keep]);
   return {
     draft,
     study: owned ?? said.reduce((study, change) => applied(study, change) ?? study, draft.study),
@@ -60,7 +60,7 @@ export const useSampleCard = (): SampleCard => {
     own: () => {
       const { cards, ...head } = draft.study;
       const studyId = draft.study.id;
-      keeper.make(
+      store.make(
         { kind: 'start', studyId, study: { ...head, cards: [] } },
         ...cards.map((card) => ({ kind: 'add-card', studyId, card }) as const),
         ...said,

@@ -1,12 +1,12 @@
 import { createContext, useContext, useEffect, useState, useSyncExternalStore } from 'react';
 import type { Study } from '../../core/study/study.ts';
 import type { CallProblem } from './call.ts';
-import type { Keeper, KeeperState } from './keeper.ts';
+import type { PageStore, PageStoreState } from './pageStore.ts';
 import type { Model } from './model.ts';
 
-/** What every screen may use: the keeper of changes and the model's thread. */
+/** What every screen may use: the store of changes and the model's thread. */
 export interface Workshop {
-  readonly keeper: Keeper;
+  readonly store: PageStore;
   readonly model: Model;
 }
 
@@ -20,15 +20,15 @@ export const useWorkshop = (): Workshop => {
   return workshop;
 };
 
-export const useKeeperState = (): KeeperState => {
-  const { keeper } = useWorkshop();
-  return useSyncExternalStore(keeper.subscribe, keeper.state);
+export const usePageStoreState = (): PageStoreState => {
+  const { store } = useWorkshop();
+  return useSyncExternalStore(store.subscribe, store.state);
 };
 
 /** The study as it stands on this page now; undefined until something of it is known. */
 export const useKeptStudy = (id: string): Study | undefined => {
-  const { keeper } = useWorkshop();
-  return useSyncExternalStore(keeper.subscribe, () => keeper.study(id));
+  const { store } = useWorkshop();
+  return useSyncExternalStore(store.subscribe, () => store.study(id));
 };
 
 export interface OpenedStudy {
@@ -39,19 +39,19 @@ export interface OpenedStudy {
 
 /** The study, with the server's copy fetched when the screen opens. */
 export const useStudy = (id: string): OpenedStudy => {
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const study = useKeptStudy(id);
   const [fetched, setFetched] = useState<{ id: string; problem: CallProblem | undefined }>();
-  const isLetIn = useKeeperState().sending !== 'not-let-in';
+  const isLetIn = usePageStoreState().sending !== 'not-let-in';
   useEffect(() => {
     let wanted = true;
-    void keeper.load(id).then((problem) => {
+    void store.load(id).then((problem) => {
       if (wanted) setFetched({ id, problem });
     });
     return () => {
       wanted = false;
     };
-  }, [keeper, id, isLetIn]);
+  }, [store, id, isLetIn]);
   const own = fetched?.id === id ? fetched : undefined;
   return { study, problem: own?.problem, loading: study === undefined && own === undefined };
 };

@@ -7,5 +7,5 @@ import { lastFit } from './lastFit.ts';
 export const modelCalls = {
   fit: (asked) => answerOn(lastFit(asked), asked.aim),
   nextCard: ({ cellsWanted, settingsAtMost, ...asked }) =>
-    nextCardFrom(lastFit(asked).found, { cellsWanted, settingsAtMost }),
+    nextCardFrom(lastFit(asked).fitted, { cellsWanted, settingsAtMost }),
 } satisfies Answers<'fit' | 'nextCard'>;

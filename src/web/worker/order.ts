@@ -5,8 +5,8 @@ import { serveCalls } from './serveCalls.ts';
 
 serveCalls({
   order: ({ study, earlier, wish }) => {
-    const found = fitWithEarlier(study, earlier);
-    const problem = wish.setting && heldBackBy(found, wish.setting);
-    return problem === undefined ? orderAnswer(found, wish) : { ok: false, problem };
+    const fitted = fitWithEarlier(study, earlier);
+    const problem = wish.setting && heldBackBy(fitted, wish.setting);
+    return problem === undefined ? orderAnswer(fitted, wish) : { ok: false, problem };
   },
 });

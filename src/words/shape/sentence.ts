@@ -1,4 +1,4 @@
-import type { ProblemCode, ToldProblem } from '../../core/problem.ts';
+import type { ProblemCode, RawProblem } from '../../core/problem.ts';
 import type { AllProblems } from '../../core/problems/all.ts';
 import type { ShownIn } from '../../core/problems/param.ts';
 
@@ -21,7 +21,7 @@ export type Sentences<Code extends ProblemCode> = {
 export type SomeSentences = Partial<Sentences<ProblemCode>>;
 
 /** What a problem carries, as sentences show it. */
-export const shown = (params: ToldProblem['params']): Readonly<Record<string, string>> =>
+export const shown = (params: RawProblem['params']): Readonly<Record<string, string>> =>
   Object.fromEntries(
     Object.entries(params).map(([name, value]) => [
       name,

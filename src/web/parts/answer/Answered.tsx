@@ -42,10 +42,10 @@ interface AnsweredProps {
 /** What stands below the sentence once there is an answer: what to run, what it could not tell, and the rest one click below. */
 export const Answered = (props: AnsweredProps) => {
   const { study, isSample, answer, behind, earlier, speed, kept, onChoose } = props;
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const [roomy] = useState(() => matchMedia('(min-width: 62rem)').matches);
   const changeHead = (head: HeadChange): void =>
-    keeper.make({ kind: 'head', studyId: study.id, head });
+    store.make({ kind: 'head', studyId: study.id, head });
   return (
     <>
       {speed === undefined ? null : (

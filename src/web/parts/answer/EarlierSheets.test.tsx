@@ -6,7 +6,7 @@ import { readCardOf } from '../../../../test/samples/earlier.ts';
 import { sampleStudy } from '../../../../test/samples/studies.ts';
 import { earlierSheetsOf, type EarlierSheet } from '../../../core/study/earlierSheet.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { openKeeper } from '../../state/keeper.ts';
+import { openPageStore } from '../../state/pageStore.ts';
 import { loneTab } from '../../state/tabs.ts';
 import { startModel } from '../../state/model.ts';
 import type { Port } from '../../state/thread.ts';
@@ -44,7 +44,7 @@ const thread = (): Port => {
   };
   return own;
 };
-const keeper = openKeeper({
+const store = openPageStore({
   shelf: localStorage,
   now: () => 0,
   send: () => Promise.resolve({ ok: true, value: {} }),
@@ -71,7 +71,7 @@ const show = (of: Study = study) =>
   act(async () => {
     root.render(
       <QueryClientProvider client={cache}>
-        <WorkshopProvider value={{ keeper, model: startModel(thread) }}>
+        <WorkshopProvider value={{ store, model: startModel(thread) }}>
           <Shown of={of} />
         </WorkshopProvider>
       </QueryClientProvider>,

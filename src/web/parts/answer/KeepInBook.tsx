@@ -28,7 +28,7 @@ export interface KeepInBookProps {
  * the newer one. A card that is read in part keeps nothing before somebody said what the rest did.
  */
 export const KeepInBook = ({ study, behind, speed, kept: before }: KeepInBookProps) => {
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const [kept, setKept] = useState<Kept>();
   const [wanted, setWanted] = useState<'asking' | 'keep'>();
   const [isRestUnseen, setRestUnseen] = useState(false);
@@ -40,7 +40,7 @@ export const KeepInBook = ({ study, behind, speed, kept: before }: KeepInBookPro
   }
   useEffect(() => {
     if (kept === undefined) return;
-    keeper.make({
+    store.make({
       kind: 'keep',
       studyId: study.id,
       entryId: kept.id,
@@ -50,7 +50,7 @@ export const KeepInBook = ({ study, behind, speed, kept: before }: KeepInBookPro
       ...(kept.isRestUnseen ? { rest: 'not-looked-at' } : {}),
     });
     // Each new `kept` is kept once; the id makes a second sending harmless.
-  }, [kept, keeper, study.id]);
+  }, [kept, store, study.id]);
   const inBook = kept ?? before;
   const isKept =
     inBook !== undefined && speed !== undefined && settingKey(inBook.setting) === settingKey(speed);
@@ -82,7 +82,7 @@ export const KeepInBook = ({ study, behind, speed, kept: before }: KeepInBookPro
           <div className="actions">
             <Action
               onPress={() =>
-                keeper.make({
+                store.make({
                   kind: 'read',
                   studyId: study.id,
                   events: restStayed(study, { newId, at: new Date().toISOString() }),

@@ -2,7 +2,7 @@ import { useEffect, useState } from 'react';
 import { fetchedText as words } from '../../../words/texts.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
 import { call } from '../../state/call.ts';
-import { useKeeperState } from '../../state/workshop.tsx';
+import { usePageStoreState } from '../../state/workshop.tsx';
 import { Action } from '../action/Action.tsx';
 import { Notice } from '../notice/Notice.tsx';
 
@@ -22,7 +22,7 @@ export interface MissingPartProps {
  * was tapped and typed is kept meanwhile.
  */
 export const MissingPart = ({ why, onTryAgain }: MissingPartProps) => {
-  const { unkept } = useKeeperState();
+  const { unkept } = usePageStoreState();
   const [isAway, setIsAway] = useState(false);
   const [wantsIt, setWantsIt] = useState(false);
   const reloads = why === 'missing';

@@ -1,9 +1,9 @@
 import { shellText as words } from '../../../words/texts.ts';
-import { useKeeperState } from '../../state/workshop.tsx';
+import { usePageStoreState } from '../../state/workshop.tsx';
 
 /** Says whether everything that was done here has reached the workshop's computer. */
 export const SendingSign = () => {
-  const { sending, waiting, unkept, aside } = useKeeperState();
+  const { sending, waiting, unkept, aside } = usePageStoreState();
   const hasAside = sending === 'all-sent' && aside.length > 0;
   return (
     <p className={`shell-sending shell-sending-${sending}`}>

@@ -1,14 +1,14 @@
 import { shellText as words } from '../../../words/texts.ts';
 import { keepsAnything } from '../../state/browserShelf.ts';
 import { whyInWords } from '../../state/call.ts';
-import { useKeeperState } from '../../state/workshop.tsx';
+import { usePageStoreState } from '../../state/workshop.tsx';
 import { ActionLink } from '../action/Action.tsx';
 import { Notice } from '../notice/Notice.tsx';
 import { pages } from '../../state/pages.ts';
 
 /** What stands between what was done here and the workshop's computer, where something does. */
 export const Troubles = () => {
-  const { aside, sending, why, waiting, unkept } = useKeeperState();
+  const { aside, sending, why, waiting, unkept } = usePageStoreState();
   const [last] = aside.slice(-1);
   return (
     <>

@@ -8,13 +8,13 @@ import { Page, Section } from '../../parts/page/Page.tsx';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { Field } from '../../parts/quantity/Field.tsx';
 import { useStudies } from '../../state/queries.ts';
-import { useKeeperState, useKeptStudy, useWorkshop } from '../../state/workshop.tsx';
+import { usePageStoreState, useKeptStudy, useWorkshop } from '../../state/workshop.tsx';
 import { asideGroups, ofCard, type AsideGroup } from './asideGroups.ts';
 import { pages } from '../../state/pages.ts';
 
 /** What the server would not take: to be looked at, sent again, put on another card, or thrown away. */
 export const AsideScreen = () => {
-  const { aside } = useKeeperState();
+  const { aside } = usePageStoreState();
   const groups = asideGroups(aside);
   return (
     <Page title={words.title} lead={groups.length === 0 ? words.none : words.lead}>
@@ -35,7 +35,7 @@ const nameOf = (stock: Stock): string =>
   studyText.stock(stock.material, stockThicknessMm(stock), stock.thicknessReadingsMm.length > 0);
 
 const Group = ({ group }: { readonly group: AsideGroup }) => {
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const study = useKeptStudy(group.studyId ?? '');
   const sheet =
     group.studyId === undefined ? words.machine : words.sheet(study && nameOf(study.stock));
@@ -58,8 +58,8 @@ const Group = ({ group }: { readonly group: AsideGroup }) => {
       </ul>
       {cardCode === undefined ? null : <ToCard group={group} />}
       <div className="actions">
-        <Action onPress={() => keeper.settleAside(all, changes)}>{words.again}</Action>
-        <SureAction ask={words.dropAsk(all.length)} onPress={() => keeper.settleAside(all, [])}>
+        <Action onPress={() => store.settleAside(all, changes)}>{words.again}</Action>
+        <SureAction ask={words.dropAsk(all.length)} onPress={() => store.settleAside(all, [])}>
           {words.drop}
         </SureAction>
       </div>
@@ -69,7 +69,7 @@ const Group = ({ group }: { readonly group: AsideGroup }) => {
 
 /** Any card that the workshop has; the one that was refused is offered no more. */
 const ToCard = ({ group }: { readonly group: AsideGroup }) => {
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const [text, setText] = useState('');
   const { data } = useStudies({ text: text.trim(), limit: mostOffered });
   const [picked, setPicked] = useState('');
@@ -84,7 +84,7 @@ const ToCard = ({ group }: { readonly group: AsideGroup }) => {
       className="stack"
       onSubmit={(event) => {
         event.preventDefault();
-        if (target !== undefined) keeper.settleAside(group.all, [ofCard(group, target)]);
+        if (target !== undefined) store.settleAside(group.all, [ofCard(group, target)]);
       }}
     >
       {data === undefined || data.total <= mostOffered ? null : (
@@ -111,7 +111,7 @@ const ToCard = ({ group }: { readonly group: AsideGroup }) => {
         <Action
           isDisabled={target === undefined}
           onPress={() => {
-            if (target !== undefined) keeper.settleAside(group.all, [ofCard(group, target)]);
+            if (target !== undefined) store.settleAside(group.all, [ofCard(group, target)]);
           }}
         >
           {words.send}

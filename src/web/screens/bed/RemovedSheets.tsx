@@ -51,10 +51,10 @@ export const RemovedSheets = ({
 };
 
 const PutBack = ({ one, label }: { readonly one: Removed; readonly label: string }) => {
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   return (
     <div className="actions">
-      <Action onPress={() => keeper.make({ kind: 'put-back-study', studyId: one.id })}>
+      <Action onPress={() => store.make({ kind: 'put-back-study', studyId: one.id })}>
         {label}
       </Action>
     </div>

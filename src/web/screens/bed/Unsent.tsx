@@ -1,7 +1,7 @@
 import { bedText as words } from '../../../words/texts.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
-import { useKeeperState } from '../../state/workshop.tsx';
+import { usePageStoreState } from '../../state/workshop.tsx';
 import { pageAt, pages } from '../../state/pages.ts';
 
 export interface UnsentProps {
@@ -13,7 +13,7 @@ export interface UnsentProps {
 
 /** What was said of a sheet and cannot be sent now, counted: so also after the browser was closed and opened again. */
 export const Unsent = ({ studyId, isNotCounted = false }: UnsentProps) => {
-  const { sending, waitingOf } = useKeeperState();
+  const { sending, waitingOf } = usePageStoreState();
   // On its way, as after every tap: nothing to tell of.
   if (sending === 'all-sent' || sending === 'sending') return null;
   return [...waitingOf]

@@ -31,7 +31,7 @@ import { callOrThrow } from '../../state/call.ts';
 import { newId } from '../../state/newId.ts';
 import { queryKeys, useBookEntry, type BookEntry } from '../../state/queries.ts';
 import { fetchPart } from '../../state/fetchPart.ts';
-import { useKeeperState } from '../../state/workshop.tsx';
+import { usePageStoreState } from '../../state/workshop.tsx';
 import { EntryFacts } from './EntryFacts.tsx';
 import { OnBed } from './OnBed.tsx';
 import { OnlyByAir } from './OnlyByAir.tsx';
@@ -45,7 +45,7 @@ const WatchEntry = lazy(() =>
 
 /** One proven setting: what it holds for, where it came from, and its promise checked by orders. */
 export const EntryScreen = ({ id }: { readonly id: string }) => {
-  const { waiting, sending } = useKeeperState();
+  const { waiting, sending } = usePageStoreState();
   const { data, isPending, isError, refetch } = useBookEntry(id, sending !== 'sending');
   if (data !== undefined) return <Entry found={data} />;
   return (

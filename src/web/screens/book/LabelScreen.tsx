@@ -13,14 +13,14 @@ import {
   StandingRun,
 } from '../../parts/standing/StandingSays.tsx';
 import { useBookEntry, usePairing } from '../../state/queries.ts';
-import { useKeeperState } from '../../state/workshop.tsx';
+import { usePageStoreState } from '../../state/workshop.tsx';
 import { OnlyByAir } from './OnlyByAir.tsx';
 import { pageAt, pages } from '../../state/pages.ts';
 import './label.css';
 
 /** A label for the shelf: the setting, what it holds for, and a code that opens the entry. */
 export const LabelScreen = ({ id }: { readonly id: string }) => {
-  const { sending } = useKeeperState();
+  const { sending } = usePageStoreState();
   // Straight from the button that keeps it: not asked for before it was sent.
   const { data, isError } = useBookEntry(id, sending !== 'sending');
   const { data: pairing } = usePairing();

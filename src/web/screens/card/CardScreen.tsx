@@ -45,7 +45,7 @@ const isFirstOfAll = ({ cards, tallies, habit }: Study): boolean =>
 
 const Design = ({ study }: { readonly study: Study }) => {
   useDocumentTitle(words.title);
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const [, goTo] = useLocation();
   const asksNext = useSearch().split('&').includes('next');
   const [next] = useState(() => (asksNext ? nextCard(study.id) : undefined));
@@ -69,7 +69,7 @@ const Design = ({ study }: { readonly study: Study }) => {
   const take = ({ card }: DesignedCard): void => {
     const studyId = study.id;
     const powers = new Set(card.rungs.map(({ setting }) => setting.powerPct));
-    keeper.make(
+    store.make(
       ...(powers.size === 1 && study.ask.powerPct === undefined
         ? [{ kind: 'head', studyId, head: { ask: { powerPct: wish.powerPct } } } as const]
         : []),
@@ -120,7 +120,7 @@ const Design = ({ study }: { readonly study: Study }) => {
             }}
             onChange={(machine) => {
               const addedAt = new Date().toISOString();
-              keeper.make({
+              store.make({
                 kind: 'describe-machine',
                 machineId: study.machineId,
                 addedAt,

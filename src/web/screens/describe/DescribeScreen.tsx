@@ -36,7 +36,7 @@ const DescribeFor = ({ id }: { readonly id: string }) => {
 
 const Describe = ({ study }: { readonly study: Study | undefined }) => {
   useDocumentTitle(words.title);
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const picked = usePickedMachine();
   const [, goTo] = useLocation();
   const name = study?.id ?? 'new';
@@ -69,7 +69,7 @@ const Describe = ({ study }: { readonly study: Study | undefined }) => {
     const powers = new Set(made.rungs.map(({ setting }) => setting.powerPct));
     const [only] = powers;
     const ask = powers.size === 1 && only !== undefined ? { powerPct: only } : {};
-    keeper.make(
+    store.make(
       ...(study === undefined
         ? [{ kind: 'start', studyId, study: { ...sheet, ask } } as const]
         : []),

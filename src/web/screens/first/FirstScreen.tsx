@@ -49,11 +49,11 @@ export const FirstScreen = () => {
 };
 
 const DraftCard = ({ sample: { draft, study, workshop } }: { readonly sample: SampleCard }) => {
-  const { keeper } = workshop;
+  const { store } = workshop;
   const studyId = draft.study.id;
   const say = useCallback(
-    (events: readonly ReadingEvent[]) => keeper.make({ kind: 'read', studyId, events }),
-    [keeper, studyId],
+    (events: readonly ReadingEvent[]) => store.make({ kind: 'read', studyId, events }),
+    [store, studyId],
   );
   const reading = useReading(draft.card, study.events, say);
   return (

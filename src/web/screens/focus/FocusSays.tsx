@@ -1,5 +1,5 @@
 import { checkGauge, focusAdvice, servedThicknessMm } from '../../../core/focus/focusAdvice.ts';
-import type { FocusFound } from '../../../core/focus/focusTest.ts';
+import type { FocusEstimate } from '../../../core/focus/focusTest.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { lengthWords, focusText as words } from '../../../words/texts.ts';
@@ -10,7 +10,7 @@ import { useDraft } from '../../state/useDraft.ts';
 import { Said } from '../../parts/said/Said.tsx';
 
 export interface FocusSaysProps {
-  readonly found: FocusFound;
+  readonly found: FocusEstimate;
   readonly gaugeMm: number | undefined;
   readonly study: Study | undefined;
 }

@@ -3,7 +3,7 @@ import { shellText as words } from '../../../words/texts.ts';
 import { CallFailed, isNotLetIn } from '../../state/call.ts';
 import { useHome } from '../../state/queries.ts';
 import { withWords } from '../../state/withWords.ts';
-import { useKeeperState } from '../../state/workshop.tsx';
+import { usePageStoreState } from '../../state/workshop.tsx';
 import { FirstScreen } from '../first/FirstScreen.tsx';
 
 const BedScreen = withWords(async () => (await import('../bed/BedScreen.tsx')).BedScreen);
@@ -14,7 +14,7 @@ const BedScreen = withWords(async () => (await import('../bed/BedScreen.tsx')).B
  */
 export const HomeScreen = () => {
   const { data, isError, error } = useHome();
-  const { waiting } = useKeeperState();
+  const { waiting } = usePageStoreState();
   const [opensOn, setOpensOn] = useState<'first' | 'bed'>();
   // A phone that is not let in yet is asked for the code first; what it then opens on is for the server to say.
   const isSettled = data !== undefined || (isError && !isNotLetInYet(error));

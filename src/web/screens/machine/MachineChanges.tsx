@@ -15,7 +15,7 @@ import { useWorkshop } from '../../state/workshop.tsx';
 
 /** Something changed: what and on which day; cards from before teach less from there on. */
 export const MachineChanges = ({ here }: { readonly here: WorkshopMachine }) => {
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const [{ what, day }, setDraft, sent] = useDraft<Draft>({
     name: `changed.${here.id}`,
     initial: () => ({ day: today() }),
@@ -24,7 +24,7 @@ export const MachineChanges = ({ here }: { readonly here: WorkshopMachine }) => 
   const note = (): void => {
     if (what === undefined || at === undefined) return;
     const change = { id: newId(), at, what };
-    keeper.make({ kind: 'note-machine-change', machineId: here.id, change });
+    store.make({ kind: 'note-machine-change', machineId: here.id, change });
     setDraft({ day });
     sent();
   };
@@ -42,7 +42,7 @@ export const MachineChanges = ({ here }: { readonly here: WorkshopMachine }) => 
               <SureAction
                 ask={words.takeBackAsk}
                 onPress={() =>
-                  keeper.make({
+                  store.make({
                     kind: 'remove-machine-change',
                     machineId: here.id,
                     changeId: change.id,

@@ -24,11 +24,11 @@ export interface MachineHereProps {
  */
 export const MachineHere = ({ children }: MachineHereProps) => {
   const { here, all, studyId } = useMachineHere();
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   if (here === undefined) return <p className="page-wait">{shellText.loading}</p>;
   const change = (machine: Machine): void => {
     const addedAt = new Date().toISOString();
-    keeper.make({ kind: 'describe-machine', machineId: here.id, addedAt, machine });
+    store.make({ kind: 'describe-machine', machineId: here.id, addedAt, machine });
   };
   const draw = (study: Study | undefined): ReactNode => children(here.machine, change, here, study);
   return (

@@ -19,7 +19,7 @@ import { useWorkshop } from '../../state/workshop.tsx';
 
 /** One more machine; and, of several, on which sheets are begun, and away with one that nothing is of. */
 export const OwnMachines = ({ here }: { readonly here: WorkshopMachine }) => {
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const { own } = useMachines();
   const cache = useQueryClient();
   const [name, setName, sent] = useDraft({ name: 'machine.new', initial: '' });
@@ -32,9 +32,9 @@ export const OwnMachines = ({ here }: { readonly here: WorkshopMachine }) => {
     const id = newId();
     // The one and only is there from now on, though nobody has said anything of it.
     if (own.length === 0)
-      keeper.make({ kind: 'describe-machine', machineId: here.id, addedAt: addedAt() });
+      store.make({ kind: 'describe-machine', machineId: here.id, addedAt: addedAt() });
     const machine = { ...undescribedMachine, name: name.trim() };
-    keeper.make({ kind: 'describe-machine', machineId: id, addedAt: addedAt(), machine });
+    store.make({ kind: 'describe-machine', machineId: id, addedAt: addedAt(), machine });
     pickMachine(id);
     setName('');
     sent();
@@ -49,7 +49,7 @@ export const OwnMachines = ({ here }: { readonly here: WorkshopMachine }) => {
           ) : (
             <Action
               onPress={() =>
-                keeper.make({
+                store.make({
                   kind: 'describe-machine',
                   machineId: here.id,
                   addedAt: addedAt(),

@@ -13,7 +13,7 @@ import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { QuantityField } from '../../parts/quantity/QuantityField.tsx';
 import { readDuration } from '../../parts/quantity/readers.ts';
 import { useMotionFit, type MotionFitting } from '../../state/useMotionFit.ts';
-import { keepToldTime, toldTimeOf } from '../../state/toldTimes.ts';
+import { keepMeasuredTime, measuredTimeOf } from '../../state/measuredTimes.ts';
 import { FittedMotion } from './FittedMotion.tsx';
 import { saveJob } from './saveJob.ts';
 import { Said } from '../../parts/said/Said.tsx';
@@ -47,11 +47,11 @@ export const TimedJobs = ({ machine, onKeep }: TimedJobsProps) => {
   const [, setTold] = useState(0);
   const { fitting, ask, forget } = useMotionFit();
   const timed = jobs.flatMap((job, i): readonly Timed[] => {
-    const seconds = toldTimeOf(keyOf(job));
+    const seconds = measuredTimeOf(keyOf(job));
     return seconds === undefined ? [] : [{ job, number: i + 1, seconds }];
   });
   const tell = (job: JobToTime, seconds: number | undefined): void => {
-    keepToldTime(keyOf(job), seconds !== undefined && seconds > 0 ? seconds : undefined);
+    keepMeasuredTime(keyOf(job), seconds !== undefined && seconds > 0 ? seconds : undefined);
     forget();
     setTold((count) => count + 1);
   };
@@ -68,7 +68,7 @@ export const TimedJobs = ({ machine, onKeep }: TimedJobsProps) => {
             <QuantityField
               label={words.took(i + 1)}
               optional
-              value={toldTimeOf(keyOf(job))}
+              value={measuredTimeOf(keyOf(job))}
               show={words.duration}
               parse={readDuration}
               onChange={(seconds) => tell(job, seconds)}

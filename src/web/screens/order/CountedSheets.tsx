@@ -14,7 +14,7 @@ export interface CountedSheetsProps {
 
 /** Every sheet that was counted, the last first; a slip is put right where it stands. */
 export const CountedSheets = ({ study, sheets }: CountedSheetsProps) => {
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const { id: studyId } = study;
   if (sheets.length === 0) return null;
   return (
@@ -30,9 +30,9 @@ export const CountedSheets = ({ study, sheets }: CountedSheetsProps) => {
                   key={tally.id}
                   tally={tally}
                   onCorrect={(corrected) =>
-                    keeper.make({ kind: 'correct-tally', studyId, tally: corrected })
+                    store.make({ kind: 'correct-tally', studyId, tally: corrected })
                   }
-                  onRemove={() => keeper.make({ kind: 'remove-tally', studyId, tallyId: tally.id })}
+                  onRemove={() => store.make({ kind: 'remove-tally', studyId, tallyId: tally.id })}
                 />
               ))}
             </ul>

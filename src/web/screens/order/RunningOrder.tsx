@@ -41,7 +41,7 @@ export interface RunningOrderProps {
 
 /** An order that is cut sheet by sheet: the one next thing, the count, and the climb so far. */
 export const RunningOrder = ({ study, order }: RunningOrderProps) => {
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const { sheets: earlier, state } = useEarlier(study);
   const head = useRef<HTMLDivElement>(null);
   const soFar = useMemo(() => orderSoFar(order, study.tallies), [order, study.tallies]);
@@ -75,7 +75,7 @@ export const RunningOrder = ({ study, order }: RunningOrderProps) => {
       ids: counted.map(newId),
       ...(foretold === undefined ? {} : { foretold }),
     });
-    for (const tally of tallies) keeper.make({ kind: 'tally', studyId: study.id, tally });
+    for (const tally of tallies) store.make({ kind: 'tally', studyId: study.id, tally });
     head.current?.scrollIntoView({ block: 'start' });
   };
   const settings = plan?.next.act === 'sheet' ? plan.next.settings : undefined;
@@ -90,7 +90,7 @@ export const RunningOrder = ({ study, order }: RunningOrderProps) => {
     if (order.nest !== undefined || !read.ok) return;
     const { nest } = read.value;
     if (nest.parts.length === order.partsPerSheet)
-      keeper.make({ kind: 'keep-order', studyId: study.id, order: { ...order, nest } });
+      store.make({ kind: 'keep-order', studyId: study.id, order: { ...order, nest } });
   };
   const { air } = conditionsNow(study);
   const toDraw = useMemo(
@@ -190,7 +190,7 @@ export const RunningOrder = ({ study, order }: RunningOrderProps) => {
             <SureAction
               ask={words.endAsk}
               onPress={() =>
-                keeper.make({
+                store.make({
                   kind: 'keep-order',
                   studyId: study.id,
                   order: { ...order, endedAt: new Date().toISOString() },

@@ -48,7 +48,7 @@ interface Draft {
 
 /** An order begun: three fields, the rest from what is known. */
 export const StartOrder = ({ study }: { readonly study: Study }) => {
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const [, goTo] = useLocation();
   const [draft, setDraft, sent] = useDraft<Draft>({
     name: `order.${study.id}`,
@@ -76,7 +76,7 @@ export const StartOrder = ({ study }: { readonly study: Study }) => {
       id: newId(),
       startedAt: new Date().toISOString(),
     };
-    keeper.make({
+    store.make({
       kind: 'keep-order',
       studyId: study.id,
       order: nest === undefined ? order : { ...order, nest },

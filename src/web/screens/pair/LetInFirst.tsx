@@ -1,7 +1,7 @@
 import { lazy, type ReactNode } from 'react';
 import { shellText as words } from '../../../words/texts.ts';
 import { fetchPart } from '../../state/fetchPart.ts';
-import { useKeeperState } from '../../state/workshop.tsx';
+import { usePageStoreState } from '../../state/workshop.tsx';
 import { Fetched } from '../../parts/fetched/Fetched.tsx';
 
 const PairScreen = lazy(() =>
@@ -12,7 +12,7 @@ const PairScreen = lazy(() =>
 
 /** Asks for the desk's code where this phone is not let in. What stood on the screen waits behind it, as it was. */
 export const LetInFirst = ({ children }: { readonly children: ReactNode }) => {
-  const { sending } = useKeeperState();
+  const { sending } = usePageStoreState();
   const isAsked = sending === 'not-let-in';
   return (
     <>

@@ -16,7 +16,7 @@ export const PairScreen = () => {
     name: 'pair',
     initial: { code: '', name: '' },
   });
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const pair = useMutation({
     mutationFn: () =>
       callOrThrow(pageApi.pair, {
@@ -24,7 +24,7 @@ export const PairScreen = () => {
       }),
     onSuccess: () => {
       sent();
-      keeper.letIn();
+      store.letIn();
     },
   });
   return (

@@ -37,11 +37,11 @@ export const PhotoScreen = ({ studyId, code }: PhotoScreenProps) => {
 };
 
 const OfCard = ({ study, card }: { readonly study: Study; readonly card: Card }) => {
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const { id: studyId } = study;
   const say = useCallback(
-    (events: readonly ReadingEvent[]) => keeper.make({ kind: 'read', studyId, events }),
-    [keeper, studyId],
+    (events: readonly ReadingEvent[]) => store.make({ kind: 'read', studyId, events }),
+    [store, studyId],
   );
   const reading = useReading(card, study.events, say);
   const [question, setQuestion] = useState<PhotoQuestion>();

@@ -92,7 +92,7 @@ const longestOf = (kinds: readonly { readonly cutMm: number }[] | undefined): re
   (kinds ?? []).map(({ cutMm }) => Math.round(cutMm));
 
 const Prove = ({ study, kept, back }: ProveProps) => {
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const { answer, earlier } = useAnswer(study, { from: 'any-sheet' });
   const [draft, setDraft] = useDraft<Draft>({
     name: `prove.${back}`,
@@ -127,7 +127,7 @@ const Prove = ({ study, kept, back }: ProveProps) => {
   // While another drawing is worked on, what stands there is of the one before, and is called so.
   const isOfThis = proven !== undefined && proven.to.text === drawing?.text;
   const changeStart = (startMmPerS: number | undefined): void => {
-    keeper.make({
+    store.make({
       kind: 'describe-machine',
       machineId: study.machineId,
       addedAt: new Date().toISOString(),
@@ -136,12 +136,12 @@ const Prove = ({ study, kept, back }: ProveProps) => {
   };
   const tellLength = useCallback(
     (partLengthMm: number): void =>
-      keeper.make({
+      store.make({
         kind: 'head',
         studyId: study.id,
         head: { promise: { ...study.promise, partLengthMm } },
       }),
-    [keeper, study.id, study.promise],
+    [store, study.id, study.promise],
   );
   const longest = proof?.ok === true ? Math.max(0, ...longestOf(proof.value.promise?.kinds)) : 0;
   const isLengthKnown = partLengthOf(study) !== undefined;

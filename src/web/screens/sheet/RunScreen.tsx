@@ -37,7 +37,7 @@ const blank: Draft = {
 
 /** A first answer without any card: what the workshop runs, whether it comes out, or an order that was counted. */
 export const RunScreen = () => {
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const picked = usePickedMachine();
   const [, goTo] = useLocation();
   const [draft, setDraft, sent] = useDraft({ name: 'run', initial: blank });
@@ -64,7 +64,7 @@ export const RunScreen = () => {
     const promise = partLengthMm === undefined ? blank.promise : { ...blank.promise, partLengthMm };
     const { id: studyId } = blank;
     const habit = comesOut === undefined ? {} : { habit: { powerPct, speedMmPerS, comesOut } };
-    keeper.make({
+    store.make({
       kind: 'start',
       studyId,
       study: { ...blank, ...habit, promise, ask: { powerPct } },
@@ -80,7 +80,7 @@ export const RunScreen = () => {
         spoilt,
         partLengthMm: promise.partLengthMm,
       };
-      keeper.make({
+      store.make({
         kind: 'tally',
         studyId,
         tally: { ...tally, id: newId(), at: new Date().toISOString() },

@@ -26,7 +26,7 @@ const newMaterial = ['newMaterial'] as const;
 const blank: Stock = { material: '', nominalThicknessMm: 3, thicknessReadingsMm: [] };
 
 const NewSheet = () => {
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const picked = usePickedMachine();
   const [, goTo] = useLocation();
   const [stock, setStock, stockSent] = useDraft<Stock>({ name: 'sheet', initial: blank });
@@ -39,7 +39,7 @@ const NewSheet = () => {
     const study = newStudy({ ...stock, material: stock.material.trim() }, picked.machine);
     const whole: Study =
       habit === undefined ? study : { ...study, habit, ask: { powerPct: habit.powerPct } };
-    keeper.make({ kind: 'start', studyId: study.id, study: whole });
+    store.make({ kind: 'start', studyId: study.id, study: whole });
     stockSent();
     habitSent();
     // The way back leads to this sheet's facts, not to an empty form that would make another sheet of it.
@@ -87,7 +87,7 @@ const ChangeSheet = ({ id }: { readonly id: string }) => {
 };
 
 const ChangeStock = ({ study }: { readonly study: Study }) => {
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const [, goTo] = useLocation();
   const [stock, setStock, sent] = useDraft({ name: `sheet.${study.id}`, initial: study.stock });
   const picked = usePickedMachine(study.machineId);
@@ -97,7 +97,7 @@ const ChangeStock = ({ study }: { readonly study: Study }) => {
       stock: { ...stock, material: stock.material.trim() },
       ...(study.isExample || picked.machine.id === study.machineId ? {} : { of: picked.machine }),
     };
-    keeper.make({ kind: 'head', studyId: study.id, head });
+    store.make({ kind: 'head', studyId: study.id, head });
     sent();
     goTo(pageAt(pages.study, { id: study.id }));
   };

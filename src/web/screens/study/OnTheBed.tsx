@@ -7,14 +7,14 @@ import { useWorkshop } from '../../state/workshop.tsx';
 /** Where another sheet lies on the bed: says so, and puts this one there. A strip is cut in passing and stays off it. */
 export const OnTheBed = ({ study }: { readonly study: Study }) => {
   const { data } = useHome();
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const onBed = data?.latest?.study;
   if (onBed === undefined || onBed.id === study.id) return null;
   if (study.stripOf !== undefined || (study.isExample && !onBed.isExample)) return null;
   return (
     <div className="actions">
       <p className="soft">{words.notOnBed}</p>
-      <Action onPress={() => keeper.make({ kind: 'put-on-bed', studyId: study.id })}>
+      <Action onPress={() => store.make({ kind: 'put-on-bed', studyId: study.id })}>
         {words.putOnBed}
       </Action>
     </div>

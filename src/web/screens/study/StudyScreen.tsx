@@ -119,15 +119,15 @@ interface ReadOneProps {
 
 /** A card behind a kept setting is locked: what brushes over it in passing changes nothing. */
 const ReadOne = ({ study, card, isKept }: ReadOneProps) => {
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const [isOpened, setOpened] = useState(false);
   const isLocked = isKept && !isOpened;
   const { id: studyId } = study;
   const say = useCallback(
     (events: readonly ReadingEvent[]) => {
-      if (!isLocked) keeper.make({ kind: 'read', studyId, events });
+      if (!isLocked) store.make({ kind: 'read', studyId, events });
     },
-    [keeper, studyId, isLocked],
+    [store, studyId, isLocked],
   );
   const reading = useReading(card, study.events, say);
   return (

@@ -8,7 +8,7 @@ import { SureAction } from '../../parts/action/SureAction.tsx';
 import { HabitForm } from '../../parts/habit/HabitForm.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { Section } from '../../parts/page/Page.tsx';
-import { ToldTime } from '../../parts/told/ToldTime.tsx';
+import { MeasuredTime } from '../../parts/measuredTime/MeasuredTime.tsx';
 import { CountedOrder } from '../../parts/tally/CountedOrder.tsx';
 import { TallyForm } from '../../parts/tally/TallyForm.tsx';
 import { newId } from '../../state/newId.ts';
@@ -22,7 +22,7 @@ export interface WhatElseProps {
 
 /** Everything beside the card that is an observation too: a habit, an order, another card; and the sheet itself. */
 export const WhatElse = ({ study, card }: WhatElseProps) => {
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   const [, goTo] = useLocation();
   const { id: studyId } = study;
   return (
@@ -32,7 +32,7 @@ export const WhatElse = ({ study, card }: WhatElseProps) => {
           <HabitForm
             name={studyId}
             habit={study.habit}
-            onChange={(habit) => keeper.make({ kind: 'head', studyId, head: { habit } })}
+            onChange={(habit) => store.make({ kind: 'head', studyId, head: { habit } })}
           />
         </More>
         <More title={words.tally}>
@@ -41,7 +41,7 @@ export const WhatElse = ({ study, card }: WhatElseProps) => {
             material={study.stock.material}
             partLengthMm={partLengthOf(study)}
             onSave={(tally) =>
-              keeper.make({
+              store.make({
                 kind: 'tally',
                 studyId,
                 tally: { ...tally, id: newId(), at: new Date().toISOString() },
@@ -52,7 +52,7 @@ export const WhatElse = ({ study, card }: WhatElseProps) => {
         </More>
         {card?.origin === 'designed' ? (
           <More title={timeText.title}>
-            <ToldTime key={card.code} study={study} card={card} />
+            <MeasuredTime key={card.code} study={study} card={card} />
           </More>
         ) : null}
         <More title={words.sheetFacts}>
@@ -75,7 +75,7 @@ export const WhatElse = ({ study, card }: WhatElseProps) => {
               <SureAction
                 ask={words.removeCardAsk}
                 onPress={() => {
-                  keeper.make({ kind: 'remove-card', studyId, code: card.code });
+                  store.make({ kind: 'remove-card', studyId, code: card.code });
                   goTo(pageAt(pages.study, { id: studyId }));
                 }}
               >
@@ -86,7 +86,7 @@ export const WhatElse = ({ study, card }: WhatElseProps) => {
           <SureAction
             ask={words.removeSheetAsk}
             onPress={() => {
-              keeper.make({ kind: 'remove-study', studyId });
+              store.make({ kind: 'remove-study', studyId });
               goTo(`${pages.bed}?removed=${studyId}`);
             }}
           >
@@ -99,7 +99,7 @@ export const WhatElse = ({ study, card }: WhatElseProps) => {
 };
 
 const TalliesOf = ({ study }: { readonly study: Study }) => {
-  const { keeper } = useWorkshop();
+  const { store } = useWorkshop();
   if (study.tallies.length === 0) return null;
   return (
     <ul className="sheets">
@@ -109,10 +109,10 @@ const TalliesOf = ({ study }: { readonly study: Study }) => {
           key={tally.id}
           tally={tally}
           onCorrect={(corrected) =>
-            keeper.make({ kind: 'correct-tally', studyId: study.id, tally: corrected })
+            store.make({ kind: 'correct-tally', studyId: study.id, tally: corrected })
           }
           onRemove={() =>
-            keeper.make({ kind: 'remove-tally', studyId: study.id, tallyId: tally.id })
+            store.make({ kind: 'remove-tally', studyId: study.id, tallyId: tally.id })
           }
         />
       ))}

@@ -9,11 +9,11 @@ import { DownloadLink } from '../../parts/action/Action.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { unitsInAddress } from '../../state/units.ts';
-import { useKeeperState } from '../../state/workshop.tsx';
+import { usePageStoreState } from '../../state/workshop.tsx';
 
 /** The card as files; they are drawn by the workshop computer, so it must have the card first. */
 export const CardFiles = ({ studyId, card }: { readonly studyId: string; readonly card: Card }) => {
-  const { waiting } = useKeeperState();
+  const { waiting } = usePageStoreState();
   const noGcode = gcodeRefusal(cardDrawing(card));
   return (
     <Section title={words.files}>

@@ -19,7 +19,7 @@ import { Invented } from '../../parts/invented/Invented.tsx';
 import { Beside } from '../../parts/page/Beside.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
-import { ToldTime } from '../../parts/told/ToldTime.tsx';
+import { MeasuredTime } from '../../parts/measuredTime/MeasuredTime.tsx';
 import { usePairing } from '../../state/queries.ts';
 import { useStudy } from '../../state/workshop.tsx';
 import { CardFiles } from './CardFiles.tsx';
@@ -111,7 +111,7 @@ const AtMachine = ({ study, card }: { readonly study: Study; readonly card: Card
           <Cautions acts={sheet.cautions} />
           <div className="take-screen-only">
             <Section title={timeText.title}>
-              <ToldTime study={study} card={card} />
+              <MeasuredTime study={study} card={card} />
             </Section>
           </div>
           <div className="take-paper-only">

@@ -1,5 +1,5 @@
 import type { FocusAdvice, GaugeCheck } from '../../../core/focus/focusAdvice.ts';
-import type { FocusFound, FocusTest, Interval } from '../../../core/focus/focusTest.ts';
+import type { FocusEstimate, FocusTest, Interval } from '../../../core/focus/focusTest.ts';
 import { lengthWords } from '../terms/figures.ts';
 import { inUnitsShown } from '../terms/inUnits.ts';
 
@@ -79,7 +79,7 @@ export const focusText = {
   },
   found: 'Where the focus is',
   nothing: 'Enter what you read, and it says here.',
-  sentence: ({ gapMm, alongMm }: FocusFound) =>
+  sentence: ({ gapMm, alongMm }: FocusEstimate) =>
     `The sheet is in the focus with the nozzle ${about(gapMm.value, gapMm)} above it (${between(gapMm)}). On the strip that is ${lengthWords(Math.round(alongMm.value))} from the low edge.`,
   measured: 'How well you measured block and gap comes on top.',
   depth: (rayleigh: Interval) =>
@@ -99,7 +99,7 @@ export const focusText = {
   startOverAsk: 'What was read goes; the ramp stays.',
   earlier: 'Focus tests so far',
   none: 'None yet.',
-  lineOf: ({ readings }: FocusTest, found: FocusFound | undefined) =>
+  lineOf: ({ readings }: FocusTest, found: FocusEstimate | undefined) =>
     [
       found === undefined
         ? 'no focus found'

@@ -6,7 +6,7 @@ import type { ReadingEvent } from '../../core/reading/readingEvent.ts';
 import type { Study } from '../../core/study/study.ts';
 import type { CallOutcome } from './call.ts';
 import type { Change } from './change.ts';
-import { openKeeper, type Fetched, type Keeper } from './keeper.ts';
+import { openPageStore, type Fetched, type PageStore } from './pageStore.ts';
 import type { Sent } from './sender.ts';
 import { shelfOfPage, type Shelf } from './shelf.ts';
 import { loneTab } from './tabs.ts';
@@ -95,7 +95,7 @@ const opened = (
     Promise.resolve({ ok: true, value: server.copy() }),
 ) => {
   const later: (() => void)[] = [];
-  const keeper = openKeeper({
+  const store = openPageStore({
     shelf,
     now: () => 1_000,
     send: server.send,
@@ -104,109 +104,109 @@ const opened = (
     tabs: loneTab,
     tab: 'one',
   });
-  return { keeper, later, turn: () => later.splice(0).forEach((run) => run()) };
+  return { store, later, turn: () => later.splice(0).forEach((run) => run()) };
 };
 
 /** The same with replies that come when the test gives them. */
 const openedSlow = (server: ReturnType<typeof pretendServer>) => {
   const late: ((value: Fetched) => void)[] = [];
-  const { keeper } = opened(
+  const { store } = opened(
     shelfOfPage(),
     server,
     () => new Promise((resolve) => late.push((value) => resolve({ ok: true, value }))),
   );
-  return { keeper, late };
+  return { store, late };
 };
 
-const settled = async (keeper: Keeper, until: (keeper: Keeper) => boolean): Promise<void> => {
-  for (let i = 0; i < 50 && !until(keeper); i += 1) await Promise.resolve();
-  expect(until(keeper)).toBe(true);
+const settled = async (store: PageStore, until: (store: PageStore) => boolean): Promise<void> => {
+  for (let i = 0; i < 50 && !until(store); i += 1) await Promise.resolve();
+  expect(until(store)).toBe(true);
 };
 
-describe('the keeper of what was done on this page', () => {
+describe('the store of what was done on this page', () => {
   it('shows a change before the server has heard of it', () => {
     const server = pretendServer();
     server.become('down');
-    const { keeper } = opened(shelfOfPage(), server);
-    keeper.make({ kind: 'start', studyId: 's1', study }, tap('e1'));
-    expect(keeper.study('s1')?.events.map(({ id }) => id)).toEqual(['e1']);
+    const { store } = opened(shelfOfPage(), server);
+    store.make({ kind: 'start', studyId: 's1', study }, tap('e1'));
+    expect(store.study('s1')?.events.map(({ id }) => id)).toEqual(['e1']);
   });
 
   it('sends in order and forgets what was confirmed', async () => {
     const server = pretendServer();
-    const { keeper } = opened(shelfOfPage(), server);
-    keeper.make({ kind: 'start', studyId: 's1', study }, tap('e1'), tap('e2'));
-    await settled(keeper, (k) => k.state().sending === 'all-sent' && k.state().waiting === 0);
+    const { store } = opened(shelfOfPage(), server);
+    store.make({ kind: 'start', studyId: 's1', study }, tap('e1'), tap('e2'));
+    await settled(store, (k) => k.state().sending === 'all-sent' && k.state().waiting === 0);
     expect(server.heard.map(({ kind }) => kind)).toEqual(['start', 'read']);
     expect([...server.stored.keys()]).toEqual(['e1', 'e2']);
-    expect(keeper.study('s1')?.events).toHaveLength(2);
+    expect(store.study('s1')?.events).toHaveLength(2);
   });
 
   it('keeps what the server never heard through a reload, and sends it then', async () => {
     const [server, shelf] = [pretendServer(), shelfOfPage()];
     server.become('down');
     const before = opened(shelf, server);
-    before.keeper.make({ kind: 'start', studyId: 's1', study }, tap('e1'), tap('e2'), tap('e3'));
-    await settled(before.keeper, (k) => k.state().sending === 'away');
+    before.store.make({ kind: 'start', studyId: 's1', study }, tap('e1'), tap('e2'), tap('e3'));
+    await settled(before.store, (k) => k.state().sending === 'away');
 
     server.become('up');
     const after = opened(shelf, server);
-    expect(after.keeper.study('s1')?.events.map(({ id }) => id)).toEqual(['e1', 'e2', 'e3']);
-    await settled(after.keeper, (k) => k.state().waiting === 0);
+    expect(after.store.study('s1')?.events.map(({ id }) => id)).toEqual(['e1', 'e2', 'e3']);
+    await settled(after.store, (k) => k.state().waiting === 0);
     expect([...server.stored.keys()]).toEqual(['e1', 'e2', 'e3']);
   });
 
   it('sends again what may or may not have arrived, and shows it once', async () => {
     const [server, shelf] = [pretendServer(), shelfOfPage()];
-    const { keeper, turn } = opened(shelf, server);
-    keeper.make({ kind: 'start', studyId: 's1', study });
-    await settled(keeper, (k) => k.state().waiting === 0);
+    const { store, turn } = opened(shelf, server);
+    store.make({ kind: 'start', studyId: 's1', study });
+    await settled(store, (k) => k.state().waiting === 0);
     server.become('dies-after-storing');
-    keeper.make(tap('e1'));
-    await settled(keeper, (k) => k.state().sending === 'away');
+    store.make(tap('e1'));
+    await settled(store, (k) => k.state().sending === 'away');
     server.become('up');
     turn();
-    await settled(keeper, (k) => k.state().waiting === 0);
+    await settled(store, (k) => k.state().waiting === 0);
     expect(server.heard.filter(({ kind }) => kind === 'read')).toHaveLength(2);
-    expect(keeper.study('s1')?.events).toHaveLength(1);
+    expect(store.study('s1')?.events).toHaveLength(1);
   });
 
   it('takes back what the server refuses, and says why', async () => {
     const server = pretendServer();
-    const { keeper } = opened(shelfOfPage(), server);
-    keeper.make({ kind: 'start', studyId: 's1', study });
-    await settled(keeper, (k) => k.state().waiting === 0);
+    const { store } = opened(shelfOfPage(), server);
+    store.make({ kind: 'start', studyId: 's1', study });
+    await settled(store, (k) => k.state().waiting === 0);
     server.become('refuses');
-    keeper.make({ kind: 'head', studyId: 's1', head: { aim: 'cleanest' } });
-    await settled(keeper, (k) => k.state().aside.length > 0);
-    expect(keeper.study('s1')?.aim).toBe('fastest');
-    expect(keeper.state().aside[0]?.why.message).toBe('No.');
+    store.make({ kind: 'head', studyId: 's1', head: { aim: 'cleanest' } });
+    await settled(store, (k) => k.state().aside.length > 0);
+    expect(store.study('s1')?.aim).toBe('fastest');
+    expect(store.state().aside[0]?.why.message).toBe('No.');
   });
 
   it.each([401, 403, 408, 429, 500, 502, 503])(
     'keeps what was answered with %i, and sends it when that is over',
     async (status) => {
       const server = pretendServer();
-      const { keeper, turn } = opened(shelfOfPage(), server);
-      keeper.make({ kind: 'start', studyId: 's1', study });
-      await settled(keeper, (k) => k.state().waiting === 0);
+      const { store, turn } = opened(shelfOfPage(), server);
+      store.make({ kind: 'start', studyId: 's1', study });
+      await settled(store, (k) => k.state().waiting === 0);
       server.become(status);
-      keeper.make(tap('e1'), tap('e2'));
-      await settled(keeper, (k) => ['held', 'not-let-in'].includes(k.state().sending));
-      expect(keeper.state()).toMatchObject({ waiting: 2, aside: [] });
-      expect(keeper.study('s1')?.events).toHaveLength(2);
+      store.make(tap('e1'), tap('e2'));
+      await settled(store, (k) => ['held', 'not-let-in'].includes(k.state().sending));
+      expect(store.state()).toMatchObject({ waiting: 2, aside: [] });
+      expect(store.study('s1')?.events).toHaveLength(2);
       server.become('up');
       turn();
-      await settled(keeper, (k) => k.state().sending === 'all-sent');
+      await settled(store, (k) => k.state().sending === 'all-sent');
       expect([...server.stored.keys()]).toEqual(['e1', 'e2']);
     },
   );
 
   it('puts aside the one reading that is refused, not those that travelled with it', async () => {
     const server = pretendServer();
-    const { keeper, turn } = opened(shelfOfPage(), server);
-    keeper.make({ kind: 'start', studyId: 's1', study });
-    await settled(keeper, (k) => k.state().waiting === 0);
+    const { store, turn } = opened(shelfOfPage(), server);
+    store.make({ kind: 'start', studyId: 's1', study });
+    await settled(store, (k) => k.state().waiting === 0);
     server.become('down');
     const misfit: Change = {
       kind: 'read',
@@ -214,28 +214,28 @@ describe('the keeper of what was done on this page', () => {
       events: [{ ...eventOf(tap('bad')), cardCode: 'GONE' }],
     };
     const good = Array.from({ length: 20 }, (_, i) => `e${String(i)}`);
-    keeper.make(...good.slice(0, 7).map(tap), misfit, ...good.slice(7).map(tap));
-    await settled(keeper, (k) => k.state().sending === 'away');
+    store.make(...good.slice(0, 7).map(tap), misfit, ...good.slice(7).map(tap));
+    await settled(store, (k) => k.state().sending === 'away');
     server.become('up');
     turn();
-    await settled(keeper, (k) => k.state().waiting === 0);
+    await settled(store, (k) => k.state().waiting === 0);
     expect([...server.stored.keys()]).toEqual(good);
-    expect(keeper.state().aside.map(({ change }) => change)).toEqual([misfit]);
+    expect(store.state().aside.map(({ change }) => change)).toEqual([misfit]);
   });
 
   it('goes on with other sheets where one cannot be stored, and overtakes nothing of that one', async () => {
     const server = pretendServer();
-    const { keeper } = opened(shelfOfPage(), server);
+    const { store } = opened(shelfOfPage(), server);
     const ofBroken = (id: string): Change => ({
       kind: 'read',
       studyId: 'broken',
       events: [eventOf(tap(id))],
     });
-    keeper.make({ kind: 'start', studyId: 's1', study }, ofBroken('x1'), tap('e1'));
-    keeper.make(ofBroken('x2'), tap('e2'));
-    await settled(keeper, (k) => k.state().sending === 'held');
+    store.make({ kind: 'start', studyId: 's1', study }, ofBroken('x1'), tap('e1'));
+    store.make(ofBroken('x2'), tap('e2'));
+    await settled(store, (k) => k.state().sending === 'held');
     expect([...server.stored.keys()]).toEqual(['e1', 'e2']);
-    expect(keeper.state()).toMatchObject({ waiting: 2, why: { status: 500 } });
+    expect(store.state()).toMatchObject({ waiting: 2, why: { status: 500 } });
   });
 
   it('keeps taps where the browser has no room, at the cost of copies', async () => {
@@ -258,65 +258,65 @@ describe('the keeper of what was done on this page', () => {
       },
     };
     const server = pretendServer();
-    const { keeper } = opened(shelf, server);
-    keeper.make({ kind: 'start', studyId: 's1', study });
-    await settled(keeper, (k) => k.state().waiting === 0);
+    const { store } = opened(shelf, server);
+    store.make({ kind: 'start', studyId: 's1', study });
+    await settled(store, (k) => k.state().waiting === 0);
     expect(shelf.getItem('throughcut.study.s1')).not.toBeNull();
     server.become('down');
     room = (shelf.getItem('throughcut.study.s1')?.length ?? 0) + 10;
-    keeper.make(tap('e1'));
-    expect(keeper.state()).toMatchObject({ waiting: 1, unkept: 0 });
+    store.make(tap('e1'));
+    expect(store.state()).toMatchObject({ waiting: 1, unkept: 0 });
     expect(shelf.getItem('throughcut.study.s1')).toBeNull();
     room = 10;
-    keeper.make(tap('e2'));
-    expect(keeper.state()).toMatchObject({ waiting: 2, unkept: 1 });
-    expect(keeper.study('s1')?.events.map(({ id }) => id)).toEqual(['e1', 'e2']);
+    store.make(tap('e2'));
+    expect(store.state()).toMatchObject({ waiting: 2, unkept: 1 });
+    expect(store.study('s1')?.events.map(({ id }) => id)).toEqual(['e1', 'e2']);
   });
 
   it('follows a server that has an older store by now', async () => {
     const server = pretendServer();
-    const { keeper } = opened(shelfOfPage(), server);
-    keeper.make({ kind: 'start', studyId: 's1', study }, tap('e1'), tap('e2'));
-    await settled(keeper, (k) => k.state().waiting === 0);
+    const { store } = opened(shelfOfPage(), server);
+    store.make({ kind: 'start', studyId: 's1', study }, tap('e1'), tap('e2'));
+    await settled(store, (k) => k.state().waiting === 0);
     server.restore(['e1']);
-    keeper.catchUp();
-    await settled(keeper, (k) => k.study('s1')?.events.length === 1);
+    store.catchUp();
+    await settled(store, (k) => k.study('s1')?.events.length === 1);
   });
 
   it('shows what another phone tapped, when told and when a revision betrays it', async () => {
     const server = pretendServer();
-    const { keeper } = opened(shelfOfPage(), server);
+    const { store } = opened(shelfOfPage(), server);
     const ids = () =>
-      keeper
+      store
         .study('s1')
         ?.events.map(({ id }) => id)
         .sort();
-    keeper.make({ kind: 'start', studyId: 's1', study }, tap('e1'));
-    await settled(keeper, (k) => k.state().waiting === 0);
-    keeper.noticed('s1', server.otherTaps(eventOf(tap('p1'))));
-    await settled(keeper, () => ids()?.join() === 'e1,p1');
+    store.make({ kind: 'start', studyId: 's1', study }, tap('e1'));
+    await settled(store, (k) => k.state().waiting === 0);
+    store.noticed('s1', server.otherTaps(eventOf(tap('p1'))));
+    await settled(store, () => ids()?.join() === 'e1,p1');
 
     server.otherTaps(eventOf(tap('p2'))); // and nobody tells
-    keeper.make(tap('e2'));
-    await settled(keeper, () => ids()?.join() === 'e1,e2,p1,p2');
+    store.make(tap('e2'));
+    await settled(store, () => ids()?.join() === 'e1,e2,p1,p2');
   });
 
   it('takes no tap of another phone for its own that was sent twice', async () => {
     const server = pretendServer();
-    const { keeper, turn } = opened(shelfOfPage(), server);
-    const ids = () => keeper.study('s1')?.events.map(({ id }) => id);
-    keeper.make({ kind: 'start', studyId: 's1', study: { ...study, machineId: 'of-its-own' } });
-    await settled(keeper, (k) => k.state().waiting === 0);
+    const { store, turn } = opened(shelfOfPage(), server);
+    const ids = () => store.study('s1')?.events.map(({ id }) => id);
+    store.make({ kind: 'start', studyId: 's1', study: { ...study, machineId: 'of-its-own' } });
+    await settled(store, (k) => k.state().waiting === 0);
     server.become('dies-after-storing');
-    keeper.make(tap('e1'));
-    await settled(keeper, (k) => k.state().sending === 'away');
-    expect(await keeper.load('s1')).toBeUndefined(); // with e1, as news of it makes the page do
+    store.make(tap('e1'));
+    await settled(store, (k) => k.state().sending === 'away');
+    expect(await store.load('s1')).toBeUndefined(); // with e1, as news of it makes the page do
     server.otherTaps(eventOf(tap('p1'))); // one more, and the news of it comes last
     server.become('up');
     turn();
-    await settled(keeper, (k) => k.state().waiting === 0);
-    keeper.noticed('s1', server.copy().revision);
-    await settled(keeper, () => ids()?.join() === 'e1,p1');
+    await settled(store, (k) => k.state().waiting === 0);
+    store.noticed('s1', server.copy().revision);
+    await settled(store, () => ids()?.join() === 'e1,p1');
   });
 
   it('fetches what it missed though its own tap is answered with the newest revision', async () => {
@@ -334,42 +334,42 @@ describe('the keeper of what was done on this page', () => {
             )
           : server.send(change),
     };
-    const { keeper } = opened(shelfOfPage(), slow);
+    const { store } = opened(shelfOfPage(), slow);
     const ids = () =>
-      keeper
+      store
         .study('s1')
         ?.events.map(({ id }) => id)
         .sort()
         .join();
-    keeper.make({ kind: 'start', studyId: 's1', study: { ...study, machineId: 'of-its-own' } });
-    await settled(keeper, (k) => k.state().waiting === 0);
+    store.make({ kind: 'start', studyId: 's1', study: { ...study, machineId: 'of-its-own' } });
+    await settled(store, (k) => k.state().waiting === 0);
     // This tab is first from now on: it looks at everything again while its own tap is on its way.
     isSlow = true;
-    keeper.make(tap('e1'));
-    keeper.catchUp();
-    keeper.noticed('s1', server.otherTaps(eventOf(tap('p1'))) + 1);
+    store.make(tap('e1'));
+    store.catchUp();
+    store.noticed('s1', server.otherTaps(eventOf(tap('p1'))) + 1);
     answers.splice(0).forEach((answer) => answer());
-    await settled(keeper, () => ids() === 'e1,p1');
+    await settled(store, () => ids() === 'e1,p1');
   });
 
   it('lets no overtaken reply take a tap away', async () => {
     const server = pretendServer();
-    const { keeper, late } = openedSlow(server);
-    keeper.make({ kind: 'start', studyId: 's1', study }, tap('e1'));
-    await settled(keeper, (k) => k.state().waiting === 0);
+    const { store, late } = openedSlow(server);
+    store.make({ kind: 'start', studyId: 's1', study }, tap('e1'));
+    await settled(store, (k) => k.state().waiting === 0);
     const old = server.copy();
-    const loading = keeper.load('s1');
-    keeper.make(tap('e2'));
-    await settled(keeper, (k) => k.state().waiting === 0);
+    const loading = store.load('s1');
+    store.make(tap('e2'));
+    await settled(store, (k) => k.state().waiting === 0);
     for (const answer of late) answer(old);
     await loading;
-    expect(keeper.study('s1')?.events.map(({ id }) => id)).toEqual(['e1', 'e2']);
+    expect(store.study('s1')?.events.map(({ id }) => id)).toEqual(['e1', 'e2']);
   });
 
   it('asks again where the reply to news was lost, and once only for many', async () => {
     const server = pretendServer();
     let [asked, isLost] = [0, false];
-    const { keeper, later, turn } = opened(shelfOfPage(), server, () => {
+    const { store, later, turn } = opened(shelfOfPage(), server, () => {
       asked += 1;
       return Promise.resolve(
         isLost
@@ -377,42 +377,42 @@ describe('the keeper of what was done on this page', () => {
           : { ok: true, value: server.copy() },
       );
     });
-    const ids = () => keeper.study('s1')?.events.map(({ id }) => id);
-    keeper.make({ kind: 'start', studyId: 's1', study }, tap('e1'));
-    await settled(keeper, (k) => k.state().waiting === 0);
+    const ids = () => store.study('s1')?.events.map(({ id }) => id);
+    store.make({ kind: 'start', studyId: 's1', study }, tap('e1'));
+    await settled(store, (k) => k.state().waiting === 0);
     isLost = true;
-    keeper.noticed('s1', server.otherTaps(eventOf(tap('p1'))));
-    keeper.noticed('s1', server.otherTaps(eventOf(tap('p2'))));
-    await settled(keeper, () => later.length > 0);
+    store.noticed('s1', server.otherTaps(eventOf(tap('p1'))));
+    store.noticed('s1', server.otherTaps(eventOf(tap('p2'))));
+    await settled(store, () => later.length > 0);
     expect(later).toHaveLength(1);
     expect(ids()).toEqual(['e1']);
     isLost = false;
     asked = 0;
     turn();
-    await settled(keeper, () => ids()?.length === 3);
+    await settled(store, () => ids()?.length === 3);
     expect(asked).toBe(1);
   });
 
   it('hears news of a study whose first copy is still on its way', async () => {
     const server = pretendServer();
-    const { keeper, late } = openedSlow(server);
+    const { store, late } = openedSlow(server);
     server.otherTaps(eventOf(tap('p1')));
     const read = server.copy();
-    void keeper.load('s1');
+    void store.load('s1');
     // Stored after the copy was read, and told of before it came.
-    keeper.noticed('s1', server.otherTaps(eventOf(tap('p2'))));
+    store.noticed('s1', server.otherTaps(eventOf(tap('p2'))));
     late.splice(0).forEach((answer) => answer(read));
-    await settled(keeper, () => late.length > 0);
+    await settled(store, () => late.length > 0);
     late.splice(0).forEach((answer) => answer(server.copy()));
-    await settled(keeper, (k) => k.study('s1')?.events.length === 2);
+    await settled(store, (k) => k.study('s1')?.events.length === 2);
   });
 
   it('forgets a study that is gone', async () => {
     const server = pretendServer();
-    const { keeper } = opened(shelfOfPage(), server);
-    keeper.make({ kind: 'start', studyId: 's1', study });
-    await settled(keeper, (k) => k.state().waiting === 0);
-    keeper.noticed('s1', undefined);
-    expect(keeper.study('s1')).toBeUndefined();
+    const { store } = opened(shelfOfPage(), server);
+    store.make({ kind: 'start', studyId: 's1', study });
+    await settled(store, (k) => k.state().waiting === 0);
+    store.noticed('s1', undefined);
+    expect(store.study('s1')).toBeUndefined();
   });
 });

@@ -8,7 +8,7 @@ import type { Link } from './links.ts';
  *
  * s is the scatter that the promise averages over, L the part's length over the reference length (never below 1).
  */
-export const shareOut = (
+export const marginalShare = (
   link: Link,
   margin: number,
   sigma: number,

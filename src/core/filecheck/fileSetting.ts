@@ -2,7 +2,7 @@ import { cornerPowerPct, type Setting } from '../machine/setting.ts';
 import type { PathLine, Toolpath } from './toolpath.ts';
 
 /** What a line is cut with, as far as the file tells: a program tells all but the scale of S; a drawing spells it. */
-export interface ToldSetting {
+export interface FileSetting {
   readonly speedMmPerS: number;
   /** Undefined where the scale of S is not known. */
   readonly powerPct?: number;
@@ -14,8 +14,8 @@ export interface ToldSetting {
   readonly airKpa?: number;
 }
 
-export const toldSetting = (toolpath: Toolpath, line: PathLine): ToldSetting | undefined => {
-  const { told, spelt, passes } = line;
+export const fileSetting = (toolpath: Toolpath, line: PathLine): FileSetting | undefined => {
+  const { modal: told, spelt, passes } = line;
   if (told !== undefined) {
     const { sAtFullPower } = toolpath;
     return {
@@ -26,12 +26,12 @@ export const toldSetting = (toolpath: Toolpath, line: PathLine): ToldSetting | u
     };
   }
   if (spelt === undefined) return undefined;
-  const said = settingAsTold(spelt.setting);
+  const said = asFileSetting(spelt.setting);
   return { ...said, passes: said.passes * passes };
 };
 
 /** A setting that was spelt, as a drawing tells it. */
-export const settingAsTold = (setting: Setting): ToldSetting => {
+export const asFileSetting = (setting: Setting): FileSetting => {
   const { powerPct, speedMmPerS, passes, air } = setting;
   return {
     speedMmPerS,
@@ -44,7 +44,7 @@ export const settingAsTold = (setting: Setting): ToldSetting => {
 };
 
 /** Whether what is told is the setting that was meant: within what a file rounds away. */
-export const isSetting = (told: ToldSetting, meant: Setting): boolean =>
+export const isSetting = (told: FileSetting, meant: Setting): boolean =>
   Math.abs(told.speedMmPerS - meant.speedMmPerS) <= 0.002 * meant.speedMmPerS + 0.005 &&
   (told.powerPct === undefined || Math.abs(told.powerPct - meant.powerPct) <= 0.26) &&
   (told.minPowerPct === undefined || Math.abs(told.minPowerPct - cornerPowerPct(meant)) <= 0.26) &&
@@ -55,11 +55,11 @@ export const isSetting = (told: ToldSetting, meant: Setting): boolean =>
   (told.airOn === undefined || meant.air === undefined || told.airOn === (meant.air !== 'off'));
 
 /** For sentences: `14 mm/s 30 %`, `14 mm/s S300`. */
-export const toldWords = (told: ToldSetting, line: PathLine, meant?: Setting): string =>
+export const fileSettingWords = (told: FileSetting, line: PathLine, meant?: Setting): string =>
   [
     `${String(Number(told.speedMmPerS.toFixed(2)))} mm/s`,
     told.powerPct === undefined
-      ? `S${String(line.told?.s ?? 0)}`
+      ? `S${String(line.modal?.s ?? 0)}`
       : `${String(Number(told.powerPct.toFixed(1)))}%`,
     ...(told.minPowerPct === undefined || told.minPowerPct === told.powerPct
       ? []
@@ -71,5 +71,5 @@ export const toldWords = (told: ToldSetting, line: PathLine, meant?: Setting): s
   ].join(' ');
 
 /** Line energy in per cent of power setting times passes over mm/s; undefined where the power is not known. */
-export const energyOf = (told: ToldSetting): number | undefined =>
+export const energyOf = (told: FileSetting): number | undefined =>
   told.powerPct === undefined ? undefined : (told.powerPct * told.passes) / told.speedMmPerS;

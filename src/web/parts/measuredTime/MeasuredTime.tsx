@@ -5,7 +5,7 @@ import { mistypedByTime } from '../../../core/card/mistypedByTime.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { durationWords, timeText as words, typingVerdictWords } from '../../../words/texts.ts';
-import { keepToldTime, toldTimeOf } from '../../state/toldTimes.ts';
+import { keepMeasuredTime, measuredTimeOf } from '../../state/measuredTimes.ts';
 import { ActionLink } from '../action/Action.tsx';
 import { Notice } from '../notice/Notice.tsx';
 import { QuantityField } from '../quantity/QuantityField.tsx';
@@ -13,20 +13,20 @@ import { readDuration } from '../quantity/readers.ts';
 import { Said } from '../said/Said.tsx';
 import { pages } from '../../state/pages.ts';
 
-export interface ToldTimeProps {
+export interface MeasuredTimeProps {
   readonly study: Study;
   readonly card: Card;
 }
 
 /** How long a card should take and where that goes; and what the time that the machine told says of what was typed. */
-export const ToldTime = ({ study, card }: ToldTimeProps) => {
+export const MeasuredTime = ({ study, card }: MeasuredTimeProps) => {
   const { machine } = study;
   const time = useMemo(() => cardTime(card, machine.motion), [card, machine.motion]);
   const key = `card.${study.id}.${card.code}`;
-  const [told, setTold] = useState(() => toldTimeOf(key));
+  const [told, setTold] = useState(() => measuredTimeOf(key));
   const tell = (seconds: number | undefined): void => {
     const said = seconds !== undefined && seconds > 0 ? seconds : undefined;
-    keepToldTime(key, said);
+    keepMeasuredTime(key, said);
     setTold(said);
   };
   return (

@@ -4,7 +4,7 @@ import { browserShelf } from './browserShelf.ts';
 const keyOf = (what: string): string => `throughcut.took.${what}`;
 
 /** In s; undefined where nobody said. */
-export const toldTimeOf = (what: string): number | undefined => {
+export const measuredTimeOf = (what: string): number | undefined => {
   try {
     const seconds = Number(browserShelf.getItem(keyOf(what)) ?? NaN);
     return seconds > 0 ? seconds : undefined;
@@ -13,7 +13,7 @@ export const toldTimeOf = (what: string): number | undefined => {
   }
 };
 
-export const keepToldTime = (what: string, seconds: number | undefined): void => {
+export const keepMeasuredTime = (what: string, seconds: number | undefined): void => {
   try {
     if (seconds === undefined) browserShelf.removeItem(keyOf(what));
     else browserShelf.setItem(keyOf(what), String(seconds));

@@ -14,13 +14,13 @@ export interface Fetched {
   readonly revision: number;
 }
 
-/** What the keeper needs of the world. */
-export interface KeeperPorts {
+/** What the store needs of the world. */
+export interface PageStorePorts {
   readonly shelf: Shelf;
   readonly now: () => number;
   readonly send: (change: Change, stop: AbortSignal) => Promise<CallOutcome<Sent>>;
   /** What the server says of a machine, before a waiting change of it is taken as done. */
-  readonly heardOfMachine?: (machine: WorkshopMachine) => void;
+  readonly onMachine?: (machine: WorkshopMachine) => void;
   readonly fetchStudy: (id: string) => Promise<CallOutcome<Fetched>>;
   /** Calls back after so many milliseconds. */
   readonly later: (run: () => void, ms: number) => void;
@@ -29,7 +29,7 @@ export interface KeeperPorts {
   readonly tab: string;
 }
 
-export interface KeeperState {
+export interface PageStoreState {
   readonly sending: Sending;
   /** Why something has to wait. */
   readonly why: CallProblem | undefined;
@@ -46,9 +46,9 @@ export interface KeeperState {
  * Holds the studies that this page works on. A change shows at once, lies on the shelf of the browser until the server
  * has confirmed it, and is sent again until then. What is shown is the server's copy with the waiting changes on top.
  */
-export interface Keeper {
+export interface PageStore {
   readonly subscribe: (heard: () => void) => () => void;
-  readonly state: () => KeeperState;
+  readonly state: () => PageStoreState;
   readonly study: (id: string) => Study | undefined;
   /** What was said of machines and not confirmed yet; the same array as long as nothing changes. */
   readonly machineChanges: () => readonly MachineSaid[];
@@ -71,7 +71,7 @@ export interface Keeper {
 /** Between two tries to fetch what a reply was lost of. */
 const tryAgainMs = 3000;
 
-export const openKeeper = (ports: KeeperPorts): Keeper => {
+export const openPageStore = (ports: PageStorePorts): PageStore => {
   const outbox = openOutbox(ports);
   const base = new Map<string, Fetched>();
   /** Revisions that were told of while this page was sending: fetched when it is done, unless they were its own. */
@@ -86,14 +86,14 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
   const before = new Map<string, Study | undefined>();
   const listeners = new Set<() => void>();
   /** How it stands with the tab that sends for this one. */
-  let elsewhere: Pick<KeeperState, 'sending' | 'why'> | undefined;
+  let elsewhere: Pick<PageStoreState, 'sending' | 'why'> | undefined;
 
   const sender = openSender({
     ...ports,
     outbox,
     sendsForAll: ports.tabs.isFirst,
     onSent: (batch, { revision, machine }) => {
-      if (machine !== undefined) ports.heardOfMachine?.(machine);
+      if (machine !== undefined) ports.onMachine?.(machine);
       outbox.remove(batch.map(({ key }) => key));
       confirm(batch, revision);
       const keys = batch.map(({ key }) => key);
@@ -106,9 +106,9 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
     onStep: () => tell(),
     onRest: () => loadStale(),
   });
-  let state: KeeperState = stateNow();
+  let state: PageStoreState = stateNow();
 
-  function stateNow(): KeeperState {
+  function stateNow(): PageStoreState {
     const own = { sending: sender.how(), why: sender.why() };
     const waiting = outbox.waiting().length;
     const waitingOf = new Map<string, number>();
@@ -306,19 +306,19 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
       case 'let-in':
         elsewhere = undefined;
         sender.letIn();
-        keeper.catchUp();
+        store.catchUp();
         return;
       case 'news':
-        if (message.studyId !== undefined) keeper.noticed(message.studyId, message.revision);
+        if (message.studyId !== undefined) store.noticed(message.studyId, message.revision);
         return;
       case 'look-again':
-        keeper.catchUp();
+        store.catchUp();
         return;
       case 'left':
     }
   };
 
-  const keeper: Keeper = {
+  const store: PageStore = {
     subscribe: (listener) => {
       listeners.add(listener);
       return () => listeners.delete(listener);
@@ -375,7 +375,7 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
     settleAside: (what, instead) => {
       outbox.forgetAside(what.map(({ key }) => key));
       ports.tabs.tell({ kind: 'added' });
-      keeper.make(...instead);
+      store.make(...instead);
     },
   };
   ports.tabs.hear(heard);
@@ -389,7 +389,7 @@ export const openKeeper = (ports: KeeperPorts): Keeper => {
       sender.sendNow('afresh');
     }
   });
-  return keeper;
+  return store;
 };
 
 const isSame = (a: Study | undefined, b: Study | undefined): boolean =>

@@ -1,9 +1,9 @@
 import { choleskyInto, choleskySolve, solveLower } from './cholesky.ts';
 
 /** A function to be maximised: writes its gradient at `point` into `gradient` and returns its value. */
-export type Climb = (point: Float64Array, gradient: Float64Array) => number;
+export type LogDensity = (point: Float64Array, gradient: Float64Array) => number;
 
-export interface Summit {
+export interface Mode {
   readonly point: Float64Array;
   readonly value: number;
   /** Minus the matrix of second derivatives, row-major, made positive definite where it was not. */
@@ -17,26 +17,26 @@ export interface Summit {
 const differenceStep = 1e-4;
 
 /**
- * Climbs to a local maximum by Newton's method with Levenberg's damping; second derivatives by forward differences of
+ * Goes to a local maximum by Newton's method with Levenberg's damping; second derivatives by forward differences of
  * the gradient. Where the function cannot be reckoned it does not go. O(n) gradients and one n³/3 factorisation a step. Coordinates named in `held` do not move.
  * Nocedal & Wright, Numerical Optimization, ch. 3 and 6.
  */
-export const newtonClimb = (
-  climb: Climb,
+export const newtonMode = (
+  logDensity: LogDensity,
   start: Float64Array,
   options: {
     readonly held?: readonly number[];
     readonly mostIterations?: number;
-    /** Twice the rise that a quadratic would still promise, below which the climb ends. */
+    /** Twice the rise that a quadratic would still promise, below which the search ends. */
     readonly enough?: number;
   } = {},
-): Summit => {
+): Mode => {
   const n = start.length;
   const { held = [], mostIterations = 40, enough = 1e-6 } = options;
   let point = Float64Array.from(start);
   let gradient = new Float64Array(n);
-  let value = climb(point, gradient);
-  let curvature = minusHessian(climb, point, gradient, held);
+  let value = logDensity(point, gradient);
+  let curvature = minusHessian(logDensity, point, gradient, held);
   let factor = positiveFactor(curvature, n);
   let converged = false;
   let iterations = 0;
@@ -55,7 +55,7 @@ export const newtonClimb = (
     for (let halving = 0; halving < 20 && !moved; halving += 1, length /= 2) {
       const trial = Float64Array.from(point, (x, i) => x + length * (step[i] ?? NaN));
       const trialGradient = new Float64Array(n);
-      const trialValue = climb(trial, trialGradient);
+      const trialValue = logDensity(trial, trialGradient);
       if (trialValue >= value + 1e-4 * length * slope && trialGradient.every(Number.isFinite)) {
         point = trial;
         value = trialValue;
@@ -67,15 +67,15 @@ export const newtonClimb = (
       converged = slope < 1e-5;
       break;
     }
-    curvature = minusHessian(climb, point, gradient, held);
+    curvature = minusHessian(logDensity, point, gradient, held);
     factor = positiveFactor(curvature, n);
   }
   return { point, value, curvature, factor, iterations, converged };
 };
 
-/** The standard deviation of one coordinate in the normal about a summit. */
+/** The standard deviation of one coordinate in the normal about a mode. */
 export const spreadAt = (
-  { factor, point }: Pick<Summit, 'factor' | 'point'>,
+  { factor, point }: Pick<Mode, 'factor' | 'point'>,
   axis: number,
 ): number => {
   const unit = new Float64Array(point.length);
@@ -86,7 +86,7 @@ export const spreadAt = (
 
 /** Minus the second derivatives by forward differences of the gradient; rows of held coordinates are those of the unit matrix. */
 export const minusHessian = (
-  climb: Climb,
+  logDensity: LogDensity,
   point: Float64Array,
   gradient: Float64Array,
   held: readonly number[],
@@ -98,7 +98,7 @@ export const minusHessian = (
   for (let i = 0; i < n; i += 1) {
     if (held.includes(i)) continue;
     nudged[i] = (point[i] ?? NaN) + differenceStep;
-    climb(nudged, there);
+    logDensity(nudged, there);
     nudged[i] = point[i] ?? NaN;
     for (let j = 0; j < n; j += 1) {
       const bend = -((there[j] ?? NaN) - (gradient[j] ?? NaN)) / differenceStep;

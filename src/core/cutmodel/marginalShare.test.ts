@@ -1,14 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { links } from './links.ts';
-import { marginKeeping, shareOut } from './share.ts';
+import { marginKeeping, marginalShare } from './marginalShare.ts';
 
 const [normal, logistic, student] = links;
 if (!normal || !logistic || !student) throw new Error('three links');
 
 describe('the share that comes out', () => {
   it('is Φ(m/√(σ² + s²)) for the normal link: E Φ((m + sZ)/σ), a known integral', () => {
-    expect(shareOut(normal, 0.15, 0.08, 0.06, 1)).toBeCloseTo(0.9331927987, 8); // Φ(1.5)
+    expect(marginalShare(normal, 0.15, 0.08, 0.06, 1)).toBeCloseTo(0.9331927987, 8); // Φ(1.5)
   });
 
   it('agrees with a fine sum over sheets for every link', () => {
@@ -26,9 +26,9 @@ describe('the share that comes out', () => {
             weights += w;
             sum += w * link.cdf((margin + scatter * z) / sigma);
           }
-          expect(Math.abs(shareOut(link, margin, sigma, scatter, 1) - sum / weights)).toBeLessThan(
-            2e-4,
-          );
+          expect(
+            Math.abs(marginalShare(link, margin, sigma, scatter, 1) - sum / weights),
+          ).toBeLessThan(2e-4);
         },
       ),
       { numRuns: 40 },
@@ -37,7 +37,10 @@ describe('the share that comes out', () => {
 
   it('falls with length by the weakest-link rule: two lengths are two chances to fail', () => {
     for (const link of links) {
-      expect(shareOut(link, 0.1, 0.08, 0, 2)).toBeCloseTo(shareOut(link, 0.1, 0.08, 0, 1) ** 2, 8);
+      expect(marginalShare(link, 0.1, 0.08, 0, 2)).toBeCloseTo(
+        marginalShare(link, 0.1, 0.08, 0, 1) ** 2,
+        8,
+      );
     }
   });
 });
@@ -51,7 +54,7 @@ describe('the margin that keeps a share', () => {
           const margin = marginKeeping(link, share, lengths);
           for (const ratio of [0, 0.3, 1, 4]) {
             const sigma = 0.08;
-            const back = shareOut(link, margin(ratio) * sigma, sigma, ratio * sigma, lengths);
+            const back = marginalShare(link, margin(ratio) * sigma, sigma, ratio * sigma, lengths);
             expect(Math.abs(back - share)).toBeLessThan(ratio > 2 ? 2e-3 : 3e-4);
           }
         }

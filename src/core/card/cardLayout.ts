@@ -48,7 +48,7 @@ export const wordsBlockMm = (): number =>
  * The smallest card that fits the sheet: cells in rows that are shifted by half a step, like bricks, so that no cell has
  * another straight above it and heat does not add up in columns. Undefined where none fits.
  */
-export const layOut = (task: LayoutTask): CardLayout | undefined => {
+export const cardLayout = (task: LayoutTask): CardLayout | undefined => {
   const fitting = Array.from({ length: task.cells }, (_, i) => i + 1)
     .flatMap((columns) => [bricks(task, columns, columns), bricks(task, columns, columns - 1)])
     .map((rows) => cardAround(task, rows))

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { centredDiscrepancy } from './centredDiscrepancy.ts';
-import { evenCube } from './evenCube.ts';
+import { quasiRandomPoints } from './quasiRandomPoints.ts';
 import { mostSobolDimensions, sobol, sobolBits, sobolInteger } from './sobol.ts';
 import { seededRandom } from './seededRandom.ts';
 
@@ -14,7 +14,7 @@ describe('even points', () => {
   });
 
   it('lie inside the cube, in any number of dimensions', () => {
-    const cube = evenCube(40);
+    const cube = quasiRandomPoints(40);
     for (let index = 0; index < 300; index += 1) {
       for (let d = 0; d < 40; d += 1) {
         expect(cube.at(index, d)).toBeGreaterThan(0);
@@ -24,7 +24,7 @@ describe('even points', () => {
   });
 
   it('keep one point in each of 256 even strips of every Sobol coordinate, as the shift must (a net stays a net)', () => {
-    const cube = evenCube(mostSobolDimensions);
+    const cube = quasiRandomPoints(mostSobolDimensions);
     for (let d = 0; d < mostSobolDimensions; d += 1) {
       const strips = Array.from({ length: 256 }, (_, i) => Math.floor(256 * cube.at(i, d)));
       expect(new Set(strips).size).toBe(256);
@@ -32,7 +32,7 @@ describe('even points', () => {
   });
 
   it('fill six dimensions more evenly than chance does', () => {
-    const cube = evenCube(6);
+    const cube = quasiRandomPoints(6);
     const random = seededRandom(3);
     const points = (at: (i: number, d: number) => number): number[][] =>
       Array.from({ length: 500 }, (_, i) => Array.from({ length: 6 }, (__, d) => at(i, d)));

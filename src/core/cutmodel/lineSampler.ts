@@ -1,4 +1,4 @@
-import type { EvenCube } from '../../num/evenCube.ts';
+import type { QuasiRandomPoints } from '../../num/quasiRandomPoints.ts';
 import type { Target } from './likelihood.ts';
 import { blankLine, type Proposal } from './proposal.ts';
 
@@ -8,7 +8,7 @@ const leastReach = 2;
 const mostReach = 40;
 
 /** Weighted points in z, gathered line by line. */
-export interface Gathering {
+export interface LineSampler {
   /** Draws lines `from` to `to` of the cube and adds their points; each is worth `factor` (a ln) more. */
   readonly addLines: (
     target: Target,
@@ -16,10 +16,10 @@ export interface Gathering {
     lines: { readonly from: number; readonly to: number; readonly factor: number },
     link: number,
   ) => void;
-  readonly gathered: () => GatheredPoints;
+  readonly points: () => WeightedPoints;
 }
 
-export interface GatheredPoints {
+export interface WeightedPoints {
   readonly count: number;
   readonly size: number;
   /** z of one point after the other. */
@@ -36,7 +36,7 @@ export interface GatheredPoints {
 const usualPoints = 8;
 
 /** Points of about so many lines, of a cube with `size` dimensions. */
-export const gathering = (size: number, cube: EvenCube, lines: number): Gathering => {
+export const lineSampler = (size: number, cube: QuasiRandomPoints, lines: number): LineSampler => {
   let room = usualPoints * lines;
   let count = 0;
   let z = new Float64Array(room * size);
@@ -86,7 +86,7 @@ export const gathering = (size: number, cube: EvenCube, lines: number): Gatherin
         }
       }
     },
-    gathered: () => ({ count, size, z, logWeight, link, line: ofLine }),
+    points: () => ({ count, size, z, logWeight, link, line: ofLine }),
   };
 };
 

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { newtonClimb, positiveFactor, type Climb } from './newton.ts';
+import { newtonMode, positiveFactor, type LogDensity } from './newtonMode.ts';
 
-/** Minus Rosenbrock's valley: its only summit is at (1, 1). Rosenbrock (1960), Computer J. 3:175. */
-const minusRosenbrock: Climb = (point, gradient) => {
+/** Minus Rosenbrock's valley: its only mode is at (1, 1). Rosenbrock (1960), Computer J. 3:175. */
+const minusRosenbrock: LogDensity = (point, gradient) => {
   const [x = 0, y = 0] = point;
   gradient[0] = 400 * x * (y - x * x) + 2 * (1 - x);
   gradient[1] = -200 * (y - x * x);
@@ -11,14 +11,14 @@ const minusRosenbrock: Climb = (point, gradient) => {
 
 describe('newtonClimb', () => {
   it('climbs Rosenbrock’s valley from its usual start (−1.2, 1)', () => {
-    const summit = newtonClimb(minusRosenbrock, Float64Array.of(-1.2, 1));
-    expect(summit.converged).toBe(true);
-    expect(summit.point[0]).toBeCloseTo(1, 3);
-    expect(summit.point[1]).toBeCloseTo(1, 3);
+    const mode = newtonMode(minusRosenbrock, Float64Array.of(-1.2, 1));
+    expect(mode.converged).toBe(true);
+    expect(mode.point[0]).toBeCloseTo(1, 3);
+    expect(mode.point[1]).toBeCloseTo(1, 3);
   });
 
   it('finds the top of a paraboloid and its curvature', () => {
-    const summit = newtonClimb(
+    const mode = newtonMode(
       (point, gradient) => {
         const [x = 0, y = 0] = point;
         gradient[0] = -2 * (x - 3);
@@ -27,29 +27,29 @@ describe('newtonClimb', () => {
       },
       Float64Array.of(0, 0),
     );
-    expect(summit.point[0]).toBeCloseTo(3, 4);
-    expect(summit.point[1]).toBeCloseTo(-1, 4);
-    expect(summit.curvature[0]).toBeCloseTo(2, 3);
-    expect(summit.curvature[3]).toBeCloseTo(8, 3);
+    expect(mode.point[0]).toBeCloseTo(3, 4);
+    expect(mode.point[1]).toBeCloseTo(-1, 4);
+    expect(mode.curvature[0]).toBeCloseTo(2, 3);
+    expect(mode.curvature[3]).toBeCloseTo(8, 3);
   });
 
   it('climbs to the edge of where a function can be reckoned and no further', () => {
     // Beyond x = 1 there is nothing: neither value nor slope.
-    const summit = newtonClimb(
+    const mode = newtonMode(
       ([x = 0], gradient) => {
         gradient[0] = x < 1 ? 2 : Number.NaN;
         return x < 1 ? 2 * x : Number.NaN;
       },
       Float64Array.of(1 - 1e-5),
     );
-    expect(summit.point[0]).toBeLessThan(1);
-    expect(summit.factor.every(Number.isFinite)).toBe(true);
+    expect(mode.point[0]).toBeLessThan(1);
+    expect(mode.factor.every(Number.isFinite)).toBe(true);
   });
 
   it('leaves a held coordinate where it was', () => {
-    const summit = newtonClimb(minusRosenbrock, Float64Array.of(0.5, 3), { held: [0] });
-    expect(summit.point[0]).toBe(0.5);
-    expect(summit.point[1]).toBeCloseTo(0.25, 4);
+    const mode = newtonMode(minusRosenbrock, Float64Array.of(0.5, 3), { held: [0] });
+    expect(mode.point[0]).toBe(0.5);
+    expect(mode.point[1]).toBeCloseTo(0.25, 4);
   });
 });
 

@@ -2,7 +2,7 @@ import { kronecker } from './kronecker.ts';
 import { mostSobolDimensions, sobolBits, sobolInteger } from './sobol.ts';
 
 /** Evenly spread points in the open unit cube, of any dimension and length. */
-export interface EvenCube {
+export interface QuasiRandomPoints {
   readonly dimensions: number;
   /** Coordinate `dimension` of point `index`, strictly between 0 and 1. */
   readonly at: (index: number, dimension: number) => number;
@@ -14,7 +14,7 @@ export interface EvenCube {
  * (1995), in Monte Carlo and Quasi-Monte Carlo Methods, Springer LNS 106; the shift: Dick & Pillichshammer (2010), Digital
  * Nets and Sequences, §13.
  */
-export const evenCube = (dimensions: number): EvenCube => {
+export const quasiRandomPoints = (dimensions: number): QuasiRandomPoints => {
   const richtmyer = kronecker(dimensions);
   const shifts = Array.from({ length: Math.min(dimensions, mostSobolDimensions) }, (_, d) =>
     Math.floor(shiftOf(d) * 2 ** sobolBits),
