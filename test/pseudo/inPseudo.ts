@@ -21,7 +21,11 @@ const sentence = (text: string): string =>
 /** Of a caution its code is no word of a language. */
 const notSaid = new Set(['code']);
 
-/** Everything that these words say, wrapped and a third longer. */
+/**
+ * Everything that these words say, wrapped and a third longer.
+ *
+ * @public Asked for by the module that `pseudoLanguage.ts` writes.
+ */
 export const inPseudo = <Words>(words: Words): Words => changed(words) as Words;
 
 const changed = (words: unknown): unknown => {
