@@ -109,7 +109,7 @@ const fields: Readonly<Record<string, readonly FormField[]>> = {
   'parts/tally/TallyCounts label 0 most': [counted(0, 100_000, counts.out)],
   'parts/tally/TallyForm words.batch': [line(counts.batch)],
   'parts/tally/TallyForm words.length readSize': [field(readers.readSize, counts.partLengthMm)],
-  'parts/told/ToldTime words.ask(time) readDuration': [time],
+  'parts/measuredTime/MeasuredTime words.ask(time) readDuration': [time],
   'screens/aside/AsideScreen words.findSheet': [line(z.string().max(200))],
   'screens/bed/OtherSheets words.findSheet': [line(z.string().max(200))],
   'screens/book/BookScreen words.search': [line(z.string().max(200))],

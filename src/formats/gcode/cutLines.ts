@@ -55,7 +55,7 @@ const lineOf = (
   return tracer.taken().map((traced) => ({
     ...unfold(traced),
     ...names.at(first.line),
-    told: {
+    modal: {
       speedMmPerS: speedOf(first),
       s: first.s,
       air: first.air,

@@ -3,6 +3,7 @@ import type { Quad } from '../../../core/photo/quads.ts';
 import { photoText as words } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Section } from '../../parts/page/Page.tsx';
+import { Said } from '../../parts/said/Said.tsx';
 import { drawnUpright } from '../../worker/onCanvas.ts';
 
 export interface CornersByHandProps {
@@ -44,7 +45,7 @@ export const CornersByHand = ({ photo, onCorners }: CornersByHandProps) => {
           />
         ))}
       </div>
-      <p role="status">{words.cornersTapped(tapped.length)}</p>
+      <Said what="done">{words.cornersTapped(tapped.length)}</Said>
       <div className="actions">
         <Action
           kind="strong"

@@ -6,6 +6,7 @@ import { photoText as words } from '../../../words/texts.ts';
 import { Choice } from '../../parts/choice/Choice.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import type { Reading } from '../../parts/reader/useReading.ts';
+import { Said } from '../../parts/said/Said.tsx';
 import type { PhotoQuestion } from '../../worker/photoQuestion.ts';
 import {
   cellsToUse,
@@ -71,9 +72,9 @@ const Counts = ({ cells }: { readonly cells: readonly CellToUse[] }) => {
   const cantTell = cells.filter(({ grade }) => grade === undefined).length;
   const unsure = cells.filter(needsLook).length - cantTell;
   return (
-    <p role="status">
+    <Said what="answer">
       {words.counts(counts)}
       {unsure + cantTell === 0 ? '.' : `; ${words.toLookAt(unsure, cantTell)}. ${words.lookAtThem}`}
-    </p>
+    </Said>
   );
 };

@@ -125,9 +125,7 @@ const HowFar = ({
     case 'at':
       return (
         <div className="photo-at">
-          <p role="status" aria-busy="true">
-            {words.steps[reading.step]}
-          </p>
+          <p aria-busy="true">{words.steps[reading.step]}</p>
           <Action kind="quiet" onPress={onStop}>
             {words.stop}
           </Action>

@@ -33,7 +33,7 @@ export const UseThem = ({ cells, card, photos, onUse }: UseThemProps) => {
     if (both.ok) goTo(toCard);
     else setKeeping(both.why);
   };
-  if (keeping === 'at') return <p role="status">{words.keeping}</p>;
+  if (keeping === 'at') return <p>{words.keeping}</p>;
   if (keeping !== 'not') {
     const { message, remedy } = whyInWords(keeping);
     return (
