@@ -9,8 +9,9 @@ const may = {
   store: ['host', 'app', 'core', 'formats'],
   host: ['app', 'core', 'formats'],
   print: ['words', 'formats', 'core', 'num'],
-  http: ['app', 'wire', 'words', 'formats', 'core'],
-  cli: ['app', 'words', 'formats', 'print', 'store', 'host', 'http', 'core', 'num'],
+  served: ['app', 'wire', 'words', 'formats', 'core'],
+  http: ['served', 'app', 'wire', 'words', 'formats', 'core'],
+  cli: ['app', 'words', 'formats', 'print', 'store', 'host', 'http', 'served', 'core', 'num'],
   web: ['app', 'words', 'core', 'formats', 'wire'],
 };
 

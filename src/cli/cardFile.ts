@@ -17,7 +17,7 @@ import { toCutStudy } from '../core/study/toCutStudy.ts';
 import { fileForMachine } from '../formats/fileForMachine.ts';
 import { machineFiles, type CardFileKind } from '../formats/machineFiles.ts';
 import { systemClock } from '../host/clock.ts';
-import type { CardFile, CardFileWanted } from '../http/cardFile.ts';
+import type { CardFile, CardFileWanted } from '../served/cardFile.ts';
 import { inventedText } from '../words/texts.ts';
 import { problemInWords } from '../words/words.ts';
 import { cardCautions } from './cardCautions.ts';

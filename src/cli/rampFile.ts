@@ -4,7 +4,7 @@ import { done } from '../core/problem.ts';
 import { metricUnits } from '../core/units/unitPreference.ts';
 import { fileForMachine } from '../formats/fileForMachine.ts';
 import { systemClock } from '../host/clock.ts';
-import type { DrawRampFile } from '../http/cardFile.ts';
+import type { DrawRampFile } from '../served/cardFile.ts';
 import { cautionLines } from '../words/cautionLines.ts';
 import { inUnits, rampSheetText } from '../words/texts.ts';
 

@@ -1,7 +1,7 @@
 import type { CutStudy } from '../core/cutmodel/cutStudy.ts';
 import type { Explanation } from '../core/explain/explanation.ts';
 import { systemClock } from '../host/clock.ts';
-import type { DrawReasoning } from '../http/reasoningFile.ts';
+import type { DrawReasoning } from '../served/reasoningFile.ts';
 import { inventedText } from '../words/texts.ts';
 import { version } from './version.ts';
 

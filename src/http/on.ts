@@ -3,24 +3,17 @@ import type { z } from 'zod';
 import { done, type Outcome } from '../core/problem.ts';
 import { parseWith } from '../formats/border.ts';
 import type { ReplyOf, Route } from '../wire/route.ts';
+import { FileAnswer } from '../served/fileAnswer.ts';
+import type { Asked, RouteOptions, Site } from '../served/site.ts';
 import { sendRefusal } from './refusal.ts';
 
-type Read<S> = S extends z.ZodType ? z.output<S> : undefined;
-
-/** What came in, checked against the route's shapes. */
-export interface Asked<R extends Route> {
-  readonly params: Read<R['params']>;
-  readonly query: Read<R['query']>;
-  readonly body: Read<R['body']>;
+/** What came in, and the request and the reply themselves for what is the server's own affair. */
+export interface AskedHere<R extends Route> extends Asked<R> {
   readonly request: FastifyRequest;
-  /** Says when whoever asked has gone without waiting for the answer. */
-  readonly gone: AbortSignal;
   readonly reply: FastifyReply;
 }
 
-interface RouteOptions {
-  /** Most bytes of a body; the server's own limit where absent. */
-  readonly bodyLimit?: number;
+interface OwnRouteOptions extends RouteOptions {
   /** Most requests that one address may make in a minute, where the server counts them. */
   readonly triesAMinute?: number;
 }
@@ -32,8 +25,8 @@ interface RouteOptions {
 export const on = <R extends Route>(
   app: FastifyInstance,
   route: R,
-  ask: (asked: Asked<R>) => Promise<Outcome<ReplyOf<R>>>,
-  { bodyLimit, triesAMinute }: RouteOptions = {},
+  ask: (asked: AskedHere<R>) => Promise<Outcome<ReplyOf<R> | FileAnswer>>,
+  { bodyLimit, triesAMinute }: OwnRouteOptions = {},
 ): void => {
   app.route({
     method: route.method,
@@ -46,16 +39,25 @@ export const on = <R extends Route>(
       const asked = read(route, request, reply);
       const outcome = asked.ok ? await ask(asked.value) : asked;
       if (!outcome.ok) return sendRefusal(reply, outcome.problem);
-      return reply.sent ? reply : reply.send(outcome.value);
+      if (reply.sent) return reply;
+      const { value } = outcome;
+      return value instanceof FileAnswer ? sendFile(reply, value) : reply.send(value);
     },
   });
 };
+
+/** The server as the place where routes are answered. */
+export const siteOn = (app: FastifyInstance): Site => ({
+  put: (route, ask, options) => {
+    on(app, route, ask, options);
+  },
+});
 
 const read = <R extends Route>(
   route: R,
   request: FastifyRequest,
   reply: FastifyReply,
-): Outcome<Asked<R>> => {
+): Outcome<AskedHere<R>> => {
   const params = part(route.params, request.params);
   if (!params.ok) return params;
   const query = part(route.query, request.query);
@@ -64,7 +66,16 @@ const read = <R extends Route>(
   if (!body.ok) return body;
   // The three were parsed by the very shapes that the type is made of.
   const parts = { params: params.value, query: query.value, body: body.value };
-  return done({ ...parts, request, reply, gone: goneOf(reply) } as Asked<R>);
+  const file = request.body instanceof Uint8Array ? { file: request.body } : {};
+  return done({ ...parts, ...file, request, reply, gone: goneOf(reply) } as AskedHere<R>);
+};
+
+const sendFile = (
+  reply: FastifyReply,
+  { contentType, disposition, body }: FileAnswer,
+): FastifyReply => {
+  if (disposition !== undefined) reply.header('content-disposition', disposition);
+  return reply.type(contentType).send(typeof body === 'string' ? body : Buffer.from(body));
 };
 
 const goneOf = ({ raw }: FastifyReply): AbortSignal => {

@@ -1,49 +1,25 @@
 import helmet from '@fastify/helmet';
 import fastify, { type FastifyInstance } from 'fastify';
-import type { Pictures } from '../app/ports/pictures.ts';
 import type { Ports } from '../app/ports/ports.ts';
 import { watchedStore } from '../app/ports/watchedStore.ts';
-import { importBytesAtMost } from '../wire/importLimit.ts';
-import type { DrawCardFile, DrawRampFile } from './cardFile.ts';
-import type { DrawReasoning } from './reasoningFile.ts';
+import { putRoutes, type FileMakers } from '../served/putRoutes.ts';
+import type { ModelFor, ServedPorts } from '../served/servedPorts.ts';
 import { serveDocs } from './docsPage.ts';
 import { refuseThrown } from './errors.ts';
 import { guard, isLoopback } from './guard.ts';
 import { listening, refuseUnread, requestLimitMs } from './halfRequests.ts';
 import { openChanges, serveLive } from './live.ts';
+import { siteOn } from './on.ts';
 import { servePage } from './page.ts';
 import { gatePhones, type Lan } from './phones.ts';
-import { answerRoutes } from './routes/answers.ts';
-import { machineTestRoutes } from './routes/machineTests.ts';
-import { checkRoutes } from './routes/check.ts';
-import { compareRoutes } from './routes/compare.ts';
-import { bookRoutes } from './routes/book.ts';
-import { cardRoutes } from './routes/cards.ts';
-import { focusRoutes } from './routes/focus.ts';
-import { reasoningRoutes } from './routes/reasoning.ts';
-import { homeRoutes } from './routes/home.ts';
-import { meteringRoutes } from './routes/meterings.ts';
-import { readingRoutes } from './routes/readings.ts';
-import { machineRoutes } from './routes/machines.ts';
-import { studyRoutes } from './routes/studies.ts';
-import { transferRoutes } from './routes/transfer.ts';
-import { orderRoutes } from './routes/orders.ts';
-import { photoRoutes } from './routes/photos.ts';
-import { scoreRoutes } from './routes/score.ts';
-import { watchRoutes } from './routes/watch.ts';
 import { refusalHeaders, safeHeaders } from './safeHeaders.ts';
-import type { ModelFor, ServedPorts } from './servedPorts.ts';
 
-export interface ServerOptions {
+export interface ServerOptions extends FileMakers {
   readonly ports: Ports;
   readonly modelFor: ModelFor;
   readonly version: string;
   /** Folder of the built page. Absent: only the API is served. */
   readonly pageFolder?: string;
-  readonly cardFile: DrawCardFile;
-  readonly rampFile: DrawRampFile;
-  readonly reasoningFile: DrawReasoning;
-  readonly pictures: Pictures;
   /** Lets phones in. Absent: this computer alone is served. */
   readonly lan?: Lan;
   /** Told of every error that nobody expected. */
@@ -92,24 +68,10 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   });
 
   await gatePhones(app, options.lan);
-  homeRoutes(app, ports, version);
-  machineRoutes(app, ports);
-  studyRoutes(app, ports);
-  cardRoutes(app, ports, options.cardFile);
-  photoRoutes(app, ports, options.pictures);
-  readingRoutes(app, ports);
-  answerRoutes(app, ports);
-  checkRoutes(app, ports);
-  compareRoutes(app, ports);
-  bookRoutes(app, ports);
-  meteringRoutes(app, ports);
-  focusRoutes(app, ports, options.rampFile);
-  reasoningRoutes(app, ports, options.reasoningFile);
-  orderRoutes(app, ports);
-  scoreRoutes(app, ports);
-  watchRoutes(app, ports);
-  machineTestRoutes(app, ports);
-  transferRoutes(app, ports, importBytesAtMost);
+  app.addContentTypeParser(/^image\//, { parseAs: 'buffer' }, (_request, body, parsed) =>
+    parsed(null, body),
+  );
+  putRoutes(siteOn(app), ports, options);
   serveLive(app, changes);
   app.addHook('onClose', () => {
     stopHearing();

@@ -1,24 +1,24 @@
-import type { FastifyInstance } from 'fastify';
 import { done } from '../../core/problem.ts';
 import { apiOfFiles } from '../../wire/apiOfFiles.ts';
-import { on } from '../on.ts';
+import { FileAnswer } from '../fileAnswer.ts';
+import type { Site } from '../site.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 import type { DrawReasoning } from '../reasoningFile.ts';
 
 /** Why a stored study's answer is what it is, for the printer. */
-export const reasoningRoutes = (
-  app: FastifyInstance,
-  ports: ServedPorts,
-  draw: DrawReasoning,
-): void => {
-  on(app, apiOfFiles.reasoningFile, async ({ params, query, reply, gone }) => {
+export const reasoningRoutes = (site: Site, ports: ServedPorts, draw: DrawReasoning): void => {
+  site.put(apiOfFiles.reasoningFile, async ({ params, query, gone }) => {
     const { explainAnswer } = await import('../../app/sheet/explainAnswer.ts');
     const explained = await explainAnswer(ports.until(gone), params.id, query);
     if (!explained.ok) return explained;
-    reply
-      .type('application/pdf')
-      .header('content-disposition', 'inline; filename="reasoning.pdf"')
-      .send(await draw(explained.value));
-    return done(undefined);
+    const body = await draw(explained.value);
+    return done(
+      new FileAnswer({
+        contentType: 'application/pdf',
+        body,
+        name: 'reasoning.pdf',
+        isShown: true,
+      }),
+    );
   });
 };

@@ -1,29 +1,28 @@
-import type { FastifyInstance } from 'fastify';
 import type { Home } from '../../app/workshop/home.ts';
 import { done, type Outcome } from '../../core/problem.ts';
 import { judgeMaterial } from '../../core/stock/judgeMaterial.ts';
 import { problemInWords } from '../../words/words.ts';
 import { standingInWords } from '../../words/standingInWords.ts';
 import { api, type ReplyOf } from '../../wire/api.ts';
-import { on } from '../on.ts';
+import type { Site } from '../site.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 
 /** What the first screen and its doors need. */
-export const homeRoutes = (app: FastifyInstance, ports: ServedPorts, version: string): void => {
-  on(app, api.health, () => Promise.resolve(done({ status: 'ok', version })));
-  on(app, api.home, async ({ gone }) => {
+export const homeRoutes = (site: Site, ports: ServedPorts, version: string): void => {
+  site.put(api.health, () => Promise.resolve(done({ status: 'ok', version })));
+  site.put(api.home, async ({ gone }) => {
     const { home } = await import('../../app/workshop/home.ts');
     return done(spoken(await home(ports.until(gone))));
   });
-  on(app, api.openExample, async ({ gone }) => {
+  site.put(api.openExample, async ({ gone }) => {
     const { openExample } = await import('../../app/workshop/openExample.ts');
     return saidOf(await openExample(ports.until(gone)));
   });
-  on(app, api.removeExample, async ({ gone }) => {
+  site.put(api.removeExample, async ({ gone }) => {
     const { removeExample } = await import('../../app/workshop/removeExample.ts');
     return saidOf(await removeExample(ports.until(gone)));
   });
-  on(app, api.judgeMaterial, ({ query }) => {
+  site.put(api.judgeMaterial, ({ query }) => {
     const judged = judgeMaterial(query.text);
     const { decision, material } = judged;
     return Promise.resolve(

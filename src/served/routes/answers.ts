@@ -1,4 +1,3 @@
-import type { FastifyInstance } from 'fastify';
 import { done, andThen } from '../../core/problem.ts';
 import { fitAnswerFile, nextCardFile } from '../../formats/answerFile.ts';
 import { parseCutStudy } from '../../formats/studyFile.ts';
@@ -6,12 +5,12 @@ import { standingOfCut } from '../../core/standing/standingOfCut.ts';
 import { standingInWords } from '../../words/standingInWords.ts';
 import { problemInWords } from '../../words/words.ts';
 import { api } from '../../wire/api.ts';
-import { on } from '../on.ts';
+import type { Site } from '../site.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 
 /** What a study says, stored or sent along. */
-export const answerRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
-  on(app, api.answerStudy, async ({ params, query, gone }) => {
+export const answerRoutes = (site: Site, ports: ServedPorts): void => {
+  site.put(api.answerStudy, async ({ params, query, gone }) => {
     const { answerStudy } = await import('../../app/sheet/answerStudy.ts');
     const answer = await answerStudy(ports.until(gone), params.id, query);
     if (!answer.ok) return answer;
@@ -19,16 +18,16 @@ export const answerRoutes = (app: FastifyInstance, ports: ServedPorts): void => 
     const file = fitAnswerFile(said, problemInWords, standingInWords(standing));
     return done({ ...file, leansOn });
   });
-  on(app, api.gatherHistory, async ({ query: { of, ...wish } }) => {
+  site.put(api.gatherHistory, async ({ query: { of, ...wish } }) => {
     const { gatherHistory } = await import('../../app/sheet/gatherHistory.ts');
     return done({ sheets: await gatherHistory(ports, { ...wish, isExample: of === 'example' }) });
   });
-  on(app, api.proposeNextCard, async ({ params, query, gone }) => {
+  site.put(api.proposeNextCard, async ({ params, query, gone }) => {
     const { proposeNextCard } = await import('../../app/card/proposeNextCard.ts');
     const next = await proposeNextCard(ports.until(gone), params.id, query);
     return andThen(next, (card) => done(nextCardFile(card, problemInWords)));
   });
-  on(app, api.calcFit, async ({ body, gone }) => {
+  site.put(api.calcFit, async ({ body, gone }) => {
     const study = parseCutStudy(body);
     if (!study.ok) return study;
     const answered = await ports.until(gone).model.ask('answerCutStudy', study.value);
@@ -38,7 +37,7 @@ export const answerRoutes = (app: FastifyInstance, ports: ServedPorts): void => 
       ),
     );
   });
-  on(app, api.calcNextCard, async ({ body, gone }) => {
+  site.put(api.calcNextCard, async ({ body, gone }) => {
     const study = parseCutStudy(body);
     if (!study.ok) return study;
     const { value } = study;

@@ -1,4 +1,3 @@
-import type { FastifyInstance } from 'fastify';
 import { describeCard } from '../../app/card/describeCard.ts';
 import { readCardForExport } from '../../app/card/readCardForExport.ts';
 import { removeCard } from '../../app/card/removeCard.ts';
@@ -8,15 +7,12 @@ import { problemInWords } from '../../words/words.ts';
 import { api } from '../../wire/api.ts';
 import type { DrawCardFile } from '../cardFile.ts';
 import { unitsAsked } from '../unitsAsked.ts';
-import { on } from '../on.ts';
+import { FileAnswer } from '../fileAnswer.ts';
+import type { Site } from '../site.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 
-export const cardRoutes = (
-  app: FastifyInstance,
-  ports: ServedPorts,
-  cardFile: DrawCardFile,
-): void => {
-  on(app, api.addCard, async ({ params, body, gone }) => {
+export const cardRoutes = (site: Site, ports: ServedPorts, cardFile: DrawCardFile): void => {
+  site.put(api.addCard, async ({ params, body, gone }) => {
     if ('card' in body) return describeCard(ports, params.id, body.card);
     const { designNewCard } = await import('../../app/card/designNewCard.ts');
     const designed = await designNewCard(ports.until(gone), params.id, body.request);
@@ -27,14 +23,14 @@ export const cardRoutes = (
     });
     return done({ ...designed.value, remarks });
   });
-  on(app, api.replaceCard, ({ params, body }) =>
+  site.put(api.replaceCard, ({ params, body }) =>
     replaceCard(ports, params.id, params.code, body.card),
   );
-  on(app, api.removeCard, async ({ params }) => {
+  site.put(api.removeCard, async ({ params }) => {
     const removed = await removeCard(ports, params.id, params.code);
     return removed.ok ? done({ removed: true }) : removed;
   });
-  on(app, api.cardFile, async ({ params: { id, code, kind }, query, reply, gone }) => {
+  site.put(api.cardFile, async ({ params: { id, code, kind }, query, gone }) => {
     const found = await readCardForExport(ports, id, code);
     if (!found.ok) return found;
     const { study, card } = found.value;
@@ -45,10 +41,6 @@ export const cardRoutes = (
       ports.until(gone).model,
     );
     if (!file.ok) return file;
-    reply
-      .type(file.value.contentType)
-      .header('content-disposition', `attachment; filename="card-${code}.${kind}"`)
-      .send(file.value.body);
-    return done(undefined);
+    return done(new FileAnswer({ ...file.value, name: `card-${code}.${kind}` }));
   });
 };

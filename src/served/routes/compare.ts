@@ -1,4 +1,3 @@
-import type { FastifyInstance } from 'fastify';
 import type { Comparison } from '../../core/compare/compareConditions.ts';
 import { done } from '../../core/problem.ts';
 import { parseCompareFile } from '../../formats/compareFile.ts';
@@ -6,17 +5,17 @@ import { comparisonFile, type ComparisonFile } from '../../formats/comparisonFil
 import { comparisonSaid, type SideNames } from '../../words/texts.ts';
 import { problemInWords } from '../../words/words.ts';
 import { compareApi as api } from '../../wire/compareApi.ts';
-import { on } from '../on.ts';
+import type { Site } from '../site.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 
 /** Two conditions beside each other, stored or sent along. The model is loaded when it is first asked. */
-export const compareRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
-  on(app, api.compareConditions, async ({ body, gone }) => {
+export const compareRoutes = (site: Site, ports: ServedPorts): void => {
+  site.put(api.compareConditions, async ({ body, gone }) => {
     const { compareStored } = await import('../../app/sheet/compareConditions.ts');
     const compared = await compareStored(ports.until(gone), body);
     return compared.ok ? done(inWords(compared.value)) : compared;
   });
-  on(app, api.calcCompare, async ({ body, gone }) => {
+  site.put(api.calcCompare, async ({ body, gone }) => {
     const file = parseCompareFile(body);
     if (!file.ok) return file;
     const compared = await ports.until(gone).model.ask('compareTwo', file.value.two);

@@ -1,4 +1,3 @@
-import type { FastifyInstance } from 'fastify';
 import { listMachineTests } from '../../app/machine/listMachineTests.ts';
 import { readMachineTest, type MachineTestRead } from '../../app/machine/readMachineTest.ts';
 import {
@@ -10,14 +9,14 @@ import type { Ports } from '../../app/ports/ports.ts';
 import { machineTests, type MachineTestName } from '../../core/machineTests.ts';
 import { done } from '../../core/problem.ts';
 import { listKey, testRoutes } from '../../wire/machineTestApi.ts';
-import { on } from '../on.ts';
+import type { Site } from '../site.ts';
 import { bedTestSaid } from '../testsSaid/bedTestSaid.ts';
 import { focusTestSaid } from '../testsSaid/focusTestSaid.ts';
 import { meteringSaid } from '../testsSaid/meteringSaid.ts';
 
 /** Tests of machines, kept over time: every kind is listed, kept, read and removed alike. */
-export const machineTestRoutes = (app: FastifyInstance, ports: Ports): void => {
-  for (const name of machineTests) routesOf(app, ports, name, said);
+export const machineTestRoutes = (site: Site, ports: Ports): void => {
+  for (const name of machineTests) routesOf(site, ports, name, said);
 };
 
 /** What is sent of one test, where it is more than the test itself. */
@@ -32,7 +31,7 @@ const said: Said<MachineTestName> = {
 };
 
 const routesOf = <Name extends MachineTestName>(
-  app: FastifyInstance,
+  site: Site,
   ports: Ports,
   name: Name,
   replies: Said<Name>,
@@ -40,17 +39,17 @@ const routesOf = <Name extends MachineTestName>(
   const routes = testRoutes(name);
   const inReply: (read: MachineTestRead<Name>) => object =
     replies[name] ?? (({ test }) => ({ test }));
-  on(app, routes.list, async () => done({ [listKey(name)]: await listMachineTests(ports, name) }));
-  on(app, routes.record, async ({ body }) => {
+  site.put(routes.list, async () => done({ [listKey(name)]: await listMachineTests(ports, name) }));
+  site.put(routes.record, async ({ body }) => {
     // Read by the shape of its kind.
     const recorded = await recordMachineTest(ports, name, body as MachineTestToRecord<Name>);
     return recorded.ok ? done(inReply(recorded.value)) : recorded;
   });
-  on(app, routes.get, async ({ params: { id } }) => {
+  site.put(routes.get, async ({ params: { id } }) => {
     const read = await readMachineTest(ports, name, id);
     return read.ok ? done(inReply(read.value)) : read;
   });
-  on(app, routes.remove, async ({ params: { id } }) => {
+  site.put(routes.remove, async ({ params: { id } }) => {
     const removed = await removeMachineTest(ports, name, id);
     return removed.ok ? done({ removed: true }) : removed;
   });

@@ -1,14 +1,13 @@
-import type { FastifyInstance } from 'fastify';
 import type { Ports } from '../../app/ports/ports.ts';
 import { done } from '../../core/problem.ts';
 import { meterVerdictText } from '../../words/texts.ts';
 import { problemInWords } from '../../words/words.ts';
 import { api } from '../../wire/api.ts';
-import { on } from '../on.ts';
+import type { Site } from '../site.ts';
 
 /** Two meterings held against each other. The curve's mathematics is loaded when it is first asked for. */
-export const meteringRoutes = (app: FastifyInstance, ports: Ports): void => {
-  on(app, api.compareMeterings, async ({ params, query }) => {
+export const meteringRoutes = (site: Site, ports: Ports): void => {
+  site.put(api.compareMeterings, async ({ params, query }) => {
     const { holdAgainst } = await import('../../app/machine/holdAgainst.ts');
     const held = await holdAgainst(ports, { now: params.id, before: params.before, ...query });
     if (!held.ok) return held;

@@ -1,4 +1,3 @@
-import type { FastifyInstance } from 'fastify';
 import { gradeKeptPhotos } from '../../app/card/gradeKeptPhotos.ts';
 import { keepPhoto } from '../../app/card/keepPhoto.ts';
 import { listPhotos, readKeptPhoto, removePhoto } from '../../app/card/keptPhotos.ts';
@@ -7,39 +6,35 @@ import { photoLimits } from '../../core/photo/photoLimits.ts';
 import { andThen, done, refused } from '../../core/problem.ts';
 import { problemInWords } from '../../words/words.ts';
 import { photoApi } from '../../wire/photo.ts';
-import { on } from '../on.ts';
+import { FileAnswer } from '../fileAnswer.ts';
+import type { Site } from '../site.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 
 /** Photographs kept with cards, and read. */
-export const photoRoutes = (app: FastifyInstance, ports: ServedPorts, pictures: Pictures): void => {
-  app.addContentTypeParser(/^image\//, { parseAs: 'buffer' }, (_request, body, parsed) =>
-    parsed(null, body),
-  );
-  on(app, photoApi.listPhotos, async ({ params: { id, code } }) =>
+export const photoRoutes = (site: Site, ports: ServedPorts, pictures: Pictures): void => {
+  site.put(photoApi.listPhotos, async ({ params: { id, code } }) =>
     done({ photos: await listPhotos(ports, { studyId: id, code }) }),
   );
-  on(
-    app,
+  site.put(
     photoApi.keepPhoto,
-    async ({ params: { id, code, side }, request: { body } }) =>
-      body instanceof Uint8Array
+    async ({ params: { id, code, side }, file }) =>
+      file !== undefined
         ? andThen(
-            await keepPhoto({ ...ports, pictures }, { studyId: id, code, side, bytes: body }),
+            await keepPhoto({ ...ports, pictures }, { studyId: id, code, side, bytes: file }),
             (photo) => done({ photo }),
           )
         : refused('photo-not-a-picture', { file: side }),
     { bodyLimit: photoLimits.bytes },
   );
-  on(app, photoApi.cardPhoto, async ({ params: { id, code, side }, reply }) => {
+  site.put(photoApi.cardPhoto, async ({ params: { id, code, side } }) => {
     const photo = await readKeptPhoto(ports, { studyId: id, code }, side);
     if (!photo.ok) return photo;
-    reply.type('image/jpeg').send(Buffer.from(photo.value.jpeg));
-    return done(undefined);
+    return done(new FileAnswer({ contentType: 'image/jpeg', body: photo.value.jpeg }));
   });
-  on(app, photoApi.removePhoto, async ({ params: { id, code, side } }) =>
+  site.put(photoApi.removePhoto, async ({ params: { id, code, side } }) =>
     andThen(await removePhoto(ports, { studyId: id, code }, side), () => done({ removed: true })),
   );
-  on(app, photoApi.gradeCard, async ({ params: { id, code }, gone }) =>
+  site.put(photoApi.gradeCard, async ({ params: { id, code }, gone }) =>
     andThen(
       await gradeKeptPhotos({ ...ports.until(gone), pictures }, { studyId: id, code }),
       ({ remarks, ...graded }) =>

@@ -1,28 +1,27 @@
-import type { FastifyInstance } from 'fastify';
 import type { EntryStanding } from '../../app/shared/entryStanding.ts';
 import { done, type Outcome } from '../../core/problem.ts';
 import { problemInWords } from '../../words/words.ts';
 import { standingInWords } from '../../words/standingInWords.ts';
 import { api, type ReplyOf } from '../../wire/api.ts';
-import { on } from '../on.ts';
+import type { Site } from '../site.ts';
 import { goneOrAfter, pagePatienceMs } from '../patience.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 
 /** The verbs here load the distributions, or the cut model, when they are first asked: the server starts without. */
-export const bookRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
-  on(app, api.searchBook, async ({ query, gone }) => {
+export const bookRoutes = (site: Site, ports: ServedPorts): void => {
+  site.put(api.searchBook, async ({ query, gone }) => {
     const { searchBook } = await import('../../app/book/searchBook.ts');
     const { text = '', ...stretch } = query;
     const patient = goneOrAfter(gone, pagePatienceMs);
     const { entries, total } = await searchBook(ports.until(patient), text, stretch);
     return done({ entries: entries.map(spoken), total });
   });
-  on(app, api.keptLike, async ({ query }) => {
+  site.put(api.keptLike, async ({ query }) => {
     const { keptLike } = await import('../../app/book/keptLike.ts');
     const kept = await keptLike(ports, query.studyId);
     return kept.ok ? done({ entries: kept.value }) : kept;
   });
-  on(app, api.getEntry, async ({ params, gone }) => {
+  site.put(api.getEntry, async ({ params, gone }) => {
     const { readEntry } = await import('../../app/book/readEntry.ts');
     const read = await readEntry(ports.until(gone), params.id);
     if (!read.ok) return read;
@@ -34,16 +33,16 @@ export const bookRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
       onBed: { stock, differs: differs.map((problem) => problemInWords(problem)) },
     });
   });
-  on(app, api.keepSetting, async ({ body, gone }) => {
+  site.put(api.keepSetting, async ({ body, gone }) => {
     const { keepSetting } = await import('../../app/book/keepSetting.ts');
     return saidOf(await keepSetting(ports.until(gone), body));
   });
-  on(app, api.removeEntry, async ({ params }) => {
+  site.put(api.removeEntry, async ({ params }) => {
     const { removeEntry } = await import('../../app/book/removeEntry.ts');
     const removed = await removeEntry(ports, params.id);
     return removed.ok ? done({ removed: true }) : removed;
   });
-  on(app, api.tallyEntry, async ({ params, body, gone }) => {
+  site.put(api.tallyEntry, async ({ params, body, gone }) => {
     const { tallyEntry } = await import('../../app/order/tallyEntry.ts');
     return saidOf(await tallyEntry(ports.until(gone), params.id, body));
   });

@@ -1,4 +1,3 @@
-import type { FastifyInstance } from 'fastify';
 import type { Ports } from '../../app/ports/ports.ts';
 import type { Machine } from '../../core/machine/machine.ts';
 import { done } from '../../core/problem.ts';
@@ -8,12 +7,13 @@ import { bounds } from '../../formats/saved/limits.ts';
 import { knownBy } from '../../formats/saved/materialKnown.ts';
 import { api } from '../../wire/api.ts';
 import type { DrawRampFile } from '../cardFile.ts';
-import { on } from '../on.ts';
+import { FileAnswer } from '../fileAnswer.ts';
+import type { Site } from '../site.ts';
 import { unitsAsked } from '../unitsAsked.ts';
 
 /** The ramp by which the focus is found, as a file. */
-export const focusRoutes = (app: FastifyInstance, ports: Ports, rampFile: DrawRampFile): void => {
-  on(app, api.rampFile, async ({ params: { kind }, query, reply }) => {
+export const focusRoutes = (site: Site, ports: Ports, rampFile: DrawRampFile): void => {
+  site.put(api.rampFile, async ({ params: { kind }, query }) => {
     const { designRamp } = await import('../../app/card/designRamp.ts');
     const {
       material,
@@ -40,11 +40,7 @@ export const focusRoutes = (app: FastifyInstance, ports: Ports, rampFile: DrawRa
     if (!card.ok) return card;
     const file = await rampFile({ card: card.value, machine, ...unitsAsked(query) }, kind);
     if (!file.ok) return file;
-    reply
-      .type(file.value.contentType)
-      .header('content-disposition', `attachment; filename="focus-ramp.${kind}"`)
-      .send(file.value.body);
-    return done(undefined);
+    return done(new FileAnswer({ ...file.value, name: `focus-ramp.${kind}` }));
   });
 };
 

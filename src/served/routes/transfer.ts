@@ -1,4 +1,3 @@
-import type { FastifyInstance } from 'fastify';
 import { exportAll } from '../../app/workshop/exportAll.ts';
 import { readAllCards } from '../../app/card/readAllCards.ts';
 import { importAll } from '../../app/workshop/importAll.ts';
@@ -7,39 +6,33 @@ import { cellsCsv } from '../../formats/cellsCsv.ts';
 import { bookCsv } from '../../formats/bookCsv.ts';
 import { api } from '../../wire/api.ts';
 import { problemInWords } from '../../words/words.ts';
-import { on } from '../on.ts';
+import { FileAnswer } from '../fileAnswer.ts';
+import type { Site } from '../site.ts';
 import { goneOrAfter, tablePatienceMs } from '../patience.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 
+const json = 'application/json; charset=utf-8';
+const csv = 'text/csv; charset=utf-8';
+
 /** Everything out, and in again. */
-export const transferRoutes = (
-  app: FastifyInstance,
-  ports: ServedPorts,
-  bodyLimit: number,
-): void => {
-  on(app, api.exportAll, async ({ reply }) => {
-    reply.header('content-disposition', 'attachment; filename="throughcut-export.json"');
-    return done(await exportAll(ports));
+export const transferRoutes = (site: Site, ports: ServedPorts, bodyLimit: number): void => {
+  site.put(api.exportAll, async () => {
+    const body = JSON.stringify(await exportAll(ports));
+    return done(new FileAnswer({ contentType: json, body, name: 'throughcut-export.json' }));
   });
-  on(app, api.exportBookTable, async ({ reply, gone }) => {
+  site.put(api.exportBookTable, async ({ gone }) => {
     const { searchBook } = await import('../../app/book/searchBook.ts');
     const patient = goneOrAfter(gone, tablePatienceMs);
     const { entries } = await searchBook(ports.until(patient), '');
-    reply
-      .type('text/csv; charset=utf-8')
-      .header('content-disposition', 'attachment; filename="throughcut-book.csv"')
-      .send(bookCsv(entries));
-    return done(undefined);
+    return done(
+      new FileAnswer({ contentType: csv, body: bookCsv(entries), name: 'throughcut-book.csv' }),
+    );
   });
-  on(app, api.exportCellTable, async ({ reply }) => {
-    reply
-      .type('text/csv; charset=utf-8')
-      .header('content-disposition', 'attachment; filename="throughcut-cells.csv"')
-      .send(cellsCsv(await readAllCards(ports)));
-    return done(undefined);
+  site.put(api.exportCellTable, async () => {
+    const body = cellsCsv(await readAllCards(ports));
+    return done(new FileAnswer({ contentType: csv, body, name: 'throughcut-cells.csv' }));
   });
-  on(
-    app,
+  site.put(
     api.importAll,
     async ({ body }) =>
       andThen(await importAll(ports, body), ({ notAdvised, ...counts }) =>

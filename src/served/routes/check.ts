@@ -1,4 +1,3 @@
-import type { FastifyInstance } from 'fastify';
 import { andThen, done, type Outcome } from '../../core/problem.ts';
 import { parseCardFile } from '../../formats/cardFile.ts';
 import { checkReportFile } from '../../formats/checkReportFile.ts';
@@ -6,13 +5,12 @@ import { parseMachineFile } from '../../formats/machineFile.ts';
 import { checkApi as api } from '../../wire/checkApi.ts';
 import { importBytesAtMost } from '../../wire/importLimit.ts';
 import { problemInWords } from '../../words/words.ts';
-import { on } from '../on.ts';
+import type { Site } from '../site.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 
 /** The check of a file, in a thread: a large one is read for seconds. */
-export const checkRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
-  on(
-    app,
+export const checkRoutes = (site: Site, ports: ServedPorts): void => {
+  site.put(
     api.checkFile,
     async ({ body, gone }) => {
       const card = given(body.card, (said) => parseCardFile(JSON.stringify(said)));

@@ -1,4 +1,3 @@
-import type { FastifyInstance } from 'fastify';
 import type { EntryWatched } from '../../app/watch/watchEntry.ts';
 import { done } from '../../core/problem.ts';
 import { alarmLimits } from '../../core/watch/alarmLimits.ts';
@@ -6,17 +5,17 @@ import { watchVerdictText as said } from '../../words/texts.ts';
 import { problemInWords } from '../../words/words.ts';
 import type { ReplyOf } from '../../wire/api.ts';
 import { watchApi } from '../../wire/watch.ts';
-import { on } from '../on.ts';
+import type { Site } from '../site.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 
 /** Whether proven settings still hold. The cut model is loaded when it is first asked for. */
-export const watchRoutes = (app: FastifyInstance, ports: ServedPorts): void => {
-  on(app, watchApi.watchEntry, async ({ params, gone }) => {
+export const watchRoutes = (site: Site, ports: ServedPorts): void => {
+  site.put(watchApi.watchEntry, async ({ params, gone }) => {
     const { watchEntry } = await import('../../app/watch/watchEntry.ts');
     const found = await watchEntry(ports.until(gone), params.id);
     return found.ok ? done(inReply(found.value)) : found;
   });
-  on(app, watchApi.cutStrip, async ({ params, body, gone }) => {
+  site.put(watchApi.cutStrip, async ({ params, body, gone }) => {
     const { cutStrip } = await import('../../app/watch/cutStrip.ts');
     const cut = await cutStrip(ports.until(gone), params.id, body);
     if (!cut.ok) return cut;

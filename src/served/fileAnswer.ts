@@ -1,0 +1,23 @@
+interface FileSaid {
+  readonly contentType: string;
+  readonly body: string | Uint8Array;
+  /** Under which name it is kept; absent: it is not for keeping. */
+  readonly name?: string;
+  /** Shown where it is asked for, and not put among the downloads. */
+  readonly isShown?: boolean;
+}
+
+/** A file as an answer. */
+export class FileAnswer {
+  readonly contentType: string;
+  readonly body: string | Uint8Array;
+  /** What browsers go by (RFC 6266). */
+  readonly disposition: string | undefined;
+
+  constructor({ contentType, body, name, isShown = false }: FileSaid) {
+    this.contentType = contentType;
+    this.body = body;
+    this.disposition =
+      name === undefined ? undefined : `${isShown ? 'inline' : 'attachment'}; filename="${name}"`;
+  }
+}
