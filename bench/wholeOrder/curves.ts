@@ -56,7 +56,7 @@ for (const parts of values.parts.split(',').filter(Boolean).map(Number)) {
         noPlanPct: found.noPlanPct,
       })),
     ].sort((a, b) => a.parts - b.parts);
-    writeFileSync(file, `${JSON.stringify(points, null, 1)}\n`);
+    writeFileSync(file, `${JSON.stringify(points, null, 2)}\n`);
     process.stdout.write(`${name}, ${String(parts)} parts\n`);
   }
 }
