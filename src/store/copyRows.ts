@@ -22,7 +22,7 @@ export type CopiedTable = keyof typeof keysOf;
 
 const tables = Object.keys(keysOf) as readonly CopiedTable[];
 
-type Cell = string | number | Uint8Array | null;
+type Cell = string | number | null;
 type Row = Readonly<Record<string, Cell>>;
 
 /** So many at once: SQLite takes no more than 32 766 values. */
@@ -116,8 +116,6 @@ const isSameRow = (row: Row, copy: Row | undefined): boolean =>
   Object.entries(row).every(([name, cell]) => isSameCell(cell, copy[name]));
 
 const isSameCell = (cell: Cell, copy: Cell | undefined): boolean => {
-  if (cell instanceof Uint8Array)
-    return copy instanceof Uint8Array && Buffer.compare(cell, copy) === 0;
   // What a thing is found by holds any sign; one engine says NUL in another way.
   if (typeof cell === 'string' && typeof copy === 'string')
     return cell.replaceAll('\0', '␀') === copy.replaceAll('\0', '␀');

@@ -1,11 +1,11 @@
-import { copyFileSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { existsSync, mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { problemOf } from '../core/problem.ts';
 import type { StorePlace } from '../host/storePlace.ts';
 import { copyStore, replaceStore } from './moveStore.ts';
 import { putCopy } from './putCopy.ts';
-import { lookOver } from './restoreSqlite.ts';
+import { copyBackup } from './restoreSqlite.ts';
 import { StoreError } from './storeError.ts';
 
 /**
@@ -38,9 +38,7 @@ export const restoreDatabase = async (
   const folder = mkdtempSync(join(tmpdir(), 'throughcut-restore-'));
   try {
     const file = join(folder, 'backup.sqlite');
-    copyFileSync(from, file);
-    if (existsSync(`${from}-wal`)) copyFileSync(`${from}-wal`, `${file}-wal`);
-    lookOver(file, { named: from, code: 'backup-not-ours' });
+    copyBackup(from, file);
     const aside = join(asideIn, `before-restore-${at.replace(/[^0-9]/g, '')}.sqlite`);
     const { place, putAside } = await replaceStore({ from: { kind: 'file', file }, to, at, aside });
     return { restored: place, ...(putAside ? { putAside: aside } : {}) };

@@ -102,13 +102,18 @@ const freeEnd = (file: string, at: string): string => {
 const copyBeside = (file: string, from: string): string => {
   const half = `${file}.part`;
   sweepUp(half);
-  copyFileSync(from, half);
-  chmodSync(half, 0o600);
-  // A backup of ours is one file; one copied by hand may have its last changes beside it.
-  if (existsSync(`${from}-wal`)) copyFileSync(`${from}-wal`, `${half}-wal`);
-  lookOver(half, { named: from, code: 'backup-not-ours' });
+  copyBackup(from, half);
   syncFile(half);
   return half;
+};
+
+/** Copies a backup, readable by its owner alone, and looks it over. Throws `StoreError`: `backup-not-ours` and others. */
+export const copyBackup = (from: string, to: string): void => {
+  copyFileSync(from, to);
+  chmodSync(to, 0o600);
+  // A backup of ours is one file; one copied by hand may have its last changes beside it.
+  if (existsSync(`${from}-wal`)) copyFileSync(`${from}-wal`, `${to}-wal`);
+  lookOver(to, { named: from, code: 'backup-not-ours' });
 };
 
 /** Opens a copy, takes in what lies beside it and looks whether it is a whole store of ours. */

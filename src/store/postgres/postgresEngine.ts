@@ -138,6 +138,4 @@ const checkSchemaOurs = async (
  * as they do in the embedded store.
  */
 const inPostgres = (statement: string): string =>
-  statement.replace(/\b(text|blob)\b(?=[\s,)]|$)/g, (type) =>
-    type === 'blob' ? 'bytea' : 'text collate "C"',
-  );
+  statement.replace(/\btext\b(?=[\s,)]|$)/g, 'text collate "C"');
