@@ -12,8 +12,9 @@ import { gcodeRefusal } from '../formats/gcode/gcodeRefusal.ts';
 import { readTextFile, writeFiles, type NamedFile } from '../host/files.ts';
 import { problemInWords } from '../words/words.ts';
 import { askModel } from './askModel.ts';
-import { cardCautions } from './cardCautions.ts';
-import { cardToFile, makeCardFile, type CardToFile } from './cardFile.ts';
+import { cardCautions } from '../served/files/cardCautions.ts';
+import { printer } from './printer.ts';
+import { cardToFile, makeCardFile, type CardToFile } from '../served/files/makeCardFile.ts';
 import { printOutcome, type ExitCode } from './output.ts';
 
 interface CardMade {
@@ -84,7 +85,7 @@ const cardFiles = async (given: CardToFile): Promise<Outcome<CardFiles>> => {
   const write: NamedFile[] = [];
   for (const kind of kinds) {
     if (kind === 'gcode' && noGcode !== undefined) continue;
-    const file = await makeCardFile(given, kind);
+    const file = await makeCardFile(given, kind, printer);
     if (!file.ok) return file;
     write.push({ name: `card.${kind}`, content: file.value.body });
   }

@@ -9,7 +9,8 @@ import { whySentences } from '../words/texts.ts';
 import { problemInWords } from '../words/words.ts';
 import { askModel } from './askModel.ts';
 import { printOutcome, type ExitCode } from './output.ts';
-import { reasoningPage } from './reasoningFile.ts';
+import { reasoningPage } from '../served/files/makeReasoningFile.ts';
+import { printer } from './printer.ts';
 
 /** `calc explain`: a study file on standard input; what carries its answer, what would change it, on standard output. */
 export const runCalcExplain = async (): Promise<ExitCode> =>
@@ -37,7 +38,9 @@ const explainedTo = async (studyFile: string, out: string): Promise<Outcome<Expl
   const why = await explained(parsed(await readTextFile(studyFile)));
   if (!why.ok) return why;
   const { study, explanation } = why.value;
-  const content = await reasoningPage(study, explanation);
+  const page = await reasoningPage(study, explanation, { printer });
+  if (!page.ok) return page;
+  const content = page.value;
   const written = await writeFiles(dirname(out), [{ name: basename(out), content }]);
   if (!written.ok) return written;
   return done({ study, explanation, file: written.value[0] ?? out });

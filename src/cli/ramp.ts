@@ -7,7 +7,8 @@ import { parseRampRequest } from '../formats/rampRequestFile.ts';
 import { readTextFile, writeFiles, type NamedFile } from '../host/files.ts';
 import { rampSheetText } from '../words/texts.ts';
 import { printOutcome, type ExitCode } from './output.ts';
-import { rampCautions, rampFile } from './rampFile.ts';
+import { rampCautions } from '../served/files/makeRampFile.ts';
+import { rampFile } from './rampFile.ts';
 
 interface RampMade {
   readonly card: RampCard;

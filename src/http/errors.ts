@@ -1,5 +1,6 @@
 import type { FastifyError, FastifyReply } from 'fastify';
 import { problemOf, type Problem } from '../core/problem.ts';
+import { carriedProblem } from '../served/carriedProblem.ts';
 import { sendRefusal } from './refusal.ts';
 
 /** Every error leaves in one shape; what nobody expected is reported, and its details stay inside. */
@@ -11,15 +12,6 @@ export const refuseThrown = (
   const problem = carriedProblem(thrown) ?? requestProblem(thrown);
   if (problem === undefined || problem.code.startsWith('store-')) report(thrown);
   return sendRefusal(reply, problem ?? problemOf('something-broke'));
-};
-
-/** An error that says itself what a person should read, such as one from the store. */
-const carriedProblem = (thrown: unknown): Problem | undefined => {
-  if (!(thrown instanceof Error) || !('problem' in thrown)) return undefined;
-  const { problem } = thrown;
-  const isProblem =
-    typeof problem === 'object' && problem !== null && 'code' in problem && 'params' in problem;
-  return isProblem ? (problem as Problem) : undefined;
 };
 
 /** What the server framework found wrong with a request before any handler saw it. */

@@ -5,7 +5,7 @@ import type { ErrorReply } from '../wire/problem.ts';
 import { problemInWords } from '../words/words.ts';
 import type { HttpCode } from '../core/problems/http.ts';
 import { refusalHeaders } from './safeHeaders.ts';
-import { statusOf } from './statusOf.ts';
+import { statusOf } from '../served/statusOf.ts';
 
 /** A request that has not come whole after this time is ended: whoever sends so slowly holds a place for nothing. */
 export const requestLimitMs = 20_000;

@@ -1,9 +1,8 @@
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
-import type { z } from 'zod';
-import { done, type Outcome } from '../core/problem.ts';
-import { parseWith } from '../formats/border.ts';
+import type { Outcome } from '../core/problem.ts';
 import type { ReplyOf, Route } from '../wire/route.ts';
 import { FileAnswer } from '../served/fileAnswer.ts';
+import { readAsked } from '../served/readAsked.ts';
 import type { Asked, RouteOptions, Site } from '../served/site.ts';
 import { sendRefusal } from './refusal.ts';
 
@@ -36,8 +35,8 @@ export const on = <R extends Route>(
       ? {}
       : { config: { rateLimit: { max: triesAMinute, timeWindow: 60_000 } } }),
     handler: async (request, reply) => {
-      const asked = read(route, request, reply);
-      const outcome = asked.ok ? await ask(asked.value) : asked;
+      const asked = readAsked(route, request, goneOf(reply));
+      const outcome = asked.ok ? await ask({ ...asked.value, request, reply }) : asked;
       if (!outcome.ok) return sendRefusal(reply, outcome.problem);
       if (reply.sent) return reply;
       const { value } = outcome;
@@ -52,23 +51,6 @@ export const siteOn = (app: FastifyInstance): Site => ({
     on(app, route, ask, options);
   },
 });
-
-const read = <R extends Route>(
-  route: R,
-  request: FastifyRequest,
-  reply: FastifyReply,
-): Outcome<AskedHere<R>> => {
-  const params = part(route.params, request.params);
-  if (!params.ok) return params;
-  const query = part(route.query, request.query);
-  if (!query.ok) return query;
-  const body = part(route.body, request.body ?? null);
-  if (!body.ok) return body;
-  // The three were parsed by the very shapes that the type is made of.
-  const parts = { params: params.value, query: query.value, body: body.value };
-  const file = request.body instanceof Uint8Array ? { file: request.body } : {};
-  return done({ ...parts, ...file, request, reply, gone: goneOf(reply) } as AskedHere<R>);
-};
 
 const sendFile = (
   reply: FastifyReply,
@@ -85,6 +67,3 @@ const goneOf = ({ raw }: FastifyReply): AbortSignal => {
   });
   return gone.signal;
 };
-
-const part = (shape: z.ZodType | undefined, value: unknown): Outcome<unknown> =>
-  shape === undefined ? done(undefined) : parseWith(shape, value);

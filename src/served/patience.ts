@@ -12,8 +12,8 @@ export const tablePatienceMs = 4000;
 export const goneOrAfter = (gone: AbortSignal, ms: number): AbortSignal => {
   const over = new AbortController();
   const timer = setTimeout(() => over.abort(), ms);
-  // Nobody waits for the end of a program because of this.
-  timer.unref();
+  // Nobody waits for the end of a program because of this. A browser's timer is a number, and holds nobody up.
+  if (typeof timer === 'object') timer.unref();
   const end = (): void => {
     clearTimeout(timer);
     over.abort();

@@ -1,7 +1,7 @@
 import type { Pictures } from '../app/ports/pictures.ts';
 import { importBytesAtMost } from '../wire/importLimit.ts';
-import type { DrawCardFile, DrawRampFile } from './cardFile.ts';
-import type { DrawReasoning } from './reasoningFile.ts';
+import type { DrawCardFile, DrawRampFile } from './files/cardFile.ts';
+import type { DrawReasoning } from './files/reasoningFile.ts';
 import { answerRoutes } from './routes/answers.ts';
 import { bookRoutes } from './routes/book.ts';
 import { cardRoutes } from './routes/cards.ts';

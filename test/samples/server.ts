@@ -56,7 +56,7 @@ export const testServer = async (
       Promise.resolve(done({ contentType: 'text/plain', body: `${card.code} as ${kind}` })),
     reasoningFile: ({ explanation }) =>
       Promise.resolve(
-        Buffer.from(`%PDF of ${String(explanation.speed?.speedMmPerS ?? 'no speed')}`),
+        done(Buffer.from(`%PDF of ${String(explanation.speed?.speedMmPerS ?? 'no speed')}`)),
       ),
     rampFile: ({ card }, kind) =>
       Promise.resolve(

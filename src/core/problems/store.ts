@@ -23,6 +23,9 @@ export const storeProblems = {
   'store-server-busy': { place: text },
   'move-target-not-empty': { place: text },
   'move-same-place': {},
+  'browser-store-full': {},
+  'browser-store-gone': {},
+  'browser-store-not-to-be-had': {},
   'store-row-unreadable': { table: text, id: text },
 } as const satisfies ProblemList;
 

@@ -5,7 +5,7 @@ import { replaceCard } from '../../app/card/replaceCard.ts';
 import { done } from '../../core/problem.ts';
 import { problemInWords } from '../../words/words.ts';
 import { api } from '../../wire/api.ts';
-import type { DrawCardFile } from '../cardFile.ts';
+import type { DrawCardFile } from '../files/cardFile.ts';
 import { unitsAsked } from '../unitsAsked.ts';
 import { FileAnswer } from '../fileAnswer.ts';
 import type { Site } from '../site.ts';

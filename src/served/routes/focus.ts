@@ -6,7 +6,7 @@ import { stockThicknessMm } from '../../core/stock/stockThickness.ts';
 import { bounds } from '../../formats/saved/limits.ts';
 import { knownBy } from '../../formats/saved/materialKnown.ts';
 import { api } from '../../wire/api.ts';
-import type { DrawRampFile } from '../cardFile.ts';
+import type { DrawRampFile } from '../files/cardFile.ts';
 import { FileAnswer } from '../fileAnswer.ts';
 import type { Site } from '../site.ts';
 import { unitsAsked } from '../unitsAsked.ts';

@@ -1,12 +1,12 @@
-import type { CardFileKind, RampFileKind } from '../formats/machineFiles.ts';
-import type { Model } from '../app/sums/model.ts';
-import type { Card } from '../core/card/card.ts';
-import type { RampCard } from '../core/card/rampCard.ts';
-import type { GcodeDialect } from '../core/dialect/gcodeDialect.ts';
-import type { Machine } from '../core/machine/machine.ts';
-import type { Outcome } from '../core/problem.ts';
-import type { UnitPreference } from '../core/units/unitPreference.ts';
-import type { Study } from '../core/study/study.ts';
+import type { CardFileKind, RampFileKind } from '../../formats/machineFiles.ts';
+import type { Model } from '../../app/sums/model.ts';
+import type { Card } from '../../core/card/card.ts';
+import type { RampCard } from '../../core/card/rampCard.ts';
+import type { GcodeDialect } from '../../core/dialect/gcodeDialect.ts';
+import type { Machine } from '../../core/machine/machine.ts';
+import type { Outcome } from '../../core/problem.ts';
+import type { UnitPreference } from '../../core/units/unitPreference.ts';
+import type { Study } from '../../core/study/study.ts';
 
 /** A card made into a file for the machine or the printer. */
 export interface CardFile {

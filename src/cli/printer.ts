@@ -1,0 +1,26 @@
+import { done } from '../core/problem.ts';
+import { systemClock } from '../host/clock.ts';
+import type { Printer } from '../served/files/printer.ts';
+import { version } from './version.ts';
+
+/** Printing by this program; each kind of page is loaded when it is first asked for. */
+export const printer: Printer = {
+  jobSheet: async (sheet, about) => {
+    const { jobSheetPdf } = await import('../print/jobSheetPdf.ts');
+    return done(await jobSheetPdf(sheet, { ...about, madeAt: systemClock.now() }));
+  },
+  rampSheet: async (card, about) => {
+    const { rampSheetPdf } = await import('../print/rampSheetPdf.ts');
+    return done(await rampSheetPdf(card, { ...about, madeAt: systemClock.now() }));
+  },
+  reasoning: async (cut, explanation, about) => {
+    const { reasoningPdf } = await import('../print/reasoningPdf.ts');
+    return done(
+      await reasoningPdf(cut, explanation, {
+        ...about,
+        version: version(),
+        madeAt: systemClock.now(),
+      }),
+    );
+  },
+};

@@ -1,0 +1,24 @@
+import type { JobSheet } from '../../core/card/jobSheet.ts';
+import type { RampCard } from '../../core/card/rampCard.ts';
+import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
+import type { Explanation } from '../../core/explain/explanation.ts';
+import type { Outcome } from '../../core/problem.ts';
+import type { UnitPreference } from '../../core/units/unitPreference.ts';
+
+/** Draws pages for paper (PDF); the program wires it, since printing is another layer's work. */
+export interface Printer {
+  readonly jobSheet: (
+    sheet: JobSheet,
+    /** `stock`: what is cut, as the user calls it. */
+    about: { readonly stock: string; readonly units?: UnitPreference },
+  ) => Promise<Outcome<Uint8Array>>;
+  readonly rampSheet: (
+    card: RampCard,
+    about: { readonly units: UnitPreference },
+  ) => Promise<Outcome<Uint8Array>>;
+  readonly reasoning: (
+    cut: CutStudy,
+    explanation: Explanation,
+    about: { readonly stock: string },
+  ) => Promise<Outcome<Uint8Array>>;
+}
