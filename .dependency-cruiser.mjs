@@ -28,7 +28,7 @@ const npm = {
 /** Rooms of `src/core`, from the ground up: each may see those that stand before it, and the few files that lie beside them. */
 const coreStairs = [
   ['problems'],
-  ['path', 'search', 'units', 'dialect'],
+  ['path', 'search', 'units', 'dialect', 'backups'],
   ['motion', 'focus'],
   ['machine'],
   ['tube', 'metering'],

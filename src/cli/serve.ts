@@ -17,10 +17,13 @@ import { StoreError } from '../store/storeError.ts';
 import { openStore, placeInWords } from '../store/openStore.ts';
 import { terminalText } from '../words/texts.ts';
 import { problemInWords } from '../words/words.ts';
+import type { BackupPlan } from '../store/backups/backupPlan.ts';
+import { backupPlan } from './backupPlan.ts';
 import { cardFile } from './cardFile.ts';
 import { rampFile } from './rampFile.ts';
 import { reasoningFile } from './reasoningFile.ts';
 import { tell, type ExitCode } from './output.ts';
+import { startBackups } from './startBackups.ts';
 import { projectFolder, version } from './version.ts';
 
 const usualPort = 4870;
@@ -37,10 +40,14 @@ export interface ServeOptions {
 export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
   const port = askedPort(process.env['THROUGHCUT_PORT']);
   if (!port.ok) return complain(port);
+  const plan = backupPlan();
+  if (!plan.ok) return complain(plan);
   const folder = dataFolder();
   const opened = await openOwn();
   if (!opened.ok) return complain(opened);
   const store = opened.value;
+  const backups =
+    plan.value === undefined ? undefined : startBackups(storePlace(), plan.value, report);
   const lan = options.lan === true ? openLan(folder, port.value) : undefined;
   const sums = serverModel();
   const app = await buildServer({
@@ -53,20 +60,21 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
     reasoningFile,
     pictures: sharpPictures,
     ...(lan === undefined ? {} : { lan }),
-    report: (error) =>
-      tell(error instanceof Error ? (error.stack ?? error.message) : String(error)),
+    ...(backups === undefined ? {} : { backups }),
+    report,
   });
   const stop = stopSignal();
   try {
     const host = lan === undefined ? '127.0.0.1' : '0.0.0.0';
     const listening = await listen(() => app.listen({ host, port: port.value }), port.value);
     if (!listening.ok) return complain(listening);
-    process.stdout.write(greeting(port.value, placeInWords(storePlace()), lan));
+    process.stdout.write(greeting(port.value, placeInWords(storePlace()), lan, plan.value));
     await stop;
     return 0;
   } finally {
     // First: what is being worked out is not waited for.
     await sums.close();
+    await backups?.stop();
     await app.close();
     await store.close();
   }
@@ -94,7 +102,15 @@ const openLan = (folder: string, port: number): Lan => ({
   addresses: () => ownAddresses().map((address) => `http://${address}:${String(port)}`),
 });
 
-const greeting = (port: number, place: string, lan: Lan | undefined): string =>
+const report = (error: unknown): void =>
+  tell(error instanceof Error ? (error.stack ?? error.message) : String(error));
+
+const greeting = (
+  port: number,
+  place: string,
+  lan: Lan | undefined,
+  plan: BackupPlan | undefined,
+): string =>
   [
     terminalText.at(`http://127.0.0.1:${String(port)}`),
     ...(lan === undefined
@@ -105,6 +121,7 @@ const greeting = (port: number, place: string, lan: Lan | undefined): string =>
           terminalText.notEncrypted,
         ]),
     terminalText.dataIn(place),
+    ...(plan === undefined ? [] : [terminalText.backupsIn(plan.folder, plan.everyHours)]),
     terminalText.stopIt,
     '',
   ].join('\n');

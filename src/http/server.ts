@@ -1,9 +1,11 @@
 import helmet from '@fastify/helmet';
 import fastify, { type FastifyInstance } from 'fastify';
+import type { BackupsSeen } from '../app/ports/backups.ts';
 import type { Ports } from '../app/ports/ports.ts';
 import { watchedStore } from '../app/ports/watchedStore.ts';
 import { putRoutes, type FileMakers } from '../served/putRoutes.ts';
 import type { ModelFor, ServedPorts } from '../served/servedPorts.ts';
+import { tellBackups } from './backups.ts';
 import { serveDocs } from './docsPage.ts';
 import { refuseThrown } from './errors.ts';
 import { guard, isLoopback } from './guard.ts';
@@ -22,6 +24,8 @@ export interface ServerOptions extends FileMakers {
   readonly pageFolder?: string;
   /** Lets phones in. Absent: this computer alone is served. */
   readonly lan?: Lan;
+  /** How the backups stand. Absent: none are made. */
+  readonly backups?: BackupsSeen;
   /** Told of every error that nobody expected. */
   readonly report: (error: unknown) => void;
 }
@@ -72,6 +76,7 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
     parsed(null, body),
   );
   putRoutes(siteOn(app), ports, options);
+  tellBackups(app, options.backups, changes);
   serveLive(app, changes);
   app.addHook('onClose', () => {
     stopHearing();

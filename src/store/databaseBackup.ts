@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { problemOf } from '../core/problem.ts';
 import type { StorePlace } from '../host/storePlace.ts';
+import type { RowCounts } from './countRows.ts';
 import { copyStore, replaceStore } from './moveStore.ts';
 import { putCopy } from './putCopy.ts';
 import { copyBackup } from './restoreSqlite.ts';
@@ -10,15 +11,18 @@ import { StoreError } from './storeError.ts';
 
 /**
  * Writes a whole copy of a database's workshop into one file, as a data file's backup is, beside whatever is at work in it:
- * all as it was at one moment. Throws `StoreError`; `HostError` where the copy cannot be written.
+ * all as it was at one moment. Gives how many rows of each table it took. Throws `StoreError`; `HostError` where the copy cannot be written.
  */
-export const backupDatabase = (
+export const backupDatabase = async (
   from: StorePlace,
   { to, at }: { readonly to: string; readonly at: string },
-): Promise<void> =>
-  putCopy({ file: to, to }, async (half) => {
-    await copyStore({ from, to: { kind: 'file', file: half }, at });
+): Promise<RowCounts> => {
+  let copied: Awaited<ReturnType<typeof copyStore>> = [];
+  await putCopy({ file: to, to }, async (half) => {
+    copied = await copyStore({ from, to: { kind: 'file', file: half }, at });
   });
+  return Object.fromEntries(copied.map(({ table, rows }) => [table, rows]));
+};
 
 export interface Restored {
   readonly restored: string;

@@ -33,6 +33,8 @@ export interface Engine {
     ) => Promise<void>;
     readonly hear: Store['hear'];
   };
+  /** Does work that one program at a time does; undefined where another is at it. Absent: one file has one lock, see there. */
+  readonly onlyOne?: <T>(work: () => Promise<T>) => Promise<T | undefined>;
   /** Throws where what is written would be lost: the place is not there any more. */
   readonly stillThere: () => void;
   readonly close: () => Promise<void>;

@@ -64,6 +64,7 @@ const testAddresses = byTestRoute(testAddress) as unknown as TestAddresses['list
 export const addresses = {
   health: { method: 'GET', path: '/api/health' },
   home: { method: 'GET', path: '/api/home' },
+  backups: { method: 'GET', path: '/api/backups' },
   live: { method: 'GET', path: '/api/live' },
   listStudies: { method: 'GET', path: '/api/studies' },
   startStudy: { method: 'POST', path: '/api/studies' },

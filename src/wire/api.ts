@@ -27,7 +27,7 @@ import {
 import { addCardBody, byCard, cardReply, replaceCardBody } from './card.ts';
 import { historyQuery, historyReply } from './history.ts';
 import { byRampKind, rampFileQuery } from './focus.ts';
-import { healthReply, homeReply } from './home.ts';
+import { backupsReply, healthReply, homeReply } from './home.ts';
 import {
   byMachine,
   byMachineChange,
@@ -74,6 +74,11 @@ export const api = {
     ...addresses.health,
     summary: 'Whether the server is up',
     reply: healthReply,
+  }),
+  backups: route({
+    ...addresses.backups,
+    summary: 'How the backups on a schedule stand',
+    reply: backupsReply,
   }),
   home: route({
     ...addresses.home,

@@ -9,6 +9,16 @@ import { studySummary } from './study.ts';
 
 export const healthReply = z.strictObject({ status: z.literal('ok'), version: z.string() });
 
+/** How the backups on a schedule stand. */
+export const backupsReply = z.strictObject({
+  /** Whether any are made (`THROUGHCUT_BACKUP`). */
+  isOn: z.boolean(),
+  /** When the newest that is there was made. */
+  lastAt: isoTime.exactOptional(),
+  /** The last one was not made, and why. */
+  failing: z.strictObject({ since: isoTime, said: saidInFull }).exactOptional(),
+});
+
 /** What the first screen needs, in one go. */
 export const homeReply = z.strictObject({
   /** Whether anything of the workshop's own is stored. */

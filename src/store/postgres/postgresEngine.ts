@@ -42,6 +42,7 @@ export const openPostgresEngine = async (options: PostgresOptions): Promise<Engi
       explain,
       beginChange: waitForTurn,
       news,
+      onlyOne: (work) => holding(db, work),
       stillThere: () => undefined,
       close: async () => {
         await news.close();
@@ -61,6 +62,21 @@ const postgresTables = ({ servers, schema }: DatabaseAddress): Kysely<Tables> =>
 const waitForTurn = async (transaction: Kysely<Tables>): Promise<void> => {
   await sql`select pg_advisory_xact_lock(hashtext(current_schema()), 0)`.execute(transaction);
 };
+
+/** Holds a lock of its own kind as long as the work takes; the server gives it back where the connection breaks. */
+const holding = <T>(db: Kysely<Tables>, work: () => Promise<T>): Promise<T | undefined> =>
+  db.connection().execute(async (connection) => {
+    const { rows } = await sql<{ readonly held: boolean }>`
+      select pg_try_advisory_lock(hashtext(current_schema()), 1) as held`.execute(connection);
+    if (rows[0]?.held !== true) return undefined;
+    try {
+      return await work();
+    } finally {
+      await sql`select pg_advisory_unlock(hashtext(current_schema()), 1)`
+        .execute(connection)
+        .catch(() => undefined);
+    }
+  });
 
 const prepare = async (
   db: Kysely<Tables>,

@@ -28,6 +28,7 @@ export const queryKeys = {
   bookEntry: (id: string) => ['book', 'entry', id] as const,
   history: ['history'],
   pairing: ['pairing'],
+  backups: ['backups'],
   meterings: ['meterings'],
   focusTests: ['focus-tests'],
 } as const;
@@ -37,6 +38,14 @@ export const useHome = () =>
     queryKey: queryKeys.home,
     queryFn: () => callOrThrow(pageApi.home),
     // Without the server the first screen works too: it is not kept waiting.
+    retry: false,
+  });
+
+/** How the backups stand; nothing where nobody answers. */
+export const useBackups = () =>
+  useQuery({
+    queryKey: queryKeys.backups,
+    queryFn: () => callOrThrow(pageApi.backups),
     retry: false,
   });
 

@@ -61,6 +61,10 @@ export const programWords = {
     message: (p) => `THROUGHCUT_PORT is “${p.port}”, which is no port.`,
     remedy: () => 'Set it to a whole number from 1 to 65535, or leave it out for 4870.',
   },
+  'setting-not-a-number': {
+    message: (p) => `${p.name} is “${p.given}”, which is not what it takes.`,
+    remedy: (p) => `Set it to a whole number from ${p.least} to ${p.most}, or leave it out.`,
+  },
   'port-taken': {
     message: (p) =>
       `Port ${p.port} is taken by another program, perhaps by a Throughcut that is already running.`,

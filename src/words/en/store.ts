@@ -42,6 +42,22 @@ export const storeWords = {
     message: (p) => `The file ${p.file} is not a Throughcut backup, or it is damaged.`,
     remedy: () => 'Nothing was changed. Choose another backup.',
   },
+  'backup-differs': {
+    message: (p) =>
+      `The backup ${p.file} was restored to try it, and ${p.table} did not come back as it was.`,
+    remedy: () =>
+      'It was not kept. Earlier backups are untouched. Look whether the disk is sound, and make a backup to another one.',
+  },
+  'backup-not-removed': {
+    message: (p) =>
+      `The backup was made, but an old one cannot be removed: ${p.file}: ${p.detail}.`,
+    remedy: () => 'Remove it by hand, or let this user write in its folder.',
+  },
+  'backup-folder-not-there': {
+    message: (p) => `The folder for backups is not there: ${p.folder}.`,
+    remedy: () =>
+      'Put its disk in, or make the folder. It is not made by itself, since backups would then fill the wrong disk.',
+  },
   'store-not-ours': {
     message: (p) => `The file ${p.file} is not a Throughcut data file, or it is damaged.`,
     remedy: () =>

@@ -11,5 +11,9 @@ export const terminalText = {
     `Ten wrong codes were typed by phones: none is let in before ${from}. Then ${code} holds; or ask for a code on the page at the desk.`,
   notEncrypted: 'What goes to the phone is not encrypted: use it in a network that you trust.',
   dataIn: (folder: string) => `Your data are in ${folder}`,
+  backupsIn: (folder: string, everyHours: number) =>
+    `Backups go to ${folder}, one every ${everyHours === 1 ? 'hour' : `${String(everyHours)} hours`}`,
+  backupsFail: (message: string, remedy: string) => `No backup: ${message} ${remedy}`,
+  backupsAgain: 'Backups are made again.',
   stopIt: 'Stop it with Ctrl-C.',
 } as const;

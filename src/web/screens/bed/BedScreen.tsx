@@ -12,6 +12,7 @@ import { Page, Section } from '../../parts/page/Page.tsx';
 import { useHome } from '../../state/queries.ts';
 import { Doors } from '../first/Doors.tsx';
 import { ExampleDoor } from '../first/ExampleDoor.tsx';
+import { BackupsFail } from './BackupsFail.tsx';
 import { KeptSetting } from './KeptSetting.tsx';
 import { OtherSheets } from './OtherSheets.tsx';
 import { RemovedSheets } from './RemovedSheets.tsx';
@@ -36,6 +37,7 @@ export const BedScreen = () => {
   if (latest === undefined) {
     return (
       <Page title={words.nothing} lead={words.nothingMore}>
+        <BackupsFail />
         <Unsent />
         {removed}
         <Doors />
@@ -55,6 +57,7 @@ export const BedScreen = () => {
         <>
           <ExampleBanner />
           <Invented is={study.isExample} />
+          <BackupsFail />
           {home.unreadable?.map(({ message, remedy }) => (
             <Notice key={message} tone="care">
               <p>

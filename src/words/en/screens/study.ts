@@ -70,6 +70,9 @@ export const bedText = {
   awayMore: 'What lies on the bed stands here when it answers again.',
   unsent: (steps: number) =>
     `${counted(steps, 'step')} of this sheet ${steps === 1 ? 'is' : 'are'} not sent yet`,
+  backupsFail: 'Backups are not being made',
+  lastBackup: (at: string) => `The last one is of ${at.slice(0, 10)}, ${at.slice(11, 16)} UTC.`,
+  noBackup: 'There is none yet.',
   unsentMore:
     'They are kept in this browser and are sent as soon as the workshop computer takes them.',
   unsentNotCounted:
