@@ -99,16 +99,16 @@ describe('a backup on a schedule', () => {
   it('is of one moment while others write', async () => {
     await add('s0');
     let n = 0;
-    let isOver = false;
+    const over = new AbortController();
     const writing = (async () => {
-      while (!isOver) {
+      while (!over.signal.aborted) {
         await add(`w${String((n += 1))}`);
         await new Promise((resolve) => setImmediate(resolve));
       }
     })();
     for (let hour = 0; hour < 5; hour += 1)
       expect(await take(hour)).toMatchObject({ what: 'taken' });
-    isOver = true;
+    over.abort();
     await writing;
     expect(n).toBeGreaterThan(5);
   });
