@@ -1,3 +1,4 @@
+import { plainDialect } from '../../src/core/dialect/gcodeDialect.ts';
 import type { Card } from '../../src/core/card/card.ts';
 import { cardDrawing } from '../../src/core/card/cardDrawing.ts';
 import { cellsInCuttingOrder } from '../../src/core/card/cuttingOrder.ts';
@@ -37,7 +38,7 @@ export function* judgeChanged(card: Card, seed: number): Generator<Judged> {
     for (const [name, tool] of Object.entries(otherTools)) {
       const program = isProgram(name);
       if (change.only !== undefined && (change.only === 'programs') !== program) continue;
-      if (program && gcodeRefusal(drawing) !== undefined) continue;
+      if (program && gcodeRefusal(drawing, plainDialect) !== undefined) continue;
       const changed = change.make(program ? asProgram : lines, random);
       if (changed === null) continue;
       const read = readToolpath(tool(changed, page));

@@ -1,3 +1,4 @@
+import { plainDialect } from '../core/dialect/gcodeDialect.ts';
 import { rampFileKinds } from '../formats/machineFiles.ts';
 import { acceptMaterial } from '../core/stock/acceptMaterial.ts';
 import { cardCodeFor } from '../core/card/cardCodeFor.ts';
@@ -81,7 +82,8 @@ interface CardFiles {
 const kinds = ['json', ...rampFileKinds] as const;
 
 const cardFiles = async (given: CardToFile): Promise<Outcome<CardFiles>> => {
-  const noGcode = gcodeRefusal(cardDrawing(given.card));
+  const { dialect = given.machine.gcode ?? plainDialect } = given;
+  const noGcode = gcodeRefusal(cardDrawing(given.card), dialect);
   const write: NamedFile[] = [];
   for (const kind of kinds) {
     if (kind === 'gcode' && noGcode !== undefined) continue;

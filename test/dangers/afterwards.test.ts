@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Card } from '../../src/core/card/card.ts';
+import { plainDialect } from '../../src/core/dialect/gcodeDialect.ts';
 import type { Machine } from '../../src/core/machine/machine.ts';
 import { cardFile } from '../../src/cli/cardFile.ts';
 import { rampFile } from '../../src/cli/rampFile.ts';
@@ -61,6 +62,16 @@ describe('what was told later', () => {
     const body = { addedAt: '2031-01-01T00:00:00Z', machine: told };
     await server.ask(api.describeMachine, { params: { id: machineId }, body });
     expect(await filesOf(card.code)).toEqual(allRefused(code));
+  });
+
+  it('of the machine, lines of its own that switch an output: no G-code', async () => {
+    const { machineId } = (await server.ask(api.getStudy, { params })).study;
+    const gcode = { ...plainDialect, opening: ['M62 P3'] };
+    const body = { addedAt: '2031-01-01T00:00:00Z', machine: { ...machine, gcode } };
+    await server.ask(api.describeMachine, { params: { id: machineId }, body });
+    expect(await filesOf(card.code)).toEqual(
+      kinds.map((kind) => (kind === 'gcode' ? '422 gcode-line-switches-output' : 'given')),
+    );
   });
 
   it('of the sheet, a tenth of its thickness: no file', async () => {

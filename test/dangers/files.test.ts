@@ -29,7 +29,8 @@ afterEach(() => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-const request = (vary: 'corners' | 'speed'): object => ({
+const request = (vary: 'corners' | 'speed', more: object = {}): object => ({
+  ...more,
   version: 1,
   study: { version: 1, stock: { material: 'plywood', thicknessMm: 3 } },
   vary,
@@ -37,9 +38,9 @@ const request = (vary: 'corners' | 'speed'): object => ({
   sheetMm: [300, 200],
 });
 
-const made = async (vary: 'corners' | 'speed'): Promise<string> => {
+const made = async (vary: 'corners' | 'speed', more?: object): Promise<string> => {
   const file = join(folder, 'request.json');
-  writeFileSync(file, JSON.stringify(request(vary)));
+  writeFileSync(file, JSON.stringify(request(vary, more)));
   expect(await runCard({ request: file, out: join(folder, 'out') })).toBe(0);
   return join(folder, 'out');
 };
@@ -110,6 +111,20 @@ describe('at the command line', () => {
       const { code, codes } = await changed(out, name, cornersExchanged);
       expect(code).toBe(1);
       expect(codes.length).toBeGreaterThan(0);
+    },
+  );
+
+  it.each([
+    [{ opening: ['G21', 'M64 P0'] }, 'gcode-line-switches-output'],
+    [{ closing: ['M106 S255'] }, 'gcode-line-switches-output'],
+    [{ opening: ['$30=255'] }, 'gcode-line-sets-controller'],
+    [{ opening: ['M[1+2] S1000'] }, 'gcode-line-hides-words'],
+  ])(
+    'no G-code is written with lines of one’s own like %j, and drawings are',
+    async (gcode, code) => {
+      const out = await made('speed', { gcode });
+      expect(readdirSync(out).sort()).toEqual(['card.dxf', 'card.json', 'card.pdf', 'card.svg']);
+      expect(said().notWritten).toEqual([expect.objectContaining({ name: 'card.gcode', code })]);
     },
   );
 

@@ -1,4 +1,5 @@
 import { plainDialect } from '../../core/dialect/gcodeDialect.ts';
+import { ownLinesProblem } from '../../core/dialect/ownLines.ts';
 import { done } from '../../core/problem.ts';
 import type { MachineFileFormat } from '../fileToMake.ts';
 
@@ -9,7 +10,10 @@ export const gcodeFormat: MachineFileFormat = {
   write: async ({ of, machine, dialect = machine.gcode ?? plainDialect, notes }) => {
     if ('drawing' in of && of.timed !== undefined) {
       const { writeTimedGcode } = await import('./writeTimedGcode.ts');
-      return done(writeTimedGcode(of.timed, dialect, notes ?? []));
+      const problem = ownLinesProblem(dialect);
+      return problem === undefined
+        ? done(writeTimedGcode(of.timed, dialect, notes ?? []))
+        : { ok: false, problem };
     }
     const { writeDrawingGcode, writeGcode } = await import('./writeGcode.ts');
     return 'drawing' in of

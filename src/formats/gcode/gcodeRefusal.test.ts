@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { demoRequest, requestWithoutTrusted } from '../../../test/fixtures/cardRequest.ts';
+import { plainDialect } from '../../core/dialect/gcodeDialect.ts';
 import { cardDrawing } from '../../core/card/cardDrawing.ts';
 import type { CardRequest } from '../../core/card/cardRequest.ts';
 import { designCard } from '../../core/card/designCard.ts';
@@ -8,7 +9,7 @@ import { gcodeRefusal } from './gcodeRefusal.ts';
 const problemOf = (change: Partial<CardRequest>, request = demoRequest) => {
   const outcome = designCard({ ...request, ...change });
   if (!outcome.ok) throw new Error(outcome.problem.code);
-  return gcodeRefusal(cardDrawing(outcome.value.card));
+  return gcodeRefusal(cardDrawing(outcome.value.card), plainDialect);
 };
 const setting = { powerPct: 34, speedMmPerS: 12, passes: 1 };
 

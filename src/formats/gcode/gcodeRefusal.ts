@@ -1,13 +1,20 @@
 import type { CardDrawing } from '../../core/card/cardDrawing.ts';
+import type { GcodeDialect } from '../../core/dialect/gcodeDialect.ts';
+import { ownLinesProblem } from '../../core/dialect/ownLines.ts';
 import { cornerPowerPct } from '../../core/machine/setting.ts';
 import { problemOf, type Problem } from '../../core/problem.ts';
 
 /**
  * Why a drawing cannot be said in G-code; undefined where it can. RS-274 has one S for a move and a valve for the air, so
  * it carries neither a power in corners nor the pressure at a gauge: a program that left them out would cut every cell
- * alike beside words that say otherwise.
+ * alike beside words that say otherwise. Nor is there a program with lines of the machine’s own that nobody can answer for.
  */
-export const gcodeRefusal = ({ layers }: CardDrawing): Problem | undefined => {
+export const gcodeRefusal = (
+  { layers }: CardDrawing,
+  dialect: GcodeDialect,
+): Problem | undefined => {
+  const ofOwn = ownLinesProblem(dialect);
+  if (ofOwn !== undefined) return ofOwn;
   const without = layers.find(({ setting }) => setting === undefined);
   if (without !== undefined)
     return problemOf('gcode-layer-without-setting', { layer: without.kind });

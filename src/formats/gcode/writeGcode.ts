@@ -47,7 +47,7 @@ const program = (
   dialect: GcodeDialect,
   notes: readonly string[],
 ): Outcome<string> => {
-  const problem = gcodeRefusal(drawing);
+  const problem = gcodeRefusal(drawing, dialect);
   if (problem !== undefined) return { ok: false, problem };
   const { widthMm, heightMm } = drawing;
   const lines = [

@@ -8,6 +8,7 @@ import { lengthMm } from '../../core/path/polyline.ts';
 import { readToolpath } from '../readToolpath.ts';
 import { writeDxf } from '../dxf/writeDxf.ts';
 import { writeSvg } from '../svg/writeSvg.ts';
+import { gcodeFormat } from './gcodeFormat.ts';
 import { writeTimedGcode } from './writeTimedGcode.ts';
 
 const jobs = jobsToTime(undescribedMachine);
@@ -20,6 +21,19 @@ const programOf = (at: number) => {
 describe('a job to be timed as G-code', () => {
   it('is every job of the tool', () => {
     expect(jobs.map(({ kind }) => kind)).toEqual(timedJobKinds);
+  });
+
+  it('is not written where a line of the machine’s own could light it', async () => {
+    const [timed] = jobs;
+    if (timed === undefined) throw new Error('no job');
+    const drawing = timedJobDrawing(timed);
+    const of = { title: 'job', plainTitle: 'job', drawing, timed };
+    const write = (opening: readonly string[]) =>
+      gcodeFormat.write({ of, machine: undescribedMachine, dialect: { ...plainDialect, opening } });
+    expect((await write(['G54'])).ok).toBe(true);
+    expect(await write(['M68 E0 Q5'])).toMatchObject({
+      problem: { code: 'gcode-line-switches-output' },
+    });
   });
 
   it.each(jobs.map(({ kind }, at) => ({ kind, at })))('$kind never lights the beam', ({ at }) => {

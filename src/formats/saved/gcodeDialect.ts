@@ -1,13 +1,11 @@
 import { z } from 'zod';
 import type { GcodeDialect } from '../../core/dialect/gcodeDialect.ts';
-
-/** M3 or M4 in any way of writing them, outside comments. */
-const lightsBeam = (line: string): boolean =>
-  /m0*[34](?:\.0*)?(?![\d.])/i.test(line.replace(/\([^)]*\)|;.*$/g, '').replace(/\s/g, ''));
+import { lightsBeam } from '../../core/dialect/ownLines.ts';
 
 /**
  * One line of G-code as the user wrote it; a `%` or a line break would begin something else. It may not light the beam:
- * what is cut is in the card alone, and a machine may come from someone else's file.
+ * what is cut is in the card alone, and a machine may come from someone else's file. What else such a line may not do
+ * (`ownLineProblem`) is held where a file is made, so that a machine that was kept with it can still be read.
  */
 const ownLine = z
   .string()

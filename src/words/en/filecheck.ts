@@ -318,6 +318,23 @@ export const drawingWords = {
     remedy: () =>
       'Take the SVG or DXF and turn the gauge between the settings, or give all of them one pressure.',
   },
+  'gcode-line-switches-output': {
+    message: (p) =>
+      `“${p.text}”, a line of the machine’s own, switches an output of the controller by its number. The laser may hang on it, and would light where it stands.`,
+    remedy: () =>
+      'Take the line out of the machine’s own lines. Switch air with M7 or M8, and lamp, fan or chiller by hand or in the controller.',
+  },
+  'gcode-line-hides-words': {
+    message: (p) =>
+      `“${p.text}”, a line of the machine’s own, calls or works out what the file does not show. It could light the beam.`,
+    remedy: () => 'Write out what it does, in plain words of G-code, or take the line out.',
+  },
+  'gcode-line-sets-controller': {
+    message: (p) =>
+      `“${p.text}”, a line of the machine’s own, changes a stored value of the controller. The same S could then mean another power.`,
+    remedy: () =>
+      'Set the controller up once, by itself, and take the line out of the machine’s own lines.',
+  },
   'gcode-unreadable': {
     message: (p) => `The program cannot be carried out from line ${p.line} on: ${p.why}.`,
     remedy: () => 'Mend that line, or write the program anew.',

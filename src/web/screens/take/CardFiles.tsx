@@ -1,6 +1,8 @@
 import { cardFileKinds, isMachineFileKind, machineFiles } from '../../../formats/machineFiles.ts';
 import { cardDrawing } from '../../../core/card/cardDrawing.ts';
 import type { Card } from '../../../core/card/card.ts';
+import { plainDialect } from '../../../core/dialect/gcodeDialect.ts';
+import type { Study } from '../../../core/study/study.ts';
 import { gcodeRefusal } from '../../../formats/gcode/gcodeRefusal.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
 import { addressOf } from '../../../wire/route.ts';
@@ -12,9 +14,9 @@ import { unitsInAddress } from '../../state/units.ts';
 import { usePageStoreState } from '../../state/workshop.tsx';
 
 /** The card as files; they are drawn by the workshop computer, so it must have the card first. */
-export const CardFiles = ({ studyId, card }: { readonly studyId: string; readonly card: Card }) => {
+export const CardFiles = ({ study, card }: { readonly study: Study; readonly card: Card }) => {
   const { waiting } = usePageStoreState();
-  const noGcode = gcodeRefusal(cardDrawing(card));
+  const noGcode = gcodeRefusal(cardDrawing(card), study.machine.gcode ?? plainDialect);
   return (
     <Section title={words.files}>
       {waiting > 0 ? (
@@ -28,7 +30,7 @@ export const CardFiles = ({ studyId, card }: { readonly studyId: string; readonl
                 key={kind}
                 href={addressOf(
                   pageApi.cardFile,
-                  { id: studyId, code: card.code, kind },
+                  { id: study.id, code: card.code, kind },
                   kind === 'pdf' ? { units: unitsInAddress() } : {},
                 )}
                 fileName={`card-${card.code}.${kind}`}

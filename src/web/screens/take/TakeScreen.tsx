@@ -89,7 +89,7 @@ const AtMachine = ({ study, card }: { readonly study: Study; readonly card: Card
       <Beside>
         <>
           <div className="take-screen-only">
-            <CardFiles studyId={study.id} card={card} />
+            <CardFiles study={study} card={card} />
           </div>
           <Section title={job.typeInTitle}>
             <TypeInTable list={sheet.typeIn} />
