@@ -31,7 +31,7 @@ export const modelSums: ModelSums = {
     const { laserOrWood } = await import('../../core/watch/laserOrWood.ts');
     return done(laserOrWood(fitWithEarlier(cut, earlier), strips));
   },
-  stripToCut: async (question) => done((await import('./stripToCut.ts')).stripToCut(question)),
+  stripToCut: async (question) => (await import('./stripToCut.ts')).stripToCut(question),
   exampleWorkshop: async (now) => {
     const { exampleWorkshop } = await import('../../core/virtual/exampleWorkshop.ts');
     return done(exampleWorkshop(now));

@@ -42,6 +42,7 @@ export interface StripCut extends DesignedCard {
 /**
  * Designs a check strip for an entry of the book and lays it down as a small study of its own, so that it is taken to the
  * machine and read like any card. Refuses: `entry-not-found`, a refused material, `strip-needs-batch`,
+ * a setting that machine or sheet do not bear,
  * `strip-too-narrow`, what no card can be made of, what `Model` refuses. ~0.4 s.
  */
 export const cutStrip = async (

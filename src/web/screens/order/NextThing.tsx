@@ -161,12 +161,15 @@ const NextCard = ({ study, order, plan, next }: NextCardProps) => {
     keepNextCard(study.id, [...rungs.values()], { cellsEach });
     goTo(`${pageAt(pages.newCard, { id: study.id })}?next`);
   };
-  const speeds = [...rungs.values()].map(({ speedMmPerS }) => speedWords(speedMmPerS));
+  const settings = [...rungs.values()];
+  const speeds = settings.map(({ speedMmPerS }) => speedWords(speedMmPerS));
+  // A plan keeps to one power.
+  const powerPct = settings[0]?.powerPct ?? NaN;
   const unread = study.cards.at(-1);
   return (
     <>
       <p className="order-act">{words.card}</p>
-      <p className="order-setting figure-text">{speeds.join(' · ')}</p>
+      <p className="order-setting figure-text">{words.cardSettings(speeds, powerPct)}</p>
       <p>
         {saves >= 1 ? words.cardSaves(order.parts, saves) : problemInWords(plan.reason).message}
       </p>

@@ -4,7 +4,7 @@ import { useLocation } from 'wouter';
 import { nestFromDrawing } from '../../../app/drawing/nestFromDrawing.ts';
 import { omit } from '../../../core/omit.ts';
 import { orderAims } from '../../../core/plan/planWish.ts';
-import type { Problem } from '../../../core/problem.ts';
+import { problemOf, type Problem } from '../../../core/problem.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import { orderDefaults, type OrderDefaults } from '../../../core/study/orderDefaults.ts';
 import { promiseOf } from '../../../core/study/promiseOf.ts';
@@ -66,6 +66,11 @@ export const StartOrder = ({ study }: { readonly study: Study }) => {
       : powerPct === undefined
         ? words.missing.power
         : undefined;
+  const mostPct = study.machine.maxPowerPct;
+  const aboveMachine =
+    powerPct !== undefined && powerPct > mostPct
+      ? problemOf('power-above-machine', { powerPct, mostPct })
+      : undefined;
   const isPowerKnown = orderDefaults(study).powerPct !== undefined;
   const start = (): void => {
     if (partLengthMm === undefined || powerPct === undefined) return;
@@ -158,6 +163,7 @@ export const StartOrder = ({ study }: { readonly study: Study }) => {
             optional
             value={powerPct}
             show={powerWords}
+            problem={aboveMachine}
             parse={readCutPower}
             onChange={(pct) => {
               const rest = omit(said, 'powerPct');

@@ -15,7 +15,7 @@ import { readList } from '../../parts/quantity/listReader.ts';
 import { readThickness } from '../../parts/quantity/readers.ts';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { TypedField } from '../../parts/quantity/TypedField.tsx';
-import { callOrThrow } from '../../state/call.ts';
+import { CallFailed, callOrThrow, whyInWords } from '../../state/call.ts';
 import { newId } from '../../state/newId.ts';
 import { queryKeys } from '../../state/queries.ts';
 import { useDraft } from '../../state/useDraft.ts';
@@ -102,11 +102,7 @@ export const StripForm = ({ entry }: { readonly entry: ProvenSetting }) => {
           parse={readLengths}
           onChange={(next) => change({ thicknessReadingsMm: next })}
         />
-        {make.isError ? (
-          <Notice tone="stop">
-            <p>{make.error.message}</p>
-          </Notice>
-        ) : null}
+        {make.isError ? <NotMade error={make.error} /> : null}
         <div className="actions">
           <Action submits isDisabled={make.isPending}>
             {words.make}
@@ -114,5 +110,16 @@ export const StripForm = ({ entry }: { readonly entry: ProvenSetting }) => {
         </div>
       </Form>
     </Section>
+  );
+};
+
+/** Why there is no strip, and what would make one possible. */
+const NotMade = ({ error }: { readonly error: Error }) => {
+  const { message, remedy } =
+    error instanceof CallFailed ? whyInWords(error.why) : { message: error.message, remedy: '' };
+  return (
+    <Notice tone="stop" title={message}>
+      <p>{remedy}</p>
+    </Notice>
   );
 };

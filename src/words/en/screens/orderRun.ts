@@ -60,6 +60,8 @@ export const orderRunText = {
   timeBand: (low: number, high: number) => `${minutes(low)} to ${minutes(high)}`,
   doneAt: (clock: string) => `done about ${clock}`,
   card: 'Cut this small card first',
+  cardSettings: (speeds: readonly string[], powerPct: number) =>
+    `${speeds.join(' · ')} at ${powerWords(powerPct)}`,
   cardSaves: (parts: number, value: number) =>
     `It saves about ${minutes(value)} on these ${counted(parts, 'part')}.`,
   makeCard: 'Make the card',
