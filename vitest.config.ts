@@ -19,6 +19,8 @@ export default defineConfig({
           // One process for many files: loading the model anew for each takes as long as the tests. Lint keeps module mocks out.
           isolate: false,
           testTimeout: 60_000,
+          // A database server is made and started in some.
+          hookTimeout: 60_000,
         },
       },
       {

@@ -12,7 +12,7 @@ const fixtures = new URL(
 export const olderSchemas = (): readonly string[] =>
   readdirSync(fixtures)
     .filter((name) => name.endsWith('.sql'))
-    .sort()
+    .sort((a, b) => a.localeCompare(b, 'en', { numeric: true }))
     .slice(0, -1);
 
 /** How many sheets and kept settings such a store holds beside the one it came with: bringing it up to date takes a moment. */

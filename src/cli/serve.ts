@@ -8,11 +8,11 @@ import { randomIds } from '../host/ids.ts';
 import { serverModel } from '../host/systemModel.ts';
 import { isOwnName, ownAddresses } from '../host/network.ts';
 import { storePlace } from '../host/storePlace.ts';
-import { phoneListIn } from '../host/phoneList.ts';
+import { takeInPhonesFile } from '../host/takeInPhonesFile.ts';
 import { codeMinutes, openPairing } from '../http/pairing.ts';
 import type { Lan } from '../http/phones.ts';
 import { buildServer } from '../http/server.ts';
-import type { Store } from '../app/ports/ports.ts';
+import type { OpenedStore } from '../store/kyselyStore.ts';
 import { StoreError } from '../store/storeError.ts';
 import { openStore, placeInWords } from '../store/openStore.ts';
 import { terminalText } from '../words/texts.ts';
@@ -48,7 +48,7 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
   const store = opened.value;
   const backups =
     plan.value === undefined ? undefined : startBackups(storePlace(), plan.value, report);
-  const lan = options.lan === true ? openLan(folder, port.value) : undefined;
+  const lan = options.lan === true ? await openLan(folder, port.value, store) : undefined;
   const sums = serverModel();
   const app = await buildServer({
     ports: { store, clock: systemClock, ids: randomIds },
@@ -68,7 +68,7 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
     const host = lan === undefined ? '127.0.0.1' : '0.0.0.0';
     const listening = await listen(() => app.listen({ host, port: port.value }), port.value);
     if (!listening.ok) return complain(listening);
-    process.stdout.write(greeting(port.value, placeInWords(storePlace()), lan, plan.value));
+    process.stdout.write(await greeting(port.value, placeInWords(storePlace()), lan, plan.value));
     await stop;
     return 0;
   } finally {
@@ -80,7 +80,7 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
   }
 };
 
-const openOwn = async (): Promise<Outcome<Store>> => {
+const openOwn = async (): Promise<Outcome<OpenedStore>> => {
   try {
     return done(await openStore(storePlace(), systemClock.now()));
   } catch (thrown) {
@@ -89,35 +89,38 @@ const openOwn = async (): Promise<Outcome<Store>> => {
   }
 };
 
-const openLan = (folder: string, port: number): Lan => ({
-  pairing: openPairing({
-    list: phoneListIn(folder),
-    now: systemClock.now,
-    paused: ({ code }, from) => {
-      const at = new Date(from).toLocaleTimeString();
-      process.stdout.write(`${terminalText.pairingPaused(code, at)}\n`);
-    },
-  }),
-  isOwnName,
-  addresses: () => ownAddresses().map((address) => `http://${address}:${String(port)}`),
-});
+const openLan = async (folder: string, port: number, store: OpenedStore): Promise<Lan> => {
+  await takeInPhonesFile(folder, store.phones);
+  return {
+    pairing: openPairing({
+      kept: store.phones,
+      now: systemClock.now,
+      paused: ({ code }, from) => {
+        const at = new Date(from).toLocaleTimeString();
+        process.stdout.write(`${terminalText.pairingPaused(code, at)}\n`);
+      },
+    }),
+    isOwnName,
+    addresses: () => ownAddresses().map((address) => `http://${address}:${String(port)}`),
+  };
+};
 
 const report = (error: unknown): void =>
   tell(error instanceof Error ? (error.stack ?? error.message) : String(error));
 
-const greeting = (
+const greeting = async (
   port: number,
   place: string,
   lan: Lan | undefined,
   plan: BackupPlan | undefined,
-): string =>
+): Promise<string> =>
   [
     terminalText.at(`http://127.0.0.1:${String(port)}`),
     ...(lan === undefined
       ? []
       : [
           terminalText.phoneAt(lan.addresses()),
-          terminalText.phoneCode(lan.pairing.open().code, codeMinutes),
+          terminalText.phoneCode((await lan.pairing.open()).code, codeMinutes),
           terminalText.notEncrypted,
         ]),
     terminalText.dataIn(place),

@@ -13,7 +13,7 @@ export const withStore = <T>(work: Work<T>): Promise<T> => within(openStore, wor
 /** The same for work that changes nothing: it can be done in a folder that is read-only too. */
 export const withStoreToRead = <T>(work: Work<T>): Promise<T> => within(openStoreToRead, work);
 
-const within = async <T>(open: typeof openStore, work: Work<T>): Promise<T> => {
+const within = async <T>(open: typeof openStoreToRead, work: Work<T>): Promise<T> => {
   const store = await open(storePlace(), systemClock.now());
   const sums = commandModel();
   try {

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import { isoTime } from './saved/bounds.ts';
 
-/** The phones that are let in, as the server keeps them beside its data. */
+/** The phones that are let in, as an earlier server kept them beside its data. */
 const phonesFile = z.strictObject({
   version: z.literal(1),
   phones: z.array(
@@ -26,6 +26,3 @@ export const parsePhonesFile = (text: string): Phones => {
     return [];
   }
 };
-
-export const writePhonesFile = (phones: Readonly<Phones>): string =>
-  `${JSON.stringify({ version: 1, phones }, null, 2)}\n`;

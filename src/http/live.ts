@@ -2,6 +2,7 @@ import type { FastifyInstance } from 'fastify';
 import type { StoredChange } from '../app/ports/storedChange.ts';
 import { done } from '../core/problem.ts';
 import { api } from '../wire/api.ts';
+import type { Gate } from './gate.ts';
 import { on } from './on.ts';
 
 /** Where changes are told and heard. */
@@ -28,8 +29,9 @@ export const openChanges = (): Changes => {
 const breathMs = 25_000;
 
 /** The stream of changes, so that the desk sees what the phone taps. It carries no data: who wants them asks for them. */
-export const serveLive = (app: FastifyInstance, changes: Changes): void => {
-  on(app, api.live, ({ request, reply }) => {
+export const serveLive = (app: FastifyInstance, changes: Changes, gate: Gate): void => {
+  on(app, api.live, async ({ request, reply }) => {
+    const phone = await gate.phoneOf(request);
     const stream = reply.raw;
     const headers = Object.entries(reply.getHeaders()).filter(([, value]) => value !== undefined);
     reply.hijack();
@@ -39,12 +41,22 @@ export const serveLive = (app: FastifyInstance, changes: Changes): void => {
       'cache-control': 'no-store',
     });
     stream.write(': here\n\n');
-    const stop = changes.hear((change) => stream.write(`data: ${JSON.stringify(change)}\n\n`));
-    const breath = setInterval(() => stream.write(': still here\n\n'), breathMs);
+    const stop = changes.hear(({ phoneOut, ...change }) => {
+      if (phoneOut !== undefined && phoneOut === phone?.id) stream.end();
+      else stream.write(`data: ${JSON.stringify(change)}\n\n`);
+    });
+    // What another program said of a phone may have been missed.
+    const breath = setInterval(() => {
+      gate.isStillIn(request).then(
+        (isIn) => (isIn ? stream.write(': still here\n\n') : stream.end()),
+        // The store does not answer: nothing is told meanwhile either.
+        () => undefined,
+      );
+    }, breathMs);
     request.raw.on('close', () => {
       clearInterval(breath);
       stop();
     });
-    return Promise.resolve(done(undefined));
+    return done(undefined);
   });
 };

@@ -1,4 +1,5 @@
 import { createHash, randomBytes, randomInt, timingSafeEqual } from 'node:crypto';
+import type { PairedPhone, PairingNow, PhonesKept } from '../app/ports/phones.ts';
 import { done, refused, type Outcome } from '../core/problem.ts';
 
 /** What a phone types, and until when it holds. ISO 8601, UTC. */
@@ -7,43 +8,28 @@ export interface PairingCode {
   readonly validUntil: string;
 }
 
-/** A phone that was let in. What it shows on every request is kept as a hash alone. */
-export interface PairedPhone {
-  readonly id: string;
-  readonly name: string;
-  readonly tokenHash: string;
-  readonly pairedAt: string;
-  readonly lastSeenAt: string;
-}
-
-/** Where the phones are kept, so that they stay paired when the server starts anew. */
-export interface PhoneList {
-  readonly read: () => readonly PairedPhone[];
-  readonly write: (phones: readonly PairedPhone[]) => void;
-}
-
 /** `closed`: nobody asked for a code; `paused`: too many tried wrong ones, until then. */
 export type PairingState =
   | { readonly kind: 'open'; readonly code: PairingCode }
   | { readonly kind: 'paused'; readonly until: string }
   | { readonly kind: 'closed' };
 
-/** Lets phones in by a code that the desk asked for. */
+/** Lets phones in by a code that the desk asked for. Throws what the store throws. */
 export interface Pairing {
-  readonly state: () => PairingState;
+  readonly state: () => Promise<PairingState>;
   /** Someone at the desk asks for a code: the one that is open, or a new one. Ends a pause. */
-  readonly open: () => PairingCode;
+  readonly open: () => Promise<PairingCode>;
   /** Gives a token for a right code; the code is spent by it. Refuses: `pairing-code-wrong`, `pairing-not-open`. */
-  readonly redeem: (code: string, name: string) => Outcome<string>;
+  readonly redeem: (code: string, name: string) => Promise<Outcome<string>>;
   /** The phone that shows this token, noted as seen. */
-  readonly phoneOf: (token: string) => PairedPhone | undefined;
-  readonly phones: () => readonly PairedPhone[];
+  readonly phoneOf: (token: string) => Promise<PairedPhone | undefined>;
+  readonly phones: () => Promise<readonly PairedPhone[]>;
   /** Whether there was such a phone. */
-  readonly remove: (id: string) => boolean;
+  readonly remove: (id: string) => Promise<boolean>;
 }
 
 export interface PairingOptions {
-  readonly list: PhoneList;
+  readonly kept: PhonesKept;
   /** ISO 8601, UTC. */
   readonly now: () => string;
   /** Told of a pause and of the code that holds after it, for the terminal alone. */
@@ -59,93 +45,102 @@ export const idleDays = 90;
 /** A phone in use is noted as seen no more often than that. */
 const noteEveryMinutes = 60;
 
-interface Now {
-  readonly code?: PairingCode & { readonly from: string };
-  readonly misses: number;
-  /** The code came by itself after a pause: another pause is followed by none. */
-  readonly byItself: boolean;
-}
+const closed: PairingNow = { misses: 0, byItself: false };
 
-const closed: Now = { misses: 0, byItself: false };
-
-export const openPairing = ({ list, now, paused }: PairingOptions): Pairing => {
-  const later = (at: string, minutes: number): string =>
-    new Date(Date.parse(at) + minutes * 60_000).toISOString();
-  const made = (from: string): PairingCode & { readonly from: string } => ({
-    code: String(randomInt(1_000_000)).padStart(6, '0'),
-    validUntil: later(from, codeMinutes),
-    from,
-  });
-  let current = closed;
-  let phones = list.read();
-  const keep = (changed: readonly PairedPhone[]): void => {
-    phones = changed;
-    list.write(changed);
-  };
+export const openPairing = ({ kept, now, paused }: PairingOptions): Pairing => {
   const isUsed = ({ lastSeenAt }: PairedPhone): boolean =>
     later(lastSeenAt, idleDays * 24 * 60) > now();
 
-  const state = (): PairingState => {
-    const { code } = current;
-    if (code === undefined || code.validUntil <= now()) return { kind: 'closed' };
-    if (code.from > now()) return { kind: 'paused', until: code.from };
-    return { kind: 'open', code: { code: code.code, validUntil: code.validUntil } };
-  };
-
-  const miss = (): void => {
-    current = { ...current, misses: current.misses + 1 };
-    if (current.misses < wrongTries) return;
-    if (current.byItself) {
-      current = closed;
-      return;
-    }
-    const from = later(now(), pauseMinutes);
-    const next = made(from);
-    current = { code: next, misses: 0, byItself: true };
-    paused(next, from);
-  };
-
   return {
-    state,
-    open: () => {
-      const known = state();
-      if (known.kind === 'open') return known.code;
-      const { code, validUntil } = made(now());
-      current = { code: { code, validUntil, from: now() }, misses: 0, byItself: false };
-      return { code, validUntil };
+    state: () => kept.read(async (session) => stateOf(await session.now(), now())),
+    open: () =>
+      kept.change(async (session) => {
+        const at = now();
+        const known = stateOf(await session.now(), at);
+        if (known.kind === 'open') return known.code;
+        const { code, validUntil } = codeFrom(at);
+        await session.putNow({ code: { code, validUntil, from: at }, misses: 0, byItself: false });
+        return { code, validUntil };
+      }),
+    redeem: async (typed, name) => {
+      let pause: Paused | undefined;
+      const token = await kept.change(async (session): Promise<Outcome<string>> => {
+        const at = now();
+        const current = await session.now();
+        const known = stateOf(current, at);
+        if (known.kind !== 'open') return refused('pairing-not-open');
+        if (!same(typed.replace(/\s/g, ''), known.code.code)) {
+          const missed = afterMiss(current, at);
+          pause = missed.pause;
+          await session.putNow(missed.now);
+          return refused('pairing-code-wrong');
+        }
+        await session.putNow(closed);
+        for (const phone of await session.phones())
+          if (!isUsed(phone)) await session.remove(phone.id);
+        const made = randomBytes(32).toString('base64url');
+        const id = randomBytes(8).toString('hex');
+        await session.add({ id, name, tokenHash: hashOf(made), pairedAt: at, lastSeenAt: at });
+        return done(made);
+      });
+      if (pause !== undefined) paused(pause.next, pause.from);
+      return token;
     },
-    redeem: (typed, name) => {
-      const known = state();
-      if (known.kind !== 'open') return refused('pairing-not-open');
-      if (!same(typed.replace(/\s/g, ''), known.code.code)) {
-        miss();
-        return refused('pairing-code-wrong');
-      }
-      current = closed;
-      const token = randomBytes(32).toString('base64url');
-      const at = now();
-      const id = randomBytes(8).toString('hex');
-      const phone = { id, name, tokenHash: hashOf(token), pairedAt: at, lastSeenAt: at };
-      keep([...phones.filter(isUsed), phone]);
-      return done(token);
-    },
-    phoneOf: (token) => {
-      const hash = hashOf(token);
-      const phone = phones.find(({ tokenHash }) => same(tokenHash, hash));
+    phoneOf: async (token) => {
+      if (token === '') return undefined;
+      const phone = await kept.read((session) => session.phoneOf(hashOf(token)));
       if (phone === undefined || !isUsed(phone)) return undefined;
-      if (later(phone.lastSeenAt, noteEveryMinutes) <= now())
-        keep(phones.map((one) => (one.id === phone.id ? { ...one, lastSeenAt: now() } : one)));
+      const at = now();
+      if (later(phone.lastSeenAt, noteEveryMinutes) <= at) await noteSeen(kept, phone.id, at);
       return phone;
     },
-    phones: () => phones.filter(isUsed),
-    remove: (id) => {
-      const left = phones.filter((one) => one.id !== id);
-      const isThere = left.length < phones.length;
-      if (isThere) keep(left);
-      return isThere;
-    },
+    phones: () => kept.read(async (session) => (await session.phones()).filter(isUsed)),
+    remove: (id) => kept.change((session) => session.remove(id)),
   };
 };
+
+/** A store that takes no changes now lets its phones look all the same. */
+const noteSeen = async (kept: PhonesKept, id: string, at: string): Promise<void> => {
+  try {
+    await kept.change((session) => session.noteSeen(id, at));
+  } catch (thrown) {
+    if (!(thrown instanceof Error && 'problem' in thrown)) throw thrown;
+  }
+};
+
+const stateOf = ({ code }: PairingNow, at: string): PairingState => {
+  if (code === undefined || code.validUntil <= at) return { kind: 'closed' };
+  if (code.from > at) return { kind: 'paused', until: code.from };
+  return { kind: 'open', code: { code: code.code, validUntil: code.validUntil } };
+};
+
+interface Paused {
+  readonly next: PairingCode;
+  readonly from: string;
+}
+
+const afterMiss = (
+  current: PairingNow,
+  at: string,
+): { readonly now: PairingNow; readonly pause?: Paused } => {
+  const misses = current.misses + 1;
+  if (misses < wrongTries) return { now: { ...current, misses } };
+  if (current.byItself) return { now: closed };
+  const from = later(at, pauseMinutes);
+  const next = codeFrom(from);
+  return {
+    now: { code: { ...next, from }, misses: 0, byItself: true },
+    pause: { next, from },
+  };
+};
+
+const codeFrom = (from: string): PairingCode => ({
+  code: String(randomInt(1_000_000)).padStart(6, '0'),
+  validUntil: later(from, codeMinutes),
+});
+
+const later = (at: string, minutes: number): string =>
+  new Date(Date.parse(at) + minutes * 60_000).toISOString();
 
 const hashOf = (token: string): string => createHash('sha256').update(token).digest('hex');
 

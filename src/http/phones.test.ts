@@ -1,22 +1,30 @@
+import { mkdtempSync, rmSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
+import { sampleTime } from '../../test/samples/studies.ts';
 import { testServer, type TestServer } from '../../test/samples/server.ts';
 import { pairingReply } from '../wire/pairing.ts';
 import { errorReply } from '../wire/problem.ts';
-import { openPairing, type PairedPhone, type Pairing } from './pairing.ts';
+import { openStore } from '../store/openStore.ts';
+import { openPairing, type Pairing } from './pairing.ts';
 
 const lanHost = '192.168.7.2:4870';
 const phone = '192.168.7.30';
 
+let folder: string;
+let store: Awaited<ReturnType<typeof openStore>>;
 let server: TestServer;
 let pairing: Pairing;
 beforeEach(async () => {
-  let phones: readonly PairedPhone[] = [];
+  folder = mkdtempSync(join(tmpdir(), 'throughcut-phones-'));
+  store = await openStore({ kind: 'file', file: join(folder, 'w.sqlite') }, sampleTime);
   pairing = openPairing({
-    list: { read: () => phones, write: (changed) => void (phones = changed) },
+    kept: store.phones,
     now: () => new Date().toISOString(),
     paused: () => undefined,
   });
-  pairing.open();
+  await pairing.open();
   server = await testServer({
     lan: {
       pairing,
@@ -25,7 +33,11 @@ beforeEach(async () => {
     },
   });
 });
-afterEach(() => server.close());
+afterEach(async () => {
+  await server.close();
+  await store.close();
+  rmSync(folder, { recursive: true, force: true });
+});
 
 const get = (url: string, remoteAddress: string, headers: Record<string, string> = {}) =>
   server.app.inject({ url, remoteAddress, headers: { host: lanHost, ...headers } });
@@ -67,7 +79,7 @@ describe('a phone in the network', () => {
   });
 
   it('is named, listed at the desk, and put out with a tap there', async () => {
-    const paired = await pair(pairing.open().code);
+    const paired = await pair((await pairing.open()).code);
     const cookie = cookieOf(paired).split(';')[0] ?? '';
     const listed = pairingReply.parse((await get('/api/pairing', '127.0.0.1')).json());
     expect(listed.phones).toMatchObject([{ name: 'Phone 1' }]);
@@ -97,7 +109,7 @@ describe('a phone in the network', () => {
     for (let tries = 0; tries < 5; tries += 1) expect((await pair('guess')).statusCode).toBe(403);
     const sixth = await pair('guess');
     expect([sixth.statusCode, codeOf(sixth)]).toEqual([429, 'too-many-requests']);
-    expect((await pair(pairing.open().code, '192.168.7.31')).statusCode).toBe(200);
+    expect((await pair((await pairing.open()).code, '192.168.7.31')).statusCode).toBe(200);
   });
 
   it('cannot pass for the desk by what it says of itself', async () => {

@@ -1,7 +1,10 @@
 import type { FastifyInstance, FastifyRequest } from 'fastify';
+import type { PairedPhone } from '../app/ports/phones.ts';
 import { done, refused } from '../core/problem.ts';
 import { api, type ReplyOf } from '../wire/api.ts';
 import { pairText } from '../words/texts.ts';
+import type { Gate } from './gate.ts';
+import type { Changes } from './live.ts';
 import { on } from './on.ts';
 import type { Pairing } from './pairing.ts';
 import { sendRefusal } from './refusal.ts';
@@ -19,59 +22,76 @@ export interface Lan {
  * Lets the desk through as it is, and a phone once it has typed the code. The page itself holds nothing of the workshop
  * and is served to all, so that it can ask for the code.
  */
-export const gatePhones = async (app: FastifyInstance, lan: Lan | undefined): Promise<void> => {
+export const gatePhones = async (
+  app: FastifyInstance,
+  lan: Lan | undefined,
+  changes: Changes,
+): Promise<Gate> => {
   if (lan !== undefined) {
     const { default: rateLimit } = await import('@fastify/rate-limit');
     await app.register(rateLimit, { global: false });
   }
-  const letIn = (request: FastifyRequest): boolean =>
-    atDesk(request) || lan?.pairing.phoneOf(tokenOf(request)) !== undefined;
+  const phoneOf = async (request: FastifyRequest): Promise<PairedPhone | undefined> =>
+    lan?.pairing.phoneOf(tokenOf(request));
+  const letIn = async (request: FastifyRequest): Promise<boolean> =>
+    atDesk(request) || (await phoneOf(request)) !== undefined;
+  const told = async (request: FastifyRequest) => done(await howItStands(lan, request, letIn));
 
   app.addHook('onRequest', async (request, reply) => {
     // The route that was found, not the address as written: that may be written in many ways.
     const route = request.routeOptions.url ?? '';
-    if (!route.startsWith('/api/') || openToAll.includes(route) || letIn(request)) return undefined;
+    if (!route.startsWith('/api/') || openToAll.includes(route) || (await letIn(request)))
+      return undefined;
     return sendRefusal(reply, { code: 'pairing-needed', params: {} });
   });
 
-  on(app, api.pairing, ({ request }) => Promise.resolve(done(howItStands(lan, request, letIn))));
-  on(app, api.openPairing, ({ request }) => {
-    if (!atDesk(request)) return Promise.resolve(refused('desk-only'));
-    lan?.pairing.open();
-    return Promise.resolve(done(howItStands(lan, request, letIn)));
+  on(app, api.pairing, ({ request }) => told(request));
+  on(app, api.openPairing, async ({ request }) => {
+    if (!atDesk(request)) return refused('desk-only');
+    await lan?.pairing.open();
+    return told(request);
   });
-  on(app, api.removePhone, ({ params, request }) => {
-    if (!atDesk(request)) return Promise.resolve(refused('desk-only'));
-    const removed = lan?.pairing.remove(params.id) ?? false;
-    return Promise.resolve(removed ? done({ removed: true }) : refused('phone-not-found', params));
+  on(app, api.removePhone, async ({ params, request }) => {
+    if (!atDesk(request)) return refused('desk-only');
+    const removed = (await lan?.pairing.remove(params.id)) ?? false;
+    if (!removed) return refused('phone-not-found', params);
+    changes.tell({ phoneOut: params.id });
+    return done({ removed: true });
   });
   on(
     app,
     api.pair,
-    ({ body, request, reply }) => {
-      if (lan === undefined || atDesk(request)) return Promise.resolve(done({ letIn: true }));
-      const name = body.name ?? pairText.unnamed(lan.pairing.phones().length + 1);
-      const token = lan.pairing.redeem(body.code, name);
-      if (!token.ok) return Promise.resolve(token);
+    async ({ body, request, reply }) => {
+      if (lan === undefined || atDesk(request)) return done({ letIn: true });
+      const name = body.name ?? pairText.unnamed((await lan.pairing.phones()).length + 1);
+      const token = await lan.pairing.redeem(body.code, name);
+      if (!token.ok) return token;
       reply.header('set-cookie', cookieFor(token.value));
-      return Promise.resolve(done({ letIn: true }));
+      return done({ letIn: true });
     },
     { triesAMinute: 5 },
   );
+  return {
+    phoneOf,
+    isStillIn: letIn,
+  };
 };
 
-const howItStands = (
+const howItStands = async (
   lan: Lan | undefined,
   request: FastifyRequest,
-  letIn: (request: FastifyRequest) => boolean,
-): ReplyOf<typeof api.pairing> => {
+  letIn: (request: FastifyRequest) => Promise<boolean>,
+): Promise<ReplyOf<typeof api.pairing>> => {
   const desk = atDesk(request);
-  const told = { lan: lan !== undefined, desk, letIn: letIn(request) };
+  const told = { lan: lan !== undefined, desk, letIn: await letIn(request) };
   if (lan === undefined || !desk) return told;
-  const state = lan.pairing.state();
-  const phones = lan.pairing
-    .phones()
-    .map(({ id, name, pairedAt, lastSeenAt }) => ({ id, name, pairedAt, lastSeenAt }));
+  const state = await lan.pairing.state();
+  const phones = (await lan.pairing.phones()).map(({ id, name, pairedAt, lastSeenAt }) => ({
+    id,
+    name,
+    pairedAt,
+    lastSeenAt,
+  }));
   return {
     ...told,
     invitation: {

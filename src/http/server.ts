@@ -71,13 +71,13 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
       reply.header('cache-control', 'no-store');
   });
 
-  await gatePhones(app, options.lan);
+  const gate = await gatePhones(app, options.lan, changes);
   app.addContentTypeParser(/^image\//, { parseAs: 'buffer' }, (_request, body, parsed) =>
     parsed(null, body),
   );
   putRoutes(siteOn(app), ports, options);
   tellBackups(app, options.backups, changes);
-  serveLive(app, changes);
+  serveLive(app, changes, gate);
   app.addHook('onClose', () => {
     stopHearing();
     return Promise.resolve();

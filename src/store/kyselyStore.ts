@@ -1,7 +1,9 @@
 import type { Kysely } from 'kysely';
 import type { Store } from '../app/ports/ports.ts';
+import type { PhonesKept } from '../app/ports/phones.ts';
 import type { StoredChange } from '../app/ports/storedChange.ts';
 import type { Outcome } from '../core/problem.ts';
+import { phonesKept } from './phonesKept.ts';
 import { readSession } from './readSession.ts';
 import { changeSession } from './session.ts';
 import type { Tables } from './tables.ts';
@@ -40,47 +42,49 @@ export interface Engine {
   readonly close: () => Promise<void>;
 }
 
+/** A workshop's things, and the phones that are let in to it. */
+export interface OpenedStore extends Store {
+  readonly phones: PhonesKept;
+}
+
 /** The store over any engine that kysely speaks to. */
-export const kyselyStore = ({
-  db,
-  explain,
-  beginChange,
-  news,
-  stillThere,
-  close,
-}: Engine): Store => ({
-  read: async (work) => {
-    try {
-      return await db
-        .transaction()
-        // All that a session reads is of one moment. SQLite's are so anyway.
-        .setIsolationLevel('repeatable read')
-        .setAccessMode('read only')
-        .execute((transaction) => work(readSession(transaction)));
-    } catch (thrown) {
-      throw explain(thrown);
-    }
-  },
-  change: async (work) => {
-    try {
-      stillThere();
-      const kept = await db.transaction().execute(async (transaction) => {
-        await beginChange?.(transaction);
-        const outcome = await work({
-          ...changeSession(transaction),
-          announce: (changes) => news?.announce(transaction, changes) ?? Promise.resolve(),
+export const kyselyStore = (engine: Engine): OpenedStore => {
+  const { db, explain, beginChange, news, stillThere, close } = engine;
+  return {
+    phones: phonesKept(engine),
+    read: async (work) => {
+      try {
+        return await db
+          .transaction()
+          // All that a session reads is of one moment. SQLite's are so anyway.
+          .setIsolationLevel('repeatable read')
+          .setAccessMode('read only')
+          .execute((transaction) => work(readSession(transaction)));
+      } catch (thrown) {
+        throw explain(thrown);
+      }
+    },
+    change: async (work) => {
+      try {
+        stillThere();
+        const kept = await db.transaction().execute(async (transaction) => {
+          await beginChange?.(transaction);
+          const outcome = await work({
+            ...changeSession(transaction),
+            announce: (changes) => news?.announce(transaction, changes) ?? Promise.resolve(),
+          });
+          if (!outcome.ok) throw new Refusal(outcome);
+          return outcome;
         });
-        if (!outcome.ok) throw new Refusal(outcome);
-        return outcome;
-      });
-      // Looked at again before it is acknowledged: the place may have gone while it was written.
-      stillThere();
-      return kept;
-    } catch (thrown) {
-      if (thrown instanceof Refusal) return thrown.outcome;
-      throw explain(thrown);
-    }
-  },
-  hear: (listener) => news?.hear(listener) ?? (() => undefined),
-  close,
-});
+        // Looked at again before it is acknowledged: the place may have gone while it was written.
+        stillThere();
+        return kept;
+      } catch (thrown) {
+        if (thrown instanceof Refusal) return thrown.outcome;
+        throw explain(thrown);
+      }
+    },
+    hear: (listener) => news?.hear(listener) ?? (() => undefined),
+    close,
+  };
+};

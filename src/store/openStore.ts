@@ -1,12 +1,12 @@
 import { dirname } from 'node:path';
 import type { Store } from '../app/ports/ports.ts';
 import type { StorePlace } from '../host/storePlace.ts';
-import { kyselyStore, type Engine } from './kyselyStore.ts';
+import { kyselyStore, type Engine, type OpenedStore } from './kyselyStore.ts';
 import { databaseAddress } from './postgres/databaseAddress.ts';
 import { openSqliteEngine, openSqliteToRead } from './sqliteStore.ts';
 
 /** Opens the store at a place, making it where there is none. Throws `StoreError`, as the engine there does. */
-export const openStore = async (place: StorePlace, openedAt: string): Promise<Store> =>
+export const openStore = async (place: StorePlace, openedAt: string): Promise<OpenedStore> =>
   kyselyStore(await openEngine(place, { openedAt }));
 
 /** The same for work that changes nothing: a file is read in a folder that is read-only too. */

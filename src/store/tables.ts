@@ -16,6 +16,8 @@ export interface Tables {
   readonly proven_setting: EntryRow;
   readonly machine_test: MachineTestRow;
   readonly removed_study: RemovedStudyRow;
+  readonly phone: PhoneRow;
+  readonly pairing: PairingRow;
 }
 
 /** One migration that has run. */
@@ -130,4 +132,24 @@ export interface RemovedStudyRow {
   readonly is_example: number;
   readonly removed_at: string;
   readonly body: string;
+}
+
+/** A phone that is let in. */
+export interface PhoneRow {
+  readonly id: string;
+  /** JSON. */
+  readonly name: string;
+  readonly token_hash: string;
+  readonly paired_at: string;
+  readonly last_seen_at: string;
+}
+
+/** Who gets in just now; no row: nobody. Times are ISO 8601, UTC. */
+export interface PairingRow {
+  readonly id: number;
+  readonly code: string | null;
+  readonly valid_from: string | null;
+  readonly valid_until: string | null;
+  readonly misses: number;
+  readonly by_itself: number;
 }

@@ -1,5 +1,5 @@
-import type { Store } from '../../src/app/ports/ports.ts';
 import { done } from '../../src/core/problem.ts';
+import type { OpenedStore } from '../../src/store/kyselyStore.ts';
 import {
   savedStudy,
   sampleBedTest,
@@ -25,7 +25,17 @@ export const oddNames = [
 ] as const;
 
 /** Something in every table, under names of every kind; more events and photographs than are copied at once. */
-export const fillWorkshop = async (store: Store, events = 1_203): Promise<void> => {
+export const fillWorkshop = async (store: OpenedStore, events = 1_203): Promise<void> => {
+  await store.phones.change(async (session) => {
+    for (const [i, name] of oddNames.entries())
+      await session.add({
+        id: `p${String(i)}`,
+        name,
+        tokenHash: `hash ${String(i)}`,
+        pairedAt: sampleTime,
+        lastSeenAt: sampleTime,
+      });
+  });
   await store.change(async (session) => {
     await session.insertMachine(sampleMachine());
     for (const [i, name] of oddNames.entries()) {

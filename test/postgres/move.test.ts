@@ -42,7 +42,8 @@ const whole = async (place: StorePlace) => {
   const store = await openStore(place, at);
   try {
     const removed = await store.read((session) => session.removedStudies());
-    return { ...(await exportAll({ store, clock: { now: () => at } })), removed };
+    const phones = await store.phones.read((session) => session.phones());
+    return { ...(await exportAll({ store, clock: { now: () => at } })), removed, phones };
   } finally {
     await store.close();
   }
@@ -65,6 +66,7 @@ describe('moving a workshop', () => {
       tally: 6,
       machine_test: 3,
       removed_study: 1,
+      phone: 5,
     });
     expect(back.rows).toEqual(there.rows);
     const before = await whole(first);

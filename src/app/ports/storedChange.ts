@@ -3,4 +3,6 @@ export interface StoredChange {
   readonly studyId?: string;
   /** Absent: the study is gone. */
   readonly revision?: number;
+  /** A phone that is let in no longer. */
+  readonly phoneOut?: string;
 }

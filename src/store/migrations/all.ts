@@ -7,6 +7,7 @@ import { orderByCounter } from './0006-order-by-counter.ts';
 import { startedOrders } from './0007-started-orders.ts';
 import { foundByColumns } from './0008-found-by.ts';
 import { cardPhotos } from './0009-card-photos.ts';
+import { phones } from './0010-phones.ts';
 import type { Migration } from './migration.ts';
 
 /** Every step, in order. A new one is one file and one line here. */
@@ -20,4 +21,5 @@ export const migrations: readonly Migration[] = [
   startedOrders,
   foundByColumns,
   cardPhotos,
+  phones,
 ];
