@@ -24,6 +24,10 @@ export interface Started {
   /** A file that is piped in. */
   readonly stdin?: string;
   readonly killAfterMs?: number;
+  /** Told of the process once it runs. */
+  readonly started?: (pid: number) => void;
+  /** Serves phones in the network too. */
+  readonly lan?: boolean;
 }
 
 const environment = (data: string, port: number): NodeJS.ProcessEnv => ({
@@ -53,6 +57,7 @@ export const runCommand = async (
   const env = { ...environment(data, await freePort()), ...started.environment };
   return new Promise((resolve) => {
     const child = start(words, env, started);
+    if (child.pid !== undefined) started.started?.(child.pid);
     let [out, err] = ['', ''];
     child.stdout?.on('data', (part: Buffer) => (out += part.toString()));
     child.stderr?.on('data', (part: Buffer) => (err += part.toString()));
@@ -75,7 +80,11 @@ export interface Served {
 /** Starts a server on such data; gives it as soon as it answers. */
 export const serve = async (data: string, started: Started = {}): Promise<Served> => {
   const port = await freePort();
-  const child = start(['serve'], { ...environment(data, port), ...started.environment }, started);
+  const child = start(
+    ['serve', ...(started.lan === true ? ['--lan'] : [])],
+    { ...environment(data, port), ...started.environment },
+    started,
+  );
   child.stdout?.resume();
   child.stderr?.resume();
   const base = `http://127.0.0.1:${String(port)}`;

@@ -8,6 +8,7 @@ import { randomIds } from '../host/ids.ts';
 import { serverModel } from '../host/systemModel.ts';
 import { isOwnName, ownAddresses } from '../host/network.ts';
 import { storePlace } from '../host/storePlace.ts';
+import { tlsFiles, type Tls } from '../host/tlsFiles.ts';
 import { takeInPhonesFile } from '../host/takeInPhonesFile.ts';
 import { codeMinutes, openPairing } from '../http/pairing.ts';
 import type { Lan } from '../http/phones.ts';
@@ -24,6 +25,7 @@ import { rampFile } from './rampFile.ts';
 import { reasoningFile } from './reasoningFile.ts';
 import { tell, type ExitCode } from './output.ts';
 import { startBackups } from './startBackups.ts';
+import { openVoice, type Voice } from './voice.ts';
 import { projectFolder, version } from './version.ts';
 
 const usualPort = 4870;
@@ -38,6 +40,11 @@ export interface ServeOptions {
  * (Ctrl-C, or SIGTERM). Stays in the foreground.
  */
 export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
+  const voice = openVoice();
+  if (!voice.ok) return complain(voice);
+  const say = voice.value;
+  const tls = tlsFiles();
+  if (!tls.ok) return complain(tls);
   const port = askedPort(process.env['THROUGHCUT_PORT']);
   if (!port.ok) return complain(port);
   const plan = backupPlan();
@@ -47,8 +54,11 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
   if (!opened.ok) return complain(opened);
   const store = opened.value;
   const backups =
-    plan.value === undefined ? undefined : startBackups(storePlace(), plan.value, report);
-  const lan = options.lan === true ? await openLan(folder, port.value, store) : undefined;
+    plan.value === undefined ? undefined : startBackups(storePlace(), plan.value, say);
+  const lan =
+    options.lan === true
+      ? await openLan({ folder, port: port.value, store, tls: tls.value, say })
+      : undefined;
   const sums = serverModel();
   const app = await buildServer({
     ports: { store, clock: systemClock, ids: randomIds },
@@ -61,15 +71,23 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
     pictures: sharpPictures,
     ...(lan === undefined ? {} : { lan }),
     ...(backups === undefined ? {} : { backups }),
-    report,
+    ...(tls.value === undefined ? {} : { tls: tls.value }),
+    metricsToken: process.env['THROUGHCUT_METRICS_TOKEN']?.trim() ?? '',
+    answered: say.answered,
+    report: say.broke,
   });
   const stop = stopSignal();
   try {
     const host = lan === undefined ? '127.0.0.1' : '0.0.0.0';
     const listening = await listen(() => app.listen({ host, port: port.value }), port.value);
     if (!listening.ok) return complain(listening);
-    process.stdout.write(await greeting(port.value, placeInWords(storePlace()), lan, plan.value));
+    say.started({
+      greeting: await greeting({ port: port.value, lan, plan: plan.value, tls: tls.value }),
+      port: port.value,
+      store: storePlace().kind,
+    });
     await stop;
+    say.stopping();
     return 0;
   } finally {
     // First: what is being worked out is not waited for.
@@ -77,6 +95,7 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
     await backups?.stop();
     await app.close();
     await store.close();
+    say.stopped();
   }
 };
 
@@ -89,41 +108,45 @@ const openOwn = async (): Promise<Outcome<OpenedStore>> => {
   }
 };
 
-const openLan = async (folder: string, port: number, store: OpenedStore): Promise<Lan> => {
+interface LanOptions {
+  readonly folder: string;
+  readonly port: number;
+  readonly store: OpenedStore;
+  readonly tls: Tls | undefined;
+  readonly say: Voice;
+}
+
+const openLan = async ({ folder, port, store, tls, say }: LanOptions): Promise<Lan> => {
   await takeInPhonesFile(folder, store.phones);
+  const at = (name: string): string => `${scheme(tls)}://${name}:${String(port)}`;
   return {
-    pairing: openPairing({
-      kept: store.phones,
-      now: systemClock.now,
-      paused: ({ code }, from) => {
-        const at = new Date(from).toLocaleTimeString();
-        process.stdout.write(`${terminalText.pairingPaused(code, at)}\n`);
-      },
-    }),
-    isOwnName,
-    addresses: () => ownAddresses().map((address) => `http://${address}:${String(port)}`),
+    pairing: openPairing({ kept: store.phones, now: systemClock.now, paused: say.paused }),
+    isOwnName: (name) => isOwnName(name) || (tls?.isFor(name) ?? false),
+    // Under another name than the certificate's a phone would be warned.
+    addresses: () => (tls?.names ?? ownAddresses()).map(at),
   };
 };
 
-const report = (error: unknown): void =>
-  tell(error instanceof Error ? (error.stack ?? error.message) : String(error));
+const scheme = (tls: Tls | undefined): string => (tls === undefined ? 'http' : 'https');
 
-const greeting = async (
-  port: number,
-  place: string,
-  lan: Lan | undefined,
-  plan: BackupPlan | undefined,
-): Promise<string> =>
+interface Greeting {
+  readonly port: number;
+  readonly lan: Lan | undefined;
+  readonly plan: BackupPlan | undefined;
+  readonly tls: Tls | undefined;
+}
+
+const greeting = async ({ port, lan, plan, tls }: Greeting): Promise<string> =>
   [
-    terminalText.at(`http://127.0.0.1:${String(port)}`),
+    terminalText.at(`${scheme(tls)}://127.0.0.1:${String(port)}`),
     ...(lan === undefined
       ? []
       : [
           terminalText.phoneAt(lan.addresses()),
           terminalText.phoneCode((await lan.pairing.open()).code, codeMinutes),
-          terminalText.notEncrypted,
+          tls === undefined ? terminalText.notEncrypted : terminalText.encrypted,
         ]),
-    terminalText.dataIn(place),
+    terminalText.dataIn(placeInWords(storePlace())),
     ...(plan === undefined ? [] : [terminalText.backupsIn(plan.folder, plan.everyHours)]),
     terminalText.stopIt,
     '',

@@ -14,7 +14,7 @@ export const guard = (app: FastifyInstance, isOurHost: (hostname: string) => boo
     const reads = request.method === 'GET' || request.method === 'HEAD';
     const site = request.headers['sec-fetch-site'];
     const foreign =
-      (origin !== undefined && origin !== `http://${host}`) ||
+      (origin !== undefined && origin !== `${request.protocol}://${host}`) ||
       (site !== undefined && site !== 'same-origin' && site !== 'none');
     return !reads && foreign
       ? sendRefusal(reply, { code: 'foreign-page', params: { origin: origin ?? 'another page' } })

@@ -1,3 +1,4 @@
+import type { ServerResponse } from 'node:http';
 import type { FastifyInstance } from 'fastify';
 import type { StoredChange } from '../app/ports/storedChange.ts';
 import { done } from '../core/problem.ts';
@@ -28,8 +29,21 @@ export const openChanges = (): Changes => {
 /** How often a silent stream says that it is still there: some networks close what is silent for a minute. */
 const breathMs = 25_000;
 
+export interface ServedLive {
+  readonly changes: Changes;
+  readonly gate: Gate;
+  /** Told of each stream that opens and closes. */
+  readonly counted: (change: 1 | -1) => void;
+}
+
 /** The stream of changes, so that the desk sees what the phone taps. It carries no data: who wants them asks for them. */
-export const serveLive = (app: FastifyInstance, changes: Changes, gate: Gate): void => {
+export const serveLive = (app: FastifyInstance, { changes, gate, counted }: ServedLive): void => {
+  const open = new Set<ServerResponse>();
+  // Before the server waits for what is under way: a stream would never end by itself.
+  app.addHook('preClose', () => {
+    for (const stream of open) stream.end();
+    return Promise.resolve();
+  });
   on(app, api.live, async ({ request, reply }) => {
     const phone = await gate.phoneOf(request);
     const stream = reply.raw;
@@ -41,6 +55,8 @@ export const serveLive = (app: FastifyInstance, changes: Changes, gate: Gate): v
       'cache-control': 'no-store',
     });
     stream.write(': here\n\n');
+    open.add(stream);
+    counted(1);
     const stop = changes.hear(({ phoneOut, ...change }) => {
       if (phoneOut !== undefined && phoneOut === phone?.id) stream.end();
       else stream.write(`data: ${JSON.stringify(change)}\n\n`);
@@ -55,6 +71,8 @@ export const serveLive = (app: FastifyInstance, changes: Changes, gate: Gate): v
     }, breathMs);
     request.raw.on('close', () => {
       clearInterval(breath);
+      open.delete(stream);
+      counted(-1);
       stop();
     });
     return done(undefined);

@@ -3,6 +3,7 @@ import type { PairedPhone } from '../app/ports/phones.ts';
 import { done, refused } from '../core/problem.ts';
 import { api, type ReplyOf } from '../wire/api.ts';
 import { pairText } from '../words/texts.ts';
+import { atDesk } from './atDesk.ts';
 import type { Gate } from './gate.ts';
 import type { Changes } from './live.ts';
 import { on } from './on.ts';
@@ -66,7 +67,7 @@ export const gatePhones = async (
       const name = body.name ?? pairText.unnamed((await lan.pairing.phones()).length + 1);
       const token = await lan.pairing.redeem(body.code, name);
       if (!token.ok) return token;
-      reply.header('set-cookie', cookieFor(token.value));
+      reply.header('set-cookie', cookieFor(token.value, request.protocol));
       return done({ letIn: true });
     },
     { triesAMinute: 5 },
@@ -105,16 +106,12 @@ const howItStands = async (
 
 const openToAll: readonly string[] = [api.health.path, api.pairing.path, api.pair.path];
 
-/** Whether a request comes from this computer itself. */
-const atDesk = ({ socket }: FastifyRequest): boolean =>
-  ['127.0.0.1', '::1', '::ffff:127.0.0.1'].includes(socket.remoteAddress ?? '');
-
 /** As long as browsers keep one; when a phone is let in no longer is decided here. */
 const cookieDays = 400;
 const cookieName = 'throughcut-phone';
 
-const cookieFor = (token: string): string =>
-  `${cookieName}=${encodeURIComponent(token)}; HttpOnly; SameSite=Strict; Path=/; Max-Age=${String(cookieDays * 24 * 3600)}`;
+const cookieFor = (token: string, protocol: string): string =>
+  `${cookieName}=${encodeURIComponent(token)}; HttpOnly; SameSite=Strict; Path=/; Max-Age=${String(cookieDays * 24 * 3600)}${protocol === 'https' ? '; Secure' : ''}`;
 
 const tokenOf = ({ headers }: FastifyRequest): string => {
   const found = new RegExp(`(?:^|;\\s*)${cookieName}=([^;]*)`).exec(headers.cookie ?? '');

@@ -10,6 +10,10 @@ import { serveDocs } from './docsPage.ts';
 import { refuseThrown } from './errors.ts';
 import { guard, isLoopback } from './guard.ts';
 import { listening, refuseUnread, requestLimitMs } from './halfRequests.ts';
+import { finishWithin } from './finishWithin.ts';
+import { openMetrics, type ServedRequest } from './metrics.ts';
+import { tellMetrics } from './tellMetrics.ts';
+import { tlsServer, type TlsOptions } from './tlsServer.ts';
 import { openChanges, serveLive } from './live.ts';
 import { siteOn } from './on.ts';
 import { servePage } from './page.ts';
@@ -26,6 +30,12 @@ export interface ServerOptions extends FileMakers {
   readonly lan?: Lan;
   /** How the backups stand. Absent: none are made. */
   readonly backups?: BackupsSeen;
+  /** Lets `/metrics` be asked from elsewhere. Absent or empty: at this computer alone. */
+  readonly metricsToken?: string;
+  /** Told of every request that was answered. */
+  readonly answered?: (request: ServedRequest) => void;
+  /** Encrypts what is served. Absent: it is not. */
+  readonly tls?: TlsOptions;
   /** Told of every error that nobody expected. */
   readonly report: (error: unknown) => void;
 }
@@ -40,6 +50,7 @@ const mebibyte = 1024 * 1024;
 export const buildServer = async (options: ServerOptions): Promise<FastifyInstance> => {
   const { version, pageFolder, report } = options;
   const changes = openChanges();
+  const metrics = openMetrics(version, options.backups);
   const stopHearing = options.ports.store.hear(changes.tell);
   const stored = { ...options.ports, store: watchedStore(options.ports.store, changes.tell) };
   const ports: ServedPorts = {
@@ -49,7 +60,9 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   const app = fastify({
     logger: false,
     bodyLimit: 2 * mebibyte,
-    forceCloseConnections: true,
+    // What is under way is finished, see `finishWithin`.
+    forceCloseConnections: 'idle',
+    ...(options.tls === undefined ? {} : { serverFactory: tlsServer(options.tls) }),
     requestTimeout: requestLimitMs,
     http: listening,
     clientErrorHandler: refuseUnread,
@@ -64,6 +77,18 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   app.removeContentTypeParser('text/plain');
   app.setErrorHandler((thrown: unknown, _request, reply) => refuseThrown(thrown, reply, report));
   await app.register(helmet, safeHeaders);
+  finishWithin(app, 5000);
+  app.addHook('onResponse', (request, reply, next) => {
+    const answered = {
+      method: request.method,
+      route: request.routeOptions.url ?? '',
+      status: reply.statusCode,
+      tookMs: reply.elapsedTime,
+    };
+    metrics.note(answered);
+    options.answered?.(answered);
+    next();
+  });
   // After it, so that what is refused bears the same headers as what is answered.
   guard(app, (name) => isLoopback(name) || (options.lan?.isOwnName(name) ?? false));
   app.addHook('onSend', async (request, reply) => {
@@ -77,9 +102,11 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   );
   putRoutes(siteOn(app), ports, options);
   tellBackups(app, options.backups, changes);
-  serveLive(app, changes, gate);
+  serveLive(app, { changes, gate, counted: metrics.streams });
+  tellMetrics(app, metrics, options.metricsToken);
   app.addHook('onClose', () => {
     stopHearing();
+    metrics.close();
     return Promise.resolve();
   });
   serveDocs(app, version);

@@ -54,6 +54,7 @@ const statuses: Readonly<Record<AppCode | HttpCode | MachineTestCode, number>> =
   'pairing-not-open': 403,
   'phone-not-found': 404,
   'desk-only': 403,
+  'metrics-token-needed': 401,
   'something-broke': 500,
 };
 

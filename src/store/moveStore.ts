@@ -1,7 +1,7 @@
 import { problemOf } from '../core/problem.ts';
 import type { StorePlace } from '../host/storePlace.ts';
 import { copyRows, deleteRows, holdsRows, type RowsCopied } from './copyRows.ts';
-import type { Engine } from './kyselyStore.ts';
+import type { Engine } from './engine.ts';
 import { openEngine } from './openStore.ts';
 import { putCopy } from './putCopy.ts';
 import { StoreError } from './storeError.ts';

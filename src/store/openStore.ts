@@ -1,7 +1,8 @@
 import { dirname } from 'node:path';
 import type { Store } from '../app/ports/ports.ts';
 import type { StorePlace } from '../host/storePlace.ts';
-import { kyselyStore, type Engine, type OpenedStore } from './kyselyStore.ts';
+import type { Engine } from './engine.ts';
+import { kyselyStore, type OpenedStore } from './kyselyStore.ts';
 import { databaseAddress } from './postgres/databaseAddress.ts';
 import { openSqliteEngine, openSqliteToRead } from './sqliteStore.ts';
 

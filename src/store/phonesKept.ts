@@ -6,7 +6,7 @@ import type {
   PhonesKept,
   PhonesRead,
 } from '../app/ports/phones.ts';
-import type { Engine } from './kyselyStore.ts';
+import type { Engine } from './engine.ts';
 import type { PhoneRow, Tables } from './tables.ts';
 
 /** The phones of a workshop over any engine. Throws what the engine throws, explained. */

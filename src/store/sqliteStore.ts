@@ -13,7 +13,8 @@ import {
 } from 'kysely';
 import type { Store } from '../app/ports/ports.ts';
 import { checkOurs } from './checkOurs.ts';
-import { kyselyStore, type Engine } from './kyselyStore.ts';
+import type { Engine } from './engine.ts';
+import { kyselyStore } from './kyselyStore.ts';
 import { migrate } from './migrate.ts';
 import type { Migration } from './migrations/migration.ts';
 import { explainSqlite } from './explainSqlite.ts';

@@ -19,6 +19,7 @@ export const httpProblems = {
   'pairing-not-open': {},
   'phone-not-found': { id: text },
   'desk-only': {},
+  'metrics-token-needed': {},
   'something-broke': {},
 } as const satisfies ProblemList;
 

@@ -2,7 +2,7 @@ import { randomUUID } from 'node:crypto';
 import { sql, type Kysely } from 'kysely';
 import pg from 'pg';
 import type { StoredChange } from '../../app/ports/storedChange.ts';
-import type { Engine } from '../kyselyStore.ts';
+import type { Engine } from '../engine.ts';
 import type { Tables } from '../tables.ts';
 import type { DatabaseAddress } from './databaseAddress.ts';
 

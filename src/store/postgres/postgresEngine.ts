@@ -1,6 +1,6 @@
 import { Kysely, PostgresDialect, sql } from 'kysely';
 import { problemOf } from '../../core/problem.ts';
-import type { Engine } from '../kyselyStore.ts';
+import type { Engine } from '../engine.ts';
 import { migrate, type Migrating } from '../migrate.ts';
 import { migrations as allMigrations } from '../migrations/all.ts';
 import type { Migration } from '../migrations/migration.ts';

@@ -74,6 +74,11 @@ export const httpWords = {
     message: () => 'This is done at the desk alone.',
     remedy: () => 'Do it on the computer on which Throughcut runs.',
   },
+  'metrics-token-needed': {
+    message: () => 'How the server fares is told at this computer, or to who shows the token.',
+    remedy: () =>
+      'Set THROUGHCUT_METRICS_TOKEN where Throughcut starts, and send it as Authorization: Bearer TOKEN.',
+  },
   'something-broke': {
     message: () => 'Something broke inside Throughcut. What was stored before is still there.',
     remedy: () =>

@@ -65,6 +65,18 @@ export const programWords = {
     message: (p) => `${p.name} is “${p.given}”, which is not what it takes.`,
     remedy: (p) => `Set it to a whole number from ${p.least} to ${p.most}, or leave it out.`,
   },
+  'setting-not-one-of': {
+    message: (p) => `${p.name} is “${p.given}”, which is not what it takes.`,
+    remedy: (p) => `Set it to ${p.known}, or leave it out.`,
+  },
+  'tls-half-said': {
+    message: () => 'A certificate and its key go together, and only one of them is named.',
+    remedy: () => 'Name the files in THROUGHCUT_TLS_CERT and THROUGHCUT_TLS_KEY, or neither.',
+  },
+  'tls-not-usable': {
+    message: (p) => `The certificate or its key cannot be used: ${p.file}: ${p.detail}.`,
+    remedy: () => 'Both are PEM files that this user may read; the key has no password.',
+  },
   'port-taken': {
     message: (p) =>
       `Port ${p.port} is taken by another program, perhaps by a Throughcut that is already running.`,

@@ -10,6 +10,7 @@ export const terminalText = {
   pairingPaused: (code: string, from: string) =>
     `Ten wrong codes were typed by phones: none is let in before ${from}. Then ${code} holds; or ask for a code on the page at the desk.`,
   notEncrypted: 'What goes to the phone is not encrypted: use it in a network that you trust.',
+  encrypted: 'What goes to the phone is encrypted by your certificate.',
   dataIn: (folder: string) => `Your data are in ${folder}`,
   backupsIn: (folder: string, everyHours: number) =>
     `Backups go to ${folder}, one every ${everyHours === 1 ? 'hour' : `${String(everyHours)} hours`}`,
