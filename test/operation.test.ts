@@ -30,7 +30,9 @@ it('the program logs in JSON without names, tells metrics, and ends with 0 when 
     let told: ReturnType<typeof asks> | undefined;
     const { code, out, err } = await runCommand(['serve', '--lan'], data, {
       environment: { THROUGHCUT_LOG: 'json', THROUGHCUT_PORT: port },
-      started: (pid) => (told = asks(pid)),
+      started: (pid) => {
+        told = asks(pid);
+      },
     });
     expect({ code, err }).toEqual({ code: 0, err: '' });
     const lines = out

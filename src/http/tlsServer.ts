@@ -12,10 +12,9 @@ export interface TlsOptions {
 export const tlsServer =
   ({ cert, key }: TlsOptions) =>
   (handler: RequestListener): Server => {
-    const server = createServer(
+    // Of what the framework asks of a server both have the same.
+    return createServer(
       { ...listening, cert, key, minVersion: 'TLSv1.2', requestTimeout: requestLimitMs },
       handler,
     );
-    // Of what the framework asks of a server both have the same.
-    return server as unknown as Server;
   };

@@ -1,4 +1,3 @@
-import type { Kysely } from 'kysely';
 import type { Store } from '../app/ports/ports.ts';
 import type { PhonesKept } from '../app/ports/phones.ts';
 import type { Outcome } from '../core/problem.ts';
@@ -6,7 +5,6 @@ import type { Engine } from './engine.ts';
 import { phonesKept } from './phonesKept.ts';
 import { readSession } from './readSession.ts';
 import { changeSession } from './session.ts';
-import type { Tables } from './tables.ts';
 
 /** Carries a refusal out of a transaction, so that what the session did is undone. */
 class Refusal extends Error {
