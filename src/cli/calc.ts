@@ -1,5 +1,5 @@
 import type { QuestionOf, SumName, SumOutcome } from '../app/sums/model.ts';
-import { tellKerf } from '../app/sums/tellKerf.ts';
+import { tellKerf } from '../core/kerf/tellKerf.ts';
 import { standingOfCut } from '../core/standing/standingOfCut.ts';
 import type { Outcome } from '../core/problem.ts';
 import { fitAnswerFile, nextCardFile } from '../formats/answerFile.ts';

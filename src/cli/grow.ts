@@ -1,8 +1,7 @@
 import { extname } from 'node:path';
 import { growDrawing } from '../app/drawing/growDrawing.ts';
 import { problemOf } from '../core/problem.ts';
-import { writeDxf } from '../formats/dxf/writeDxf.ts';
-import { writeSvg } from '../formats/svg/writeSvg.ts';
+import { drawingText } from '../formats/drawingText.ts';
 import { writeTextFile } from '../host/files.ts';
 import { problemInWords } from '../words/words.ts';
 import { printOutcome, printRefusal, type ExitCode } from './output.ts';
@@ -31,11 +30,11 @@ export const runGrow = async (file: string, { kerf, out }: GrowOptions): Promise
     return misused(`--out is “${out}”, which ends neither with .svg nor .dxf`);
   const text = await readDrawingText(file);
   if (!text.ok) return printRefusal(text.problem);
-  const grown = growDrawing(text.value, kerfMm);
+  const grown = growDrawing({ text: text.value, kerfMm });
   if (!grown.ok) return printRefusal(grown.problem);
   const { drawing, parts, rest, lost, remarks } = grown.value;
   const title = `moved by half a kerf of ${String(kerfMm)} mm`;
-  const content = kind === '.svg' ? writeSvg(drawing, title) : writeDxf(drawing);
+  const content = drawingText(drawing, kind === '.svg' ? 'svg' : 'dxf', title);
   return printOutcome(await writeTextFile(out, content), (written) => ({
     version: 1,
     written,

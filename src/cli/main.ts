@@ -101,6 +101,15 @@ program
   );
 
 program
+  .command('kerf')
+  .description('Write a comb card or a slot card: what a cut removes, and slots for joints.')
+  .requiredOption('--request <file>')
+  .requiredOption('--out <folder>')
+  .action(async (options: { request: string; out: string }) =>
+    ends((await import('./kerfCard.ts')).runKerfCard(options)),
+  );
+
+program
   .command('trial')
   .description('Write the colour trial: how many entries does your control program keep apart?')
   .requiredOption('--out <folder>')

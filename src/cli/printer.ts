@@ -13,6 +13,10 @@ export const printer: Printer = {
     const { rampSheetPdf } = await import('../print/rampSheetPdf.ts');
     return done(await rampSheetPdf(card, { ...about, madeAt: systemClock.now() }));
   },
+  kerfSheet: async (card, about) => {
+    const { kerfSheetPdf } = await import('../print/kerfSheetPdf.ts');
+    return done(await kerfSheetPdf(card, { ...about, madeAt: systemClock.now() }));
+  },
   reasoning: async (cut, explanation, about) => {
     const { reasoningPdf } = await import('../print/reasoningPdf.ts');
     return done(

@@ -21,6 +21,7 @@ import { problemInWords } from '../words/words.ts';
 import type { BackupPlan } from '../store/backups/backupPlan.ts';
 import { backupPlan } from './backupPlan.ts';
 import { cardFile } from './cardFile.ts';
+import { kerfCardFile } from './kerfCardFile.ts';
 import { rampFile } from './rampFile.ts';
 import { reasoningFile } from './reasoningFile.ts';
 import { tell, type ExitCode } from './output.ts';
@@ -67,6 +68,7 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
     pageFolder: join(projectFolder(), 'build', 'web'),
     cardFile,
     rampFile,
+    kerfCardFile,
     reasoningFile,
     pictures: sharpPictures,
     ...(lan === undefined ? {} : { lan }),

@@ -6,8 +6,9 @@ import {
   type CombMeasure,
   type KerfComb,
 } from '../core/kerf/kerfComb.ts';
-import type { KerfEstimate } from '../core/kerf/kerf.ts';
-import { done, type Outcome, type Problem } from '../core/problem.ts';
+import type { Kerf, KerfDoubt, KerfEstimate } from '../core/kerf/kerf.ts';
+import type { KerfResult } from '../core/kerf/tellKerf.ts';
+import { done, type Outcome } from '../core/problem.ts';
 import type { Said, Say } from './answerFile.ts';
 import { parseWith } from './border.ts';
 import { label, lengthMm, thicknessMm } from './saved/bounds.ts';
@@ -28,7 +29,7 @@ const combShape = z.strictObject({
 /** A limit of what may be off: nothing, or up to a millimetre. */
 const limitMm = z.number().min(0).max(1);
 
-const kerfFileShape = z
+export const kerfFileShape = z
   .strictObject({
     version: z.literal(1),
     combs: z.array(combShape).max(most.combs).default([]),
@@ -69,26 +70,42 @@ export const parseKerfFile = (json: unknown): Outcome<KerfFile> => {
   });
 };
 
+/** A kerf as it is printed: degrees of freedom without end are null. */
+type Printed<K> = Omit<K, 'degrees' | 'doubts'> & {
+  readonly degrees: number | null;
+  readonly doubts: readonly (Omit<KerfDoubt, 'degrees'> & { readonly degrees: number | null })[];
+};
+
 /** What the combs and slots tell, as it is printed. */
 export interface KerfResultFile {
   readonly version: 1;
-  readonly kerf?: Omit<KerfEstimate, 'remarks'>;
+  readonly kerf?: Omit<Printed<KerfEstimate>, 'remarks' | 'byDirection'> & {
+    readonly byDirection: readonly Printed<KerfEstimate['byDirection'][number]>[];
+  };
   readonly growMm?: number;
   readonly joints?: readonly Joint[];
   readonly remarks: readonly Said[];
 }
 
 export const kerfResultFile = (
-  {
-    remarks,
-    ...told
-  }: Omit<KerfResultFile, 'version' | 'remarks'> & { readonly remarks: readonly Problem[] },
+  { remarks, kerf, ...told }: KerfResult,
   say: Say,
 ): KerfResultFile => ({
   version: 1,
+  ...(kerf === undefined
+    ? {}
+    : { kerf: { ...printed(kerf), byDirection: kerf.byDirection.map(printed) } }),
   ...told,
   remarks: remarks.map((remark) => {
     const { code, message } = say(remark);
     return { code, message };
   }),
 });
+
+const printed = <K extends Pick<Kerf, 'degrees' | 'doubts'>>(kerf: K): Printed<K> => ({
+  ...kerf,
+  degrees: finite(kerf.degrees),
+  doubts: kerf.doubts.map((doubt) => ({ ...doubt, degrees: finite(doubt.degrees) })),
+});
+
+const finite = (degrees: number): number | null => (Number.isFinite(degrees) ? degrees : null);

@@ -6,6 +6,7 @@ import { rampCard, rampDrawing } from '../core/card/rampCard.ts';
 import { timedJobDrawing } from '../core/card/timedJobDrawing.ts';
 import { checkToolpath, type CheckReport } from '../core/filecheck/checkToolpath.ts';
 import { plainDialect } from '../core/dialect/gcodeDialect.ts';
+import { kerfCard, kerfCardDrawing, type KerfCardWish } from '../core/kerf/kerfCard.ts';
 import type { Machine } from '../core/machine/machine.ts';
 import { jobsToTime } from '../core/motion/timedJobs.ts';
 import type { Outcome } from '../core/problem.ts';
@@ -27,6 +28,16 @@ const check = (text: string): CheckReport => checkToolpath(value(readToolpath(te
 const setting = { powerPct: 34, speedMmPerS: 17, passes: 1 };
 const gentle = { powerPct: 12, speedMmPerS: 60, passes: 1 };
 
+const kerf = (wish: KerfCardWish): CardDrawing =>
+  kerfCardDrawing(
+    value(
+      kerfCard({
+        ...{ wish, setting, scoring: gentle, thicknessMm: 3.1, machine },
+        believed: () => ({ v50MmPerS: 12, lnSd: 0.6 }),
+      }),
+    ),
+  );
+
 const drawings: Readonly<Record<string, CardDrawing>> = {
   'focus ramp': rampDrawing(
     value(
@@ -38,6 +49,11 @@ const drawings: Readonly<Record<string, CardDrawing>> = {
       }),
     ),
   ),
+  'kerf comb': kerf({
+    ...{ kind: 'comb', pieceMm: [300, 200], places: 4, directions: ['across', 'up'] },
+  }),
+  'slot card': kerf({ kind: 'slots', kerfMm: 0.2 }),
+  'slot card turned': kerf({ kind: 'slots', direction: 'up' }),
   'four corners': value(
     fourCorners({
       ...{ bed, setting, scoring: gentle, shape: 'star', sizeMm: 14, cellsEach: 4, marginMm: 10 },

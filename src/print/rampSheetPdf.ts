@@ -5,18 +5,8 @@ import { jobSheetText, rampSheetText as words } from '../words/texts.ts';
 import { drawCardPicture } from './cardPicture.ts';
 import { drawCautionFrame } from './cautionFrame.ts';
 import { newPdf } from './newPdf.ts';
-import {
-  faint,
-  heading,
-  heightOf,
-  innerWidth,
-  page,
-  pt,
-  roomFor,
-  rule,
-  write,
-} from './sheetOfPaper.ts';
-import { drawFurther, drawHead, drawTickBox } from './sheetParts.ts';
+import { innerWidth, page, pt } from './sheetOfPaper.ts';
+import { drawFurther, drawHead, drawNoteFields, drawTickList } from './sheetParts.ts';
 
 /** Which cautions go with a focus ramp; shown wherever one is. */
 export const rampActs: readonly CautionAct[] = [
@@ -47,9 +37,9 @@ export const rampSheetPdf = (
       width: innerWidth,
       height: 60 * pt,
     });
-    y = drawList(pdf, jobSheetText.stepsTitle, words.steps(card.ramp), y + 4);
+    y = drawTickList(pdf, jobSheetText.stepsTitle, words.steps(card.ramp), y + 4);
     const [first] = card.lines;
-    y = drawList(
+    y = drawTickList(
       pdf,
       words.order,
       [
@@ -59,38 +49,11 @@ export const rampSheetPdf = (
       ],
       y,
     );
-    y = drawNotes(pdf, words.noteFields(card.lines.map(({ letter }) => letter)), y);
+    y = drawNoteFields(
+      pdf,
+      words.notes,
+      words.noteFields(card.lines.map(({ letter }) => letter)),
+      y,
+    );
     drawFurther(pdf, rampActs, y);
   });
-
-/** Sentences under a heading, each with a box to tick; the y below. */
-const drawList = (
-  pdf: PDFKit.PDFDocument,
-  title: string,
-  lines: readonly string[],
-  top: number,
-): number => {
-  const width = innerWidth - 24;
-  const needed = lines.reduce((sum, line) => sum + heightOf(pdf, line, { width }) + 3, 24);
-  let y = heading(pdf, title, page.margin, roomFor(pdf, top + 6, needed));
-  for (const line of lines) {
-    drawTickBox(pdf, y);
-    y = write(pdf, line, page.margin + 18, y, { width }) + 3;
-  }
-  return y;
-};
-
-const drawNotes = (pdf: PDFKit.PDFDocument, fields: readonly string[], top: number): number => {
-  let y = heading(pdf, words.notes, page.margin, roomFor(pdf, top + 6, 24 + fields.length * 20));
-  for (const field of fields) {
-    write(pdf, field, page.margin, y + 4, { size: 9, colour: faint, width: 170 });
-    pdf
-      .moveTo(page.margin + 175, y + 15)
-      .lineTo(page.margin + innerWidth, y + 15)
-      .lineWidth(0.6)
-      .strokeColor(rule)
-      .stroke();
-    y += 20;
-  }
-  return y;
-};

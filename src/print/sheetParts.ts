@@ -1,6 +1,15 @@
 import { allCautions, jobSheetText } from '../words/texts.ts';
 import type { CautionAct } from '../words/shape/caution.ts';
-import { faint, heading, heightOf, page, roomFor, write } from './sheetOfPaper.ts';
+import {
+  faint,
+  heading,
+  heightOf,
+  innerWidth,
+  page,
+  roomFor,
+  rule,
+  write,
+} from './sheetOfPaper.ts';
 
 /** A line under the title; `strong` where it has to be minded. */
 interface HeadLine {
@@ -27,6 +36,44 @@ export const drawTickBox = (pdf: PDFKit.PDFDocument, y: number): void => {
     .lineWidth(0.8)
     .strokeColor(faint)
     .stroke();
+};
+
+/** Sentences under a heading, each with a box to tick; the y below. */
+export const drawTickList = (
+  pdf: PDFKit.PDFDocument,
+  title: string,
+  lines: readonly string[],
+  top: number,
+): number => {
+  const width = innerWidth - 24;
+  const needed = lines.reduce((sum, line) => sum + heightOf(pdf, line, { width }) + 3, 24);
+  let y = heading(pdf, title, page.margin, roomFor(pdf, top + 6, needed));
+  for (const line of lines) {
+    drawTickBox(pdf, y);
+    y = write(pdf, line, page.margin + 18, y, { width }) + 3;
+  }
+  return y;
+};
+
+/** Lines to write on, each with what belongs there; the y below. */
+export const drawNoteFields = (
+  pdf: PDFKit.PDFDocument,
+  title: string,
+  fields: readonly string[],
+  top: number,
+): number => {
+  let y = heading(pdf, title, page.margin, roomFor(pdf, top + 6, 24 + fields.length * 20));
+  for (const field of fields) {
+    write(pdf, field, page.margin, y + 4, { size: 9, colour: faint, width: 170 });
+    pdf
+      .moveTo(page.margin + 175, y + 15)
+      .lineTo(page.margin + innerWidth, y + 15)
+      .lineWidth(0.6)
+      .strokeColor(rule)
+      .stroke();
+    y += 20;
+  }
+  return y;
 };
 
 /** What else is to be minded, at the foot: remarks first, then the cautions that the frame above leaves out. */

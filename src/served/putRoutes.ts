@@ -1,6 +1,6 @@
 import type { Pictures } from '../app/ports/pictures.ts';
 import { importBytesAtMost } from '../wire/importLimit.ts';
-import type { DrawCardFile, DrawRampFile } from './files/cardFile.ts';
+import type { DrawCardFile, DrawKerfCardFile, DrawRampFile } from './files/cardFile.ts';
 import type { DrawReasoning } from './files/reasoningFile.ts';
 import { answerRoutes } from './routes/answers.ts';
 import { bookRoutes } from './routes/book.ts';
@@ -9,6 +9,7 @@ import { checkRoutes } from './routes/check.ts';
 import { compareRoutes } from './routes/compare.ts';
 import { focusRoutes } from './routes/focus.ts';
 import { homeRoutes } from './routes/home.ts';
+import { kerfRoutes } from './routes/kerf.ts';
 import { machineTestRoutes } from './routes/machineTests.ts';
 import { machineRoutes } from './routes/machines.ts';
 import { meteringRoutes } from './routes/meterings.ts';
@@ -27,6 +28,7 @@ import type { Site } from './site.ts';
 export interface FileMakers {
   readonly cardFile: DrawCardFile;
   readonly rampFile: DrawRampFile;
+  readonly kerfCardFile: DrawKerfCardFile;
   readonly reasoningFile: DrawReasoning;
   readonly pictures: Pictures;
 }
@@ -39,6 +41,7 @@ export const putRoutes = (
     version,
     cardFile,
     rampFile,
+    kerfCardFile,
     reasoningFile,
     pictures,
   }: FileMakers & { readonly version: string },
@@ -55,6 +58,7 @@ export const putRoutes = (
   bookRoutes(site, ports);
   meteringRoutes(site, ports);
   focusRoutes(site, ports, rampFile);
+  kerfRoutes(site, ports, kerfCardFile);
   reasoningRoutes(site, ports, reasoningFile);
   orderRoutes(site, ports);
   scoreRoutes(site, ports);

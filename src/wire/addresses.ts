@@ -130,6 +130,13 @@ export const orderAddresses = {
   calcPlan: { method: 'POST', path: '/api/calc/plan' },
 } as const;
 
+/** Where each route of `kerfApi` stands. */
+export const kerfAddresses = {
+  kerfCardFile: { method: 'GET', path: '/api/kerf-card/card.:kind' },
+  calcKerf: { method: 'POST', path: '/api/calc/kerf' },
+  growDrawing: { method: 'POST', path: '/api/calc/grow' },
+} as const;
+
 /** Where each route of `scoreApi` stands. */
 export const scoreAddresses = {
   scorePromises: { method: 'GET', path: '/api/score' },

@@ -2,6 +2,7 @@ import { api } from './api.ts';
 import { apiOfFiles } from './apiOfFiles.ts';
 import { checkApi } from './checkApi.ts';
 import { compareApi } from './compareApi.ts';
+import { kerfApi } from './kerfApi.ts';
 import { orderApi } from './order.ts';
 import { photoApi } from './photo.ts';
 import type { Route } from './route.ts';
@@ -14,6 +15,7 @@ export const allRoutes: Readonly<Record<string, Route>> = {
   ...apiOfFiles,
   ...checkApi,
   ...compareApi,
+  ...kerfApi,
   ...orderApi,
   ...photoApi,
   ...scoreApi,

@@ -1,11 +1,13 @@
 import {
   addresses,
+  kerfAddresses,
   orderAddresses,
   photoAddresses,
   scoreAddresses,
   watchAddresses,
 } from './addresses.ts';
 import type { api } from './api.ts';
+import type { kerfApi } from './kerfApi.ts';
 import type { orderApi } from './order.ts';
 import type { photoApi } from './photo.ts';
 import type { Route } from './route.ts';
@@ -35,6 +37,9 @@ export const pageOrderApi: AddressedAll<typeof orderApi> = orderAddresses;
 
 /** Those of the photographs of a card. */
 export const pagePhotoApi: AddressedAll<typeof photoApi> = photoAddresses;
+
+/** Those of kerf and joints. */
+export const pageKerfApi: AddressedAll<typeof kerfApi> = kerfAddresses;
 
 /** Those that hold promises against counts. */
 export const pageScoreApi: AddressedAll<typeof scoreApi> = scoreAddresses;

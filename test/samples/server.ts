@@ -62,6 +62,8 @@ export const testServer = async (
       Promise.resolve(
         done({ contentType: 'text/plain', body: `${String(card.lines.length)} lines as ${kind}` }),
       ),
+    kerfCardFile: ({ card }, kind) =>
+      Promise.resolve(done({ contentType: 'text/plain', body: `${card.sheet.kind} as ${kind}` })),
     pictures: sharpPictures,
     report: (error) => reported.push(error),
     ...over,

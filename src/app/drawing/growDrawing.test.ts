@@ -13,7 +13,7 @@ const plate = svg(
 );
 
 const grown = (text: string, kerfMm: number) => {
-  const outcome = growDrawing(text, kerfMm);
+  const outcome = growDrawing({ text, kerfMm });
   if (!outcome.ok) throw new Error(outcome.problem.code);
   return outcome.value;
 };
@@ -50,10 +50,14 @@ describe('a drawing grown by half the kerf', () => {
   });
 
   it('refuses a program, and a drawing without parts', () => {
-    expect(growDrawing('G21\nG90\nG0 X0 Y0\nM3 S500\nG1 X10 F600\nM5\n', 0.2)).toMatchObject({
+    expect(
+      growDrawing({ text: 'G21\nG90\nG0 X0 Y0\nM3 S500\nG1 X10 F600\nM5\n', kerfMm: 0.2 }),
+    ).toMatchObject({
       problem: { code: 'grow-not-a-drawing' },
     });
-    expect(growDrawing(svg('<path d="M0 0h9" fill="none" stroke="#000"/>'), 0.2)).toMatchObject({
+    expect(
+      growDrawing({ text: svg('<path d="M0 0h9" fill="none" stroke="#000"/>'), kerfMm: 0.2 }),
+    ).toMatchObject({
       problem: { code: 'proof-nothing-to-cut' },
     });
   });

@@ -14,6 +14,7 @@ import type { ExampleWorkshop } from '../../core/virtual/exampleWorkshop.ts';
 import type { LaserOrWood, TwoStrips } from '../../core/watch/laserOrWood.ts';
 import type { WatchFile } from '../../formats/watchFile.ts';
 import type { FileChecked, FileToCheck } from '../drawing/checkFile.ts';
+import type { DrawingGrown, DrawingToGrow } from '../drawing/growDrawing.ts';
 import type { OrderAnswered } from './answerOrder.ts';
 import type { AnswerQuestion, KeptJudged, KeptQuestion } from './standingAsKnown.ts';
 import type { NextCardProposed, NextCardWish } from './nextCardFor.ts';
@@ -57,6 +58,7 @@ export interface ModelSums {
   readonly planOrder: Sum<PlanQuestion, PlannedOrder>;
   readonly watchByFile: Sum<WatchFile, WatchedByFile>;
   readonly checkFile: Sum<FileToCheck, FileChecked>;
+  readonly growDrawing: Sum<DrawingToGrow, DrawingGrown>;
   readonly gradePhotos: Sum<PhotosToGrade, PhotosGraded>;
   readonly proveOnDrawing: Sum<DrawingToProve, ProofOnDrawing>;
 }

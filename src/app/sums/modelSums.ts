@@ -41,6 +41,7 @@ export const modelSums: ModelSums = {
   planOrder: async (question) => (await import('./planOrder.ts')).planOrder(question),
   watchByFile: async (file) => (await import('./watchByFile.ts')).watchByFile(file),
   checkFile: async (file) => (await import('../drawing/checkFile.ts')).checkFile(file),
+  growDrawing: async (drawing) => (await import('../drawing/growDrawing.ts')).growDrawing(drawing),
   gradePhotos: async (photos) => done((await import('./gradePhotos.ts')).gradePhotos(photos)),
   proveOnDrawing: async (drawing) =>
     (await import('../drawing/proveOnDrawing.ts')).proveOnDrawing(drawing),

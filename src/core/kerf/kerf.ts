@@ -1,9 +1,12 @@
 import type { Problem } from '../problem.ts';
 import type { CombDirection } from './kerfComb.ts';
 
+/** What may leave a kerf open. */
+export const kerfDoubts = ['readings', 'step', 'caliper', 'scale', 'gaps'] as const;
+
 /** One line of the budget: what leaves the kerf open, and by how much. */
 export interface KerfDoubt {
-  readonly from: 'readings' | 'step' | 'caliper' | 'scale' | 'gaps';
+  readonly from: (typeof kerfDoubts)[number];
   /** Standard uncertainty of the kerf by it alone, mm. */
   readonly uMm: number;
   readonly degrees: number;

@@ -7,6 +7,14 @@ export const kerfReasonProblems = {
   'joint-slots-unread': {},
   'joint-slots-mixed': { wideMm: figure, narrowMm: figure },
   'grow-not-a-drawing': {},
+  'comb-piece-too-small': {
+    widthMm: figure,
+    heightMm: figure,
+    neededWidthMm: figure,
+    neededHeightMm: figure,
+  },
+  'comb-too-wide': { nominalMm: figure, mostMm: figure, strips: figure, stripMm: figure },
+  'slots-too-narrow': { thicknessMm: figure },
 } as const satisfies ProblemList;
 
 /** What is to be said beside them. */

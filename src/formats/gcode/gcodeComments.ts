@@ -4,6 +4,8 @@ import { brokenInto } from '../brokenInto.ts';
 export const comment = (text: string): string =>
   `(${text
     .replaceAll('’', "'")
+    .replaceAll('×', 'x')
+    .replaceAll(/[\u00a0\u202f]/g, ' ')
     .replaceAll(/[()]/g, ' ')
     .replaceAll(/[^ -~]/g, '?')})`;
 

@@ -90,6 +90,8 @@ describe('a card as G-code', () => {
       expect(line).toMatch(/^(\([^()]*\)|[^()]*)$/);
     }
     expect(written.value).toContain("It's so.");
+    const units = writeGcode(cardOf(), plainDialect, ['A piece of 60\u202fmm × 40\u00a0mm.']);
+    expect(units.ok && units.value).toContain('(A piece of 60 mm x 40 mm.)');
   });
 
   it('is refused while a layer has no setting', () => {

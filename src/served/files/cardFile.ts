@@ -2,6 +2,7 @@ import type { CardFileKind, RampFileKind } from '../../formats/machineFiles.ts';
 import type { Model } from '../../app/sums/model.ts';
 import type { Card } from '../../core/card/card.ts';
 import type { RampCard } from '../../core/card/rampCard.ts';
+import type { KerfCard } from '../../core/kerf/kerfCard.ts';
 import type { GcodeDialect } from '../../core/dialect/gcodeDialect.ts';
 import type { Machine } from '../../core/machine/machine.ts';
 import type { Outcome } from '../../core/problem.ts';
@@ -30,6 +31,23 @@ export type DrawCardFile = (
 
 /** Draws the files of a focus ramp, wired likewise. */
 export type DrawRampFile = (ramp: RampToFile, kind: RampFileKind) => Promise<Outcome<CardFile>>;
+
+/** Draws the files of a comb or slot card, wired likewise. */
+export type DrawKerfCardFile = (
+  card: KerfCardToFile,
+  kind: RampFileKind,
+) => Promise<Outcome<CardFile>>;
+
+/** A comb or slot card and the machine that it is held to. */
+export interface KerfCardToFile {
+  readonly card: KerfCard;
+  readonly machine: Machine;
+  /** Whether its material may glow on. */
+  readonly glows: boolean;
+  /** Absent: the machine's own. */
+  readonly dialect?: GcodeDialect;
+  readonly units?: UnitPreference;
+}
 
 /** A focus ramp and the machine that it is held to; the machine's own G-code where no dialect is named. */
 export interface RampToFile {

@@ -2,6 +2,7 @@ import type { JobSheet } from '../../core/card/jobSheet.ts';
 import type { RampCard } from '../../core/card/rampCard.ts';
 import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
 import type { Explanation } from '../../core/explain/explanation.ts';
+import type { KerfCard } from '../../core/kerf/kerfCard.ts';
 import type { Outcome } from '../../core/problem.ts';
 import type { UnitPreference } from '../../core/units/unitPreference.ts';
 
@@ -15,6 +16,10 @@ export interface Printer {
   readonly rampSheet: (
     card: RampCard,
     about: { readonly units: UnitPreference },
+  ) => Promise<Outcome<Uint8Array>>;
+  readonly kerfSheet: (
+    card: KerfCard,
+    about: { readonly glows: boolean; readonly units: UnitPreference },
   ) => Promise<Outcome<Uint8Array>>;
   readonly reasoning: (
     cut: CutStudy,

@@ -49,6 +49,21 @@ export const kerfWords = {
     message: () => 'A program says where the beam goes, not how large a part is to be.',
     remedy: () => 'Take the drawing that it was made from, as SVG or DXF.',
   },
+  'comb-piece-too-small': {
+    message: (p) =>
+      `These combs need a piece of ${p.neededWidthMm} × ${p.neededHeightMm} mm; yours is ${p.widthMm} × ${p.heightMm} mm.`,
+    remedy: () => 'Take a larger piece, fewer places or one direction.',
+  },
+  'comb-too-wide': {
+    message: (p) =>
+      `${p.strips} strips of ${p.stripMm} mm are ${p.nominalMm} mm together: more than ${p.mostMm} mm is beyond most calipers.`,
+    remedy: () => 'Ask for fewer strips.',
+  },
+  'slots-too-narrow': {
+    message: (p) =>
+      `In a sheet of ${p.thicknessMm} mm the beam alone opens a slot that is too wide.`,
+    remedy: () => 'Joints of this kind need a thicker sheet.',
+  },
   'grow-hole-lost': {
     message: (p) =>
       `${p.count} ${p.count === '1' ? 'hole is' : 'holes are'} no wider than the kerf and ${p.count === '1' ? 'is' : 'are'} gone; the first is at ${p.xMm}, ${p.yMm} mm.`,

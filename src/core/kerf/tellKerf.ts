@@ -1,9 +1,9 @@
-import { jointsFrom, type Joint, type SlotRead } from '../../core/kerf/joints.ts';
-import type { CombMeasure, KerfComb } from '../../core/kerf/kerfComb.ts';
-import type { KerfEstimate } from '../../core/kerf/kerf.ts';
-import { kerfFromCombs } from '../../core/kerf/kerfFromCombs.ts';
-import { omit } from '../../core/omit.ts';
-import { done, type Outcome, type Problem } from '../../core/problem.ts';
+import { jointsFrom, type Joint, type SlotRead } from './joints.ts';
+import type { CombMeasure, KerfComb } from './kerfComb.ts';
+import type { KerfEstimate } from './kerf.ts';
+import { kerfFromCombs } from './kerfFromCombs.ts';
+import { omit } from '../omit.ts';
+import { done, type Outcome, type Problem } from '../problem.ts';
 
 /** What was measured: combs, or slots with the tongue that was tried in them, or both. */
 export interface KerfQuestion {

@@ -1,0 +1,11 @@
+import { actsOfSettings, everyCardActs, type CardAct } from '../card/cardActs.ts';
+import type { KerfCard } from './kerfCard.ts';
+
+/** What a person is about to do at the machine with a comb or slot card, for its cautions. `glows`: its material may glow on. */
+export const actsOfKerfCard = (
+  { setting, thicknessMm }: Pick<KerfCard, 'setting' | 'thicknessMm'>,
+  glows: boolean,
+): readonly CardAct[] => [
+  ...actsOfSettings({ settings: [setting], thicknessMm, glows }),
+  ...everyCardActs,
+];
