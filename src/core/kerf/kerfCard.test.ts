@@ -116,7 +116,7 @@ describe('a comb card', () => {
             expect(first.problem.code).toBe('comb-piece-too-small');
             if (first.problem.code !== 'comb-piece-too-small') return;
             const { neededWidthMm, neededHeightMm } = first.problem.params;
-            expect(of([Number(neededWidthMm), Number(neededHeightMm)]).ok).toBe(true);
+            expect(of([neededWidthMm, neededHeightMm]).ok).toBe(true);
             return;
           }
           const drawing = kerfCardDrawing(first.value);
