@@ -9,6 +9,7 @@ import { inchUnits, metricUnits } from '../src/core/units/unitPreference.ts';
 import { bedTestShape } from '../src/formats/saved/bedTest.ts';
 import { cardShape } from '../src/formats/saved/card.ts';
 import { label, lengthMm, passes, thicknessMm } from '../src/formats/saved/bounds.ts';
+import { combShape } from '../src/formats/kerfFile.ts';
 import { focusRampShape, focusTestShape } from '../src/formats/saved/focusTest.ts';
 import { mostOnCard } from '../src/formats/saved/limits.ts';
 import { gcodeDialectShape } from '../src/formats/saved/gcodeDialect.ts';
@@ -179,6 +180,15 @@ const fields: Readonly<Record<string, readonly FormField[]>> = {
   'screens/focus/RampReading words.widths': [
     field(widths, focusTestShape.shape.readings.or(z.undefined())),
     field(readers.readLineWidth, widthRead.shape.widths.element.shape.widthMm),
+  ],
+  'screens/kerf/CombPart label readSize': [size],
+  'screens/kerf/CombReading label readSize': [
+    field(readers.readSize, combShape.shape.nominalMm),
+    field(readers.readSize, combShape.shape.nominalMm),
+  ],
+  'screens/kerf/KerfScreen words.batch': [line(stockShape.shape.batch)],
+  'screens/kerf/SlotPart words.thickness readThickness': [
+    field(readers.readThickness, thicknessMm),
   ],
   'screens/machine/GcodeForm label': [field(readOwnLines, gcodeDialectShape.shape.opening)],
   'screens/machine/GcodeForm words.fullPower 1 1_000_000': [

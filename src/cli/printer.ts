@@ -17,6 +17,10 @@ export const printer: Printer = {
     const { kerfSheetPdf } = await import('../print/kerfSheetPdf.ts');
     return done(await kerfSheetPdf(card, { ...about, madeAt: systemClock.now() }));
   },
+  wallList: async (machines, about) => {
+    const { wallListPdf } = await import('../print/wallListPdf.ts');
+    return done(await wallListPdf(machines, { ...about, madeAt: systemClock.now() }));
+  },
   reasoning: async (cut, explanation, about) => {
     const { reasoningPdf } = await import('../print/reasoningPdf.ts');
     return done(

@@ -22,6 +22,7 @@ import type { BackupPlan } from '../store/backups/backupPlan.ts';
 import { backupPlan } from './backupPlan.ts';
 import { cardFile } from './cardFile.ts';
 import { kerfCardFile } from './kerfCardFile.ts';
+import { printer } from './printer.ts';
 import { rampFile } from './rampFile.ts';
 import { reasoningFile } from './reasoningFile.ts';
 import { tell, type ExitCode } from './output.ts';
@@ -69,6 +70,7 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
     cardFile,
     rampFile,
     kerfCardFile,
+    wallListFile: printer.wallList,
     reasoningFile,
     pictures: sharpPictures,
     ...(lan === undefined ? {} : { lan }),

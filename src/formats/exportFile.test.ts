@@ -5,6 +5,7 @@ import {
   sampleBedTest,
   sampleEntry,
   sampleFocusTest,
+  sampleKerfTest,
   sampleMachine,
   sampleMetering,
   savedStudy,
@@ -34,6 +35,7 @@ const file = {
   meterings: [sampleMetering('m1')],
   focusTests: [sampleFocusTest('f1')],
   bedTests: [sampleBedTest('c1')],
+  kerfTests: [sampleKerfTest('k1')],
 };
 const problemOf = (json: unknown) => {
   const parsed = parseExportFile(JSON.stringify(json));

@@ -17,7 +17,8 @@ const most = { combs: 50, readings: 50, slots: 100, strips: 200 };
 
 const readingsMm = z.array(lengthMm).min(1).max(most.readings);
 
-const combShape = z.strictObject({
+/** A comb as it was measured, in files and as saved. */
+export const combShape = z.strictObject({
   place: label.exactOptional(),
   direction: z.enum(combDirections),
   strips: z.number().int().min(2).max(most.strips),
@@ -29,18 +30,29 @@ const combShape = z.strictObject({
 /** A limit of what may be off: nothing, or up to a millimetre. */
 const limitMm = z.number().min(0).max(1);
 
+/** What measures, as saved: all of it is said. */
+export const combMeasureShape = z.strictObject({
+  resolutionMm: limitMm,
+  caliperLimitMm: limitMm,
+  scaleLimitPct: z.number().min(0).max(5),
+  gapMm: limitMm,
+});
+
+const measureShape = combMeasureShape.shape;
+
+export const slotsShape = z
+  .array(z.strictObject({ drawnMm: lengthMm, fit: z.enum(slotFits) }))
+  .max(most.slots);
+
 export const kerfFileShape = z
   .strictObject({
     version: z.literal(1),
     combs: z.array(combShape).max(most.combs).default([]),
-    resolutionMm: limitMm.default(usualCombMeasure.resolutionMm),
-    caliperLimitMm: limitMm.default(usualCombMeasure.caliperLimitMm),
-    scaleLimitPct: z.number().min(0).max(5).default(usualCombMeasure.scaleLimitPct),
-    gapMm: limitMm.default(usualCombMeasure.gapMm),
-    slots: z
-      .array(z.strictObject({ drawnMm: lengthMm, fit: z.enum(slotFits) }))
-      .max(most.slots)
-      .exactOptional(),
+    resolutionMm: measureShape.resolutionMm.default(usualCombMeasure.resolutionMm),
+    caliperLimitMm: measureShape.caliperLimitMm.default(usualCombMeasure.caliperLimitMm),
+    scaleLimitPct: measureShape.scaleLimitPct.default(usualCombMeasure.scaleLimitPct),
+    gapMm: measureShape.gapMm.default(usualCombMeasure.gapMm),
+    slots: slotsShape.exactOptional(),
     tongueMm: thicknessMm.exactOptional(),
   })
   .refine(({ slots, tongueMm }) => slots === undefined || tongueMm !== undefined, {

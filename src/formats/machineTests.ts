@@ -2,6 +2,7 @@ import type { MachineTest, MachineTestName, TestList } from '../core/machineTest
 import type { Outcome } from '../core/problem.ts';
 import { bedTestKind } from './saved/bedTest.ts';
 import { focusTestKind } from './saved/focusTest.ts';
+import { kerfTestKind } from './saved/kerfTest.ts';
 import type { MachineTestKind } from './saved/machineTest.ts';
 import { meteringKind } from './saved/metering.ts';
 
@@ -9,6 +10,7 @@ const kinds = {
   metering: meteringKind,
   'focus-test': focusTestKind,
   'bed-test': bedTestKind,
+  'kerf-test': kerfTestKind,
 };
 
 type Reader<Name extends MachineTestName> = Awaited<ReturnType<(typeof kinds)[Name]['reader']>>;

@@ -6,6 +6,7 @@ import {
   sampleEntry,
   sampleEvent,
   sampleFocusTest,
+  sampleKerfTest,
   sampleMachine,
   sampleMetering,
   sampleStudy,
@@ -42,6 +43,7 @@ const file = {
   meterings: [sampleMetering('m1'), sampleMetering('m2', { at: '2031-06-01T00:00:00.000Z' })],
   focusTests: [sampleFocusTest('f1')],
   bedTests: [sampleBedTest('c1')],
+  kerfTests: [sampleKerfTest('k1')],
 };
 const counts = {
   machines: 1,
@@ -53,6 +55,7 @@ const counts = {
   meterings: 2,
   focusTests: 1,
   bedTests: 1,
+  kerfTests: 1,
 };
 const none = {
   machines: 0,
@@ -64,6 +67,7 @@ const none = {
   meterings: 0,
   focusTests: 0,
   bedTests: 0,
+  kerfTests: 0,
 };
 
 describe('export and import', () => {
@@ -82,7 +86,7 @@ describe('export and import', () => {
     const studies = [selfDescribedStudy(study)];
     const first = { kind, version: 1, exportedAt, studies, book, tallies };
     const { added } = await server.ask(api.importAll, { body: first });
-    expect(added).toEqual({ ...counts, meterings: 0, focusTests: 0, bedTests: 0 });
+    expect(added).toEqual({ ...counts, meterings: 0, focusTests: 0, bedTests: 0, kerfTests: 0 });
     expect(await server.ask(api.exportAll)).toMatchObject({
       version: 3,
       meterings: [],

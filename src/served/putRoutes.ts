@@ -1,6 +1,7 @@
 import type { Pictures } from '../app/ports/pictures.ts';
 import { importBytesAtMost } from '../wire/importLimit.ts';
 import type { DrawCardFile, DrawKerfCardFile, DrawRampFile } from './files/cardFile.ts';
+import type { Printer } from './files/printer.ts';
 import type { DrawReasoning } from './files/reasoningFile.ts';
 import { answerRoutes } from './routes/answers.ts';
 import { bookRoutes } from './routes/book.ts';
@@ -20,6 +21,7 @@ import { reasoningRoutes } from './routes/reasoning.ts';
 import { scoreRoutes } from './routes/score.ts';
 import { studyRoutes } from './routes/studies.ts';
 import { transferRoutes } from './routes/transfer.ts';
+import { wallListRoutes } from './routes/wallList.ts';
 import { watchRoutes } from './routes/watch.ts';
 import type { ServedPorts } from './servedPorts.ts';
 import type { Site } from './site.ts';
@@ -29,6 +31,7 @@ export interface FileMakers {
   readonly cardFile: DrawCardFile;
   readonly rampFile: DrawRampFile;
   readonly kerfCardFile: DrawKerfCardFile;
+  readonly wallListFile: Printer['wallList'];
   readonly reasoningFile: DrawReasoning;
   readonly pictures: Pictures;
 }
@@ -42,6 +45,7 @@ export const putRoutes = (
     cardFile,
     rampFile,
     kerfCardFile,
+    wallListFile,
     reasoningFile,
     pictures,
   }: FileMakers & { readonly version: string },
@@ -59,6 +63,7 @@ export const putRoutes = (
   meteringRoutes(site, ports);
   focusRoutes(site, ports, rampFile);
   kerfRoutes(site, ports, kerfCardFile);
+  wallListRoutes(site, ports, wallListFile);
   reasoningRoutes(site, ports, reasoningFile);
   orderRoutes(site, ports);
   scoreRoutes(site, ports);

@@ -137,6 +137,9 @@ export const kerfAddresses = {
   growDrawing: { method: 'POST', path: '/api/calc/grow' },
 } as const;
 
+/** Where the kept settings for the wall stand. */
+export const wallListAddress = { method: 'GET', path: '/api/wall-list.pdf' } as const;
+
 /** Where each route of `scoreApi` stands. */
 export const scoreAddresses = {
   scorePromises: { method: 'GET', path: '/api/score' },

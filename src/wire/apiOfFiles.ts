@@ -1,9 +1,17 @@
+import { z } from 'zod';
 import { studyAnswerQuery } from './answer.ts';
+import { wallListAddress } from './addresses.ts';
 import { route } from './route.ts';
 import { byStudy } from './study.ts';
+import { unitsWanted } from './unitsWanted.ts';
 
 /** Routes that give files which the page only links to: they stand apart from `api`, which comes with the first view. */
 export const apiOfFiles = {
+  wallList: route({
+    ...wallListAddress,
+    summary: 'The kept settings by machine, to be printed and hung up',
+    query: z.strictObject({ units: unitsWanted }),
+  }),
   reasoningFile: route({
     method: 'GET',
     path: '/api/studies/:id/reasoning.pdf',

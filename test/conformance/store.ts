@@ -8,6 +8,7 @@ import {
   sampleEntry,
   sampleEvent,
   sampleFocusTest,
+  sampleKerfTest,
   sampleMachine,
   sampleMetering,
   sampleOrder,
@@ -457,6 +458,18 @@ export const storeConformance = (engine: string, make: () => Promise<EngineUnder
       expect(meterings.map(({ id }) => id)).toEqual(['m2']);
       await keep((session) => session.deleteMachineTest('bed-test', 'c2'));
       expect(await stored()).toEqual([sampleBedTest('c1')]);
+    });
+
+    it('keeps measured kerfs as they were, and apart from other tests', async () => {
+      await keep(async (session) => {
+        await session.insertMachineTest('kerf-test', sampleKerfTest('k1'));
+        await session.insertMachineTest('bed-test', sampleBedTest('c1'));
+      });
+      const stored = () => store.read((session) => session.machineTests('kerf-test'));
+      expect(await stored()).toEqual([sampleKerfTest('k1')]);
+      expect(await store.read((session) => session.machineTest('kerf-test', 'c1'))).toBeUndefined();
+      await keep((session) => session.deleteMachineTest('kerf-test', 'k1'));
+      expect(await stored()).toEqual([]);
     });
 
     it('keeps what it acknowledged when it is closed and opened again', async () => {

@@ -6,6 +6,7 @@ import {
   sampleBedTest,
   sampleEntry,
   sampleFocusTest,
+  sampleKerfTest,
   sampleMachine,
   sampleMetering,
   savedStudy,
@@ -159,6 +160,7 @@ describe('carrying a workshop about', () => {
     meterings: [sampleMetering('m1')],
     focusTests: [sampleFocusTest('f1')],
     bedTests: [sampleBedTest('c1')],
+    kerfTests: [sampleKerfTest('k1')],
   };
 
   it('goes in, shows in the book, and comes out the same', async () => {

@@ -7,6 +7,7 @@ import {
   sampleEntry,
   sampleEvent,
   sampleFocusTest,
+  sampleKerfTest,
   sampleMachine,
   sampleMetering,
   sampleOrder,
@@ -71,6 +72,7 @@ export const fillWorkshop = async (store: OpenedStore, events = 1_203): Promise<
     await session.insertMachineTest('metering', sampleMetering('same'));
     await session.insertMachineTest('focus-test', sampleFocusTest('same'));
     await session.insertMachineTest('bed-test', sampleBedTest('c1'));
+    await session.insertMachineTest('kerf-test', sampleKerfTest('k1'));
     await session.keepRemoved({
       study: savedStudy(sampleStudy('gone')),
       removedAt: sampleTime,

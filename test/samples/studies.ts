@@ -1,3 +1,5 @@
+import { usualCombMeasure } from '../../src/core/kerf/kerfComb.ts';
+import type { KerfTest } from '../../src/core/kerf/kerfTest.ts';
 import type { BedTest } from '../../src/core/bed/bedTest.ts';
 import type { ProvenSetting } from '../../src/core/book/provenSetting.ts';
 import type { Card } from '../../src/core/card/card.ts';
@@ -172,6 +174,40 @@ export const sampleFocusTest = (id: string, over: Partial<FocusTest> = {}): Focu
     ],
   },
   gaugeMm: 7.5,
+  ...over,
+});
+
+/** Two combs and a few slots of one setting. */
+export const sampleKerfTest = (id: string, over: Partial<KerfTest> = {}): KerfTest => ({
+  version: 1,
+  id,
+  at: sampleTime,
+  setting: sampleSetting,
+  stock: { material: 'birch plywood', nominalThicknessMm: 3, batch: 'spring' },
+  combs: [
+    {
+      place: '1X',
+      direction: 'across',
+      strips: 10,
+      nominalMm: 60,
+      measuredMm: [58.02, 58.0, 58.01],
+      barMm: [59.8, 59.8],
+    },
+    {
+      place: '1Y',
+      direction: 'up',
+      strips: 10,
+      nominalMm: 60,
+      measuredMm: [58.04],
+      barMm: [59.81],
+    },
+  ],
+  measure: usualCombMeasure,
+  slots: [
+    { drawnMm: 2.8, fit: 'press' },
+    { drawnMm: 2.9, fit: 'slip' },
+  ],
+  tongueMm: 3.05,
   ...over,
 });
 

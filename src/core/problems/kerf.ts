@@ -24,6 +24,8 @@ export const kerfRemarkProblems = {
   'kerf-without-bar': {},
   'kerf-directions-differ': { acrossMm: figure, upMm: figure },
   'kerf-wider-than-usual': { kerfMm: figure, usualMm: figure },
+  'kerf-agrees': { keptMm: figure, hereMm: figure, openMm: figure },
+  'kerf-differs': { keptMm: figure, hereMm: figure, openMm: figure },
   'joint-between-slots': { kind: text, drawMm: figure },
   'joint-not-seen': { kind: text },
   'grow-hole-lost': { count: figure, xMm: figure, yMm: figure },

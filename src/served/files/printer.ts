@@ -4,6 +4,7 @@ import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
 import type { Explanation } from '../../core/explain/explanation.ts';
 import type { KerfCard } from '../../core/kerf/kerfCard.ts';
 import type { Outcome } from '../../core/problem.ts';
+import type { WallMachine } from '../../core/standing/wallList.ts';
 import type { UnitPreference } from '../../core/units/unitPreference.ts';
 
 /** Draws pages for paper (PDF); the program wires it, since printing is another layer's work. */
@@ -20,6 +21,10 @@ export interface Printer {
   readonly kerfSheet: (
     card: KerfCard,
     about: { readonly glows: boolean; readonly units: UnitPreference },
+  ) => Promise<Outcome<Uint8Array>>;
+  readonly wallList: (
+    machines: readonly WallMachine[],
+    about: { readonly units: UnitPreference },
   ) => Promise<Outcome<Uint8Array>>;
   readonly reasoning: (
     cut: CutStudy,

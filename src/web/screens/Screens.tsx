@@ -25,6 +25,8 @@ const DescribeScreen = withWords(
   async () => (await import('./describe/DescribeScreen.tsx')).DescribeScreen,
 );
 const EntryScreen = withWords(async () => (await import('./book/EntryScreen.tsx')).EntryScreen);
+const KerfScreen = withWords(async () => (await import('./kerf/KerfScreen.tsx')).KerfScreen);
+const WallScreen = withWords(async () => (await import('./book/WallScreen.tsx')).WallScreen);
 const MachineScreen = withWords(
   async () => (await import('./machine/MachineScreen.tsx')).MachineScreen,
 );
@@ -93,9 +95,13 @@ export const Screens = () => {
         <Route path={pages.promises}>
           <ScoreScreen />
         </Route>
+        <Route path={pages.wall}>
+          <WallScreen />
+        </Route>
         <Route path={pages.entry}>{({ id }) => <EntryScreen key={id} id={id} />}</Route>
         <Route path={pages.label}>{({ id }) => <LabelScreen key={id} id={id} />}</Route>
         <Route path={pages.proveEntry}>{({ id }) => <ProofScreen key={id} entryId={id} />}</Route>
+        <Route path={pages.kerfEntry}>{({ id }) => <KerfScreen key={id} entryId={id} />}</Route>
         <Route path={pages.compare}>
           <CompareScreen />
         </Route>
@@ -109,6 +115,13 @@ export const Screens = () => {
           {({ id }) => (
             <StudyIfCut id={id}>
               <ProofScreen key={id} studyId={id} />
+            </StudyIfCut>
+          )}
+        </Route>
+        <Route path={pages.kerf}>
+          {({ id }) => (
+            <StudyIfCut id={id}>
+              <KerfScreen key={id} studyId={id} />
             </StudyIfCut>
           )}
         </Route>

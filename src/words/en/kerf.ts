@@ -37,6 +37,17 @@ export const kerfWords = {
     message: (p) => `A kerf of ${p.kerfMm} mm is wide; ${p.usualMm} mm is seldom passed.`,
     remedy: () => 'Look at focus and lens, and measure again.',
   },
+  'kerf-agrees': {
+    message: (p) =>
+      `This piece agrees with what was kept: ${p.hereMm} mm here, ${p.keptMm} mm then, no further apart than both are open (${p.openMm} mm).`,
+    remedy: () => 'Joints and drawings may go on with the kept kerf.',
+  },
+  'kerf-differs': {
+    message: (p) =>
+      `This piece differs from what was kept: ${p.hereMm} mm here, ${p.keptMm} mm then, further apart than both are open (${p.openMm} mm).`,
+    remedy: () =>
+      'Cut combs in several places and keep the kerf of this batch; look at focus and lens too.',
+  },
   'joint-slots-unread': {
     message: () => 'Two slots at least are needed to tell a joint.',
     remedy: () => 'Try a tongue of the same sheet in each slot and say how it goes in.',

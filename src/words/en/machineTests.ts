@@ -6,6 +6,7 @@ import type { Sentence } from '../shape/sentence.ts';
 const called: Readonly<Record<MachineTestName, readonly [whole: string, short: string]>> = {
   metering: ['metering', 'metering'],
   'focus-test': ['focus test', 'focus test'],
+  'kerf-test': ['measured kerf', 'measurement'],
   'bed-test': ['reading of the four corners', 'reading'],
 };
 

@@ -75,6 +75,7 @@ export const KeepInBook = ({ study, behind, speed, kept: before }: KeepInBookPro
           </>
         )}
         <ActionLink href={pageAt(pages.prove, { id: study.id })}>{words.prove}</ActionLink>
+        <ActionLink href={pageAt(pages.kerf, { id: study.id })}>{words.kerfAndJoints}</ActionLink>
       </div>
       {wanted !== 'asking' || half === undefined ? null : (
         <Notice tone="care" title={words.rest(half.cells - half.read)}>

@@ -63,6 +63,7 @@ export const BookScreen = () => {
         </>
       )}
       <div className="actions">
+        <ActionLink href={pages.wall}>{words.wall}</ActionLink>
         <ActionLink href={pages.promises}>{words.promises}</ActionLink>
       </div>
       <div>

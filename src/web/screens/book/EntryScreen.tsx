@@ -43,6 +43,11 @@ const WatchEntry = lazy(() =>
   fetchPart(async () => ({ default: (await import('../watch/WatchEntry.tsx')).WatchEntry })),
 );
 
+/** Fetched beside the entry, too. */
+const KeptKerf = lazy(() =>
+  fetchPart(async () => ({ default: (await import('../kerf/KeptKerf.tsx')).KeptKerf })),
+);
+
 /** One proven setting: what it holds for, where it came from, and its promise checked by orders. */
 export const EntryScreen = ({ id }: { readonly id: string }) => {
   const { waiting, sending } = usePageStoreState();
@@ -138,6 +143,9 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
           <OnlyByAir found={found} />
           <OnBed found={found} />
           <EntryFacts entry={entry} promise={standing.promise} />
+          <Fetched waiting={null}>
+            <KeptKerf entry={entry} />
+          </Fetched>
           {tallies.length === 0 ? null : (
             <Section title={words.checked}>
               <ul className="sheets figure-text">
@@ -191,6 +199,9 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
         </ActionLink>
         <ActionLink href={pageAt(pages.proveEntry, { id: entry.id })}>
           {answerText.prove}
+        </ActionLink>
+        <ActionLink href={pageAt(pages.kerfEntry, { id: entry.id })}>
+          {answerText.kerfAndJoints}
         </ActionLink>
         <ActionLink href={pageAt(pages.label, { id: entry.id })}>
           {answerText.printLabel}

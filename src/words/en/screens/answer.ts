@@ -52,6 +52,7 @@ export const answerText = {
   openEntry: 'Open it',
   printLabel: 'Label for the shelf',
   prove: 'Prove it on the drawing',
+  kerfAndJoints: 'Kerf and joints',
   kept: (spot: Spot) => `${speedWords(spot.speedMmPerS)} kept in the book.`,
   knives: 'Of 200 parts, how many may need a knife?',
   knifeOptions: { six: '6', two: '2', none: '0' },

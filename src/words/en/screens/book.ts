@@ -8,6 +8,7 @@ export const bookText = {
   empty: 'Nothing is kept yet. Read a card: its answer has a button that keeps the setting here.',
   start: 'Read a card',
   promises: 'Do our promises hold here?',
+  wall: 'List for the wall',
   showMore: (shown: number, total: number) =>
     `Show more (${String(shown)} of ${String(total)} are shown)`,
   noneFound: 'Nothing in the book fits these words.',

@@ -51,6 +51,12 @@ export const lengthWords = (lengthMm: number): string =>
     ? showLength(lengthMm, 'm')
     : showLength(lengthMm, shown.length);
 
+/** To a thousandth of a mm, where parts are to fit. */
+export const fineLengthWords = (lengthMm: number): string =>
+  shown.length === 'mm'
+    ? `${lengthMm.toFixed(3)}${gap}mm`
+    : `${(lengthMm / 25.4).toFixed(4)}${gap}in`;
+
 export const wattsWords = (watts: number): string => showWatts(watts);
 
 export const currentWords = (currentMa: number): string => showCurrent(currentMa);

@@ -1,0 +1,81 @@
+import type { ProvenSetting } from '../book/provenSetting.ts';
+import { settingKey, type Setting } from '../machine/setting.ts';
+import type { MachineTest, Unkept } from '../machineTests.ts';
+import { andThen, problemOf, type Outcome, type Problem } from '../problem.ts';
+import { acceptMaterial } from '../stock/acceptMaterial.ts';
+import type { CombMeasure, KerfComb } from './kerfComb.ts';
+import type { SlotRead } from './joints.ts';
+import { tellKerf, type KerfResult } from './tellKerf.ts';
+
+/** What was cut to find a kerf: as a kept setting says what it holds for, without its machine. */
+export type KerfStock = Omit<ProvenSetting['holdsFor'], 'machineId' | 'machine'>;
+
+/** Combs and slots of one setting on one sheet, as they were measured on one day. */
+export interface KerfTest extends MachineTest {
+  readonly setting: Setting;
+  readonly stock: KerfStock;
+  readonly combs: readonly KerfComb[];
+  readonly measure: CombMeasure;
+  readonly slots?: readonly SlotRead[];
+  /** Thickness of the tongue that was tried in them, mm. */
+  readonly tongueMm?: number;
+}
+
+/** What was measured, before anybody keeps it. */
+export type UnkeptKerfTest = Unkept<KerfTest>;
+
+/** What it says. Refuses: a refused material, and what `tellKerf` refuses. */
+export const kerfTestSays = (
+  test: Pick<KerfTest, 'stock' | 'combs' | 'measure' | 'slots' | 'tongueMm'>,
+): Outcome<KerfResult> => andThen(acceptMaterial(test.stock), () => tellKerf(test));
+
+/** What a kerf is of: a setting on a material and thickness, on a machine. */
+export interface KerfSubject {
+  readonly setting: Setting;
+  readonly stock: KerfStock;
+  readonly machineId?: string;
+}
+
+/**
+ * The tests that are of one setting and material, whatever batch: of equal setting, material and nominal thickness, on one
+ * machine where both are known. In the order given.
+ */
+export const kerfTestsOf = (
+  { setting, stock, machineId }: KerfSubject,
+  tests: readonly KerfTest[],
+): readonly KerfTest[] =>
+  tests.filter(
+    (test) =>
+      settingKey(test.setting) === settingKey(setting) &&
+      plain(test.stock.material) === plain(stock.material) &&
+      test.stock.nominalThicknessMm === stock.nominalThicknessMm &&
+      (machineId === undefined || test.machineId === undefined || test.machineId === machineId),
+  );
+
+/** Whether two sheets are of one batch; undefined where a batch is not named. */
+export const isSameBatch = (one: KerfStock, other: KerfStock): boolean | undefined =>
+  one.batch === undefined || other.batch === undefined
+    ? undefined
+    : plain(one.batch) === plain(other.batch);
+
+/**
+ * Whether a kerf agrees with one that was kept: as far apart as both are open together is no difference (two intervals of 95 %
+ * added in quadrature).
+ */
+export const kerfAgreement = (
+  kept: { readonly kerfMm: number; readonly expandedMm: number },
+  here: { readonly kerfMm: number; readonly expandedMm: number },
+): Problem => {
+  const byMm = here.kerfMm - kept.kerfMm;
+  const openMm = Math.hypot(kept.expandedMm, here.expandedMm);
+  const told = {
+    keptMm: Number(kept.kerfMm.toFixed(3)),
+    hereMm: Number(here.kerfMm.toFixed(3)),
+    openMm: Number(openMm.toFixed(3)),
+  };
+  return Math.abs(byMm) <= openMm
+    ? problemOf('kerf-agrees', told)
+    : problemOf('kerf-differs', told);
+};
+
+const plain = (text: string): string => text.trim().replace(/\s+/g, ' ').toLowerCase();

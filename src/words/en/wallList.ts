@@ -1,0 +1,58 @@
+import type { Setting } from '../../core/machine/setting.ts';
+import type { ProvenSetting } from '../../core/book/provenSetting.ts';
+import type { Kerf } from '../../core/kerf/kerf.ts';
+import { isNotToBeCut } from '../../core/standing/isNotToBeCut.ts';
+import type { Standing } from '../../core/standing/standing.ts';
+import type { WallLine } from '../../core/standing/wallList.ts';
+import { bookText } from './screens/book.ts';
+import { standingText } from './screens/standing.ts';
+import { airWords, fineLengthWords, settingWords } from './terms/figures.ts';
+
+const settingOf = ({ entry, standing }: WallLine): Setting => standing.run ?? entry.setting;
+
+/** What is written of a line, column by column. */
+export const wallListText = {
+  title: 'Settings for the wall',
+  lead: 'One page of all kept settings, by machine. Print it anew when one is kept or fails.',
+  pdf: 'Page (PDF)',
+  empty: 'Nothing is kept yet.',
+  unnamed: 'A machine without a name',
+  columns: ['Sheet', 'Cut at', 'Air', 'Kerf', 'Promise', 'Kept'] as const,
+  sheet: ({
+    material,
+    nominalThicknessMm,
+    measuredThicknessMm,
+    batch,
+  }: ProvenSetting['holdsFor']) =>
+    [
+      bookText.stock(material, nominalThicknessMm, measuredThicknessMm),
+      ...(batch === undefined ? [] : [bookText.batch(batch)]),
+    ].join(', '),
+  cut: (line: WallLine) => {
+    if (isNotToBeCut(line.standing)) return standingText.notToBeCut;
+    const { speedMmPerS, powerPct, minPowerPct, passes } = settingOf(line);
+    return settingWords({ speedMmPerS, powerPct, minPowerPct, passes });
+  },
+  air: (line: WallLine) => {
+    if (isNotToBeCut(line.standing)) return '';
+    const said = airWords(settingOf(line).air).replace(/^, (?:air )?/, '');
+    return said === '' ? 'not noted' : said;
+  },
+  kerf: (kerf: Kerf | undefined) =>
+    kerf === undefined
+      ? ''
+      : `${fineLengthWords(kerf.kerfMm)} ± ${fineLengthWords(kerf.expandedMm)}`,
+  promise: ({ entry, standing }: WallLine) => wallPromise(standing, entry.surePct),
+  kept: ({ keptAt, code }: ProvenSetting) => [new Date(keptAt).toLocaleDateString(), code] as const,
+  care: 'Stay with a running laser. Extinguisher within reach. Extraction on, lid shut. Local rules and the maker’s manual come first.',
+  printedOn: (at: string) =>
+    `Printed ${new Date(at).toLocaleDateString()}. A setting may have failed since: what the book says counts.`,
+} as const;
+
+/** No promise is shown that does not stand; what does not simply hold is said. */
+const wallPromise = (standing: Standing, surePct: number): string => {
+  if (isNotToBeCut(standing)) return '';
+  if (standing.kind === 'failed') return standingText.kinds.failed;
+  const said = bookText.promise(standing.promise.outOf100, surePct);
+  return standing.kind === 'holds' ? said : `${said}. ${standingText.kinds[standing.kind]}`;
+};
