@@ -19,7 +19,7 @@ const cellIds = ['A1', 'A2', 'B1', 'B2', 'C1', 'C2', 'D1', 'D2'];
 const at = (n: number): string => new Date(Date.UTC(2031, 0, 1) + n * 60_000).toISOString();
 const pick = (n: number): string => materials[n % materials.length] ?? '';
 const alphabet = 'ABCDEFGHJKLMNPQRSTUVWXYZ23456789';
-const codeOf = (n: number): string =>
+export const codeOf = (n: number): string =>
   [n >> 15, n >> 10, n >> 5, n].map((part) => alphabet[part & 31] ?? '').join('');
 
 export const grownCard = (code: string): Card => ({
@@ -78,7 +78,7 @@ export const grownSheet = (n: number, events = cellIds.length): SavedStudy => {
   };
 };
 
-const grownKept = (n: number, sheets: number): ProvenSetting => ({
+export const grownKept = (n: number, sheets: number): ProvenSetting => ({
   version: 1,
   id: `kept-${String(n)}`,
   code: codeOf(n + 40_000),

@@ -2,6 +2,7 @@ import { ezdxfPart } from '../files/ezdxfPart.ts';
 import { ordersPart } from '../counted/ordersPart.ts';
 import { casesPart } from './casesPart.ts';
 import { growthPart } from '../grown/growthPart.ts';
+import { scalePart } from '../scale/scalePart.ts';
 import { firstViewPart } from '../server/firstViewPart.ts';
 import { faultsPart } from '../server/faultsPart.ts';
 import { filesPart } from '../files/filesPart.ts';
@@ -30,6 +31,7 @@ export const nightParts: readonly NightPart[] = [
   sumsPart,
   ordersPart,
   growthPart,
+  scalePart,
   firstViewPart,
   photoPart,
   casesPart,
