@@ -55,6 +55,7 @@ const statuses: Readonly<Record<AppCode | HttpCode | MachineTestCode, number>> =
   'phone-not-found': 404,
   'desk-only': 403,
   'metrics-token-needed': 401,
+  'no-pdf-here': 501,
   'something-broke': 500,
 };
 

@@ -1,4 +1,5 @@
 import { QueryClientProvider, type QueryClient } from '@tanstack/react-query';
+import { Router, type RouterProps } from 'wouter';
 import { LetInFirst } from './screens/pair/LetInFirst.tsx';
 import { Screens } from './screens/Screens.tsx';
 import { Shell } from './parts/shell/Shell.tsx';
@@ -8,17 +9,21 @@ export interface AppProps {
   readonly workshop: Workshop;
   /** What the server said of lists. */
   readonly cache: QueryClient;
+  /** Where addresses stand; absent: in the address itself. */
+  readonly places?: Pick<RouterProps, 'hook' | 'searchHook' | 'hrefs'>;
 }
 
 /** The whole page over one workshop. */
-export const App = ({ workshop, cache }: AppProps) => (
+export const App = ({ workshop, cache, places = {} }: AppProps) => (
   <QueryClientProvider client={cache}>
     <WorkshopProvider value={workshop}>
-      <Shell>
-        <LetInFirst>
-          <Screens />
-        </LetInFirst>
-      </Shell>
+      <Router {...places}>
+        <Shell>
+          <LetInFirst>
+            <Screens />
+          </LetInFirst>
+        </Shell>
+      </Router>
     </WorkshopProvider>
   </QueryClientProvider>
 );

@@ -20,6 +20,7 @@ export const httpProblems = {
   'phone-not-found': { id: text },
   'desk-only': {},
   'metrics-token-needed': {},
+  'no-pdf-here': {},
   'something-broke': {},
 } as const satisfies ProblemList;
 

@@ -153,7 +153,8 @@ const openLayout = async (
         for (const store of ['change', 'snapshot', 'state'] as const)
           database.createObjectStore(store);
       },
-      blocking: (_own, found) => newer(found),
+      // Without a number it is being thrown away.
+      blocking: (_own, found) => (found === null ? closed() : newer(found)),
       terminated: closed,
     });
   } catch (thrown) {

@@ -9,6 +9,7 @@ import {
   type Route,
 } from '../../wire/route.ts';
 import { problemInWords } from './inWords.ts';
+import { workshopReach } from './reach.ts';
 
 /** What the server refused, in its own words. */
 export interface Refusal {
@@ -54,7 +55,7 @@ export const call = async <R extends Route>(
   if (!received.ok) return received;
   const { status, text } = received.value;
   const json = jsonIn(text);
-  if (status >= 400) return { ok: false, why: refusalIn(status, json?.value) };
+  if (status >= 400) return { ok: false, why: refusalOf(status, text) };
   return json === undefined
     ? notNow(problemOf('reply-not-understood', { address }))
     : // The route's own shape, see above.
@@ -113,7 +114,7 @@ const receive = async (
   const timer = setTimeout(end, timeLimitMs);
   stop?.addEventListener('abort', end);
   try {
-    const response = await fetch(address, {
+    const response = await workshopReach().ask(address, {
       method,
       // A browser lets tabs that ask for one address in through its store one by one, each waiting for the one before.
       cache: 'no-store',
@@ -141,7 +142,9 @@ const jsonIn = (text: string): { readonly value: unknown } | undefined => {
   }
 };
 
-const refusalIn = (status: number, json: unknown): Refusal => {
+/** What a refusal says, as the workshop's own words where it has some. */
+export const refusalOf = (status: number, text: string): Refusal => {
+  const json = jsonIn(text)?.value;
   const { message, remedy } = problemInWords({ code: 'server-refused', params: { status } });
   const error = fieldOf(json, 'error');
   return {

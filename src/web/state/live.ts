@@ -1,18 +1,14 @@
 import type { QueryClient } from '@tanstack/react-query';
-import { pageApi } from '../../wire/pageApi.ts';
 import type { PageStore } from './pageStore.ts';
 import { queryKeys } from './queries.ts';
-import type { TabMessage, Tabs } from './tabs.ts';
+import { workshopReach } from './reach.ts';
+import type { Tabs } from './tabs.ts';
 
 /** What earlier sheets taught is asked once for each screen, not at every tap on this one. */
 const isHistory = ([name]: readonly unknown[]): boolean => name === queryKeys.history[0];
 
 /** How long news is gathered before lists are asked for again. */
 const gatherMs = 400;
-/** A browser gives a stream up for good where it was refused one; a phone that is let in later wants one all the same. */
-const betweenTriesMs = 3000;
-
-type News = TabMessage & { readonly kind: 'news' };
 
 export interface Listening {
   readonly store: PageStore;
@@ -26,8 +22,7 @@ export interface Listening {
  * listens, and tells the others.
  */
 export const listenLive = ({ store, cache, tabs }: Listening): void => {
-  let source: EventSource | undefined;
-  let retry: ReturnType<typeof setTimeout> | undefined;
+  let stop: (() => void) | undefined;
   let gathering = false;
   let missedNews = false;
 
@@ -40,32 +35,29 @@ export const listenLive = ({ store, cache, tabs }: Listening): void => {
     }, gatherMs);
   };
   const close = (): void => {
-    clearTimeout(retry);
-    source?.close();
-    source = undefined;
+    stop?.();
+    stop = undefined;
   };
   const open = (): void => {
     close();
-    const opened = new EventSource(pageApi.live.path);
-    source = opened;
-    opened.onmessage = ({ data }: MessageEvent<string>) => {
-      const news = newsIn(data);
-      if (news.studyId !== undefined) store.noticed(news.studyId, news.revision);
-      tabs.tell(news);
-      refreshLists();
-    };
-    opened.onerror = () => {
-      missedNews = true;
-      if (opened.readyState === EventSource.CLOSED) retry = setTimeout(open, betweenTriesMs);
-    };
-    opened.onopen = () => {
-      store.sendNow(missedNews ? 'afresh' : undefined);
-      if (!missedNews) return;
-      missedNews = false;
-      store.catchUp();
-      refreshLists();
-      tabs.tell({ kind: 'look-again' });
-    };
+    stop = workshopReach().hear({
+      news: (change) => {
+        if (change.studyId !== undefined) store.noticed(change.studyId, change.revision);
+        tabs.tell({ ...change, kind: 'news' });
+        refreshLists();
+      },
+      missed: () => {
+        missedNews = true;
+      },
+      open: () => {
+        store.sendNow(missedNews ? 'afresh' : undefined);
+        if (!missedNews) return;
+        missedNews = false;
+        store.catchUp();
+        refreshLists();
+        tabs.tell({ kind: 'look-again' });
+      },
+    });
   };
 
   tabs.hear(({ kind }) => {
@@ -78,9 +70,3 @@ export const listenLive = ({ store, cache, tabs }: Listening): void => {
     else close();
   });
 };
-
-/** What our own server writes into the stream. */
-const newsIn = (data: string): News => ({
-  ...(JSON.parse(data) as Omit<News, 'kind'>),
-  kind: 'news',
-});

@@ -78,6 +78,10 @@ export const httpWords = {
     message: () => 'How the server fares is told at this computer, or to who shows the token.',
     remedy: () =>
       'Set THROUGHCUT_METRICS_TOKEN where Throughcut starts, and send it as Authorization: Bearer TOKEN.',
+  'no-pdf-here': {
+    message: () => 'This page works by itself and makes no PDF files.',
+    remedy: () =>
+      'Print the screen with your browser’s own printing, which can write a PDF too, or take the SVG.',
   },
   'something-broke': {
     message: () => 'Something broke inside Throughcut. What was stored before is still there.',

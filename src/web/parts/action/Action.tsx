@@ -53,16 +53,3 @@ export const ActionLink = ({ kind = 'plain', href, children }: ActionLinkProps) 
     {children}
   </Link>
 );
-
-export interface DownloadLinkProps {
-  readonly href: string;
-  readonly fileName: string;
-  readonly children: ReactNode;
-}
-
-/** Saves a file. */
-export const DownloadLink = ({ href, fileName, children }: DownloadLinkProps) => (
-  <a className="action action-plain" href={href} download={fileName}>
-    {children}
-  </a>
-);

@@ -1,4 +1,5 @@
 import { useEffect, type ReactNode } from 'react';
+import { anchor } from '../../state/anchor.ts';
 import './page.css';
 
 export interface PageProps {
@@ -41,7 +42,7 @@ const focusHeading = (): void => {
   isOpening = false;
   const main = document.querySelector('main');
   const at = document.activeElement;
-  if (wasOpening || location.hash !== '' || (at !== document.body && main?.contains(at) === true))
+  if (wasOpening || anchor() !== '' || (at !== document.body && main?.contains(at) === true))
     return;
   const heading = main?.querySelector('h1');
   heading?.setAttribute('tabindex', '-1');
@@ -61,7 +62,7 @@ export const Section = ({
 }) => {
   useEffect(() => {
     // The section may have come after the page: a link to it still leads there.
-    if (id !== undefined && location.hash === `#${id}`)
+    if (id !== undefined && anchor() === id)
       document.getElementById(id)?.scrollIntoView();
   }, [id]);
   return (

@@ -4,7 +4,9 @@ import type { EarlierSheet } from '../../../core/study/earlierSheet.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { whySentences, whyText as words } from '../../../words/texts.ts';
 import { earlierSheetsFor } from '../../state/useEarlier.ts';
+import { workshopReach } from '../../state/reach.ts';
 import { useWhy } from '../../state/useWhy.ts';
+import { DownloadLink } from '../action/DownloadLink.tsx';
 import { More } from '../more/More.tsx';
 import { Notice } from '../notice/Notice.tsx';
 import { WhyFigures } from './WhyFigures.tsx';
@@ -26,18 +28,21 @@ const WhyView = ({ study, earlier }: WhyViewProps) => {
       </Notice>
     );
   if (answered === undefined) return <p>{words.calculating}</p>;
+  const page = `/api/studies/${encodeURIComponent(study.id)}/reasoning.pdf?earlierSheets=${earlierSheetsFor(study.id)}`;
   return (
     <div className={isBusy ? 'why why-behind' : 'why'} aria-busy={isBusy}>
       <Explained {...answered.answer} />
-      <p className="small">
-        <a
-          href={`/api/studies/${encodeURIComponent(study.id)}/reasoning.pdf?earlierSheets=${earlierSheetsFor(study.id)}`}
-          target="_blank"
-          rel="noreferrer"
-        >
-          {words.pdf}
-        </a>
-      </p>
+      <div className="small">
+        {workshopReach().isServed ? (
+          <a href={page} target="_blank" rel="noreferrer">
+            {words.pdf}
+          </a>
+        ) : (
+          <DownloadLink href={page} fileName="reasoning.pdf">
+            {words.pdf}
+          </DownloadLink>
+        )}
+      </div>
     </div>
   );
 };

@@ -4,7 +4,7 @@ import { pageApi } from '../../../wire/pageApi.ts';
 import { addressOf } from '../../../wire/route.ts';
 import { refuseImportBySize } from '../../../wire/importLimit.ts';
 import { bookText as words } from '../../../words/texts.ts';
-import { DownloadLink } from '../../parts/action/Action.tsx';
+import { DownloadLink } from '../../parts/action/DownloadLink.tsx';
 import { FilePick } from '../../parts/file/FilePick.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { callOrThrow } from '../../state/call.ts';

@@ -7,7 +7,7 @@ import type { Study } from '../../../core/study/study.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
 import { addressOf } from '../../../wire/route.ts';
 import { lengthWords, rampSheetText as sheet, focusText as words } from '../../../words/texts.ts';
-import { DownloadLink } from '../../parts/action/Action.tsx';
+import { DownloadLink } from '../../parts/action/DownloadLink.tsx';
 import { MaterialField, useWorkable } from '../../parts/material/MaterialField.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';

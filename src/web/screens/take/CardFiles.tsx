@@ -7,7 +7,7 @@ import { gcodeRefusal } from '../../../formats/gcode/gcodeRefusal.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
 import { addressOf } from '../../../wire/route.ts';
 import { takeText as words } from '../../../words/texts.ts';
-import { DownloadLink } from '../../parts/action/Action.tsx';
+import { DownloadLink } from '../../parts/action/DownloadLink.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { unitsInAddress } from '../../state/units.ts';
