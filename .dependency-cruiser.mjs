@@ -13,6 +13,7 @@ const may = {
   http: ['served', 'app', 'wire', 'words', 'formats', 'core'],
   cli: ['app', 'words', 'formats', 'print', 'store', 'host', 'http', 'served', 'core', 'num'],
   web: ['app', 'words', 'core', 'formats', 'wire'],
+  alone: ['web', 'store', 'served', 'app', 'words', 'wire', 'formats', 'core'],
 };
 
 /** Which libraries the pure and web-safe layers may use. The others are free. */

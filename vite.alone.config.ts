@@ -1,5 +1,7 @@
-import { readFileSync } from 'node:fs';
+import { createHash } from 'node:crypto';
+import { mkdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { resolve } from 'node:path';
+import { gzipSync } from 'node:zlib';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 import { viteSingleFile } from 'vite-plugin-singlefile';
@@ -25,7 +27,51 @@ const aloneInPlaceOfServed = (): Plugin => ({
   },
 });
 
-const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as { readonly version: string };
+const outDir = 'build/alone';
+
+/**
+ * One file, whatever a library would put beside it, under a name that tells what it is. Its content policy lets nothing run but
+ * what was built into it, and lets it ask nobody anything: `data:` and `blob:` are its own engine and threads.
+ */
+const oneFile = (): Plugin => ({
+  name: 'one-file',
+  closeBundle() {
+    const html = readFileSync(`${outDir}/index.html`, 'utf8');
+    const scripts = [...html.matchAll(/<script[^>]*>([\s\S]*?)<\/script>/g)].map(
+      ([, text = '']) => {
+        const hash = createHash('sha256').update(text).digest('base64');
+        return `'sha256-${hash}'`;
+      },
+    );
+    const policy = [
+      "default-src 'none'",
+      `script-src ${scripts.join(' ')} 'wasm-unsafe-eval' blob:`,
+      'worker-src blob:',
+      "style-src 'unsafe-inline'",
+      'img-src data: blob:',
+      'font-src data:',
+      'connect-src data: blob:',
+      "base-uri 'none'",
+      "form-action 'none'",
+    ].join('; ');
+    const page = html.replace(
+      '<meta charset="utf-8" />',
+      (charset) =>
+        `${charset}\n    <meta http-equiv="Content-Security-Policy" content="${policy}" />`,
+    );
+    rmSync(outDir, { recursive: true });
+    mkdirSync(outDir);
+    writeFileSync(`${outDir}/throughcut.html`, page);
+    // The served page offers it to whoever wants to take it along.
+    mkdirSync('build/web', { recursive: true });
+    writeFileSync('build/web/throughcut.html', page);
+    writeFileSync('build/web/throughcut.html.gz', gzipSync(page));
+  },
+});
+
+const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as {
+  readonly version: string;
+};
 
 export default defineConfig({
   root: 'src/web',
@@ -41,5 +87,10 @@ export default defineConfig({
     chunkSizeWarningLimit: 20_000,
   },
   worker: { format: 'iife' },
-  plugins: [react(), aloneInPlaceOfServed(), viteSingleFile({ removeViteModuleLoader: true })],
+  plugins: [
+    react(),
+    aloneInPlaceOfServed(),
+    viteSingleFile({ removeViteModuleLoader: true }),
+    oneFile(),
+  ],
 });

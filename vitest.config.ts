@@ -1,5 +1,7 @@
 import { availableParallelism } from 'node:os';
+import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
+import { chromiumToRun } from './bench/launchBrowser.ts';
 
 const fixedSeed = 'test/fixedSeed.ts';
 
@@ -14,7 +16,7 @@ export default defineConfig({
           name: 'unit',
           environment: 'node',
           include: ['src/**/*.test.ts', 'bench/**/*.test.ts', 'test/**/*.test.ts'],
-          exclude: ['test/e2e/**', 'test/dangers/**', 'src/web/**'],
+          exclude: ['test/browser/**', 'test/e2e/**', 'test/dangers/**', 'src/web/**'],
           setupFiles: [fixedSeed],
           // One process for many files: loading the model anew for each takes as long as the tests. Lint keeps module mocks out.
           isolate: false,
@@ -39,6 +41,29 @@ export default defineConfig({
           include: ['src/web/**/*.test.{ts,tsx}'],
           setupFiles: [fixedSeed],
           testTimeout: 60_000,
+        },
+      },
+      {
+        // Inside a real browser, where its own database is. SQLite finds its engine beside itself: it is not to be bundled.
+        optimizeDeps: {
+          exclude: ['@sqlite.org/sqlite-wasm'],
+          // Named, so that none is found halfway, which loads the page anew.
+          include: ['fast-check', 'idb', 'kysely', 'zod'],
+        },
+        test: {
+          name: 'browser',
+          include: ['test/browser/**/*.test.ts'],
+          setupFiles: ['test/browser/fixedSeed.ts'],
+          testTimeout: 120_000,
+          hookTimeout: 60_000,
+          fileParallelism: false,
+          browser: {
+            enabled: true,
+            headless: true,
+            screenshotFailures: false,
+            provider: playwright({ launchOptions: await chromiumToRun() }),
+            instances: [{ browser: 'chromium' }],
+          },
         },
       },
       {

@@ -15,7 +15,11 @@ const run = (command, args) => {
 if (!isFresh('all')) {
   const state = stateOfSources();
   run('node_modules/.bin/tsc', ['-b']);
-  if (!isFresh('page')) run('node_modules/.bin/vite', ['build', '--logLevel', 'warn']);
+  if (!isFresh('page')) {
+    run('node_modules/.bin/vite', ['build', '--logLevel', 'warn']);
+    // Behind it: the served page offers the one that works alone.
+    run('node_modules/.bin/vite', ['build', '--logLevel', 'error', '-c', 'vite.alone.config.ts']);
+  }
   mkdirSync(`${root}/build`, { recursive: true });
   writeFileSync(stampFile, JSON.stringify(state));
 }

@@ -1,5 +1,6 @@
 import type { Kysely } from 'kysely';
 import type { CardAt, PhotoKept, StoredPhoto } from '../app/ports/pictures.ts';
+import { base64Of, bytesOfBase64 } from './base64.ts';
 import { photoSides, type PhotoSide } from '../core/photo/photoSide.ts';
 import type { PhotoRow, Tables } from './tables.ts';
 
@@ -31,9 +32,7 @@ export const photoOf = async (
     .where('card_code', '=', code)
     .where('side', '=', side)
     .executeTakeFirst();
-  return row === undefined
-    ? undefined
-    : { ...keptOf(side, row), jpeg: Buffer.from(row.jpeg, 'base64') };
+  return row === undefined ? undefined : { ...keptOf(side, row), jpeg: bytesOfBase64(row.jpeg) };
 };
 
 const keptOf = (side: PhotoSide, row: Omit<PhotoRow, 'jpeg' | keyof CardOfRow>): PhotoKept => ({
@@ -61,7 +60,7 @@ export const keepPhoto = async (
       kept_at: keptAt,
       width_px: widthPx,
       height_px: heightPx,
-      jpeg: Buffer.from(jpeg).toString('base64'),
+      jpeg: base64Of(jpeg),
     })
     .execute();
 };

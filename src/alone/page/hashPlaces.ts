@@ -34,8 +34,7 @@ const usePath = (): [string, typeof moveTo] => [
   moveTo,
 ];
 
-const useQuery = (): string =>
-  useSyncExternalStore(heard, () => placeIn(location.hash).search);
+const useQuery = (): string => useSyncExternalStore(heard, () => placeIn(location.hash).search);
 
 /** Where the router finds them. */
 export const hashPlaces = {

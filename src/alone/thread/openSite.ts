@@ -25,7 +25,8 @@ export const openSite = (): OpenSite => {
     const found = all.find(
       ({ route, pattern }) => route.method === asked.method && pattern.test(pathname),
     );
-    if (found === undefined) return refusalReply(problemOf('no-such-address', { address: pathname }));
+    if (found === undefined)
+      return refusalReply(problemOf('no-such-address', { address: pathname }));
     const { route, ask, pattern } = found;
     const names = Object.entries(pattern.exec(pathname)?.groups ?? {});
     const read = readAsked(
@@ -40,7 +41,9 @@ export const openSite = (): OpenSite => {
     if (!read.ok) return refusalReply(read.problem);
     const outcome = await ask(read.value);
     if (!outcome.ok) return refusalReply(outcome.problem);
-    return outcome.value instanceof FileAnswer ? fileReply(outcome.value) : jsonReply(outcome.value);
+    return outcome.value instanceof FileAnswer
+      ? fileReply(outcome.value)
+      : jsonReply(outcome.value);
   };
   return {
     put: (route, ask) => {

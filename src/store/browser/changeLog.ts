@@ -62,7 +62,13 @@ export const openChangeLog = async (name: string, newName: () => string): Promis
       lost = newerThanThis(found);
       database.close();
     },
-    closed: () => (lost = gone()),
+    closed: () => {
+      lost = gone();
+    },
+    thrownAway: () => {
+      lost = gone();
+      database.close();
+    },
   });
   const log = await nameOf(database, newName);
   /** Work in the log that was opened, and in no other of its name. */
@@ -122,12 +128,14 @@ export const openChangeLog = async (name: string, newName: () => string): Promis
       guarded(async () => {
         const work = database.transaction(['change', 'snapshot', 'state'], 'readwrite', lasting);
         const changes = work.objectStore('change');
-        const [named, behind] = await Promise.all([
+        const [named, folded, behind] = await Promise.all([
           work.objectStore('state').get('log'),
+          work.objectStore('state').get('through'),
           changes.getKey(IDBKeyRange.lowerBound(through, true)),
         ]);
         stillOurs(named);
-        if (behind === undefined) {
+        // Changes behind it may be there still, or folded by another already.
+        if (behind === undefined && Number(folded) < through) {
           await Promise.all([
             work.objectStore('snapshot').put(bytes, 'bytes'),
             work.objectStore('state').put(through, 'through'),
@@ -145,7 +153,15 @@ const newerThanThis = (found: number): StoreError =>
 
 const openLayout = async (
   name: string,
-  { newer, closed }: { readonly newer: (found: number) => void; readonly closed: () => void },
+  {
+    newer,
+    closed,
+    thrownAway,
+  }: {
+    readonly newer: (found: number) => void;
+    readonly closed: () => void;
+    readonly thrownAway: () => void;
+  },
 ): Promise<Database> => {
   try {
     return await openDB<Layout>(name, layout, {
@@ -154,7 +170,7 @@ const openLayout = async (
           database.createObjectStore(store);
       },
       // Without a number it is being thrown away.
-      blocking: (_own, found) => (found === null ? closed() : newer(found)),
+      blocking: (_own, found) => (found === null ? thrownAway() : newer(found)),
       terminated: closed,
     });
   } catch (thrown) {

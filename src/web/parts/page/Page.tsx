@@ -62,8 +62,7 @@ export const Section = ({
 }) => {
   useEffect(() => {
     // The section may have come after the page: a link to it still leads there.
-    if (id !== undefined && anchor() === id)
-      document.getElementById(id)?.scrollIntoView();
+    if (id !== undefined && anchor() === id) document.getElementById(id)?.scrollIntoView();
   }, [id]);
   return (
     <section className="section" id={id}>

@@ -8,6 +8,7 @@ import { DownloadLink } from '../../parts/action/DownloadLink.tsx';
 import { FilePick } from '../../parts/file/FilePick.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { callOrThrow } from '../../state/call.ts';
+import { workshopReach } from '../../state/reach.ts';
 import { Said } from '../../parts/said/Said.tsx';
 
 /** A file of many years is written in one go. */
@@ -37,6 +38,16 @@ export const Transfer = () => {
           {words.exportCells}
         </DownloadLink>
       </div>
+      {workshopReach().isServed ? (
+        <div className="stack">
+          <div className="actions">
+            <DownloadLink href="/throughcut.html" fileName="throughcut.html">
+              {words.alone}
+            </DownloadLink>
+          </div>
+          <p className="small soft">{words.aloneMore}</p>
+        </div>
+      ) : null}
       <FilePick
         label={words.importAll}
         accept=".json"

@@ -74,6 +74,9 @@ export const bookText = {
     'This is not a file that was written here. Choose one that ends in .json and was saved by “Everything in one file”.',
   imported: (sheets: number, settings: number) =>
     `Brought in: ${counted(sheets, 'sheet')} and ${counted(settings, 'setting')} that were not here yet.`,
+  alone: 'Throughcut itself in one file',
+  aloneMore:
+    'It opens in a browser on a computer that has nothing else of it, without a network too, and keeps its own workshop there. Carry work over with “Everything in one file”.',
   exportAll: 'Everything in one file',
   exportTable: 'The book as a table (CSV)',
   exportCells: 'All readings as a table (CSV)',
