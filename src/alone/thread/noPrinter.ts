@@ -5,5 +5,7 @@ import type { Printer } from '../../served/files/printer.ts';
 export const noPrinter: Printer = {
   jobSheet: () => Promise.resolve(refused('no-pdf-here')),
   rampSheet: () => Promise.resolve(refused('no-pdf-here')),
+  kerfSheet: () => Promise.resolve(refused('no-pdf-here')),
+  wallList: () => Promise.resolve(refused('no-pdf-here')),
   reasoning: () => Promise.resolve(refused('no-pdf-here')),
 };

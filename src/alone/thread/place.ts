@@ -3,6 +3,7 @@ import { watchedStore } from '../../app/ports/watchedStore.ts';
 import type { AskingPorts, Ports } from '../../app/ports/ports.ts';
 import { done } from '../../core/problem.ts';
 import { cardFileBy } from '../../served/files/makeCardFile.ts';
+import { kerfCardFileBy } from '../../served/files/makeKerfCardFile.ts';
 import { rampFileBy } from '../../served/files/makeRampFile.ts';
 import { reasoningFileBy } from '../../served/files/makeReasoningFile.ts';
 import { putRoutes } from '../../served/putRoutes.ts';
@@ -40,6 +41,8 @@ const open = async (): Promise<OpenSite> => {
     version: __VERSION__,
     cardFile: cardFileBy(noPrinter),
     rampFile: rampFileBy(noPrinter),
+    kerfCardFile: kerfCardFileBy(noPrinter),
+    wallListFile: noPrinter.wallList,
     reasoningFile: reasoningFileBy(noPrinter),
     pictures: canvasPictures,
   });

@@ -78,6 +78,7 @@ export const httpWords = {
     message: () => 'How the server fares is told at this computer, or to who shows the token.',
     remedy: () =>
       'Set THROUGHCUT_METRICS_TOKEN where Throughcut starts, and send it as Authorization: Bearer TOKEN.',
+  },
   'no-pdf-here': {
     message: () => 'This page works by itself and makes no PDF files.',
     remedy: () =>

@@ -1,6 +1,7 @@
 import { wallList, type WallLine } from '../../../core/standing/wallList.ts';
 import { inventedText, shellText, wallListText as words } from '../../../words/texts.ts';
-import { Action, ActionLink, DownloadLink } from '../../parts/action/Action.tsx';
+import { Action, ActionLink } from '../../parts/action/Action.tsx';
+import { DownloadLink } from '../../parts/action/DownloadLink.tsx';
 import { Page } from '../../parts/page/Page.tsx';
 import { Scrolls } from '../../parts/page/Scrolls.tsx';
 import { pages } from '../../state/pages.ts';

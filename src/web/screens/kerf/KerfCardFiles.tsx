@@ -1,7 +1,7 @@
 import type { KerfCard } from '../../../core/kerf/kerfCard.ts';
 import { isMachineFileKind, machineFiles, rampFileKinds } from '../../../formats/machineFiles.ts';
 import { kerfSheetText, kerfText as words } from '../../../words/texts.ts';
-import { DownloadLink } from '../../parts/action/Action.tsx';
+import { DownloadLink } from '../../parts/action/DownloadLink.tsx';
 
 export interface KerfCardFilesProps {
   readonly card: KerfCard;
