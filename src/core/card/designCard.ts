@@ -19,6 +19,7 @@ import { drawOrder, factorsOf } from './rungOrder.ts';
 import { scoringGuess } from './scoring.ts';
 import { spreadCells } from './spread.ts';
 import { shapeBoxMm, shapeLengthMm, testShapes } from './testShapes.ts';
+import { tooWeak } from './tooWeak.ts';
 
 /** A card, and what is to be said of it: what was changed in the request, what it lacks. */
 export interface DesignedCard {
@@ -39,6 +40,8 @@ export const designCard = (asked: CardRequest): Outcome<DesignedCard> => {
   const { request } = fitted.value;
 
   const { settings, remarks } = cardSettings(request);
+  const weak = tooWeak(request, settings);
+  if (weak.problem !== undefined) return { ok: false, problem: weak.problem };
   const scoring = request.scoring ?? scoringGuess(request);
   const beyond = holdToLimits(request, { cells: settings, marks: scoring });
   if (beyond !== undefined) return { ok: false, problem: beyond };
@@ -73,7 +76,7 @@ export const designCard = (asked: CardRequest): Outcome<DesignedCard> => {
   const cells = placeCells(request, rungs, layout, random);
   return done({
     card: cardOf({ ...request, scoring }, rungs, cells, layout, random.integer(4)),
-    remarks: [...fitted.value.remarks, ...remarks, ...remarksOn(request)],
+    remarks: [...fitted.value.remarks, ...weak.remarks, ...remarks, ...remarksOn(request)],
   });
 };
 

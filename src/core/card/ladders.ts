@@ -45,7 +45,7 @@ const withDeepEnd = (ladder: readonly number[], centre: number): readonly number
 };
 
 /** The usual gain of a second pass in speed, 2^0.8 (the middle of the cut model's prior on passes). */
-const passExponent = 0.8;
+export const passExponent = 0.8;
 
 /** How many settings a card should have: what the user wishes, else 6, or 9 in two ways; never more than the entries left. */
 export const settingsWanted = (request: CardRequest): number =>

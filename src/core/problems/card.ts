@@ -1,5 +1,15 @@
 import { figure, oneOf, text, type ProblemList } from './param.ts';
 
+/** The strongest setting of a card, and what would help where it is too weak: so much power, or so many passes at it. */
+const weakness = {
+  powerPct: figure,
+  speedMmPerS: figure,
+  passes: figure,
+  helps: oneOf(['power', 'passes', 'nothing']),
+  atPct: figure,
+  times: figure,
+} as const;
+
 /** Why a card cannot be designed, or what is to be said of one that was. */
 export const cardProblems = {
   'card-request-out-of-range': { what: text, value: figure, least: figure, most: figure },
@@ -35,6 +45,8 @@ export const cardProblems = {
   },
   'card-machine-too-strong': { powerPct: figure, mostMmPerS: figure, times: figure },
   'card-machine-strong-for-it': { powerPct: figure, mostMmPerS: figure, times: figure },
+  'card-machine-too-weak': weakness,
+  'card-machine-weak-for-it': weakness,
   'card-power-lowered': { powerPct: figure, mostMmPerS: figure, times: figure, askedPct: figure },
   'card-rung-overdrives': { powerPct: figure, ratedPct: figure },
   'card-circle-flatters': {},

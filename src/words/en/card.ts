@@ -33,6 +33,22 @@ const parts: Readonly<Record<FiringPart, string>> = {
   setting: 'The cut',
 };
 
+interface Weakness {
+  readonly helps: 'power' | 'passes' | 'nothing';
+  readonly atPct: string;
+  readonly times: string;
+}
+
+const inPasses = (passes: string): string => (passes === '1' ? 'one pass' : `${passes} passes`);
+
+/** What would help a machine that is too weak, a sentence. */
+const helpFor = ({ helps, atPct, times }: Weakness): string =>
+  helps === 'power'
+    ? `From about ${atPct} % it is as likely as not to come through.`
+    : helps === 'passes'
+      ? `In about ${inPasses(times)} at ${atPct} % it is as likely as not to come through: try that on scrap, stay with it, and watch for flames.`
+      : `Not even ${inPasses(times)} at ${atPct} % are likely to go through: take thinner stock, or cut it on a stronger machine.`;
+
 export const cardWords = {
   'card-request-out-of-range': {
     message: (p) => `The card asks for ${figureOf(p.what, p.value)}.`,
@@ -102,6 +118,17 @@ export const cardWords = {
       `This machine is strong for the sheet: at ${p.powerPct} % and its top speed of ${p.mostMmPerS} mm/s everything may come out.`,
     remedy: () =>
       'If it goes faster than that, correct its range of speed. Watch the card closely: thin sheet flares up.',
+  },
+  'card-machine-too-weak': {
+    message: (p) =>
+      `This machine is probably too weak for the sheet: even at ${p.powerPct} % and ${p.speedMmPerS} mm/s in ${inPasses(p.passes)} no shape is likely to fall out, so there is no card to cut.`,
+    remedy: (p) =>
+      `${helpFor(p)} If it has cut this sheet already, say with what setting; if it goes slower than that, correct its range of speed.`,
+  },
+  'card-machine-weak-for-it': {
+    message: (p) =>
+      `This machine may be too weak for the sheet: even at ${p.powerPct} % and ${p.speedMmPerS} mm/s in ${inPasses(p.passes)} perhaps no shape falls out.`,
+    remedy: (p) => helpFor(p),
   },
   'card-power-lowered': {
     message: (p) =>
