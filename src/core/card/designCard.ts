@@ -40,11 +40,11 @@ export const designCard = (asked: CardRequest): Outcome<DesignedCard> => {
   const { request } = fitted.value;
 
   const { settings, remarks } = cardSettings(request);
-  const weak = tooWeak(request, settings);
-  if (weak.problem !== undefined) return { ok: false, problem: weak.problem };
   const scoring = request.scoring ?? scoringGuess(request);
   const beyond = holdToLimits(request, { cells: settings, marks: scoring });
   if (beyond !== undefined) return { ok: false, problem: beyond };
+  const weak = tooWeak(request, settings);
+  if (weak.problem !== undefined) return { ok: false, problem: weak.problem };
   // One setting where several were asked for varies nothing.
   if (settings.length === 1 && request.rungs === undefined && settingsWanted(request) > 1)
     return refused('card-nothing-to-vary');

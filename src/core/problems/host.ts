@@ -4,6 +4,7 @@ import { text, type ProblemList } from './param.ts';
 export const hostProblems = {
   'file-not-found': { file: text },
   'file-not-readable': { file: text, detail: text },
+  'file-folder-not-there': { file: text, folder: text },
   'file-is-a-folder': { file: text },
   'file-too-big-to-read': { file: text },
   'file-not-written': { file: text, detail: text },

@@ -6,6 +6,7 @@ export const storeProblems = {
   'store-not-readable': { file: text },
   'store-not-writable': { file: text },
   'store-not-ours': { file: text },
+  'store-emptied': { file: text, sign: text },
   'store-not-there': { file: text },
   'store-gone': { file: text },
   'store-name-too-long': { file: text },
