@@ -1,3 +1,4 @@
+import { dirname } from 'node:path';
 import { problemOf } from '../core/problem.ts';
 import type { FileProblem } from './hostError.ts';
 
@@ -24,8 +25,11 @@ export const explainFile = (
       return as('file-too-big-to-read');
     case 'ENOENT':
     case 'ENOTDIR':
-      if (act === 'read') return as('file-not-found');
-      break;
+    // A file lies where a folder should be made.
+    case 'EEXIST':
+      return act === 'read'
+        ? as('file-not-found')
+        : problemOf('file-folder-not-there', { file, folder: dirname(file) });
   }
   const detail = thrown instanceof Error ? thrown.message : 'no reason given';
   return problemOf(act === 'read' ? 'file-not-readable' : 'file-not-written', { file, detail });

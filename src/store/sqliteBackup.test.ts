@@ -143,7 +143,7 @@ describe('backup and restore', () => {
     await (await open()).close();
     writeFileSync(join(folder, 'in-the-way'), '');
     const into = join(folder, 'in-the-way', 'backup');
-    expect(await thrownBy(() => backupSqlite(file, into))).toBe('file-not-written');
+    expect(await thrownBy(() => backupSqlite(file, into))).toBe('file-folder-not-there');
   });
 });
 

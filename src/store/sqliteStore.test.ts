@@ -6,6 +6,8 @@ import {
   readFileSync,
   renameSync,
   rmSync,
+  statSync,
+  utimesSync,
   writeFileSync,
 } from 'node:fs';
 import { tmpdir } from 'node:os';
@@ -29,7 +31,7 @@ import {
 } from '../../test/samples/studies.ts';
 import { done } from '../core/problem.ts';
 import { migrations } from './migrations/all.ts';
-import { openSqliteStore } from './sqliteStore.ts';
+import { openSqliteStore, openSqliteToRead } from './sqliteStore.ts';
 import { StoreError } from './storeError.ts';
 
 /** Made of the only study that those programs kept. */
@@ -376,5 +378,82 @@ describe('the SQLite store', () => {
     take();
     expect(await codeOf(write('m2'))).toBe('store-gone');
     await store.close();
+  });
+});
+
+/** A store as a kill leaves it: its last changes are in its log alone. */
+const killed = async (): Promise<readonly [main: Buffer, log: Buffer]> => {
+  const store = await open();
+  for (const id of ['s1', 's2', 's3'])
+    await store.change(async (session) => {
+      if ((await session.machines()).length === 0) await session.insertMachine(sampleMachine());
+      await session.insertStudy(sampleStudy(id), sampleTime);
+      return done(undefined);
+    });
+  const [main, log] = [readFileSync(file), readFileSync(`${file}-wal`)];
+  await store.close();
+  return [main, log];
+};
+
+describe('a data file that is damaged', () => {
+  it.each([
+    ['within a page', 0.5, 100],
+    ['between two pages', 0.5, 0],
+    ['after its first page', 0, 4096],
+  ])('is left untouched with its log where it was cut off %s', async (_, share, more) => {
+    const store = await open();
+    await store.close();
+    const [, log] = await killed();
+    const whole = readFileSync(file);
+    const half = whole.subarray(0, Math.floor((share * whole.length) / 4096) * 4096 + more);
+    writeFileSync(file, half);
+    writeFileSync(`${file}-wal`, log);
+    // Its log is of the moment before all of it was carried over.
+    expect(await codeOf(open())).toBe('store-not-ours');
+    expect(readFileSync(file).equals(half)).toBe(true);
+    expect(readFileSync(`${file}-wal`).equals(log)).toBe(true);
+  });
+
+  it('is opened where its log has what is missing, as after a power cut while it was carried over', async () => {
+    // Never folded before: all pages are in the log.
+    const [main, log] = await killed();
+    expect(log.length).toBeGreaterThan(main.length);
+    const whole = readFileSync(file);
+    for (const pages of [1, 3]) {
+      writeFileSync(file, whole.subarray(0, pages * 4096));
+      writeFileSync(`${file}-wal`, log);
+      const store = await open();
+      expect(await store.read(async (session) => (await session.summaries()).length)).toBe(3);
+      await store.close();
+    }
+  });
+
+  it('begins anew where a first start was cut off before anything was written', async () => {
+    for (const made of [() => undefined, () => writeFileSync(`${file}.lock`, '')]) {
+      made();
+      writeFileSync(file, '');
+      await (await open()).close();
+      rmSync(file);
+    }
+    // The lock is of an earlier workshop, the file of a start that made it and was killed.
+    utimesSync(`${file}.lock`, 1e9, 1e9);
+    const store = await open({ openedAt: sampleTime });
+    await store.close();
+    expect(statSync(`${file}.lock`).mtimeMs).toBe(1e12);
+  });
+
+  it.each<readonly [string, () => void]>([
+    ['a log with changes', () => writeFileSync(`${file}-wal`, 'x'.repeat(5000))],
+    ['what a restore put aside', () => writeFileSync(`${file}.before-restore-2031`, 'kept')],
+    ['a lock that is older', () => utimesSync(`${file}.lock`, 1e9, 1e9)],
+  ])('is not begun anew where it is empty beside %s', async (_, put) => {
+    await (await open()).close();
+    writeFileSync(file, '');
+    put();
+    const names = readdirSync(folder);
+    expect(await codeOf(open())).toBe('store-emptied');
+    expect(await codeOf(openSqliteToRead({ file, openedAt: sampleTime }))).toBe('store-emptied');
+    expect(readdirSync(folder)).toEqual(names);
+    expect(statSync(file).size).toBe(0);
   });
 });

@@ -17,7 +17,9 @@ import type { Engine } from './engine.ts';
 import { kyselyStore } from './kyselyStore.ts';
 import { migrate } from './migrate.ts';
 import type { Migration } from './migrations/migration.ts';
+import { dateAsItsLock, signOfEmptied } from './emptied.ts';
 import { explainSqlite } from './explainSqlite.ts';
+import { isCutOff } from './isCutOff.ts';
 import { finishRestore, restoreIsPending } from './restoreSqlite.ts';
 import { preparedOnce } from './preparedOnce.ts';
 import { StoreError } from './storeError.ts';
@@ -82,6 +84,7 @@ export const openSqliteEngine = async (options: SqliteOptions): Promise<Engine> 
  */
 export const openSqliteToRead = async (options: SqliteOptions): Promise<Store> => {
   try {
+    if (existsSync(options.file)) refuseEmptied(options.file);
     const place = writableOrCopy(options.file);
     try {
       const store = await openSqliteStore({ ...options, file: place.file });
@@ -112,17 +115,22 @@ const holdForWork = (file: string, how: LockOptions): Held => {
 };
 
 const openFile = ({ file, busyMs = 5000, migrations }: SqliteOptions): Database.Database => {
-  makeFile(file);
-  // The engine carries a log that lies beside a file into it and removes the log, even where the file is none of its own.
-  if (!beginsLikeOne(file)) throw new StoreError(problemOf('store-not-ours', { file }));
-  const database = new Database(file, { timeout: busyMs });
-  try {
-    checkOurs(database, {
+  const check = (db: Database.Database): void =>
+    checkOurs(db, {
       file,
       code: 'store-not-ours',
       emptyToo: true,
       ...(migrations === undefined ? {} : { migrations }),
     });
+  makeFile(file);
+  // The engine carries a log that lies beside a file into it and removes the log, even where the file is none of its own.
+  if (!beginsLikeOne(file) || isCutOff(file))
+    throw new StoreError(problemOf('store-not-ours', { file }));
+  refuseEmptied(file);
+  const isLooked = lookFirst(file, busyMs, check);
+  const database = new Database(file, { timeout: busyMs });
+  try {
+    if (!isLooked) check(database);
     keepPrivate(file);
     database.pragma('journal_mode = WAL');
     database.pragma('synchronous = FULL');
@@ -132,6 +140,31 @@ const openFile = ({ file, busyMs = 5000, migrations }: SqliteOptions): Database.
     database.close();
     throw thrown;
   }
+};
+
+/**
+ * Looks at it by a connection that only reads: when it is closed again, a log stays where it is. Not where a first start was cut
+ * off within a change: that has to be undone first.
+ */
+const lookFirst = (
+  file: string,
+  timeout: number,
+  check: (db: Database.Database) => void,
+): boolean => {
+  if (existsSync(`${file}-journal`)) return false;
+  const database = new Database(file, { timeout, readonly: true });
+  try {
+    check(database);
+  } finally {
+    database.close();
+  }
+  return true;
+};
+
+/** An empty file is begun anew, but not where a workshop was kept in it. */
+const refuseEmptied = (file: string): void => {
+  const sign = signOfEmptied(file);
+  if (sign !== undefined) throw new StoreError(problemOf('store-emptied', { file, sign }));
 };
 
 /** "The SQLite Database File Format", sqlite.org/fileformat2.html, 1.3. */
@@ -166,6 +199,7 @@ const makeFile = (file: string): void => {
   if (existsSync(file)) return;
   try {
     closeSync(openSync(file, 'wx', 0o600));
+    dateAsItsLock(file);
   } catch (thrown) {
     const code = thrown instanceof Error && 'code' in thrown ? thrown.code : undefined;
     if (code !== 'EEXIST') throw thrown;

@@ -16,6 +16,10 @@ export const programWords = {
     message: (p) => `${p.file} is a folder, not a file.`,
     remedy: () => 'Name a file in it.',
   },
+  'file-folder-not-there': {
+    message: (p) => `${p.file} cannot be written: there is no folder ${p.folder}.`,
+    remedy: () => 'Make the folder, or name one that is there. Nothing was changed.',
+  },
   'file-too-big-to-read': {
     message: (p) => `The file ${p.file} is too big to be read in one piece.`,
     remedy: () => 'Nothing was changed. Check that it is the right file, or split it into parts.',

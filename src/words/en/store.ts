@@ -63,6 +63,12 @@ export const storeWords = {
     remedy: () =>
       'It was left as it is. Put a backup in its place with throughcut restore --from FILE.',
   },
+  'store-emptied': {
+    message: (p) =>
+      `The data file ${p.file} is empty, and ${p.sign} shows that it was not always so.`,
+    remedy: () =>
+      'Nothing was changed. Put a backup in its place with throughcut restore --from FILE. To begin anew, move the empty file and what lies beside it elsewhere.',
+  },
   'store-not-there': {
     message: (p) => `There is no data file ${p.file}.`,
     remedy: () =>
