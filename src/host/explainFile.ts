@@ -23,9 +23,9 @@ export const explainFile = (
     case 'ERR_FS_FILE_TOO_LARGE':
     case 'ERR_STRING_TOO_LONG':
       return as('file-too-big-to-read');
+    // No folder; or a file lies where one should be (or be made).
     case 'ENOENT':
     case 'ENOTDIR':
-    // A file lies where a folder should be made.
     case 'EEXIST':
       return act === 'read'
         ? as('file-not-found')

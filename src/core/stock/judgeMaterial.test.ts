@@ -107,6 +107,11 @@ describe('judging a material by its name', () => {
     expect('problem' in judged && judged.problem.code).toBe(code);
   });
 
+  it('says once what is to be said of a material that is named in several languages', () => {
+    const { remarks } = judgeMaterial('plywood, берёзовая фанера, κόντρα πλακέ, 桦木胶合板');
+    expect(remarks.map(({ code }) => code)).toEqual(['material-caution']);
+  });
+
   it('gives the reason and the source with a refusal', () => {
     const judged = judgeMaterial('vinyl');
     if (judged.decision !== 'refuse') throw new Error('vinyl was not refused');

@@ -55,7 +55,7 @@ const judged = remembered((text: string): MaterialJudgement => {
   const { entries, questions, denied } = readNames(text);
   const material = findMaterial(text);
   const about = material === undefined ? {} : { material };
-  const cautioned = entries.filter(({ entry }) => entry.decision === 'caution');
+  const cautioned = onceEach(entries.filter(({ entry }) => entry.decision === 'caution'));
   const cautions = cautioned.map((one) => problemOf('material-caution', saidOf(text, one)));
   const refusals = entries.filter(({ entry }) => entry.decision === 'refuse');
   const refusal = refusals.find(
@@ -76,6 +76,12 @@ const judged = remembered((text: string): MaterialJudgement => {
     ? { decision: 'allowed', remarks: [], ...about }
     : { decision: 'caution', ...caution, problem, remarks: cautions, ...about };
 }, mostRemembered);
+
+/** One material may be named in several words or languages (“plywood, Sperrholz”): what is to be said of it is said once. */
+const onceEach = (named: readonly NamedEntry[]): readonly NamedEntry[] =>
+  named.filter(
+    ({ entry }, i) => named.findIndex((one) => one.entry.material === entry.material) === i,
+  );
 
 /** The question that stands in for a refusal: of rubber for lasers, or of what the text says that it is not. */
 const leftOpen = (text: string, [refusal]: readonly NamedEntry[]): Question | undefined => {
