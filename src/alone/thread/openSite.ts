@@ -49,7 +49,7 @@ export const openSite = (): OpenSite => {
     put: (route, ask) => {
       const pattern = new RegExp(`^${route.path.replace(/:([A-Za-z]+)/g, '(?<$1>[^/]+)')}$`);
       // Each is asked with what was read by its own shapes.
-      all.push({ route, ask: ask as unknown as Ask<Route>, pattern });
+      all.push({ route, ask: ask, pattern });
     },
     ask: async (asked, gone) => {
       try {

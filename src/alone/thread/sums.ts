@@ -8,7 +8,7 @@ declare const self: DedicatedWorkerGlobalScope;
 
 const made = async ({ id, name, question }: SumAsked): Promise<SumMade> => {
   try {
-    return { id, outcome: await runSum(name, question as QuestionOf<SumName>) };
+    return { id, outcome: await runSum(name, question) };
   } catch (thrown) {
     console.error(thrown);
     return { id, outcome: refused('something-broke') };
