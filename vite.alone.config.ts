@@ -5,6 +5,7 @@ import { gzipSync } from 'node:zlib';
 import react from '@vitejs/plugin-react';
 import { defineConfig, type Plugin } from 'vite';
 import { viteSingleFile } from 'vite-plugin-singlefile';
+import { licences } from './vite.licences.ts';
 
 /** The same page, begun in another way: it reaches a workshop within itself, and its threads are in the same file. */
 const aloneInPlaceOfServed = (): Plugin => ({
@@ -54,11 +55,18 @@ const oneFile = (): Plugin => ({
       "base-uri 'none'",
       "form-action 'none'",
     ].join('; ');
-    const page = html.replace(
-      '<meta charset="utf-8" />',
-      (charset) =>
-        `${charset}\n    <meta http-equiv="Content-Security-Policy" content="${policy}" />`,
-    );
+    const said = readFileSync(`${outDir}/licences.txt`, 'utf8').replaceAll('</', '<\\/');
+    const page = html
+      .replace(
+        '<meta charset="utf-8" />',
+        (charset) =>
+          `${charset}\n    <meta http-equiv="Content-Security-Policy" content="${policy}" />`,
+      )
+      // What is no script is not run: the licences of all that the file carries, for whoever looks into it.
+      .replace(
+        '</body>',
+        (end) => `  <script type="text/plain" id="licences">\n${said}</script>\n  ${end}`,
+      );
     rmSync(outDir, { recursive: true });
     mkdirSync(outDir);
     writeFileSync(`${outDir}/throughcut.html`, page);
@@ -69,6 +77,7 @@ const oneFile = (): Plugin => ({
   },
 });
 
+const bundled = new Set<string>();
 const { version } = JSON.parse(readFileSync('package.json', 'utf8')) as {
   readonly version: string;
 };
@@ -86,7 +95,7 @@ export default defineConfig({
     assetsInlineLimit: Number.MAX_SAFE_INTEGER,
     chunkSizeWarningLimit: 20_000,
   },
-  worker: { format: 'iife' },
+  worker: { format: 'iife', plugins: () => [licences(bundled)] },
   plugins: [
     react(),
     aloneInPlaceOfServed(),

@@ -11,6 +11,11 @@ import type {
   ToPlace,
 } from '../thread/messages.ts';
 
+interface Open {
+  readonly answer: (reply: PlaceReply) => void;
+  readonly refuse: (error: Error) => void;
+}
+
 /** As long as a server gives a sum. */
 const sumLimitMs = 20_000;
 
@@ -21,7 +26,8 @@ const sumLimitMs = 20_000;
 export const within = (start: (name: 'place' | 'sums') => Worker): Reach => {
   const place = start('place');
   const say = (message: ToPlace): void => place.postMessage(message);
-  const open = new Map<number, (reply: PlaceReply) => void>();
+  const open = new Map<number, Open>();
+  let broke: Error | undefined;
   const listeners = new Set<(change: StoredChange) => void>();
   const sums = sumsAside(
     () => start('sums'),
@@ -31,10 +37,11 @@ export const within = (start: (name: 'place' | 'sums') => Worker): Reach => {
   place.onmessage = ({ data }: MessageEvent<FromPlace>) => {
     switch (data.kind) {
       case 'reply':
-        open.get(data.id)?.(data.reply);
+        open.get(data.id)?.answer(data.reply);
         open.delete(data.id);
         return;
       case 'news':
+        askToLast();
         for (const heard of listeners) heard(data.change);
         return;
       case 'sum':
@@ -44,8 +51,18 @@ export const within = (start: (name: 'place' | 'sums') => Worker): Reach => {
         sums.leave(data.id);
     }
   };
+  // Nothing is answered any more: whoever waits is told at once.
+  place.onerror = ({ message }) => {
+    broke = new Error(message);
+    for (const { refuse } of open.values()) refuse(broke);
+    open.clear();
+  };
   const ask = (asked: PlaceAsked, stop: AbortSignal | null | undefined): Promise<PlaceReply> =>
     new Promise((resolve, reject) => {
+      if (broke !== undefined) {
+        reject(broke);
+        return;
+      }
       lastId += 1;
       const id = lastId;
       const leave = (): void => {
@@ -54,9 +71,12 @@ export const within = (start: (name: 'place' | 'sums') => Worker): Reach => {
         reject(new DOMException('not waited for any more', 'AbortError'));
       };
       stop?.addEventListener('abort', leave, { once: true });
-      open.set(id, (reply) => {
-        stop?.removeEventListener('abort', leave);
-        resolve(reply);
+      open.set(id, {
+        answer: (reply) => {
+          stop?.removeEventListener('abort', leave);
+          resolve(reply);
+        },
+        refuse: reject,
       });
       say({ kind: 'ask', id, asked });
     });
@@ -84,6 +104,16 @@ export const within = (start: (name: 'place' | 'sums') => Worker): Reach => {
     },
     isServed: false,
   };
+};
+
+let isAsked = false;
+
+/** Once something is kept, the browser is asked not to throw it away when the disk runs short. It may say no. */
+const askToLast = (): void => {
+  if (isAsked || !('storage' in navigator)) return;
+  isAsked = true;
+  // Not every browser has it, and one that says no is as before.
+  navigator.storage.persist().catch(() => undefined);
 };
 
 const responseOf = ({ status, contentType, disposition, body }: PlaceReply): Response =>

@@ -1,5 +1,4 @@
 /// <reference lib="webworker" />
-import type { QuestionOf, SumName } from '../../app/sums/model.ts';
 import { runSum } from '../../app/sums/modelHere.ts';
 import { refused } from '../../core/problem.ts';
 import type { SumAsked, SumMade } from './messages.ts';

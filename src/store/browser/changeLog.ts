@@ -120,8 +120,7 @@ export const openChangeLog = async (name: string, newName: () => string): Promis
         const isTaken = there !== undefined || Number(through) >= number;
         // Without the one before it a change means nothing: what was kept has gone.
         if (!isTaken && before === undefined && Number(through) !== number - 1) throw gone();
-        if (!isTaken) await changes.add(change, number);
-        await work.done;
+        await kept(work, isTaken ? [] : [changes.add(change, number)]);
         return !isTaken;
       }),
     fold: ({ through, bytes }) =>
@@ -135,17 +134,34 @@ export const openChangeLog = async (name: string, newName: () => string): Promis
         ]);
         stillOurs(named);
         // Changes behind it may be there still, or folded by another already.
-        if (behind === undefined && Number(folded) < through) {
-          await Promise.all([
-            work.objectStore('snapshot').put(bytes, 'bytes'),
-            work.objectStore('state').put(through, 'through'),
-            changes.delete(IDBKeyRange.upperBound(through)),
-          ]);
-        }
-        await work.done;
+        const isOurs = behind === undefined && Number(folded) < through;
+        await kept(
+          work,
+          isOurs
+            ? [
+                work.objectStore('snapshot').put(bytes, 'bytes'),
+                work.objectStore('state').put(through, 'through'),
+                changes.delete(IDBKeyRange.upperBound(through)),
+              ]
+            : [],
+        );
       }),
     close: () => database.close(),
   };
+};
+
+/** Waits until a transaction is over. What undid it says more than what its steps say of that: that the disk is full, say. */
+const kept = async (
+  work: { readonly done: Promise<void>; readonly error: DOMException | null },
+  steps: readonly Promise<unknown>[],
+): Promise<void> => {
+  try {
+    await Promise.all([...steps, work.done]);
+  } catch (thrown) {
+    // A step is told of the end before the transaction itself is.
+    await work.done.catch(() => undefined);
+    throw work.error ?? thrown;
+  }
 };
 
 const newerThanThis = (found: number): StoreError =>

@@ -13,6 +13,7 @@ import {
   StandingRun,
 } from '../../parts/standing/StandingSays.tsx';
 import { useBookEntry, usePairing } from '../../state/queries.ts';
+import { workshopReach } from '../../state/reach.ts';
 import { usePageStoreState } from '../../state/workshop.tsx';
 import { OnlyByAir } from './OnlyByAir.tsx';
 import { pageAt, pages } from '../../state/pages.ts';
@@ -28,14 +29,14 @@ export const LabelScreen = ({ id }: { readonly id: string }) => {
     return <p className="page-wait">{isError ? shellText.notFoundMore : shellText.loading}</p>;
   const { entry, standing } = data;
   const { material, nominalThicknessMm, measuredThicknessMm, batch } = entry.holdsFor;
+  const address = addressFor(entry.code, pairing?.invitation?.addresses);
   return (
     <Page title={words.label} lead={words.labelLead}>
       <OnlyIfCut stock={entry.holdsFor} studyId={entry.cameFrom.studyId}>
         <div className="label">
-          <CodePicture
-            matrix={encode(`${addressFor(pairing?.invitation?.addresses)}/book/${entry.code}`).data}
-            label={words.labelCode(entry.code)}
-          />
+          {address === undefined ? null : (
+            <CodePicture matrix={encode(address).data} label={words.labelCode(entry.code)} />
+          )}
           <div className="label-words">
             <Invented is={entry.isExample} />
             <p className="label-stock">
@@ -73,6 +74,15 @@ export const LabelScreen = ({ id }: { readonly id: string }) => {
   );
 };
 
-/** Where a phone finds the entry: by the workshop's own network if phones are let in, else as this page was found. */
-const addressFor = (addresses: readonly string[] | undefined): string =>
-  (addresses?.[0] ?? location.origin).replace(/\/$/, '');
+/**
+ * Where a phone finds the entry: by the workshop's own network if phones are let in, else as this page was found. Nowhere, where
+ * this page was opened from a disk: there its code finds it in the book.
+ */
+const addressFor = (code: string, addresses: readonly string[] | undefined): string | undefined => {
+  if (!workshopReach().isServed)
+    return location.protocol === 'file:'
+      ? undefined
+      : `${location.origin}${location.pathname}#${pageAt(pages.entry, { id: code })}`;
+  const place = (addresses?.[0] ?? location.origin).replace(/\/$/, '');
+  return `${place}${pageAt(pages.entry, { id: code })}`;
+};
