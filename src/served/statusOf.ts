@@ -63,6 +63,7 @@ const statuses: Readonly<Record<AppCode | HttpCode | MachineTestCode, number>> =
 export const statusOf = ({ code }: Problem): number => {
   const known: Readonly<Record<string, number>> = statuses;
   if (Object.hasOwn(known, code)) return known[code] ?? 422;
-  if (code.startsWith('store-')) return 503;
+  // Kept and sent again by whoever sent it, when the place can take it.
+  if (/^(browser-)?store-/.test(code)) return 503;
   return code.startsWith('file-') ? 400 : 422;
 };
