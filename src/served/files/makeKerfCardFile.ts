@@ -1,12 +1,10 @@
 import { actsOfKerfCard } from '../../core/kerf/actsOfKerfCard.ts';
 import { kerfCardDrawing, type KerfCard } from '../../core/kerf/kerfCard.ts';
-import { andThen, done } from '../../core/problem.ts';
 import { metricUnits } from '../../core/units/unitPreference.ts';
-import { fileForMachine } from '../../formats/fileForMachine.ts';
-import { machineFiles } from '../../formats/machineFiles.ts';
 import { cautionLines } from '../../words/cautionLines.ts';
 import { inUnits, kerfSheetText } from '../../words/texts.ts';
 import type { DrawKerfCardFile } from './cardFile.ts';
+import { drawnOrPrinted } from './drawnOrPrinted.ts';
 import type { Printer } from './printer.ts';
 
 /** The cautions that go with every file of a comb or slot card. */
@@ -16,25 +14,22 @@ export const kerfCardCautions = (card: KerfCard, glows: boolean): readonly strin
 /** Makes the file of one kind, its cautions with it; what the check of files faults is not made. */
 export const kerfCardFileBy =
   (printer: Pick<Printer, 'kerfSheet'>): DrawKerfCardFile =>
-  async ({ card, machine, dialect, glows, units = metricUnits }, kind) => {
-    const drawn = await fileForMachine(kind === 'pdf' ? 'svg' : kind, {
-      of: {
-        title: kerfSheetText.title(card),
-        plainTitle: kerfSheetText.plainTitle[card.sheet.kind],
-        drawing: kerfCardDrawing(card),
+  ({ card, machine, dialect, glows, units = metricUnits }, kind) =>
+    drawnOrPrinted(
+      kind,
+      {
+        of: {
+          title: kerfSheetText.title(card),
+          plainTitle: kerfSheetText.plainTitle[card.sheet.kind],
+          drawing: kerfCardDrawing(card),
+        },
+        machine,
+        ...(dialect === undefined ? {} : { dialect }),
+        notes: inUnits(units, () => [
+          kerfSheetText.about(card),
+          kerfSheetText.piece(card),
+          ...kerfCardCautions(card, glows),
+        ]),
       },
-      machine,
-      ...(dialect === undefined ? {} : { dialect }),
-      notes: inUnits(units, () => [
-        kerfSheetText.about(card),
-        kerfSheetText.piece(card),
-        ...kerfCardCautions(card, glows),
-      ]),
-    });
-    if (!drawn.ok) return drawn;
-    if (kind !== 'pdf')
-      return done({ contentType: machineFiles[kind].contentType, body: drawn.value });
-    return andThen(await printer.kerfSheet(card, { glows, units }), (body) =>
-      done({ contentType: 'application/pdf', body }),
+      () => printer.kerfSheet(card, { glows, units }),
     );
-  };
