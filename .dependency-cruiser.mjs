@@ -40,7 +40,7 @@ const coreStairs = [
   ['filecheck', 'order', 'plan'],
   ['study'],
   ['proof', 'compare', 'explain', 'book'],
-  ['kerf', 'watch'],
+  ['kerf', 'marking', 'watch'],
   ['standing', 'virtual'],
   ['score', 'running'],
 ];

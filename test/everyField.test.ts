@@ -8,12 +8,13 @@ import type { Outcome } from '../src/core/problem.ts';
 import { inchUnits, metricUnits } from '../src/core/units/unitPreference.ts';
 import { bedTestShape } from '../src/formats/saved/bedTest.ts';
 import { cardShape } from '../src/formats/saved/card.ts';
-import { label, lengthMm, passes, thicknessMm } from '../src/formats/saved/bounds.ts';
+import { label, lengthMm, note, passes, thicknessMm } from '../src/formats/saved/bounds.ts';
 import { combShape } from '../src/formats/kerfFile.ts';
 import { focusRampShape, focusTestShape } from '../src/formats/saved/focusTest.ts';
 import { mostOnCard } from '../src/formats/saved/limits.ts';
 import { gcodeDialectShape } from '../src/formats/saved/gcodeDialect.ts';
 import { bedShape, machineShape } from '../src/formats/saved/machine.ts';
+import { lineSpacingMm } from '../src/formats/saved/markTest.ts';
 import { meteringShape } from '../src/formats/saved/metering.ts';
 import { airShape, settingShape } from '../src/formats/saved/setting.ts';
 import { startedOrderShape } from '../src/formats/saved/startedOrder.ts';
@@ -215,6 +216,10 @@ const fields: Readonly<Record<string, readonly FormField[]>> = {
     field(readers.readWatts, machine.nominalW),
   ],
   'screens/machine/OwnMachines words.newName': [line(machine.name)],
+  'screens/marks/MarkForm words.lineSpacing readLineSpacing': [
+    field(readers.readLineSpacing, lineSpacingMm),
+  ],
+  'screens/marks/MarkForm words.note': [line(note)],
   'screens/meter/MeterConverter words.convertCurrent readCurrent': [
     field(readers.readCurrent, here),
   ],

@@ -2,7 +2,13 @@
  * What is tested on a machine and kept with its date. From a name follow its list in an export, its addresses, its codes, and
  * what stands in the store; its shape and what it says follow by it in `formats/machineTests.ts`.
  */
-export const machineTests = ['metering', 'focus-test', 'bed-test', 'kerf-test'] as const;
+export const machineTests = [
+  'metering',
+  'focus-test',
+  'bed-test',
+  'kerf-test',
+  'mark-test',
+] as const;
 
 export type MachineTestName = (typeof machineTests)[number];
 

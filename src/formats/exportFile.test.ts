@@ -6,6 +6,7 @@ import {
   sampleEntry,
   sampleFocusTest,
   sampleKerfTest,
+  sampleMarkTest,
   sampleMachine,
   sampleMetering,
   savedStudy,
@@ -36,6 +37,7 @@ const file = {
   focusTests: [sampleFocusTest('f1')],
   bedTests: [sampleBedTest('c1')],
   kerfTests: [sampleKerfTest('k1')],
+  markTests: [sampleMarkTest('e1')],
 };
 const problemOf = (json: unknown) => {
   const parsed = parseExportFile(JSON.stringify(json));

@@ -4,6 +4,7 @@ import { bedTestKind } from './saved/bedTest.ts';
 import { focusTestKind } from './saved/focusTest.ts';
 import { kerfTestKind } from './saved/kerfTest.ts';
 import type { MachineTestKind } from './saved/machineTest.ts';
+import { markTestKind } from './saved/markTest.ts';
 import { meteringKind } from './saved/metering.ts';
 
 const kinds = {
@@ -11,6 +12,7 @@ const kinds = {
   'focus-test': focusTestKind,
   'bed-test': bedTestKind,
   'kerf-test': kerfTestKind,
+  'mark-test': markTestKind,
 };
 
 type Reader<Name extends MachineTestName> = Awaited<ReturnType<(typeof kinds)[Name]['reader']>>;

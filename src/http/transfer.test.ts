@@ -7,6 +7,7 @@ import {
   sampleEvent,
   sampleFocusTest,
   sampleKerfTest,
+  sampleMarkTest,
   sampleMachine,
   sampleMetering,
   sampleStudy,
@@ -44,6 +45,7 @@ const file = {
   focusTests: [sampleFocusTest('f1')],
   bedTests: [sampleBedTest('c1')],
   kerfTests: [sampleKerfTest('k1')],
+  markTests: [sampleMarkTest('e1')],
 };
 const counts = {
   machines: 1,
@@ -56,6 +58,7 @@ const counts = {
   focusTests: 1,
   bedTests: 1,
   kerfTests: 1,
+  markTests: 1,
 };
 const none = {
   machines: 0,
@@ -68,6 +71,7 @@ const none = {
   focusTests: 0,
   bedTests: 0,
   kerfTests: 0,
+  markTests: 0,
 };
 
 describe('export and import', () => {
@@ -86,7 +90,10 @@ describe('export and import', () => {
     const studies = [selfDescribedStudy(study)];
     const first = { kind, version: 1, exportedAt, studies, book, tallies };
     const { added } = await server.ask(api.importAll, { body: first });
-    expect(added).toEqual({ ...counts, meterings: 0, focusTests: 0, bedTests: 0, kerfTests: 0 });
+    expect(added).toEqual({
+      ...counts,
+      ...{ meterings: 0, focusTests: 0, bedTests: 0, kerfTests: 0, markTests: 0 },
+    });
     expect(await server.ask(api.exportAll)).toMatchObject({
       version: 3,
       meterings: [],

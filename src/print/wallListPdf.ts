@@ -15,8 +15,8 @@ import {
 import { drawHead } from './sheetParts.ts';
 
 /** Where each column begins, and how wide it is. */
-const widths = [142, 108, 52, 66, 90, 57] as const;
-const size = 9;
+const widths = [96, 70, 38, 62, 80, 50, 64, 55] as const;
+const size = 8.5;
 
 /** Kept settings for the wall, by machine, as PDF (A4). `madeAt`: ISO 8601, UTC. */
 export const wallListPdf = (
@@ -63,6 +63,8 @@ const drawLine = (
     inventedText.stock(words.sheet(entry.holdsFor), entry.isExample),
     words.cut(line),
     words.air(line),
+    words.score(line),
+    words.engrave(line),
     words.kerf(line.kerf),
     words.promise(line),
     words.kept(entry).join('\n'),

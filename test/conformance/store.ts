@@ -9,6 +9,7 @@ import {
   sampleEvent,
   sampleFocusTest,
   sampleKerfTest,
+  sampleMarkTest,
   sampleMachine,
   sampleMetering,
   sampleOrder,
@@ -470,6 +471,23 @@ export const storeConformance = (engine: string, make: () => Promise<EngineUnder
       expect(await store.read((session) => session.machineTest('kerf-test', 'c1'))).toBeUndefined();
       await keep((session) => session.deleteMachineTest('kerf-test', 'k1'));
       expect(await stored()).toEqual([]);
+    });
+
+    it('keeps marks beside cuts as they were, the latest first, and apart from other tests', async () => {
+      await keep(async (session) => {
+        await session.insertMachineTest('mark-test', sampleMarkTest('e1'));
+        await session.insertMachineTest(
+          'mark-test',
+          sampleMarkTest('e2', { mark: { kind: 'tape', tape: 'paper' } }),
+        );
+        await session.insertMachineTest('kerf-test', sampleKerfTest('k1'));
+      });
+      const stored = () => store.read((session) => session.machineTests('mark-test'));
+      expect((await stored()).map(({ id }) => id)).toEqual(['e2', 'e1']);
+      expect((await stored())[1]).toEqual(sampleMarkTest('e1'));
+      expect(await store.read((session) => session.machineTest('mark-test', 'k1'))).toBeUndefined();
+      await keep((session) => session.deleteMachineTest('mark-test', 'e2'));
+      expect(await stored()).toEqual([sampleMarkTest('e1')]);
     });
 
     it('keeps what it acknowledged when it is closed and opened again', async () => {

@@ -7,6 +7,7 @@ import {
   sampleEntry,
   sampleFocusTest,
   sampleKerfTest,
+  sampleMarkTest,
   sampleMachine,
   sampleMetering,
   savedStudy,
@@ -161,6 +162,7 @@ describe('carrying a workshop about', () => {
     focusTests: [sampleFocusTest('f1')],
     bedTests: [sampleBedTest('c1')],
     kerfTests: [sampleKerfTest('k1')],
+    markTests: [sampleMarkTest('e1')],
   };
 
   it('goes in, shows in the book, and comes out the same', async () => {

@@ -38,6 +38,7 @@ export const everyScreen = (made: Made): readonly (readonly [name: string, addre
   ['entry', made.entry],
   ['label', `${made.entry}/label`],
   ['kerf of a kept one', `${made.entry}/kerf`],
+  ['marks beside a kept one', `${made.entry}/marks`],
   ['kerf', `${made.study}/kerf`],
   ['wall', '/book/wall'],
   ['run', '/sheets/run'],

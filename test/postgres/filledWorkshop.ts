@@ -8,6 +8,7 @@ import {
   sampleEvent,
   sampleFocusTest,
   sampleKerfTest,
+  sampleMarkTest,
   sampleMachine,
   sampleMetering,
   sampleOrder,
@@ -73,6 +74,7 @@ export const fillWorkshop = async (store: OpenedStore, events = 1_203): Promise<
     await session.insertMachineTest('focus-test', sampleFocusTest('same'));
     await session.insertMachineTest('bed-test', sampleBedTest('c1'));
     await session.insertMachineTest('kerf-test', sampleKerfTest('k1'));
+    await session.insertMachineTest('mark-test', sampleMarkTest('e1'));
     await session.keepRemoved({
       study: savedStudy(sampleStudy('gone')),
       removedAt: sampleTime,

@@ -1,4 +1,5 @@
 import { usualCombMeasure } from '../../src/core/kerf/kerfComb.ts';
+import type { MarkTest } from '../../src/core/marking/markTest.ts';
 import type { KerfTest } from '../../src/core/kerf/kerfTest.ts';
 import type { BedTest } from '../../src/core/bed/bedTest.ts';
 import type { ProvenSetting } from '../../src/core/book/provenSetting.ts';
@@ -208,6 +209,22 @@ export const sampleKerfTest = (id: string, over: Partial<KerfTest> = {}): KerfTe
     { drawnMm: 2.9, fit: 'slip' },
   ],
   tongueMm: 3.05,
+  ...over,
+});
+
+/** An engraving beside a cut. */
+export const sampleMarkTest = (id: string, over: Partial<MarkTest> = {}): MarkTest => ({
+  version: 1,
+  id,
+  at: sampleTime,
+  cut: sampleSetting,
+  stock: { material: 'birch plywood', nominalThicknessMm: 3, batch: 'spring' },
+  mark: {
+    kind: 'engrave',
+    setting: { powerPct: 14, speedMmPerS: 90, passes: 1, air: 'pump' },
+    lineSpacingMm: 0.1,
+  },
+  note: 'brown, lines along the grain',
   ...over,
 });
 

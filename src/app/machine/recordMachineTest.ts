@@ -14,7 +14,7 @@ export type MachineTestToRecord<Name extends MachineTestName> = Unkept<MachineTe
 };
 
 /**
- * Stores a test with its date. The same one sent twice is stored once. Refuses one that says nothing, and `…-id-taken`,
+ * Stores a test with its date. The same one sent twice is stored once. Refuses one that says nothing, on its machine or at all, and `…-id-taken`,
  * `machine-not-found`.
  */
 export const recordMachineTest = async <Name extends MachineTestName>(
@@ -31,7 +31,8 @@ export const recordMachineTest = async <Name extends MachineTestName>(
     const given = { version: 1, id: asked.id ?? ids.newId(), at: asked.at ?? clock.now() };
     // What was asked is the test, but for what is given here.
     const test = { ...own.value, ...given } as unknown as MachineTestOf<Name>;
-    const says = read(test);
+    const machine = (await session.machine(own.value.machineId))?.machine;
+    const says = read(test, machine);
     if (!says.ok) return { ok: false, problem: says.problem };
     const known = await session.machineTest(name, test.id);
     if (known === undefined) {

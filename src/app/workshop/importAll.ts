@@ -36,6 +36,7 @@ export const importAll = (ports: Ports, file: ExportFile): Promise<Outcome<Impor
     const materials = [
       ...file.studies.map(({ stock }) => stock),
       ...file.book.map(({ holdsFor }) => holdsFor),
+      ...[...file.kerfTests, ...file.markTests].map(({ stock }) => stock),
     ].map(looked);
     let imported: ImportedCounts = { added: noneImported, alreadyHere: noneImported };
     const note = (what: keyof ImportCounts, isNew: boolean, count = 1): void => {

@@ -21,7 +21,7 @@ export type FiresTo = 'through' | 'marks';
 export const marksCeiling = 0.25;
 
 /** Less where the changeover is known worse than that: as much as it may lie faster one time in forty. */
-const marksCeilingAt = (powerPct: number, believed: BelievedChangeover): number =>
+export const marksCeilingAt = (powerPct: number, believed: BelievedChangeover): number =>
   Math.min(marksCeiling, Math.exp(-2 * believed(powerPct).lnSd));
 
 /** What everything that fires is held to, whatever asks for it. */

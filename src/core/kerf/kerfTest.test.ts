@@ -2,7 +2,8 @@ import { describe, expect, it } from 'vitest';
 
 import { sampleKerfTest } from '../../../test/samples/studies.ts';
 import { seededRandom } from '../../num/seededRandom.ts';
-import { isSameBatch, kerfAgreement, kerfTestSays, kerfTestsOf } from './kerfTest.ts';
+import { isSameBatch } from '../book/keptStock.ts';
+import { kerfAgreement, kerfTestSays, kerfTestsOf } from './kerfTest.ts';
 
 const test = sampleKerfTest('k1', { machineId: 'm1' });
 

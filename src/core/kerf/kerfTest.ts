@@ -1,4 +1,4 @@
-import type { ProvenSetting } from '../book/provenSetting.ts';
+import { isOfSameStock, type StockOnMachine } from '../book/keptStock.ts';
 import { settingKey, type Setting } from '../machine/setting.ts';
 import type { MachineTest, Unkept } from '../machineTests.ts';
 import { andThen, problemOf, type Outcome, type Problem } from '../problem.ts';
@@ -7,13 +7,10 @@ import type { CombMeasure, KerfComb } from './kerfComb.ts';
 import type { SlotRead } from './joints.ts';
 import { tellKerf, type KerfResult } from './tellKerf.ts';
 
-/** What was cut to find a kerf: as a kept setting says what it holds for, without its machine. */
-export type KerfStock = Omit<ProvenSetting['holdsFor'], 'machineId' | 'machine'>;
-
 /** Combs and slots of one setting on one sheet, as they were measured on one day. */
 export interface KerfTest extends MachineTest {
   readonly setting: Setting;
-  readonly stock: KerfStock;
+  readonly stock: StockOnMachine['stock'];
   readonly combs: readonly KerfComb[];
   readonly measure: CombMeasure;
   readonly slots?: readonly SlotRead[];
@@ -30,10 +27,8 @@ export const kerfTestSays = (
 ): Outcome<KerfResult> => andThen(acceptMaterial(test.stock), () => tellKerf(test));
 
 /** What a kerf is of: a setting on a material and thickness, on a machine. */
-export interface KerfSubject {
+export interface KerfSubject extends StockOnMachine {
   readonly setting: Setting;
-  readonly stock: KerfStock;
-  readonly machineId?: string;
 }
 
 /**
@@ -41,22 +36,13 @@ export interface KerfSubject {
  * machine where both are known. In the order given.
  */
 export const kerfTestsOf = (
-  { setting, stock, machineId }: KerfSubject,
+  subject: KerfSubject,
   tests: readonly KerfTest[],
 ): readonly KerfTest[] =>
   tests.filter(
     (test) =>
-      settingKey(test.setting) === settingKey(setting) &&
-      plain(test.stock.material) === plain(stock.material) &&
-      test.stock.nominalThicknessMm === stock.nominalThicknessMm &&
-      (machineId === undefined || test.machineId === undefined || test.machineId === machineId),
+      settingKey(test.setting) === settingKey(subject.setting) && isOfSameStock(test, subject),
   );
-
-/** Whether two sheets are of one batch; undefined where a batch is not named. */
-export const isSameBatch = (one: KerfStock, other: KerfStock): boolean | undefined =>
-  one.batch === undefined || other.batch === undefined
-    ? undefined
-    : plain(one.batch) === plain(other.batch);
 
 /**
  * Whether a kerf agrees with one that was kept: as far apart as both are open together is no difference (two intervals of 95 %
@@ -77,5 +63,3 @@ export const kerfAgreement = (
     ? problemOf('kerf-agrees', told)
     : problemOf('kerf-differs', told);
 };
-
-const plain = (text: string): string => text.trim().replace(/\s+/g, ' ').toLowerCase();

@@ -21,6 +21,7 @@ import type { httpProblems } from './http.ts';
 import type { kerfReasonProblems, kerfRemarkProblems } from './kerf.ts';
 import type { machineProblems } from './machine.ts';
 import type { machineTestProblems } from './machineTests.ts';
+import type { markingProblems } from './marking.ts';
 import type { meterProblems } from './meter.ts';
 import type { meterCompareProblems } from './meterings.ts';
 import type { motionProblems, timeProblems } from './motion.ts';
@@ -61,6 +62,7 @@ export type AllProblems = typeof appProblems &
   typeof kerfRemarkProblems &
   typeof machineProblems &
   typeof machineTestProblems &
+  typeof markingProblems &
   typeof meterProblems &
   typeof meterCompareProblems &
   typeof motionProblems &

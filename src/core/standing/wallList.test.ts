@@ -1,9 +1,10 @@
 import { describe, expect, it } from 'vitest';
 
-import { sampleEntry } from '../../../test/samples/studies.ts';
+import { sampleEntry, sampleMarkTest } from '../../../test/samples/studies.ts';
 import { usualCombMeasure } from '../kerf/kerfComb.ts';
 import { defaultPromise } from '../reading/promise.ts';
 import type { KerfTest } from '../kerf/kerfTest.ts';
+import type { MarkTest } from '../marking/markTest.ts';
 import type { Standing } from './standing.ts';
 import { wallList } from './wallList.ts';
 
@@ -31,7 +32,7 @@ describe('the list for the wall', () => {
         kept('acrylic', { machineId: 'm1', machine: 'B', material: 'acrylic' }),
         kept('other', { machineId: 'm2', machine: 'A' }),
       ],
-      [],
+      { kerfTests: [], markTests: [] },
     );
     expect(list.map(({ name, lines }) => [name, lines.map(({ entry }) => entry.id)])).toEqual([
       ['A', ['other']],
@@ -54,8 +55,31 @@ describe('the list for the wall', () => {
     });
     const entry = kept('a', { machineId: 'm1', nominalThicknessMm: 3 });
     const kerfOf = (setting: KerfTest['setting']) =>
-      wallList([entry], [test(setting)])[0]?.lines[0]?.kerf?.kerfMm;
+      wallList([entry], { kerfTests: [test(setting)], markTests: [] })[0]?.lines[0]?.kerf?.kerfMm;
     expect(kerfOf(entry.entry.setting)).toBeCloseTo((59.8 - 58.2 + 0.045) / 9, 9);
     expect(kerfOf({ ...entry.entry.setting, speedMmPerS: 1 })).toBeUndefined();
+  });
+
+  it('shows the latest mark of each kind that was kept of that material, thickness and machine', () => {
+    const entry = kept('a', { machineId: 'm1', nominalThicknessMm: 3 });
+    const { material } = base.holdsFor;
+    const of = (id: string, over: Partial<MarkTest>): MarkTest =>
+      sampleMarkTest(id, {
+        machineId: 'm1',
+        stock: { material: material.toUpperCase(), nominalThicknessMm: 3 },
+        ...over,
+      });
+    const markTests = [
+      of('late', {}),
+      of('early', {}),
+      of('elsewhere', { machineId: 'm2', mark: { kind: 'tape', tape: 'paper' } }),
+      of('thick', {
+        stock: { material, nominalThicknessMm: 6 },
+        mark: { kind: 'tape', tape: 'paper' },
+      }),
+    ];
+    const line = wallList([entry], { kerfTests: [], markTests })[0]?.lines[0];
+    expect(Object.keys(line?.marks ?? {})).toEqual(['engrave']);
+    expect(line?.marks.engrave?.id).toBe('late');
   });
 });

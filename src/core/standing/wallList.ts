@@ -1,6 +1,8 @@
+import { stockOnMachine } from '../book/keptStock.ts';
 import type { ProvenSetting } from '../book/provenSetting.ts';
 import type { Kerf } from '../kerf/kerf.ts';
 import { kerfTestSays, kerfTestsOf, type KerfTest } from '../kerf/kerfTest.ts';
+import { marksOf, type KeptMarks, type MarkTest } from '../marking/markTest.ts';
 import type { Standing } from './standing.ts';
 
 /** A kept setting, and how it stands. */
@@ -13,6 +15,14 @@ export interface StandingEntry {
 export interface WallLine extends StandingEntry {
   /** Where one was kept with the setting: the latest. */
   readonly kerf?: Kerf;
+  /** That are kept of its material and thickness. */
+  readonly marks: KeptMarks;
+}
+
+/** What was kept beside settings, the latest first. */
+export interface BesideSettings {
+  readonly kerfTests: readonly KerfTest[];
+  readonly markTests: readonly MarkTest[];
 }
 
 /** The kept settings of one machine. */
@@ -25,7 +35,7 @@ export interface WallMachine {
 /** What hangs on the wall: kept settings by machine, by material and thickness, the last kept first among equals. */
 export const wallList = (
   entries: readonly StandingEntry[],
-  kerfTests: readonly KerfTest[],
+  { kerfTests, markTests }: BesideSettings,
 ): readonly WallMachine[] => {
   const machines = new Map<string, { name: string | undefined; lines: WallLine[] }>();
   for (const found of entries) {
@@ -33,7 +43,8 @@ export const wallList = (
     const key = machineId ?? machine ?? '';
     const group = machines.get(key) ?? { name: machine, lines: [] };
     const kerf = kerfOf(found.entry, kerfTests);
-    group.lines.push({ ...found, ...(kerf === undefined ? {} : { kerf }) });
+    const marks = marksOf(stockOnMachine(found.entry.holdsFor), markTests);
+    group.lines.push({ ...found, ...(kerf === undefined ? {} : { kerf }), marks });
     machines.set(key, group);
   }
   return [...machines.values()]
@@ -48,9 +59,7 @@ const kerfOf = (
   { setting, holdsFor }: ProvenSetting,
   tests: readonly KerfTest[],
 ): Kerf | undefined => {
-  const { machineId } = holdsFor;
-  const of = { setting, stock: holdsFor, ...(machineId === undefined ? {} : { machineId }) };
-  for (const test of kerfTestsOf(of, tests)) {
+  for (const test of kerfTestsOf({ setting, ...stockOnMachine(holdsFor) }, tests)) {
     const told = kerfTestSays(test);
     if (told.ok && told.value.kerf !== undefined) return told.value.kerf;
   }

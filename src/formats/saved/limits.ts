@@ -23,6 +23,8 @@ export const bounds = {
   /** Parts of a hundred that one may be ready to lose. */
   notOutOf100: [0.1, 50],
   lineWidthMm: [0.01, 50],
+  /** From one line of a filling to the next. */
+  lineSpacingMm: [0.01, 5],
   /** Money, or hours. */
   figure: [0, 1e9],
   lifeExponent: [0, 10],

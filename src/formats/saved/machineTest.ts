@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import type { Machine } from '../../core/machine/machine.ts';
 import type { MachineTest } from '../../core/machineTests.ts';
 import type { Outcome } from '../../core/problem.ts';
 import { id, isoTime, label, note } from './bounds.ts';
@@ -26,6 +27,6 @@ export interface MachineTestKind<
   readonly shape: Shape & z.ZodType<T>;
   /** For whoever reads the API: its list, what one is called, and what one says. */
   readonly about: { readonly list: string; readonly one: string; readonly says: string };
-  /** Loads what reads it. What says nothing is not kept. */
-  readonly reader: () => Promise<(test: T) => Said>;
+  /** Loads what reads it. What says nothing is not kept, nor what says nothing on its own machine. */
+  readonly reader: () => Promise<(test: T, machine?: Machine) => Said>;
 }

@@ -26,6 +26,7 @@ const DescribeScreen = withWords(
 );
 const EntryScreen = withWords(async () => (await import('./book/EntryScreen.tsx')).EntryScreen);
 const KerfScreen = withWords(async () => (await import('./kerf/KerfScreen.tsx')).KerfScreen);
+const MarksScreen = withWords(async () => (await import('./marks/MarksScreen.tsx')).MarksScreen);
 const WallScreen = withWords(async () => (await import('./book/WallScreen.tsx')).WallScreen);
 const MachineScreen = withWords(
   async () => (await import('./machine/MachineScreen.tsx')).MachineScreen,
@@ -102,6 +103,7 @@ export const Screens = () => {
         <Route path={pages.label}>{({ id }) => <LabelScreen key={id} id={id} />}</Route>
         <Route path={pages.proveEntry}>{({ id }) => <ProofScreen key={id} entryId={id} />}</Route>
         <Route path={pages.kerfEntry}>{({ id }) => <KerfScreen key={id} entryId={id} />}</Route>
+        <Route path={pages.marksEntry}>{({ id }) => <MarksScreen key={id} entryId={id} />}</Route>
         <Route path={pages.compare}>
           <CompareScreen />
         </Route>

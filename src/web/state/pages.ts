@@ -19,6 +19,7 @@ export const pages = {
   label: '/book/:id/label',
   proveEntry: '/book/:id/prove',
   kerfEntry: '/book/:id/kerf',
+  marksEntry: '/book/:id/marks',
   compare: '/compare',
   checkFile: '/check',
   study: '/study/:id',

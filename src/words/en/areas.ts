@@ -14,6 +14,7 @@ import { httpWords } from './http.ts';
 import { kerfWords } from './kerf.ts';
 import { machineTestWords } from './machineTests.ts';
 import { machineWords } from './machine.ts';
+import { markingWords } from './marking.ts';
 import { meterWords } from './meter.ts';
 import { mistakeWords } from './mistakes.ts';
 import { motionWords } from './motion.ts';
@@ -47,6 +48,7 @@ export const sentences: Sentences<ProblemCode> = {
   ...kerfWords,
   ...machineTestWords,
   ...machineWords,
+  ...markingWords,
   ...meterWords,
   ...mistakeWords,
   ...motionWords,

@@ -245,6 +245,29 @@ const timedJobs: readonly Caution[] = [
   ),
 ];
 
+const marking: readonly Caution[] = [
+  // fume drawn off at the source: Univ. of California laser manual, seen; that a filling makes more of it: common practice, no source
+  essential(
+    'filling-fumes',
+    'A filled face gives off more fume and fine dust than a cut, and for longer. Extraction on all the while, and let it run on before the lid is opened. If eyes or nose sting, stop.',
+  ),
+  // wood dust: NIOSH REL 1 mg/m3, from memory; wiping: common practice, no source
+  essential(
+    'dust-wiped',
+    'Engraved wood leaves fine dust and soot. Wipe it off damp or draw it off with a vacuum cleaner made for fine dust; do not blow it about.',
+  ),
+  // common practice, no source; vinyl is refused: core/stock/materialsToRefuse.ts
+  essential(
+    'tape-known',
+    'Mask with plain paper tape, or with film that is known not to be vinyl (PVC): that gives off hydrogen chloride. Tape can catch fire; peel it when all is cool.',
+  ),
+  // common practice, no source
+  line(
+    'close-lines-burn',
+    'Close lines, slow, on thin sheet can burn through or set it alight: stay with it, as with a cut.',
+  ),
+];
+
 /** The cautions in English, by act. What each rests on stands above it; "seen" means that the page was read. */
 export const allCautions: Readonly<Record<CautionAct, readonly Caution[]>> = {
   always,
@@ -261,4 +284,5 @@ export const allCautions: Readonly<Record<CautionAct, readonly Caution[]>> = {
   airComparison,
   photo,
   timedJobs,
+  marking,
 };

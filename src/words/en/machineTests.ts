@@ -7,6 +7,7 @@ const called: Readonly<Record<MachineTestName, readonly [whole: string, short: s
   metering: ['metering', 'metering'],
   'focus-test': ['focus test', 'focus test'],
   'kerf-test': ['measured kerf', 'measurement'],
+  'mark-test': ['mark', 'mark'],
   'bed-test': ['reading of the four corners', 'reading'],
 };
 

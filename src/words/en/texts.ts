@@ -34,6 +34,7 @@ export * from './screens/habit.ts';
 export * from './screens/kerf.ts';
 export * from './screens/machine.ts';
 export * from './screens/machines.ts';
+export * from './screens/marks.ts';
 export * from './screens/material.ts';
 export * from './screens/meter.ts';
 export * from './screens/model.ts';

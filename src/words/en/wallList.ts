@@ -2,9 +2,13 @@ import type { Setting } from '../../core/machine/setting.ts';
 import type { ProvenSetting } from '../../core/book/provenSetting.ts';
 import type { Kerf } from '../../core/kerf/kerf.ts';
 import { isNotToBeCut } from '../../core/standing/isNotToBeCut.ts';
+import type { MarkTest } from '../../core/marking/markTest.ts';
+import { sameValue } from '../../core/sameValue.ts';
 import type { Standing } from '../../core/standing/standing.ts';
 import type { WallLine } from '../../core/standing/wallList.ts';
+import { omit } from '../../core/omit.ts';
 import { bookText } from './screens/book.ts';
+import { marksText } from './screens/marks.ts';
 import { standingText } from './screens/standing.ts';
 import { airWords, fineLengthWords, settingWords } from './terms/figures.ts';
 
@@ -17,7 +21,7 @@ export const wallListText = {
   pdf: 'Page (PDF)',
   empty: 'Nothing is kept yet.',
   unnamed: 'A machine without a name',
-  columns: ['Sheet', 'Cut at', 'Air', 'Kerf', 'Promise', 'Kept'] as const,
+  columns: ['Sheet', 'Cut at', 'Air', 'Score', 'Engrave', 'Kerf', 'Promise', 'Kept'] as const,
   sheet: ({
     material,
     nominalThicknessMm,
@@ -38,6 +42,18 @@ export const wallListText = {
     const said = airWords(settingOf(line).air).replace(/^, (?:air )?/, '');
     return said === '' ? 'not noted' : said;
   },
+  score: (line: WallLine) => marked(line, line.marks.score),
+  /** With what covers the face meanwhile. */
+  engrave: (line: WallLine) => {
+    const tape = line.marks.tape?.mark;
+    const isTaped = tape?.kind === 'tape' && tape.tape !== 'none';
+    return [
+      marked(line, line.marks.engrave),
+      ...(isTaped && !isNotToBeCut(line.standing) ? [`Tape: ${marksText.mark(tape)}`] : []),
+    ]
+      .filter((said) => said !== '')
+      .join('. ');
+  },
   kerf: (kerf: Kerf | undefined) =>
     kerf === undefined
       ? ''
@@ -48,6 +64,17 @@ export const wallListText = {
   printedOn: (at: string) =>
     `Printed ${new Date(at).toLocaleDateString()}. A setting may have failed since: what the book says counts.`,
 } as const;
+
+/** Air is said of a mark where it is not that of the cut. */
+const marked = (line: WallLine, test: MarkTest | undefined): string => {
+  if (test === undefined || test.mark.kind === 'tape' || isNotToBeCut(line.standing)) return '';
+  const { mark } = test;
+  const isAiredAlike = sameValue(mark.setting.air, settingOf(line).air);
+  return marksText.mark({
+    ...mark,
+    setting: isAiredAlike ? omit(mark.setting, 'air') : mark.setting,
+  });
+};
 
 /** No promise is shown that does not stand; what does not simply hold is said. */
 const wallPromise = (standing: Standing, surePct: number): string => {

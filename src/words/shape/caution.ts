@@ -14,6 +14,7 @@ export const cautionActs = [
   'airComparison',
   'photo',
   'timedJobs',
+  'marking',
 ] as const;
 
 export type CautionAct = (typeof cautionActs)[number];

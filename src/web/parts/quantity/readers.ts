@@ -82,6 +82,8 @@ export const readGap = within('length', length, bounds.bedGapMm, lengthWords);
 export const readDeviation = within('length', length, bounds.deviationMm, lengthWords);
 /** The width of a line. */
 export const readLineWidth = within('length', length, bounds.lineWidthMm, lengthWords);
+/** From one line of a filling to the next. */
+export const readLineSpacing = within('length', length, bounds.lineSpacingMm, lengthWords);
 export const readSize = within('length', length, bounds.lengthMm, lengthWords);
 export const readThickness = within('length', length, bounds.thicknessMm, lengthWords);
 export const readCutSpeed = within('speed', speed, bounds.speedMmPerS, speedWords);

@@ -48,6 +48,11 @@ const KeptKerf = lazy(() =>
   fetchPart(async () => ({ default: (await import('../kerf/KeptKerf.tsx')).KeptKerf })),
 );
 
+/** And this. */
+const MarksOfEntry = lazy(() =>
+  fetchPart(async () => ({ default: (await import('../marks/MarksOfEntry.tsx')).MarksOfEntry })),
+);
+
 /** One proven setting: what it holds for, where it came from, and its promise checked by orders. */
 export const EntryScreen = ({ id }: { readonly id: string }) => {
   const { waiting, sending } = usePageStoreState();
@@ -146,6 +151,9 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
           <Fetched waiting={null}>
             <KeptKerf entry={entry} />
           </Fetched>
+          <Fetched waiting={null}>
+            <MarksOfEntry entry={entry} />
+          </Fetched>
           {tallies.length === 0 ? null : (
             <Section title={words.checked}>
               <ul className="sheets figure-text">
@@ -203,6 +211,7 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
         <ActionLink href={pageAt(pages.kerfEntry, { id: entry.id })}>
           {answerText.kerfAndJoints}
         </ActionLink>
+        <ActionLink href={pageAt(pages.marksEntry, { id: entry.id })}>{words.marks}</ActionLink>
         <ActionLink href={pageAt(pages.label, { id: entry.id })}>
           {answerText.printLabel}
         </ActionLink>

@@ -1,6 +1,10 @@
 import { encode } from 'uqr';
 import { actsOfKept } from '../../../core/book/actsOfKept.ts';
-import { bookText as words, shellText } from '../../../words/texts.ts';
+import { stockOnMachine } from '../../../core/book/keptStock.ts';
+import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
+import { markKinds } from '../../../core/marking/mark.ts';
+import { marksOf } from '../../../core/marking/markTest.ts';
+import { bookText as words, marksText, shellText } from '../../../words/texts.ts';
 import { cautionLines } from '../../../words/cautionLines.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { CodePicture } from '../../parts/code/CodePicture.tsx';
@@ -15,6 +19,7 @@ import {
 import { useBookEntry, usePairing } from '../../state/queries.ts';
 import { workshopReach } from '../../state/reach.ts';
 import { usePageStoreState } from '../../state/workshop.tsx';
+import { useMarkTests } from '../marks/useMarkTests.ts';
 import { OnlyByAir } from './OnlyByAir.tsx';
 import { pageAt, pages } from '../../state/pages.ts';
 import './label.css';
@@ -54,6 +59,7 @@ export const LabelScreen = ({ id }: { readonly id: string }) => {
               {promiseOfStanding(standing, entry.surePct)} ·{' '}
               {words.partLength(standing.promise.partLengthMm)}
             </p>
+            <LabelMarks holdsFor={entry.holdsFor} />
             <p className="small">{words.labelCare}</p>
             {cautionLines(actsOfKept(entry, standing.run)).map((line) => (
               <p key={line} className="small">
@@ -72,6 +78,20 @@ export const LabelScreen = ({ id }: { readonly id: string }) => {
       </OnlyIfCut>
     </Page>
   );
+};
+
+/** The marks that are kept of the sheet, a line each. */
+const LabelMarks = ({ holdsFor }: Pick<ProvenSetting, 'holdsFor'>) => {
+  const { data } = useMarkTests();
+  const kept = marksOf(stockOnMachine(holdsFor), data?.tests ?? []);
+  return markKinds.map((kind) => {
+    const mark = kept[kind]?.mark;
+    return mark === undefined ? null : (
+      <p key={kind} className="small">
+        {marksText.kinds[kind]}: {marksText.mark(mark)}
+      </p>
+    );
+  });
 };
 
 /**

@@ -9,6 +9,7 @@ import { useBook } from '../../state/queries.ts';
 import { unitsInAddress } from '../../state/units.ts';
 import { addressOf } from '../../../wire/route.ts';
 import { wallListAddress } from '../../../wire/addresses.ts';
+import { useMarkTests } from '../marks/useMarkTests.ts';
 import { useKerfTests } from '../kerf/useKerfTests.ts';
 import { bookText } from '../../../words/texts.ts';
 import './wall.css';
@@ -20,10 +21,14 @@ const most = 200;
 export const WallScreen = () => {
   const book = useBook({ limit: most });
   const { data: kerfs, isPending } = useKerfTests();
+  const marks = useMarkTests();
   const machines =
-    book.data === undefined || isPending
+    book.data === undefined || isPending || marks.isPending
       ? undefined
-      : wallList(book.data.entries, kerfs?.tests ?? []);
+      : wallList(book.data.entries, {
+          kerfTests: kerfs?.tests ?? [],
+          markTests: marks.data?.tests ?? [],
+        });
   return (
     <Page title={words.title} lead={words.lead} width="wide">
       <div className="actions wall-screen-only">
@@ -84,6 +89,8 @@ const Line = ({ line }: { readonly line: WallLine }) => {
         <strong>{words.cut(line)}</strong>
       </td>
       <td>{words.air(line)}</td>
+      <td>{words.score(line)}</td>
+      <td>{words.engrave(line)}</td>
       <td>{words.kerf(kerf)}</td>
       <td>{words.promise(line)}</td>
       <td>

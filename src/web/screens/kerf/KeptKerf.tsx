@@ -1,4 +1,5 @@
 import { kerfTestSays, kerfTestsOf } from '../../../core/kerf/kerfTest.ts';
+import { stockOnMachine } from '../../../core/book/keptStock.ts';
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
 import { kerfText as words } from '../../../words/texts.ts';
 import { useKerfTests } from './useKerfTests.ts';
@@ -6,9 +7,7 @@ import { useKerfTests } from './useKerfTests.ts';
 /** The kerf that was kept with a setting, the latest; nothing where there is none. */
 export const KeptKerf = ({ entry }: { readonly entry: ProvenSetting }) => {
   const { data } = useKerfTests();
-  const { setting, holdsFor } = entry;
-  const { machineId } = holdsFor;
-  const subject = { setting, stock: holdsFor, ...(machineId === undefined ? {} : { machineId }) };
+  const subject = { setting: entry.setting, ...stockOnMachine(entry.holdsFor) };
   const [latest] = kerfTestsOf(subject, data?.tests ?? []);
   if (latest === undefined) return null;
   const told = kerfTestSays(latest);

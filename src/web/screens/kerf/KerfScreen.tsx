@@ -1,10 +1,10 @@
 import { useMemo } from 'react';
+import { isSameBatch, stockOnMachine } from '../../../core/book/keptStock.ts';
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
 import { combDirections, usualCombMeasure } from '../../../core/kerf/kerfComb.ts';
 import { actsOfKerfCard } from '../../../core/kerf/actsOfKerfCard.ts';
 import { kerfCard } from '../../../core/kerf/kerfCard.ts';
 import {
-  isSameBatch,
   kerfAgreement,
   kerfTestSays,
   kerfTestsOf,
@@ -13,7 +13,6 @@ import {
 } from '../../../core/kerf/kerfTest.ts';
 import { tellKerf } from '../../../core/kerf/tellKerf.ts';
 import type { Machine } from '../../../core/machine/machine.ts';
-import { omit } from '../../../core/omit.ts';
 import { namedMaterial } from '../../../core/stock/namedMaterial.ts';
 import { glowsOn } from '../../../core/stock/glowsOn.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
@@ -70,14 +69,9 @@ const OfEntry = ({ entry }: { readonly entry: ProvenSetting }) => {
   const { id, setting, holdsFor, isExample, cameFrom } = entry;
   const { study, loading } = useStudy(cameFrom.studyId);
   if (study === undefined && loading) return <Waits isPending />;
-  const { machineId } = holdsFor;
   return (
     <Kerf
-      subject={{
-        setting,
-        stock: omit(holdsFor, 'machineId', 'machine'),
-        ...(machineId === undefined ? {} : { machineId }),
-      }}
+      subject={{ setting, ...stockOnMachine(holdsFor) }}
       machine={study?.machine}
       isExample={isExample}
       name={id}

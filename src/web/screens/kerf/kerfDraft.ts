@@ -1,8 +1,9 @@
 import { z } from 'zod';
+import type { KeptStock } from '../../../core/book/keptStock.ts';
 import { combPlaceCounts, type PlacedComb } from '../../../core/kerf/combSheet.ts';
 import { slotFits, type SlotRead } from '../../../core/kerf/joints.ts';
 import { combDirections, usualCombMeasure, type KerfComb } from '../../../core/kerf/kerfComb.ts';
-import type { KerfStock, KerfSubject, UnkeptKerfTest } from '../../../core/kerf/kerfTest.ts';
+import type { KerfSubject, UnkeptKerfTest } from '../../../core/kerf/kerfTest.ts';
 
 const mm = z.number().positive().max(100_000);
 
@@ -105,7 +106,7 @@ export const kerfTestFrom = (
 };
 
 /** A sheet of another batch is another sheet, too. */
-export const stockOfBatch = (stock: KerfStock, typed: string): KerfStock => {
+export const stockOfBatch = (stock: KeptStock, typed: string): KeptStock => {
   const batch = typed.trim();
   if (batch === (stock.batch ?? '')) return stock;
   const { material, materialKnown, nominalThicknessMm, measuredThicknessMm } = stock;

@@ -9,6 +9,7 @@ export const bookText = {
   start: 'Read a card',
   promises: 'Do our promises hold here?',
   wall: 'List for the wall',
+  marks: 'Score, engrave, tape',
   showMore: (shown: number, total: number) =>
     `Show more (${String(shown)} of ${String(total)} are shown)`,
   noneFound: 'Nothing in the book fits these words.',

@@ -16,6 +16,7 @@ const again: Readonly<Record<CautionAct, string>> = {
   airComparison: 'low air, not off',
   photo: 'photo after the run, beam disarmed',
   timedJobs: 'beam disarmed, bed empty',
+  marking: 'extraction on while it fills, dust wiped off damp, no vinyl tape',
 };
 
 /** Around the cautions. */

@@ -1,0 +1,39 @@
+import { describe, expect, it } from 'vitest';
+
+import { sampleMarkTest } from '../../../test/samples/studies.ts';
+import type { Machine } from '../machine/machine.ts';
+import { markTestSays, marksOf } from './markTest.ts';
+
+const machine: Machine = { maxPowerPct: 80, speedRangeMmPerS: [1, 400] };
+const test = sampleMarkTest('e1', { machineId: 'm1' });
+
+describe('a mark that is kept', () => {
+  it('is its setting, held to its machine where that is known', () => {
+    expect(markTestSays(test)).toMatchObject({ ok: true, value: { mark: test.mark } });
+    expect(markTestSays(test, machine).ok).toBe(true);
+    const weak = { ...machine, maxPowerPct: 10 };
+    expect(markTestSays(test, weak)).toMatchObject({ problem: { code: 'fires-above-machine' } });
+    const slow = { ...test, mark: { kind: 'score' as const, setting: test.cut } };
+    expect(markTestSays(slow, machine)).toMatchObject({ problem: { code: 'fires-would-cut' } });
+  });
+
+  it('is not kept of a refused material, nor is tape on one', () => {
+    const stock = { ...test.stock, material: 'PVC' };
+    const tape = { kind: 'tape' as const, tape: 'film' as const };
+    for (const mark of [test.mark, tape])
+      expect(markTestSays({ ...test, stock, mark })).toMatchObject({
+        ok: false,
+        problem: { code: 'material-refused' },
+      });
+  });
+
+  it('is found by material, thickness and machine, whatever batch and cut', () => {
+    const { stock } = test;
+    const found = (over: object) =>
+      marksOf({ stock, machineId: 'm1', ...over }, [test]).engrave?.id;
+    expect(found({})).toBe('e1');
+    expect(found({ stock: { ...stock, batch: 'autumn' } })).toBe('e1');
+    expect(found({ stock: { ...stock, nominalThicknessMm: 6 } })).toBeUndefined();
+    expect(found({ machineId: 'm2' })).toBeUndefined();
+  });
+});

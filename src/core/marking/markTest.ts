@@ -1,0 +1,51 @@
+import { isOfSameStock, type KeptStock, type StockOnMachine } from '../book/keptStock.ts';
+import type { Machine } from '../machine/machine.ts';
+import type { Setting } from '../machine/setting.ts';
+import type { MachineTest, Unkept } from '../machineTests.ts';
+import { andThen, done, type Outcome, type Problem } from '../problem.ts';
+import { acceptMaterial } from '../stock/acceptMaterial.ts';
+import { markKinds, type Mark, type MarkKind } from './mark.ts';
+import { limitsBeside, markProblem } from './markLimits.ts';
+
+/** A mark that was found good on one sheet, beside the cut that it is made with. */
+export interface MarkTest extends MachineTest {
+  readonly cut: Setting;
+  readonly stock: KeptStock;
+  readonly mark: Mark;
+}
+
+/** A mark, before anybody keeps it. */
+export type UnkeptMarkTest = Unkept<MarkTest>;
+
+/**
+ * A mark with what is to be said of its material. Refuses: a refused material; and, on a machine that is known, what goes
+ * beyond a limit of machine or tube, or may cut where it should only mark.
+ */
+export const markTestSays = (
+  test: Pick<MarkTest, 'cut' | 'stock' | 'mark'>,
+  machine?: Machine,
+): Outcome<{ readonly mark: Mark; readonly remarks: readonly Problem[] }> =>
+  andThen(acceptMaterial(test.stock), (remarks) => {
+    const beyond =
+      machine === undefined ? undefined : markProblem(test.mark, limitsBeside(test, machine));
+    return beyond === undefined
+      ? done({ mark: test.mark, remarks })
+      : { ok: false, problem: beyond };
+  });
+
+/** The latest mark of each kind. */
+export type KeptMarks = { readonly [Kind in MarkKind]?: MarkTest };
+
+/**
+ * The marks of a material and nominal thickness on a machine, whatever batch and whatever cut they were kept beside: the latest
+ * of each kind. `tests`: the latest first.
+ */
+export const marksOf = (of: StockOnMachine, tests: readonly MarkTest[]): KeptMarks => {
+  const here = tests.filter((test) => isOfSameStock(test, of));
+  return Object.fromEntries(
+    markKinds.flatMap((kind) => {
+      const latest = here.find(({ mark }) => mark.kind === kind);
+      return latest === undefined ? [] : [[kind, latest]];
+    }),
+  );
+};

@@ -1,0 +1,8 @@
+import type { ProblemList } from './param.ts';
+
+/** Why no mark can be proposed or found. */
+export const markingProblems = {
+  'marks-no-room': {},
+} as const satisfies ProblemList;
+
+export type MarkingCode = keyof typeof markingProblems;

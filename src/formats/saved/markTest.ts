@@ -1,0 +1,41 @@
+import { z } from 'zod';
+import { tapeKinds, type Mark } from '../../core/marking/mark.ts';
+import type { markTestSays, MarkTest } from '../../core/marking/markTest.ts';
+import { between, pct } from './bounds.ts';
+import { bounds } from './limits.ts';
+import { testShape, type MachineTestKind } from './machineTest.ts';
+import { provenSettingShape } from './provenSetting.ts';
+import { settingShape } from './setting.ts';
+
+export const lineSpacingMm = between(bounds.lineSpacingMm);
+
+/** A setting that fires. */
+const setting = settingShape.safeExtend({ powerPct: pct.positive() });
+
+/** A mark as saved and sent. */
+export const markShape = z.discriminatedUnion('kind', [
+  z.strictObject({ kind: z.literal('score'), setting }),
+  z.strictObject({ kind: z.literal('engrave'), setting, lineSpacingMm }),
+  z.strictObject({ kind: z.literal('tape'), tape: z.enum(tapeKinds) }),
+]) satisfies z.ZodType<Mark>;
+
+/** A mark beside a cut, with its sheet, as saved and sent. */
+export const markTestShape = testShape({
+  cut: settingShape,
+  stock: provenSettingShape.shape.holdsFor.omit({ machineId: true, machine: true }),
+  mark: markShape,
+}) satisfies z.ZodType<MarkTest>;
+
+export const markTestKind: MachineTestKind<
+  MarkTest,
+  typeof markTestShape,
+  ReturnType<typeof markTestSays>
+> = {
+  shape: markTestShape,
+  about: {
+    list: 'Marks beside cuts (score, engrave, tape) by sheet, the latest first',
+    one: 'a mark beside a cut',
+    says: 'its setting and what it was tried on',
+  },
+  reader: async () => (await import('../../core/marking/markTest.ts')).markTestSays,
+};

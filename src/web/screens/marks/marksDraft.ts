@@ -1,0 +1,56 @@
+import { z } from 'zod';
+import { markKinds, tapeKinds, usualLineSpacingMm, type Mark } from '../../../core/marking/mark.ts';
+import type { Setting } from '../../../core/machine/setting.ts';
+import { airShape } from '../../../formats/saved/setting.ts';
+
+const setting = z.object({
+  powerPct: z.number(),
+  speedMmPerS: z.number(),
+  passes: z.number(),
+  air: airShape.exactOptional(),
+});
+
+const shape = z.object({
+  kind: z.enum(markKinds),
+  /** What was typed; absent: what is kept, or where to begin. */
+  score: setting.optional(),
+  engrave: setting.optional(),
+  lineSpacingMm: z.number().positive().optional(),
+  tape: z.enum(tapeKinds).optional(),
+  note: z.string(),
+});
+
+/** What was chosen and typed so far. */
+export type MarksDraft = z.infer<typeof shape>;
+
+export const emptyMarksDraft: MarksDraft = { kind: 'score', note: '' };
+
+/** The draft that lies in this browser. */
+export const readMarksDraft = (value: unknown): MarksDraft | undefined =>
+  shape.safeParse(value).data;
+
+/** What is kept of each kind, and where to begin with it. */
+export interface MarksKnown {
+  readonly lineSpacingMm?: number;
+  readonly score: Setting | undefined;
+  readonly engrave: Setting | undefined;
+  readonly tape: (typeof tapeKinds)[number] | undefined;
+}
+
+/** The line spacing that counts. */
+export const spacingIn = (draft: MarksDraft, known: Pick<MarksKnown, 'lineSpacingMm'>): number =>
+  draft.lineSpacingMm ?? known.lineSpacingMm ?? usualLineSpacingMm;
+
+/** The mark that the form says; undefined while something of it is missing. */
+export const markIn = (draft: MarksDraft, known: MarksKnown): Mark | undefined => {
+  const { kind } = draft;
+  if (kind === 'tape') {
+    const tape = draft.tape ?? known.tape;
+    return tape === undefined ? undefined : { kind, tape };
+  }
+  const said = draft[kind] ?? known[kind];
+  if (said === undefined) return undefined;
+  return kind === 'score'
+    ? { kind, setting: said }
+    : { kind, setting: said, lineSpacingMm: spacingIn(draft, known) };
+};

@@ -1,0 +1,62 @@
+import type { Mark, MarkKind, TapeKind } from '../../../core/marking/mark.ts';
+import { lengthWords, settingWords, type Spoken } from '../terms/figures.ts';
+
+const tapes: Readonly<Record<TapeKind, string>> = {
+  none: 'none',
+  paper: 'paper tape',
+  film: 'film',
+};
+
+/** Lines an inch, as many machines ask for. */
+const perInch = (lineSpacingMm: number): string => (25.4 / lineSpacingMm).toFixed(0);
+
+const markWords = (mark: Mark): string => {
+  switch (mark.kind) {
+    case 'score':
+      return settingWords(mark.setting);
+    case 'engrave':
+      return `${settingWords(mark.setting)}, lines ${lengthWords(mark.lineSpacingMm)} apart`;
+    case 'tape':
+      return tapes[mark.tape];
+  }
+};
+
+/** Score, engraving and tape beside a kept cut. */
+export const marksText = {
+  title: 'Score, engrave, tape',
+  lead: (cut: Spoken, stock: string) => `Beside the cut at ${settingWords(cut)}; ${stock}.`,
+  kinds: { score: 'Score', engrave: 'Engrave', tape: 'Tape' } satisfies Record<MarkKind, string>,
+  mark: markWords,
+  kept: 'Kept for this material',
+  none: 'Nothing yet.',
+  keptOn: (at: string, batch: string | undefined) =>
+    `Kept ${new Date(at).toLocaleDateString()}${batch === undefined ? '' : ` on batch ${batch}`}.`,
+  keepOne: 'Keep one',
+  keepMore:
+    'Try it on an offcut of the same sheet first. It is kept for this material and thickness on this machine, and stands on the list for the wall and the shelf label.',
+  kind: 'What is it?',
+  setting: { score: 'Score a line with', engrave: 'Engrave with' },
+  guess:
+    'A guess to begin with, from the tube and the kept cut (common practice, no source): gentle enough that it should not cut. Nothing here was tried yet.',
+  lineSpacing: 'From line to line',
+  lineSpacingHint: (lineSpacingMm: number) =>
+    `That is ${perInch(lineSpacingMm)} lines an inch. Where lines overlap they burn twice: that is counted.`,
+  air: 'Air, where it is not as for the cut',
+  tape: 'What covers the face?',
+  tapes,
+  note: 'Note',
+  noteHint: {
+    score: 'What it looks like: just visible, plain, deep.',
+    engrave: 'What it looks like: pale, brown, deep; which way the lines run.',
+    tape: 'Which tape, which side; peeled hot or cold.',
+  } satisfies Record<MarkKind, string>,
+  keep: {
+    score: 'Keep this score',
+    engrave: 'Keep this engraving',
+    tape: 'Keep this tape',
+  } satisfies Record<MarkKind, string>,
+  keptSaid: 'Kept, with today’s date.',
+  remove: 'Remove',
+  removeAsk: 'The mark goes; the cut stays.',
+  back: 'Back to the kept setting',
+} as const;
