@@ -84,7 +84,7 @@ export const meterPlan = ({
 
 /** Nothing is gained where the tube stays dark, and it is not driven above its rating twice. */
 const wantedAt = ({ state, meanMa }: MeterSetting, ratedMa: number): number =>
-  state === 'dark' || meanMa > ratedMa * 1.02 ? 1 : wanted;
+  state === 'dark' || meanMa > ratedMa ? 1 : wanted;
 
 interface Wish {
   readonly powerPct: number;
@@ -93,9 +93,36 @@ interface Wish {
 
 const nextSettings = (settings: readonly MeterSetting[], ratedMa: number): readonly Wish[] => {
   const lit = litSettings(settings);
+  const [first] = lit;
+  if (first === undefined) return [...firstLook.map(look), ...further(settings)];
   return lit.length < 2
-    ? [...firstLook.map((powerPct): Wish => ({ powerPct, why: 'look' })), ...further(settings, lit)]
+    ? afterFirstLit(settings, first, ratedMa)
     : [...thresholdWish(settings), ...afterFirstLook(settings, lit, ratedMa)];
+};
+
+const look = (powerPct: number): Wish => ({ powerPct, why: 'look' });
+
+/**
+ * Lit at one setting only: what was to be looked at below it, and above it what is bearable even where the current rises as steeply
+ * as it can have done from the last setting that was dark. Where none of that is left, one more as far up as that allows.
+ */
+const afterFirstLit = (
+  settings: readonly MeterSetting[],
+  { powerPct: firesAtPct, meanMa }: MeterSetting,
+  ratedMa: number,
+): readonly Wish[] => {
+  const darkAtPct = firingBracket(settings)?.darkAtPct ?? 0;
+  const reachPct = ((ratedMa - meanMa) * (firesAtPct - darkAtPct)) / meanMa;
+  const open = firstLook.filter(
+    (powerPct) =>
+      powerPct <= firesAtPct + reachPct &&
+      !settings.some((setting) => setting.powerPct === powerPct),
+  );
+  if (open.length > 0) return open.map(look);
+  const below = thresholdWish(settings);
+  if (below.length > 0) return below;
+  const powerPct = Math.floor(firesAtPct + Math.min(reachPct, 2));
+  return powerPct > firesAtPct ? [look(Math.min(100, powerPct))] : [];
 };
 
 /** What was asked for at first stays asked for while it is bearable: a list does not lose its lines under a hand. */
@@ -110,21 +137,13 @@ const afterFirstLook = (
       !settings.some((setting) => setting.powerPct === powerPct) &&
       (expectedAt(settings, powerPct) ?? Infinity) <= ratedMa,
   );
-  return open.length > 0
-    ? open.map((powerPct): Wish => ({ powerPct, why: 'look' }))
-    : towardsRated(lit, ratedMa);
+  return open.length > 0 ? open.map(look) : towardsRated(lit, ratedMa);
 };
 
-/** After a first look that found it dark: on upwards. That found it lit once: nobody knows how steep it is, so near there. */
-const further = (
-  settings: readonly MeterSetting[],
-  lit: readonly MeterSetting[],
-): readonly Wish[] => {
+/** After a first look that found it dark: on upwards. */
+const further = (settings: readonly MeterSetting[]): readonly Wish[] => {
   const most = settings.at(-1)?.powerPct ?? 0;
-  if (most < (firstLook.at(-1) ?? 0)) return [];
-  if (lit.length === 0) return [{ powerPct: Math.min(100, most + 10), why: 'look' }];
-  const below = thresholdWish(settings);
-  return below.length > 0 ? below : [{ powerPct: Math.min(100, most + 2), why: 'look' }];
+  return most < (firstLook.at(-1) ?? 0) ? [] : [look(Math.min(100, most + 10))];
 };
 
 /** Half-way between dark and lit, until they are close. */
@@ -152,8 +171,10 @@ const nextHigher = (lit: readonly MeterSetting[], ratedMa: number): Wish | null 
   const slope = slopeAtEnd(lit);
   if (!(slope > 0)) return null;
   const reach = (ratedMa - last.meanMa) / slope;
-  const powerPct = Math.floor(last.powerPct + Math.max(1, Math.min(reach, widestGapPct)));
-  return { powerPct: Math.min(100, powerPct), why: reach <= widestGapPct ? 'rated' : 'span' };
+  const powerPct = Math.min(100, Math.floor(last.powerPct + Math.min(reach, widestGapPct)));
+  return powerPct <= last.powerPct
+    ? null
+    : { powerPct, why: reach <= widestGapPct ? 'rated' : 'span' };
 };
 
 /** No gap wider than a cubic bridges well; and one setting at about nine tenths of rated current. */
