@@ -3,6 +3,7 @@ import { done, refused, type Outcome } from '../core/problem.ts';
 import { rememberingKept } from '../host/rememberingKept.ts';
 import { systemClock } from '../host/clock.ts';
 import { dataFolder } from '../host/dataFolder.ts';
+import { foundAtPlace, type FoundAtPlace } from '../host/foundAtPlace.ts';
 import { sharpPictures } from '../host/pictures.ts';
 import { randomIds } from '../host/ids.ts';
 import { serverModel } from '../host/systemModel.ts';
@@ -52,6 +53,7 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
   const plan = backupPlan();
   if (!plan.ok) return complain(plan);
   const folder = dataFolder();
+  const found = foundAtPlace(storePlace());
   const opened = await openOwn();
   if (!opened.ok) return complain(opened);
   const store = opened.value;
@@ -86,9 +88,10 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
     const listening = await listen(() => app.listen({ host, port: port.value }), port.value);
     if (!listening.ok) return complain(listening);
     say.started({
-      greeting: await greeting({ port: port.value, lan, plan: plan.value, tls: tls.value }),
+      greeting: await greeting({ port: port.value, lan, plan: plan.value, tls: tls.value, found }),
       port: port.value,
       store: storePlace().kind,
+      found,
     });
     await stop;
     say.stopping();
@@ -138,9 +141,10 @@ interface Greeting {
   readonly lan: Lan | undefined;
   readonly plan: BackupPlan | undefined;
   readonly tls: Tls | undefined;
+  readonly found: FoundAtPlace;
 }
 
-const greeting = async ({ port, lan, plan, tls }: Greeting): Promise<string> =>
+const greeting = async ({ port, lan, plan, tls, found }: Greeting): Promise<string> =>
   [
     terminalText.at(`${scheme(tls)}://127.0.0.1:${String(port)}`),
     ...(lan === undefined
@@ -151,6 +155,9 @@ const greeting = async ({ port, lan, plan, tls }: Greeting): Promise<string> =>
           tls === undefined ? terminalText.notEncrypted : terminalText.encrypted,
         ]),
     terminalText.dataIn(placeInWords(storePlace())),
+    ...(found === 'kept'
+      ? []
+      : [terminalText.begun[found], terminalText.lookForBackups(plan?.folder)]),
     ...(plan === undefined ? [] : [terminalText.backupsIn(plan.folder, plan.everyHours)]),
     terminalText.stopIt,
     '',

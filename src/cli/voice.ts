@@ -1,5 +1,6 @@
 import type { BackupsStand } from '../app/ports/backups.ts';
 import { done, refused, type Outcome } from '../core/problem.ts';
+import type { FoundAtPlace } from '../host/foundAtPlace.ts';
 import { jsonLog } from '../host/jsonLog.ts';
 import type { ServedRequest } from '../http/metrics.ts';
 import type { PairingCode } from '../http/pairing.ts';
@@ -13,6 +14,7 @@ export interface Voice {
     readonly greeting: string;
     readonly port: number;
     readonly store: 'file' | 'database';
+    readonly found: FoundAtPlace;
   }) => void;
   readonly stopping: () => void;
   readonly stopped: () => void;
@@ -50,7 +52,7 @@ const inWords: Voice = {
 const inJson = (): Voice => {
   const { event } = jsonLog((line) => void process.stdout.write(line));
   return {
-    started: ({ port, store }) => event({ what: 'started', port, store }),
+    started: ({ port, store, found }) => event({ what: 'started', port, store, found }),
     stopping: () => event({ what: 'stopping' }),
     stopped: () => event({ what: 'stopped' }),
     answered: (request) => event({ what: 'request', ...request }),

@@ -10,7 +10,7 @@ import { distanceMm, type Point } from '../core/path/point.ts';
 import { done, refused, type Outcome } from '../core/problem.ts';
 import { parseJsonText, parseWith } from './border.ts';
 import { cardShape } from './saved/card.ts';
-import { settingShape } from './saved/setting.ts';
+import { cornerRule, cornersWithin, settingShape } from './saved/setting.ts';
 
 const point = z.tuple([z.number(), z.number()]).readonly();
 const cornerPoints = z.strictObject({
@@ -27,22 +27,26 @@ const cardFileShape = z.strictObject({
   ...saved,
   rungs: z
     .array(
-      z.strictObject({
-        letter: saved.rungs.element.shape.letter,
-        ...settingShape.shape,
-        layer: z.string(),
-        colour: z.string(),
-      }),
+      z
+        .strictObject({
+          letter: saved.rungs.element.shape.letter,
+          ...settingShape.shape,
+          layer: z.string(),
+          colour: z.string(),
+        })
+        .refine(cornersWithin, cornerRule),
     )
     .min(1)
     .max(200),
   cells: z
     .array(
-      z.strictObject({
-        ...saved.cells.element.shape,
-        ...settingShape.shape,
-        words: z.string(),
-      }),
+      z
+        .strictObject({
+          ...saved.cells.element.shape,
+          ...settingShape.shape,
+          words: z.string(),
+        })
+        .refine(cornersWithin, cornerRule),
     )
     .min(1)
     .max(1000),

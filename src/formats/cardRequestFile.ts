@@ -6,7 +6,7 @@ import type { CardWish } from '../core/study/cardRequestKnowing.ts';
 import { parseWith } from './border.ts';
 import { code, label, lengthMm, pct, speedMmPerS } from './saved/bounds.ts';
 import { knownBy, materialKnownInFile } from './saved/materialKnown.ts';
-import { airShape, settingShape } from './saved/setting.ts';
+import { airShape, cornerRule, cornersWithin, settingShape } from './saved/setting.ts';
 import { dialectInFile, studyFileShape, studyOfFile, type StudyFile } from './studyFile.ts';
 
 /** What is asked of a card in a file: `docs/formats/card-request.md`. */
@@ -21,10 +21,7 @@ export interface CardRequestFile {
 /** A setting as people list it: one pass where none is said. */
 const rung = z
   .strictObject({ ...settingShape.shape, passes: settingShape.shape.passes.default(1) })
-  .refine((setting) => (setting.minPowerPct ?? 0) <= setting.powerPct, {
-    path: ['minPowerPct'],
-    message: 'corner power may not exceed powerPct',
-  });
+  .refine(cornersWithin, cornerRule);
 
 const shape = z
   .strictObject({

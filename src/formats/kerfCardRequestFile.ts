@@ -9,7 +9,7 @@ import type { NamedMaterial } from '../core/stock/namedMaterial.ts';
 import { parseWith } from './border.ts';
 import { label, lengthMm, thicknessMm } from './saved/bounds.ts';
 import { knownBy, materialKnownInFile } from './saved/materialKnown.ts';
-import { settingShape } from './saved/setting.ts';
+import { cornerRule, cornersWithin, settingShape } from './saved/setting.ts';
 import { dialectInFile, studyFileShape } from './studyFile.ts';
 
 /** What is asked of a comb or slot card in a file: `docs/formats/kerf-card-request.md`. */
@@ -48,11 +48,13 @@ const slots = z.strictObject({
   stepMm: kerfWishBounds.stepMm.default(usualStepMm),
 });
 
-const setting = z.strictObject({
-  ...settingShape.shape,
-  powerPct: settingShape.shape.powerPct.positive(),
-  passes: settingShape.shape.passes.default(1),
-});
+const setting = z
+  .strictObject({
+    ...settingShape.shape,
+    powerPct: settingShape.shape.powerPct.positive(),
+    passes: settingShape.shape.passes.default(1),
+  })
+  .refine(cornersWithin, cornerRule);
 
 const shape = z
   .strictObject({

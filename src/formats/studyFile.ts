@@ -22,7 +22,7 @@ import { gcodeDialectShape } from './saved/gcodeDialect.ts';
 import { machineShape } from './saved/machine.ts';
 import { knownBy, materialKnownInFile, materialKnownShape } from './saved/materialKnown.ts';
 import { gradeShape, spoiltShape } from './saved/readingEvent.ts';
-import { settingShape } from './saved/setting.ts';
+import { cornerRule, cornersWithin, settingShape } from './saved/setting.ts';
 import { acceptNotOutOf100, orderParts, planCostsShape } from './saved/startedOrder.ts';
 
 /** A study file, and what it wishes of the next card. */
@@ -35,10 +35,6 @@ export interface StudyFile extends CutStudy {
   /** An order that is cut sheet by sheet, and how far it is. */
   readonly plan?: PlanWish;
 }
-
-const cornerRule = { path: ['minPowerPct'], message: 'corner power may not exceed powerPct' };
-const cornersWithin = (s: { readonly powerPct: number; readonly minPowerPct?: number }): boolean =>
-  (s.minPowerPct ?? 0) <= s.powerPct;
 
 /** The power at which something was cut: nothing is cut at 0 %. */
 const cutPct = pct.positive();

@@ -1,3 +1,4 @@
+import type { FoundAtPlace } from './foundAtPlace.ts';
 import pino from 'pino';
 
 /**
@@ -5,7 +6,12 @@ import pino from 'pino';
  * address as it was asked, no code and no token: routes, statuses, codes of problems, times.
  */
 export type LoggedEvent =
-  | { readonly what: 'started'; readonly port: number; readonly store: 'file' | 'database' }
+  | {
+      readonly what: 'started';
+      readonly port: number;
+      readonly store: 'file' | 'database';
+      readonly found: FoundAtPlace;
+    }
   | { readonly what: 'stopping' }
   | { readonly what: 'stopped' }
   | {

@@ -4,8 +4,10 @@ import { join } from 'node:path';
 import { vi } from 'vitest';
 import { z } from 'zod';
 import { runCard } from '../../src/cli/card.ts';
+import { runKerfCard } from '../../src/cli/kerfCard.ts';
 import { runRamp } from '../../src/cli/ramp.ts';
 import type { Danger } from './danger.ts';
+import { kerfBelieved } from './kerfBelieved.ts';
 import { refusedBy, type Came } from './made.ts';
 import { whatFires } from './whatFires.ts';
 
@@ -15,6 +17,12 @@ const printedShape = z.object({
     .optional(),
   remarks: z.array(z.object({ code: z.string() })).optional(),
 });
+
+const commands: Readonly<Record<Danger['door'], typeof runCard>> = {
+  card: runCard,
+  ramp: runRamp,
+  kerf: runKerfCard,
+};
 
 /** Runs the command on a file that holds the request, and looks at what lies in the folder afterwards. */
 export const atCommandLine = async ({ door, ask }: Danger): Promise<Came> => {
@@ -28,7 +36,7 @@ export const atCommandLine = async ({ door, ask }: Danger): Promise<Came> => {
     const request = join(folder, 'request.json');
     const out = join(folder, 'out');
     writeFileSync(request, JSON.stringify(ask));
-    const code = await (door === 'card' ? runCard : runRamp)({ request, out });
+    const code = await commands[door]({ request, out });
     const { error, remarks = [] } = printedShape.parse(JSON.parse(printed));
     const names = readdirSync(folder).includes('out') ? readdirSync(out) : [];
     if (error !== undefined) {
@@ -39,10 +47,11 @@ export const atCommandLine = async ({ door, ask }: Danger): Promise<Came> => {
       name.split('.').at(-1) ?? '',
       readFileSync(join(out, name), 'utf8'),
     ];
+    const files = new Map([...names.map(read), ['printed', printed] as const]);
     return {
       written: names,
       said: remarks.map((remark) => remark.code),
-      files: whatFires(new Map(names.map(read))),
+      files: whatFires(files, door === 'kerf' ? kerfBelieved(ask) : undefined),
     };
   } finally {
     output.mockRestore();

@@ -8,6 +8,8 @@ export interface HeldTo {
   readonly mostTimes?: number;
   /** The same for words and marks. */
   readonly mostMarksTimes?: number;
+  /** Stand in what the command prints, and in each drawing and program. */
+  readonly cautions?: readonly string[];
   /** No speed of anything that fires lies outside. */
   readonly speedsMmPerS?: readonly [least: number, most: number];
 }
@@ -26,7 +28,7 @@ export type Way = 'command-line' | 'http';
  */
 export interface Danger {
   readonly what: string;
-  readonly door: 'card' | 'ramp';
+  readonly door: 'card' | 'ramp' | 'kerf';
   readonly ask: object;
   readonly then: Outcome;
   /** Where not every door can be asked this. */

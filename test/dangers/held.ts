@@ -17,6 +17,8 @@ export const hold = ({ said, files, written }: Came, to: HeldTo): void => {
   expect(written.length).toBeGreaterThan(0);
   expect(files.fires.length).toBeGreaterThan(0);
   expect(said).toEqual(expect.arrayContaining([...(to.says ?? [])]));
+  for (const caution of to.cautions ?? [])
+    for (const [name, words] of files.words) expect(words, name).toContain(caution);
   for (const firing of files.fires) {
     if (to.mostPowerPct !== undefined)
       expect(firing.powerPct, firing.part).toBeLessThanOrEqual(to.mostPowerPct * rounding);

@@ -15,5 +15,5 @@ export const refusedBy = (refused: string, written: readonly string[] = []): Cam
   refused,
   written,
   said: [],
-  files: { fires: [] },
+  files: { fires: [], words: [] },
 });

@@ -1,11 +1,14 @@
 import { z } from 'zod';
 import { cardFile } from '../../src/cli/cardFile.ts';
+import { kerfCardFile } from '../../src/cli/kerfCardFile.ts';
 import { rampFile } from '../../src/cli/rampFile.ts';
 import { plainDialect } from '../../src/core/dialect/gcodeDialect.ts';
 import { undescribedMachine } from '../../src/core/machine/machine.ts';
 import { api } from '../../src/wire/api.ts';
+import { kerfApi } from '../../src/wire/kerfApi.ts';
 import { testServer, type TestServer } from '../samples/server.ts';
 import type { Danger } from './danger.ts';
+import { kerfBelieved } from './kerfBelieved.ts';
 import { refusedBy, type Came } from './made.ts';
 import { whatFires } from './whatFires.ts';
 
@@ -21,11 +24,9 @@ const refusal = z.object({
 
 /** Asks a server with a store of its own: begins the study, has the card designed, and fetches every file. */
 export const throughHttp = async (danger: Danger): Promise<Came> => {
-  const server = await testServer({ cardFile, rampFile });
+  const server = await testServer({ cardFile, rampFile, kerfCardFile });
   try {
-    const came = await (danger.door === 'card'
-      ? card(server, danger.ask)
-      : ramp(server, danger.ask));
+    const came = await doors[danger.door](server, danger.ask);
     if (server.reported.length > 0) throw new Error(`reported: ${String(server.reported[0])}`);
     return came;
   } finally {
@@ -151,3 +152,51 @@ const ramp = async (server: TestServer, ask: object): Promise<Came> => {
     ? { written: [...files.keys()], said: [], files: whatFires(files) }
     : refusedBy(refused, [...files.keys()]);
 };
+
+const kerf = async (server: TestServer, ask: object): Promise<Came> => {
+  const wanted = z
+    .object({
+      material: z.string(),
+      materialKnown: z.boolean().optional(),
+      thicknessMm: z.number(),
+      card: anything,
+      setting: z.record(z.string(), z.union([z.number(), z.string()])),
+      scoring: z.object({ powerPct: z.number(), speedMmPerS: z.number() }).optional(),
+      machine: anything,
+    })
+    .parse(ask);
+  const {
+    kind: card,
+    pieceMm,
+    ...more
+  } = z
+    .looseObject({ kind: z.string(), pieceMm: z.tuple([z.number(), z.number()]).optional() })
+    .parse(wanted.card);
+  const begun = await begin(server, { machine: wanted.machine });
+  if (begun.statusCode !== 200) return refusedBy(refusal.parse(begun.json()).error.code);
+  const query = {
+    card,
+    material: wanted.material,
+    thicknessMm: wanted.thicknessMm,
+    ...(wanted.materialKnown === undefined ? {} : { materialKnown: String(wanted.materialKnown) }),
+    ...(pieceMm === undefined ? {} : { pieceWidthMm: pieceMm[0], pieceHeightMm: pieceMm[1] }),
+    ...more,
+    ...wanted.setting,
+    ...(wanted.scoring === undefined
+      ? {}
+      : { scorePct: wanted.scoring.powerPct, scoreMmPerS: wanted.scoring.speedMmPerS }),
+  };
+  const files = new Map<string, string>();
+  let refused: string | undefined;
+  for (const kind of ['svg', 'dxf', 'gcode', 'pdf'] as const) {
+    const sent = await server.send(kerfApi.kerfCardFile, { params: { kind }, query });
+    if (sent.statusCode === 200) files.set(kind, sent.body);
+    else refused ??= refusal.parse(sent.json()).error.code;
+  }
+  return refused === undefined
+    ? { written: [...files.keys()], said: [], files: whatFires(files, kerfBelieved(ask)) }
+    : refusedBy(refused, [...files.keys()]);
+};
+
+const doors: Readonly<Record<Danger['door'], (server: TestServer, ask: object) => Promise<Came>>> =
+  { card, ramp, kerf };

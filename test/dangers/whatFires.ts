@@ -11,6 +11,8 @@ export interface Firing {
 /** What a card's files amount to, for who holds them against limits. */
 export interface FilesMade {
   readonly fires: readonly Firing[];
+  /** What can be read of them, by the kind of file, as one text each. */
+  readonly words: readonly (readonly [kind: string, words: string])[];
   /** The changeover for which the card was designed. */
   readonly believed?: { readonly powerPct: number; readonly v50MmPerS: number };
 }
@@ -32,9 +34,13 @@ const master = z.object({
  * What a card's master and its program make the machine do, read without any of the project's readers: the settings that are
  * written down, and every F with its S.
  */
-export const whatFires = (files: ReadonlyMap<string, string>): FilesMade => {
+export const whatFires = (
+  files: ReadonlyMap<string, string>,
+  believedOf?: FilesMade['believed'],
+): FilesMade => {
   const json = files.get('json');
   const card = json === undefined ? undefined : master.parse(JSON.parse(json));
+  const believed = card?.believed ?? believedOf;
   const fire = (part: Firing['part'], s: z.infer<typeof setting> | undefined): readonly Firing[] =>
     s === undefined ? [] : [{ part, ...s, powerPct: Math.max(s.powerPct, s.minPowerPct ?? 0) }];
   return {
@@ -44,7 +50,8 @@ export const whatFires = (files: ReadonlyMap<string, string>): FilesMade => {
       ...fire('trusted', card?.trusted),
       ...inProgram(files.get('gcode') ?? ''),
     ],
-    ...(card?.believed === undefined ? {} : { believed: card.believed }),
+    words: [...files].flatMap(([kind, text]) => (kind === 'pdf' ? [] : [[kind, text] as const])),
+    ...(believed === undefined ? {} : { believed }),
   };
 };
 

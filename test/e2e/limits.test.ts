@@ -48,7 +48,9 @@ const aboveKept = [40, 95].flatMap((powerPct): readonly Danger[] => [
 ]);
 
 it('most of the table has a place on the page', () => {
-  expect(typed.length).toBeGreaterThan(0.75 * dangers.length);
+  // Comb and slot cards are cut with a setting that an answer or the book gives: none is typed.
+  const toType = dangers.filter(({ door }) => door !== 'kerf');
+  expect(typed.length).toBeGreaterThan(0.75 * toType.length);
 });
 
 describe('what could hurt someone, typed into the page', () => {

@@ -183,5 +183,5 @@ const ramp = async (
   const link = page.getByRole('link', { name: 'G-code' });
   return (await link.count()) === 0
     ? refusedBy(await stopped(page))
-    : { written: ['gcode'], said: [], files: { fires: [] } };
+    : { written: ['gcode'], said: [], files: { fires: [], words: [] } };
 };

@@ -37,10 +37,12 @@ export const readKept = async (
   const promise = promiseOf({ promise: promiseKept(entry.promise, study?.promise), tallies });
   const strips = await stripsOfEntry(session, entry, promise);
   const alike = onlyByAir(entry, await session.entriesOnlyByAir(entry)).map(({ code }) => code);
+  const machine = await limitsOf(session, entry);
   const known = {
     kept: entry,
     tallies,
     strips,
+    ...(machine === undefined ? {} : { machine }),
     ...(alike.length === 0 ? {} : { onlyByAir: alike }),
   };
   if (study === undefined) return known;
@@ -48,6 +50,22 @@ export const readKept = async (
   const earlier = await historyIn(session, historyWishOf(study));
   const cut = { ...toCutStudy(study), ask: { powerPct: entry.setting.powerPct } };
   return { ...known, study, answer: { cut, aim: study.aim, earlier } };
+};
+
+/** What bounds its settings, and no more: the answer is remembered by the whole question. */
+const limitsOf = async (
+  session: ReadSession,
+  { holdsFor: { machineId } }: ProvenSetting,
+): Promise<KeptQuestion['machine']> => {
+  const found = machineId === undefined ? undefined : await session.machine(machineId);
+  if (found === undefined) return undefined;
+  const { maxPowerPct, speedRangeMmPerS, ratedCurrentMa, tubePoints } = found.machine;
+  return {
+    maxPowerPct,
+    speedRangeMmPerS,
+    ...(ratedCurrentMa === undefined ? {} : { ratedCurrentMa }),
+    ...(tubePoints === undefined ? {} : { tubePoints }),
+  };
 };
 
 /**

@@ -1,10 +1,11 @@
 import type { ProvenSetting } from '../../core/book/provenSetting.ts';
+import type { FiringLimits } from '../../core/card/firingLimits.ts';
 import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
 import type { FitAnswer } from '../../core/cutmodel/fitAnswer.ts';
 import type { Setting } from '../../core/machine/setting.ts';
 import type { ProblemOf } from '../../core/problem.ts';
 import { evidenceFrom } from '../../core/standing/evidenceFrom.ts';
-import { notToBeCut } from '../../core/standing/notToBeCut.ts';
+import { beyondItsMachine, notToBeCut } from '../../core/standing/notToBeCut.ts';
 import type { Standing } from '../../core/standing/standing.ts';
 import { standingOf } from '../../core/standing/standingOf.ts';
 import { judgeMaterial } from '../../core/stock/judgeMaterial.ts';
@@ -39,6 +40,8 @@ export interface KeptQuestion {
   readonly kept: ProvenSetting;
   readonly tallies: readonly RecordedTally[];
   readonly study?: Study;
+  /** What its machine may be set to by now. Absent: nobody knows which it is. */
+  readonly machine?: FiringLimits['machine'];
   /** The last read first. */
   readonly strips: readonly StripToJudge[];
   /** Codes of kept settings from which it differs only by air. */
@@ -59,15 +62,21 @@ export interface KeptJudged {
 }
 
 /** Whether its standing can be said without a sum: nothing was said since it was kept. */
-export const needsSums = ({ kept, answer, strips }: KeptQuestion): boolean =>
-  refusalOf(kept) === undefined &&
-  (answer !== undefined || strips.some(({ question }) => question !== undefined));
+export const needsSums = (asked: KeptQuestion): boolean =>
+  refusalOf(asked.kept) === undefined &&
+  beyondOf(asked) === undefined &&
+  (asked.answer !== undefined || asked.strips.some(({ question }) => question !== undefined));
 
 /** Why nothing stands of a setting that is kept: its material is refused today. */
 const refusalOf = ({ holdsFor }: ProvenSetting): ProblemOf<'material-refused'> | undefined => {
   const judged = judgeMaterial(holdsFor.material);
   return judged.decision === 'refuse' ? judged.problem : undefined;
 };
+
+const beyondOf = ({ kept, tallies, machine }: KeptQuestion): Standing | undefined =>
+  machine === undefined
+    ? undefined
+    : beyondItsMachine(kept, machine, promiseOf({ promise: kept.promise, tallies }));
 
 /** Who makes the sums of a standing. */
 interface Sums {
@@ -86,6 +95,8 @@ export const standingAsKnown = (asked: KeptQuestion, sums?: Sums): KeptJudged =>
   const refusal = refusalOf(kept);
   if (refusal !== undefined)
     return { standing: notToBeCut(promiseOf({ promise: kept.promise, tallies }), refusal), strips };
+  const beyond = beyondOf(asked);
+  if (beyond !== undefined) return { standing: beyond, strips };
   const standing = standingOf(
     evidenceFrom({
       kept,

@@ -19,6 +19,8 @@ const slowThrough = { thicknessMm: 6, speedMmPerS: 3 };
 /** What is cut with some settings. */
 export interface CutWith {
   readonly settings: readonly Pick<Setting, 'air' | 'speedMmPerS'>[];
+  /** What only marks it: its air counts. */
+  readonly marks?: readonly Pick<Setting, 'air'>[];
   readonly thicknessMm: number;
   /** Whether the material may glow on (`glowsOn`). */
   readonly glows: boolean;
@@ -27,10 +29,11 @@ export interface CutWith {
 /** The acts that settings bring with them wherever they stand: air off, and very slow through thick sheet that glows on. */
 export const actsOfSettings = ({
   settings,
+  marks = [],
   thicknessMm,
   glows,
 }: CutWith): readonly SettingAct[] => {
-  const isAirOff = settings.some(({ air }) => air === 'off');
+  const isAirOff = [...settings, ...marks].some(({ air }) => air === 'off');
   const isSlow =
     glows &&
     thicknessMm >= slowThrough.thicknessMm &&
@@ -40,9 +43,14 @@ export const actsOfSettings = ({
 
 /** The acts of one card, what is its own first. */
 export const actsOfCard = (
-  { rungs, thicknessMm = 0 }: Card,
+  { rungs, scoring, trusted, thicknessMm = 0 }: Card,
   glows: boolean,
 ): readonly CardAct[] => [
-  ...actsOfSettings({ settings: rungs.map(({ setting }) => setting), thicknessMm, glows }),
+  ...actsOfSettings({
+    settings: [...rungs.map(({ setting }) => setting), ...(trusted === undefined ? [] : [trusted])],
+    marks: scoring === undefined ? [] : [scoring],
+    thicknessMm,
+    glows,
+  }),
   ...everyCardActs,
 ];

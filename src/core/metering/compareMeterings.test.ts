@@ -64,6 +64,21 @@ describe('two meterings of one machine', () => {
     ).toBe('higher');
   });
 
+  it('can be compared at settings with tenths, up to the last that both were read at', () => {
+    // Eight eighths of the way from 13.1 to 63.6 come to 63.60000000000001.
+    const [one, other] = [
+      [13.1, 63.6],
+      [12.7, 70.3],
+    ].map((all) =>
+      meteringOf(usual, 1, {
+        readings: all.map((powerPct) => ({ powerPct, currentMa: usual(powerPct) })),
+      }),
+    );
+    if (one === undefined || other === undefined) throw new Error('none');
+    expect(() => compareMeterings(one, other)).not.toThrow();
+    expect(() => compareMeterings(other, one)).not.toThrow();
+  });
+
   it('leave a change alone that is real and too small to matter', () => {
     const fine = (factor: number) => ({
       ...meteringOf(usual, 1),

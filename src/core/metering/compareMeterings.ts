@@ -67,7 +67,10 @@ const commonPlaces = (a: MeterCurve, b: MeterCurve): readonly number[] | null =>
   const from = Math.max(a.firing.firesAtPct, b.firing.firesAtPct);
   const to = Math.min(a.between.x.at(-1) ?? NaN, b.between.x.at(-1) ?? NaN);
   if (!(to > from)) return null;
-  return Array.from({ length: places }, (_, i) => from + ((to - from) * i) / (places - 1));
+  // Rounded, the last may come to lie a hair beyond what was read.
+  return Array.from({ length: places }, (_, i) =>
+    Math.min(to, from + ((to - from) * i) / (places - 1)),
+  );
 };
 
 type Figures = Omit<CurveChange, 'how' | 'remarks'>;

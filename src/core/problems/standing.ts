@@ -22,6 +22,9 @@ export const standingProblems = {
   'as-promised': { notOut: figure, parts: figure, allowedFor: figure },
   'strip-held': { strip: text },
   'by-cards-alone': {},
+  'above-its-machine': { powerPct: figure, most: figure },
+  'above-its-tube': { powerPct: figure, most: figure },
+  'beyond-its-speeds': { speedMmPerS: figure, least: figure, most: figure },
   'not-to-be-cut': { text, material: text, reason: text, hazards: text, source: text },
 } as const satisfies ProblemList;
 

@@ -10,6 +10,20 @@ export const airShape = z.union([
   z.strictObject({ kPa: z.number().min(bounds.airKPa[0]).max(bounds.airKPa[1]) }),
 ]) satisfies z.ZodType<Air>;
 
+/** Held wherever a setting is read, whatever else stands beside it: {@link cornerRule} where it is not. */
+export const cornersWithin = ({
+  powerPct,
+  minPowerPct = 0,
+}: {
+  readonly powerPct: number;
+  readonly minPowerPct?: number;
+}): boolean => minPowerPct <= powerPct;
+
+export const cornerRule = {
+  path: ['minPowerPct'],
+  message: 'corner power may not exceed power at full speed',
+};
+
 /** A setting as saved and sent. */
 export const settingShape = z
   .strictObject({
@@ -19,7 +33,4 @@ export const settingShape = z
     passes,
     air: airShape.exactOptional(),
   })
-  .refine((s) => s.minPowerPct === undefined || s.minPowerPct <= s.powerPct, {
-    path: ['minPowerPct'],
-    message: 'corner power may not exceed power at full speed',
-  }) satisfies z.ZodType<Setting>;
+  .refine(cornersWithin, cornerRule) satisfies z.ZodType<Setting>;

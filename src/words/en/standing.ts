@@ -99,6 +99,21 @@ export const standingWords = {
     message: () => 'By its cards alone: no order is counted yet.',
     remedy: () => 'Count the first order.',
   },
+  'above-its-machine': {
+    message: (p) =>
+      `It was kept at ${p.powerPct} %, and its machine is kept to ${p.most} % by now.`,
+    remedy: () => 'Cut a card within the limit, and keep what it finds.',
+  },
+  'above-its-tube': {
+    message: (p) =>
+      `It was kept at ${p.powerPct} %, and the tube reaches its rated current at about ${p.most} %.`,
+    remedy: () => 'Cut a card below that, and keep what it finds.',
+  },
+  'beyond-its-speeds': {
+    message: (p) =>
+      `It was kept at ${p.speedMmPerS} mm/s, and its machine is said to go from ${p.least} to ${p.most} mm/s.`,
+    remedy: () => 'Put the speeds of the machine right, or cut a card within them.',
+  },
   'not-to-be-cut': {
     message: (p) => `${p.material} is not cut here, so nothing is said of how to cut it.`,
     remedy: (p) => `${p.reason} Cut another material. Source: ${p.source}.`,

@@ -12,6 +12,15 @@ export const terminalText = {
   notEncrypted: 'What goes to the phone is not encrypted: use it in a network that you trust.',
   encrypted: 'What goes to the phone is encrypted by your certificate.',
   dataIn: (folder: string) => `Your data are in ${folder}`,
+  begun: {
+    none: 'No workshop was kept there, so a new one is begun. If one should be there: stop, and put a backup in its place with throughcut restore --from FILE.',
+    empty:
+      'A data file was there, and it was empty, so a new workshop is begun in it. If one was kept in it: stop before anything is entered, and put a backup in its place with throughcut restore --from FILE.',
+  },
+  lookForBackups: (folder: string | undefined) =>
+    folder === undefined
+      ? 'A backup lies where throughcut backup --to FILE was told to put it, or in the folder that THROUGHCUT_BACKUP named then.'
+      : `Backups that were made on a schedule lie in ${folder}.`,
   backupsIn: (folder: string, everyHours: number) =>
     `Backups go to ${folder}, one every ${everyHours === 1 ? 'hour' : `${String(everyHours)} hours`}`,
   backupsFail: (message: string, remedy: string) => `No backup: ${message} ${remedy}`,
