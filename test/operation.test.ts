@@ -82,7 +82,7 @@ it('says that a new workshop is begun where none was kept, or the data file is e
   } finally {
     rmSync(data, { recursive: true, force: true });
   }
-});
+}, 180_000);
 
 const answers = async (base: string): Promise<void> => {
   for (;;) {
