@@ -36,6 +36,12 @@ describe('the four corners of the bed', () => {
     await page.getByRole('link', { name: 'Four corners' }).click();
     await page.getByRole('img', { name: /^The bed from above.*16 shapes/ }).waitFor();
 
+    // Figure by figure, as a person types: the form does not take the caret away.
+    const speed = page.getByRole('group', { name: 'Setting' }).getByLabel('Speed', { exact: true });
+    await speed.focus();
+    await page.keyboard.type('14.5');
+    expect(await speed.inputValue()).toBe('14.5');
+
     const svg = await saved(page, 'SVG');
     expect(svg).toContain('width="600mm" height="400mm"');
     expect(svg.match(/id="cell-/g)).toHaveLength(16);

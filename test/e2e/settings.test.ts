@@ -70,6 +70,9 @@ it('a setting said by itself is held at the proof, at an order and at the watch'
   const refusal = page.getByRole('alert');
 
   await page.goto(`${workshop.base}/study/s1/prove`);
+  // Begun before the drawing is read: what it tells of the part's length, and the answer to that, come in between.
+  const speed = page.getByLabel('Speed', { exact: true }).first();
+  await speed.focus();
   await page.setInputFiles('input[type=file]', {
     name: 'square.svg',
     mimeType: 'image/svg+xml',
@@ -77,9 +80,12 @@ it('a setting said by itself is held at the proof, at an order and at the watch'
   });
   const result = page.locator('.proof-result');
   await result.waitFor({ timeout: 60_000 });
-  for (const [what, { speed, power }, says] of beyond) {
-    await type(page, 'Speed', speed);
-    await type(page, 'Power setting', power);
+  await page.getByText(/^The promise .* 200\smm/).waitFor();
+  await page.keyboard.type('13.5', { delay: 400 });
+  expect(await speed.inputValue()).toBe('13.5');
+  for (const [what, { speed: mmPerS, power: pct }, says] of beyond) {
+    await type(page, 'Speed', mmPerS);
+    await type(page, 'Power setting', pct);
     await refusal.getByText(says).first().waitFor();
     expect(await result.count(), what).toBe(0);
   }

@@ -15,14 +15,17 @@ export interface SettingFieldProps {
 
 /** A speed with its power setting; counts once both are said. */
 export const SettingField = ({ name, label, hint, setting, onChange }: SettingFieldProps) => {
-  const [draft, setDraft] = useDraft<Partial<Setting>>({
+  const [typed, setTyped] = useDraft<Partial<Setting> | undefined>({
     name: `setting.${name}`,
-    initial: setting ?? {},
+    initial: undefined,
+    of: setting ?? {},
   });
+  // Until something is typed it shows what is filled in, however often that is reckoned anew.
+  const draft = typed ?? setting ?? {};
   const id = useId();
   const change = (part: SpokenSetting): void => {
     const { speedMmPerS, powerPct } = { ...draft, ...part };
-    setDraft({
+    setTyped({
       ...(speedMmPerS === undefined ? {} : { speedMmPerS }),
       ...(powerPct === undefined ? {} : { powerPct }),
     });

@@ -51,7 +51,6 @@ export const CornersForm = ({ wish, setting, onChange }: CornersFormProps) => {
       </div>
       <p className="small soft">{words.cellsEachMore}</p>
       <SettingField
-        key={wish.setting === undefined ? JSON.stringify(setting) : 'own'}
         name="corners"
         label={words.setting}
         hint={words.settingMore}

@@ -1,5 +1,5 @@
 import { machineFileEndings } from '../../../formats/machineFiles.ts';
-import { useCallback, useEffect, useMemo, useState } from 'react';
+import { useCallback, useEffect, useMemo } from 'react';
 import type { Setting } from '../../../core/machine/setting.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import { partLengthOf } from '../../../core/study/promiseOf.ts';
@@ -22,6 +22,7 @@ import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import { ProofResult } from './ProofResult.tsx';
 import { ProofSetting } from './ProofSetting.tsx';
 import { ProvingBar } from './ProvingBar.tsx';
+import { spokenOf, wholeSetting, type SpokenProof } from './spokenProof.ts';
 import { pageAt, pages } from '../../state/pages.ts';
 import './proof.css';
 
@@ -77,7 +78,7 @@ interface Drawing {
 /** What was picked and typed. */
 interface Draft {
   readonly drawing?: Drawing;
-  readonly typed?: { readonly setting: Setting | undefined };
+  readonly typed?: SpokenProof;
   readonly leaveOut: readonly string[];
 }
 
@@ -101,10 +102,8 @@ const Prove = ({ study, kept, back }: ProveProps) => {
   });
   const change = (part: Partial<Draft>): void => setDraft({ ...draft, ...part });
   const { drawing, typed, leaveOut } = draft;
-  // Counts what was said elsewhere than in the form, so that the form shows it.
-  const [told, setTold] = useState(0);
-  const surer = answer?.standing.run;
-  const meant = typed === undefined ? (kept ?? surer) : typed.setting;
+  const proposed = kept ?? answer?.standing.run;
+  const meant = typed === undefined ? proposed : wholeSetting(typed, proposed);
   // The same setting is the same question, however often the answer is reckoned anew.
   const key = meant === undefined ? '' : JSON.stringify(meant);
   const { sheets } = earlier;
@@ -169,9 +168,8 @@ const Prove = ({ study, kept, back }: ProveProps) => {
         />
         {meant === undefined && typed === undefined && answer === undefined ? null : (
           <ProofSetting
-            key={`${JSON.stringify(kept ?? surer)} ${String(told)}`}
-            setting={meant}
-            onChange={(setting) => change({ typed: { setting } })}
+            spoken={typed ?? spokenOf(proposed)}
+            onChange={(spoken) => change({ typed: spoken })}
             startMmPerS={study.machine.powerRampStartMmPerS}
             onStart={changeStart}
           />
@@ -212,8 +210,7 @@ const Prove = ({ study, kept, back }: ProveProps) => {
           onLength={tellLength}
           cornersCardHref={pageAt(pages.newCard, { id: study.id })}
           onCorners={(minPowerPct) => {
-            change({ typed: { setting: { ...proof.value.setting, minPowerPct } } });
-            setTold(told + 1);
+            change({ typed: { ...spokenOf(proof.value.setting), minPowerPct } });
           }}
         />
       ) : (
