@@ -21,10 +21,13 @@ const aloneInPlaceOfServed = (): Plugin => ({
   transformIndexHtml: {
     order: 'pre',
     handler: (html) =>
-      html.replace(
-        '/mark.svg',
-        `data:image/svg+xml,${encodeURIComponent(readFileSync('src/web/public/mark.svg', 'utf8'))}`,
-      ),
+      html
+        .replace(
+          '/mark.svg',
+          `data:image/svg+xml,${encodeURIComponent(readFileSync('src/web/public/mark.svg', 'utf8'))}`,
+        )
+        // One file has nothing beside it that a system could ask for.
+        .replaceAll(/ *<link rel="(?:manifest|apple-touch-icon)"[^>]*>\n/g, ''),
   },
 });
 

@@ -2,6 +2,7 @@ import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
 import react from '@vitejs/plugin-react';
+import sharp from 'sharp';
 import { defineConfig, type Plugin } from 'vite';
 import { licences } from './vite.licences.ts';
 
@@ -36,6 +37,27 @@ const readyToServe = (): Plugin => {
   };
 };
 
+/** The colour of the board in the mark. */
+const markGround = '#d9b98a';
+
+/** The mark as pictures, for whoever puts the page on a screen as a program: not every system draws an SVG there. */
+const markAsPictures = (): Plugin => ({
+  name: 'mark-as-pictures',
+  apply: 'build',
+  async generateBundle() {
+    const mark = readFileSync('src/web/public/mark.svg');
+    const drawn = (sizePx: number) => sharp(mark, { density: 72 * (sizePx / 32) }).resize(sizePx);
+    const pictures = {
+      'mark-192.png': drawn(192),
+      'mark-512.png': drawn(512),
+      // To its edges, since a system cuts its own shape out of it.
+      'mark-512-filled.png': drawn(512).flatten({ background: markGround }),
+    };
+    for (const [fileName, picture] of Object.entries(pictures))
+      this.emitFile({ type: 'asset', fileName, source: await picture.png().toBuffer() });
+  },
+});
+
 const bundled = new Set<string>();
 
 export default defineConfig({
@@ -55,6 +77,6 @@ export default defineConfig({
     },
   },
   worker: { format: 'es', plugins: () => [licences(bundled)] },
-  plugins: [react(), licences(bundled), readyToServe()],
+  plugins: [react(), markAsPictures(), licences(bundled), readyToServe()],
   server: { proxy: { '/api': 'http://127.0.0.1:4870' } },
 });

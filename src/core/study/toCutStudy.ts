@@ -24,10 +24,7 @@ export const toCutStudy = (study: Study): CutStudy => ({
   ...sinceChange(study),
   machine: study.machine,
   stock: { ...namedMaterial(study.stock), thicknessMm: stockThicknessMm(study.stock) },
-  cells: readCells(study).map(({ card, cell }) => ({
-    ...toStudyCell(card, cell),
-    ...batchOf(study, card.batch, cutAt(study, card)),
-  })),
+  cells: cellsOf(study),
   tallies: study.tallies.map((tally) => ({
     ...toTally(tally),
     ...batchOf(study, tally.batch, tally.at),
@@ -41,12 +38,18 @@ export const toCutStudy = (study: Study): CutStudy => ({
 export const cellOrigins = (study: Study): readonly CellOrigin[] =>
   readCells(study).map(({ card, cell }) => ({ cardCode: card.code, cell: cell.id }));
 
+/** When a card was cut is looked for once a card: a search for each of its cells would cost their number squared. */
+const cellsOf = (study: Study): CutStudy['cells'] =>
+  study.cards.flatMap((card) => {
+    const batch = batchOf(study, card.batch, cutAt(study, card));
+    return readCellsOf(study, card).map((cell) => ({ ...toStudyCell(card, cell), ...batch }));
+  });
+
 const readCells = (study: Study): readonly { card: Card; cell: CellAsRead }[] =>
-  study.cards.flatMap((card) =>
-    readCard(card, study.events)
-      .cells.filter(({ reading }) => reading.kind !== 'unread')
-      .map((cell) => ({ card, cell })),
-  );
+  study.cards.flatMap((card) => readCellsOf(study, card).map((cell) => ({ card, cell })));
+
+const readCellsOf = ({ events }: Study, card: Card): readonly CellAsRead[] =>
+  readCard(card, events).cells.filter(({ reading }) => reading.kind !== 'unread');
 
 const toStudyCell = (card: Card, { setting, reading }: CellAsRead): StudyCell => ({
   ...setting,
