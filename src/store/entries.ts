@@ -1,4 +1,4 @@
-import { sql, type Kysely } from 'kysely';
+import { sql, type Expression, type Kysely, type SelectQueryBuilder, type SqlBool } from 'kysely';
 import type { EntriesAsked, Listed, StockKind } from '../app/ports/ports.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import { nothingSought, thicknessesAbout } from '../core/search/sought.ts';
@@ -27,39 +27,76 @@ const fromBook = (db: Kysely<Tables>) =>
 export const listEntries = async (
   db: Kysely<Tables>,
   readEach: ReadEach,
-  { sought = nothingSought, from, limit, onBed, studyId }: EntriesAsked,
+  { sought = nothingSought, from = 0, limit, onBed, studyId }: EntriesAsked,
 ): Promise<Listed<ProvenSetting>> => {
-  const fits = soughtEntry(sought);
   const ofSheet =
     studyId === undefined
-      ? sql<boolean>`1 = 1`
-      : sql<boolean>`proven_setting.study_id = ${studyId}`;
-  const asked = entryRows(db).where(fits).where(ofSheet);
-  const ordered =
-    onBed === undefined
-      ? asked
-      : asked
-          .clearOrderBy()
-          .orderBy(nearness(onBed), 'desc')
-          .orderBy('proven_setting.kept_no', 'desc');
-  const rows = await stretchOf(ordered, { from, limit }).execute();
-  const { count } = await fromBook(db)
+      ? sql<SqlBool>`1 = 1`
+      : sql<SqlBool>`proven_setting.study_id = ${studyId}`;
+  const fits = sql<SqlBool>`${soughtEntry(sought)} and ${ofSheet}`;
+  const total = await countEntries(db, fits);
+  if (onBed === undefined) {
+    const rows = await stretchOf(entryRows(db).where(fits), { from, limit }).execute();
+    return { found: readEach(rows, entryOf), total };
+  }
+  // In two pieces, each by its index: put in order as one, the whole book would be read for a page of it.
+  const near = sql<SqlBool>`${fits} and ${isNear(onBed)}`;
+  const nearCount = await countEntries(db, near);
+  const nearRows =
+    from >= nearCount
+      ? []
+      : await nearestFirst(
+          entryRows(db).where('proven_setting.id', 'in', (eb) =>
+            // By themselves, so that what is put in order are names and not whole settings.
+            stretchOf(
+              nearestFirst(eb.selectFrom('proven_setting').select('id').where(near), onBed),
+              {
+                from,
+                limit,
+              },
+            ),
+          ),
+          onBed,
+        ).execute();
+  const left = limit === undefined ? undefined : limit - nearRows.length;
+  const rest =
+    left === 0
+      ? []
+      : await stretchOf(entryRows(db).where(sql<SqlBool>`${fits} and not (${isNear(onBed)})`), {
+          from: Math.max(0, from - nearCount),
+          limit: left,
+        }).execute();
+  return { found: readEach([...nearRows, ...rest], entryOf), total };
+};
+
+const countEntries = async (db: Kysely<Tables>, fits: Expression<SqlBool>): Promise<number> => {
+  const { count } = await db
+    .selectFrom('proven_setting')
     .select(({ fn }) => fn.countAll<number | string>().as('count'))
     .where(fits)
-    .where(ofSheet)
     .executeTakeFirstOrThrow();
-  return { found: readEach(rows, entryOf), total: Number(count) };
+  return Number(count);
 };
 
 /** For the sheet on the bed come first its material in its thickness; of those, its batch. */
-const nearness = ({ material, nominalThicknessMm, batch }: Stock) => {
+const isNear = ({ material, nominalThicknessMm }: Stock) => {
   const [least, most] = thicknessesAbout(nominalThicknessMm);
-  return sql<number>`case
-    when proven_setting.material_key = ${sameName(material)}
-      and proven_setting.nominal_mm between ${least} and ${most}
-    then case when proven_setting.batch_key = ${batch === undefined ? null : sameName(batch)} then 2 else 1 end
-    else 0 end`;
+  return sql<SqlBool>`proven_setting.material_key = ${sameName(material)}
+    and proven_setting.nominal_mm between ${least} and ${most}`;
 };
+
+/** Its batch, then the rest; in each the last kept first. */
+const nearestFirst = <DB, TB extends keyof DB, O>(
+  rows: SelectQueryBuilder<DB, TB, O>,
+  { batch }: Stock,
+): SelectQueryBuilder<DB, TB, O> =>
+  rows
+    .clearOrderBy()
+    .orderBy(
+      sql`case when proven_setting.batch_key = ${batch === undefined ? null : sameName(batch)} then 1 else 0 end`,
+      'desc',
+    )
+    .orderBy(sql`proven_setting.kept_no`, 'desc');
 
 /** Those of one material on one machine, the last kept first. */
 export const entriesOfKind = async (

@@ -8,29 +8,39 @@ import {
 import type { Stretch } from '../app/ports/ports.ts';
 import { thicknessesAbout, type Sought } from '../core/search/sought.ts';
 
+/** As cards are named; a word of another form is the code of none. */
+const codeAsTyped = /^[a-z0-9]{4}$/;
+
 /** Sheets that fit all that is sought: by their words, by the name of their machine, or by the code of one of their cards. */
 export const soughtSheet = (sought: Sought): Expression<SqlBool> =>
-  fitsAll(
-    'study',
-    sought,
-    (word) => sql<SqlBool>`exists (
-    select 1 from card where card.study_id = study.id and lower(card.code) = ${word})`,
+  fitsAll('study', sought, (word) =>
+    codeAsTyped.test(word)
+      ? [sql<SqlBool>`study.id in (select study_id from card where code = ${word.toUpperCase()})`]
+      : [],
   );
 
 /** Kept settings that fit all that is sought. */
 export const soughtEntry = (sought: Sought): Expression<SqlBool> =>
-  fitsAll('proven_setting', sought);
+  fitsAll('proven_setting', sought, () => []);
 
-/** `orElse`: by what else a word may fit. Rows must have their machine beside them. */
+/**
+ * `orElse`: by what else a word may fit. Machines and cards are looked for once a question, not once a row: a list of
+ * thousands is gone through for each.
+ */
 const fitsAll = (
   table: 'study' | 'proven_setting',
   { words, thicknessesMm }: Sought,
-  orElse?: (word: string) => RawBuilder<SqlBool>,
+  orElse: (word: string) => readonly RawBuilder<SqlBool>[],
 ): RawBuilder<SqlBool> => {
-  const text = sql`(${sql.ref(`${table}.found_by`)} || ' ' || coalesce(machine.found_by, ''))`;
   const byWord = words.map((word) => {
-    const has = sql<SqlBool>`${text} like ${`%${asItIs(word)}%`} escape '!'`;
-    return orElse === undefined ? has : sql<SqlBool>`(${has} or ${orElse(word)})`;
+    const has = (column: string) =>
+      sql<SqlBool>`${sql.ref(column)} like ${`%${asItIs(word)}%`} escape '!'`;
+    const ways = [
+      has(`${table}.found_by`),
+      sql<SqlBool>`${sql.ref(`${table}.machine_id`)} in (select id from machine where ${has('machine.found_by')})`,
+      ...orElse(word),
+    ];
+    return sql<SqlBool>`(${sql.join(ways, sql` or `)})`;
   });
   const byThickness = thicknessesMm.map((mm) => {
     const [least, most] = thicknessesAbout(mm);

@@ -59,7 +59,6 @@ export const listSheets = async (
   const found = await withCounts(db, readEach, rows);
   const { count } = await db
     .selectFrom('study')
-    .leftJoin('machine', 'machine.id', 'study.machine_id')
     .select(({ fn }) => fn.countAll<number | string>().as('count'))
     .where(fits)
     .executeTakeFirstOrThrow();

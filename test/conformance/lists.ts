@@ -119,6 +119,25 @@ export const listConformance = (engine: string, make: () => Promise<EngineUnderT
         ]);
       });
 
+      it('gives the same rows in stretches of any length as at once, with or without a sheet on the bed', async () => {
+        let n = 0;
+        await keep(async (session) => {
+          for (const batch of ['autumn', 'spring', 'autumn'])
+            await session.insertEntry(kept(`more-${String((n += 1))}`, { batch }));
+        });
+        const stock = { material: 'Plywood', nominalThicknessMm: 3, thicknessReadingsMm: [] };
+        for (const asked of [{}, { onBed: stock }, { onBed: { ...stock, batch: 'spring' } }])
+          for (const text of ['', 'ply', '3 mm']) {
+            const all = (await found(text, asked)).slice(0, -1);
+            for (let limit = 1; limit <= 4; limit += 1) {
+              const pieces: unknown[] = [];
+              for (let from = 0; from < all.length; from += limit)
+                pieces.push(...(await found(text, { ...asked, from, limit })).slice(0, -1));
+              expect(pieces).toEqual(all);
+            }
+          }
+      });
+
       it('only ever leaves out, never adds, when a word is added', async () => {
         const words = fc.stringMatching(/^[a-zé%_! ]{0,12}$/);
         await fc.assert(

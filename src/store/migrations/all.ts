@@ -8,6 +8,7 @@ import { startedOrders } from './0007-started-orders.ts';
 import { foundByColumns } from './0008-found-by.ts';
 import { cardPhotos } from './0009-card-photos.ts';
 import { phones } from './0010-phones.ts';
+import { nearInBook } from './0011-near-in-book.ts';
 import type { Migration } from './migration.ts';
 
 /** Every step, in order. A new one is one file and one line here. */
@@ -22,4 +23,5 @@ export const migrations: readonly Migration[] = [
   foundByColumns,
   cardPhotos,
   phones,
+  nearInBook,
 ];
