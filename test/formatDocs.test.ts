@@ -1,11 +1,13 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { designMarkStrip } from '../src/app/card/designMarkStrip.ts';
 import { compareConditions } from '../src/core/compare/compareConditions.ts';
 import { bookCsv } from '../src/formats/bookCsv.ts';
 import { cellsCsv } from '../src/formats/cellsCsv.ts';
 import { parseCompareFile } from '../src/formats/compareFile.ts';
 import { parseExportFile } from '../src/formats/exportFile.ts';
+import { parseMarkStripRequest } from '../src/formats/markStripRequestFile.ts';
 import { parseCutStudy } from '../src/formats/studyFile.ts';
 
 const page = (name: string): string =>
@@ -24,6 +26,13 @@ describe('the pages on file formats', () => {
     const parsed = parseCompareFile(JSON.parse(example('compare.md')));
     expect(parsed).toMatchObject({ ok: true, value: { names: { other: 'the new lens' } } });
     expect(parsed.ok && compareConditions(parsed.value.two).ok).toBe(true);
+  });
+
+  it('show a request for a marking strip that is accepted and made as it stands', () => {
+    const request = parseMarkStripRequest(JSON.parse(example('marking-strip-request.md')));
+    if (!request.ok) throw new Error(request.problem.code);
+    const made = designMarkStrip(request.value.asked);
+    expect(made.ok && made.value.strip.settings.length).toBe(8);
   });
 
   it('show an export that is accepted as it stands', () => {

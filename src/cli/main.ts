@@ -110,6 +110,17 @@ program
   );
 
 program
+  .command('mark')
+  .description(
+    'Write a marking strip: shades or lines, from gentle to strong, beside a proven cut.',
+  )
+  .requiredOption('--request <file>')
+  .requiredOption('--out <folder>')
+  .action(async (options: { request: string; out: string }) =>
+    ends((await import('./markStrip.ts')).runMarkStrip(options)),
+  );
+
+program
   .command('trial')
   .description('Write the colour trial: how many entries does your control program keep apart?')
   .requiredOption('--out <folder>')

@@ -17,6 +17,10 @@ export const printer: Printer = {
     const { kerfSheetPdf } = await import('../print/kerfSheetPdf.ts');
     return done(await kerfSheetPdf(card, { ...about, madeAt: systemClock.now() }));
   },
+  markStripSheet: async (strip, about) => {
+    const { markStripPdf } = await import('../print/markStripPdf.ts');
+    return done(await markStripPdf(strip, { ...about, madeAt: systemClock.now() }));
+  },
   wallList: async (machines, about) => {
     const { wallListPdf } = await import('../print/wallListPdf.ts');
     return done(await wallListPdf(machines, { ...about, madeAt: systemClock.now() }));

@@ -22,6 +22,7 @@ import { problemInWords } from '../words/words.ts';
 import type { BackupPlan } from '../store/backups/backupPlan.ts';
 import { backupPlan } from './backupPlan.ts';
 import { cardFile } from './cardFile.ts';
+import { markStripFile } from './markStripFile.ts';
 import { kerfCardFile } from './kerfCardFile.ts';
 import { printer } from './printer.ts';
 import { rampFile } from './rampFile.ts';
@@ -72,6 +73,7 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
     cardFile,
     rampFile,
     kerfCardFile,
+    markStripFile,
     wallListFile: printer.wallList,
     reasoningFile,
     pictures: sharpPictures,

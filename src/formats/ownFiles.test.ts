@@ -7,6 +7,7 @@ import { timedJobDrawing } from '../core/card/timedJobDrawing.ts';
 import { checkToolpath, type CheckReport } from '../core/filecheck/checkToolpath.ts';
 import { plainDialect } from '../core/dialect/gcodeDialect.ts';
 import { kerfCard, kerfCardDrawing, type KerfCardWish } from '../core/kerf/kerfCard.ts';
+import { markStrip, markStripDrawing, type StripKind } from '../core/marking/markStrip.ts';
 import type { Machine } from '../core/machine/machine.ts';
 import { jobsToTime } from '../core/motion/timedJobs.ts';
 import type { Outcome } from '../core/problem.ts';
@@ -38,7 +39,15 @@ const kerf = (wish: KerfCardWish): CardDrawing =>
     ),
   );
 
+const believed = () => ({ v50MmPerS: 12, lnSd: 0.6 });
+const strip = (kind: StripKind): CardDrawing =>
+  markStripDrawing(
+    value(markStrip({ kind, steps: 8, lineSpacingMm: 0.1 }, setting, { machine, believed })),
+  );
+
 const drawings: Readonly<Record<string, CardDrawing>> = {
+  'marking strip of shades': strip('shades'),
+  'marking strip of lines': strip('lines'),
   'focus ramp': rampDrawing(
     value(
       rampCard({

@@ -1,6 +1,11 @@
 import type { Pictures } from '../app/ports/pictures.ts';
 import { importBytesAtMost } from '../wire/importLimit.ts';
-import type { DrawCardFile, DrawKerfCardFile, DrawRampFile } from './files/cardFile.ts';
+import type {
+  DrawCardFile,
+  DrawKerfCardFile,
+  DrawMarkStripFile,
+  DrawRampFile,
+} from './files/cardFile.ts';
 import type { Printer } from './files/printer.ts';
 import type { DrawReasoning } from './files/reasoningFile.ts';
 import { answerRoutes } from './routes/answers.ts';
@@ -13,6 +18,7 @@ import { homeRoutes } from './routes/home.ts';
 import { kerfRoutes } from './routes/kerf.ts';
 import { machineTestRoutes } from './routes/machineTests.ts';
 import { machineRoutes } from './routes/machines.ts';
+import { markRoutes } from './routes/marks.ts';
 import { meteringRoutes } from './routes/meterings.ts';
 import { orderRoutes } from './routes/orders.ts';
 import { photoRoutes } from './routes/photos.ts';
@@ -31,6 +37,7 @@ export interface FileMakers {
   readonly cardFile: DrawCardFile;
   readonly rampFile: DrawRampFile;
   readonly kerfCardFile: DrawKerfCardFile;
+  readonly markStripFile: DrawMarkStripFile;
   readonly wallListFile: Printer['wallList'];
   readonly reasoningFile: DrawReasoning;
   readonly pictures: Pictures;
@@ -45,6 +52,7 @@ export const putRoutes = (
     cardFile,
     rampFile,
     kerfCardFile,
+    markStripFile,
     wallListFile,
     reasoningFile,
     pictures,
@@ -63,6 +71,7 @@ export const putRoutes = (
   meteringRoutes(site, ports);
   focusRoutes(site, ports, rampFile);
   kerfRoutes(site, ports, kerfCardFile);
+  markRoutes(site, ports, markStripFile);
   wallListRoutes(site, ports, wallListFile);
   reasoningRoutes(site, ports, reasoningFile);
   orderRoutes(site, ports);

@@ -137,6 +137,11 @@ export const kerfAddresses = {
   growDrawing: { method: 'POST', path: '/api/calc/grow' },
 } as const;
 
+/** Where each route of `markApi` stands. */
+export const markAddresses = {
+  markStripFile: { method: 'GET', path: '/api/marking-strip/strip.:kind' },
+} as const;
+
 /** Where the kept settings for the wall stand. */
 export const wallListAddress = { method: 'GET', path: '/api/wall-list.pdf' } as const;
 

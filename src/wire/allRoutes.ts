@@ -3,6 +3,7 @@ import { apiOfFiles } from './apiOfFiles.ts';
 import { checkApi } from './checkApi.ts';
 import { compareApi } from './compareApi.ts';
 import { kerfApi } from './kerfApi.ts';
+import { markApi } from './markApi.ts';
 import { orderApi } from './order.ts';
 import { photoApi } from './photo.ts';
 import type { Route } from './route.ts';
@@ -16,6 +17,7 @@ export const allRoutes: Readonly<Record<string, Route>> = {
   ...checkApi,
   ...compareApi,
   ...kerfApi,
+  ...markApi,
   ...orderApi,
   ...photoApi,
   ...scoreApi,

@@ -1,6 +1,7 @@
 import {
   addresses,
   kerfAddresses,
+  markAddresses,
   orderAddresses,
   photoAddresses,
   scoreAddresses,
@@ -8,6 +9,7 @@ import {
 } from './addresses.ts';
 import type { api } from './api.ts';
 import type { kerfApi } from './kerfApi.ts';
+import type { markApi } from './markApi.ts';
 import type { orderApi } from './order.ts';
 import type { photoApi } from './photo.ts';
 import type { Route } from './route.ts';
@@ -40,6 +42,9 @@ export const pagePhotoApi: AddressedAll<typeof photoApi> = photoAddresses;
 
 /** Those of kerf and joints. */
 export const pageKerfApi: AddressedAll<typeof kerfApi> = kerfAddresses;
+
+/** Those of marking strips. */
+export const pageMarkApi: AddressedAll<typeof markApi> = markAddresses;
 
 /** Those that hold promises against counts. */
 export const pageScoreApi: AddressedAll<typeof scoreApi> = scoreAddresses;

@@ -64,6 +64,8 @@ export const testServer = async (
       ),
     kerfCardFile: ({ card }, kind) =>
       Promise.resolve(done({ contentType: 'text/plain', body: `${card.sheet.kind} as ${kind}` })),
+    markStripFile: ({ strip }, kind) =>
+      Promise.resolve(done({ contentType: 'text/plain', body: `${strip.kind} as ${kind}` })),
     wallListFile: (machines) =>
       Promise.resolve(done(Buffer.from(`%PDF of ${String(machines.length)} machines`))),
     pictures: sharpPictures,

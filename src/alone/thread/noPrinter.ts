@@ -6,6 +6,7 @@ export const noPrinter: Printer = {
   jobSheet: () => Promise.resolve(refused('no-pdf-here')),
   rampSheet: () => Promise.resolve(refused('no-pdf-here')),
   kerfSheet: () => Promise.resolve(refused('no-pdf-here')),
+  markStripSheet: () => Promise.resolve(refused('no-pdf-here')),
   wallList: () => Promise.resolve(refused('no-pdf-here')),
   reasoning: () => Promise.resolve(refused('no-pdf-here')),
 };

@@ -4,6 +4,7 @@ import type { AskingPorts, Ports } from '../../app/ports/ports.ts';
 import { done } from '../../core/problem.ts';
 import { cardFileBy } from '../../served/files/makeCardFile.ts';
 import { kerfCardFileBy } from '../../served/files/makeKerfCardFile.ts';
+import { markStripFileBy } from '../../served/files/makeMarkStripFile.ts';
 import { rampFileBy } from '../../served/files/makeRampFile.ts';
 import { reasoningFileBy } from '../../served/files/makeReasoningFile.ts';
 import { putRoutes } from '../../served/putRoutes.ts';
@@ -42,6 +43,7 @@ const open = async (): Promise<OpenSite> => {
     cardFile: cardFileBy(noPrinter),
     rampFile: rampFileBy(noPrinter),
     kerfCardFile: kerfCardFileBy(noPrinter),
+    markStripFile: markStripFileBy(noPrinter),
     wallListFile: noPrinter.wallList,
     reasoningFile: reasoningFileBy(noPrinter),
     pictures: canvasPictures,

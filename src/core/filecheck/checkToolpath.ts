@@ -84,7 +84,7 @@ const rank = ({ severity }: Finding): number => (severity === 'fault' ? 0 : 1);
 
 /** Marks are what the card has as marks; without a card, what the file calls so. */
 const marksOf = (matched: MatchedCard | undefined): ((line: PathLine) => boolean) => {
-  if (matched === undefined) return (line) => line.spelt?.label === 'marks';
+  if (matched === undefined) return (line) => /^marks(?:-|$)/.test(line.spelt?.label ?? '');
   // By place, so that a line which was joined counts as the first of its strokes.
   const marks = new Set(matched.marks.map(({ where }) => where));
   return ({ where }) => marks.has(where);

@@ -12,6 +12,15 @@ export interface MarkTest extends MachineTest {
   readonly cut: Setting;
   readonly stock: KeptStock;
   readonly mark: Mark;
+  /** The strip that it was found on; absent: it was tried by itself. */
+  readonly strip?: StripRead;
+}
+
+/** A strip as it was marked, and its steps, from 0, that were the palest seen and the one chosen. */
+export interface StripRead {
+  readonly settings: readonly Setting[];
+  readonly palest: number;
+  readonly wanted: number;
 }
 
 /** A mark, before anybody keeps it. */

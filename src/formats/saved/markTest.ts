@@ -19,11 +19,24 @@ export const markShape = z.discriminatedUnion('kind', [
   z.strictObject({ kind: z.literal('tape'), tape: z.enum(tapeKinds) }),
 ]) satisfies z.ZodType<Mark>;
 
+/** A strip as it was marked, and which of its steps were seen and chosen, from 0. */
+const stripReadShape = z
+  .strictObject({
+    settings: z.array(setting).min(1).max(16),
+    palest: z.int().min(0).max(15),
+    wanted: z.int().min(0).max(15),
+  })
+  .refine(({ settings, palest, wanted }) => palest <= wanted && wanted < settings.length, {
+    path: ['wanted'],
+    message: 'the chosen step is one of the strip, and none paler than the palest seen',
+  });
+
 /** A mark beside a cut, with its sheet, as saved and sent. */
 export const markTestShape = testShape({
   cut: settingShape,
   stock: provenSettingShape.shape.holdsFor.omit({ machineId: true, machine: true }),
   mark: markShape,
+  strip: stripReadShape.exactOptional(),
 }) satisfies z.ZodType<MarkTest>;
 
 export const markTestKind: MachineTestKind<

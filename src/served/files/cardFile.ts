@@ -5,6 +5,8 @@ import type { RampCard } from '../../core/card/rampCard.ts';
 import type { KerfCard } from '../../core/kerf/kerfCard.ts';
 import type { GcodeDialect } from '../../core/dialect/gcodeDialect.ts';
 import type { Machine } from '../../core/machine/machine.ts';
+import type { MarkLimits } from '../../core/marking/markLimits.ts';
+import type { MarkStrip } from '../../core/marking/markStrip.ts';
 import type { Outcome } from '../../core/problem.ts';
 import type { UnitPreference } from '../../core/units/unitPreference.ts';
 import type { Study } from '../../core/study/study.ts';
@@ -37,6 +39,21 @@ export type DrawKerfCardFile = (
   card: KerfCardToFile,
   kind: RampFileKind,
 ) => Promise<Outcome<CardFile>>;
+
+/** Draws the files of a marking strip, wired likewise. */
+export type DrawMarkStripFile = (
+  strip: MarkStripToFile,
+  kind: RampFileKind,
+) => Promise<Outcome<CardFile>>;
+
+/** A marking strip and what it is held to. */
+export interface MarkStripToFile {
+  readonly strip: MarkStrip;
+  readonly limits: MarkLimits;
+  /** Absent: the machine's own. */
+  readonly dialect?: GcodeDialect;
+  readonly units?: UnitPreference;
+}
 
 /** A comb or slot card and the machine that it is held to. */
 export interface KerfCardToFile {

@@ -3,6 +3,7 @@ import type { RampCard } from '../../core/card/rampCard.ts';
 import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
 import type { Explanation } from '../../core/explain/explanation.ts';
 import type { KerfCard } from '../../core/kerf/kerfCard.ts';
+import type { MarkStrip } from '../../core/marking/markStrip.ts';
 import type { Outcome } from '../../core/problem.ts';
 import type { WallMachine } from '../../core/standing/wallList.ts';
 import type { UnitPreference } from '../../core/units/unitPreference.ts';
@@ -21,6 +22,10 @@ export interface Printer {
   readonly kerfSheet: (
     card: KerfCard,
     about: { readonly glows: boolean; readonly units: UnitPreference },
+  ) => Promise<Outcome<Uint8Array>>;
+  readonly markStripSheet: (
+    strip: MarkStrip,
+    about: { readonly units: UnitPreference },
   ) => Promise<Outcome<Uint8Array>>;
   readonly wallList: (
     machines: readonly WallMachine[],

@@ -1,9 +1,7 @@
 import type { z } from 'zod';
-import type { Air } from '../../core/machine/air.ts';
-import { undescribedMachine, type Machine } from '../../core/machine/machine.ts';
 import { combDirections } from '../../core/kerf/kerfComb.ts';
 import type { KerfCardWish } from '../../core/kerf/kerfCard.ts';
-import { done, refused, type Outcome } from '../../core/problem.ts';
+import { done } from '../../core/problem.ts';
 import { glowsOn } from '../../core/stock/glowsOn.ts';
 import { kerfResultFile, parseKerfFile } from '../../formats/kerfFile.ts';
 import { knownBy } from '../../formats/saved/materialKnown.ts';
@@ -13,6 +11,7 @@ import { problemInWords } from '../../words/words.ts';
 import { kerfSheetText } from '../../words/texts.ts';
 import type { DrawKerfCardFile } from '../files/cardFile.ts';
 import { FileAnswer } from '../fileAnswer.ts';
+import { machineAsked, settingAsked } from '../machineAsked.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 import type { Site } from '../site.ts';
 import { unitsAsked } from '../unitsAsked.ts';
@@ -25,13 +24,13 @@ export const kerfRoutes = (
 ): void => {
   site.put(api.kerfCardFile, async ({ params: { kind }, query }) => {
     const { designKerfCard } = await import('../../app/card/designKerfCard.ts');
-    const machine = await machineOf(ports, query.machineId);
+    const machine = await machineAsked(ports, query.machineId);
     if (!machine.ok) return machine;
     const { material, materialKnown, thicknessMm, scorePct, scoreMmPerS } = query;
     const card = designKerfCard({
       named: knownBy(materialKnown === 'true')({ material }),
       wish: wishOf(query),
-      setting: settingOf(query),
+      setting: settingAsked(query),
       ...(scorePct === undefined || scoreMmPerS === undefined
         ? {}
         : { scoring: { powerPct: scorePct, speedMmPerS: scoreMmPerS, passes: 1 } }),
@@ -75,17 +74,6 @@ export const kerfRoutes = (
 
 type Query = z.output<typeof kerfCardQuery>;
 
-const settingOf = ({ powerPct, minPowerPct, speedMmPerS, passes = 1, air }: Query) => ({
-  powerPct,
-  ...(minPowerPct === undefined ? {} : { minPowerPct }),
-  speedMmPerS,
-  passes,
-  ...(air === undefined ? {} : { air: airOf(air) }),
-});
-
-const airOf = (air: NonNullable<Query['air']>): Air =>
-  typeof air === 'number' ? { kPa: air } : air;
-
 /** The piece where nobody says: an offcut that four combs fit on. */
 const usualPieceMm = [300, 200] as const;
 
@@ -106,18 +94,3 @@ const wishOf = (query: Query): KerfCardWish => {
     ...(strips === undefined ? {} : { strips }),
   };
 };
-
-/** Of this id; absent, that of the sheet on the bed, or one that nobody has described. */
-const machineOf = (
-  { store }: Pick<ServedPorts, 'store'>,
-  machineId: string | undefined,
-): Promise<Outcome<Machine>> =>
-  store.read(async (session) => {
-    const wanted = machineId ?? (await session.onBed())?.machineId;
-    if (wanted === undefined) return done(undescribedMachine);
-    const found = await session.machine(wanted);
-    if (found !== undefined) return done(found.machine);
-    return machineId === undefined
-      ? done(undescribedMachine)
-      : refused('machine-not-found', { id: machineId });
-  });

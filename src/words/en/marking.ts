@@ -9,4 +9,10 @@ export const markingWords = {
     remedy: () =>
       'Try a wider line spacing for engraving. Enter the tube readings of the machine and its real top speed, if they are missing.',
   },
+  'strip-too-few-steps': {
+    message: (p) =>
+      `Only ${p.steps} steps differ between what the tube gives steadily and what may come through: too few for a strip.`,
+    remedy: () =>
+      'Try a wider line spacing for shades. Enter the tube readings of the machine, its real top speed and how it moves, if they are missing.',
+  },
 } satisfies Sentences<MarkingCode>;

@@ -11,6 +11,7 @@ export * from './jobSheet.ts';
 export * from './kerfSheet.ts';
 export * from './meterVerdict.ts';
 export * from './mistakes.ts';
+export * from './markStrip.ts';
 export * from './rampSheet.ts';
 export * from './reasoning.ts';
 export * from './screens/action.ts';

@@ -34,6 +34,7 @@ import {
   type MarksDraft,
   type MarksKnown,
 } from './marksDraft.ts';
+import { StripPart } from './StripPart.tsx';
 import { markTestsKey, useMarkTests } from './useMarkTests.ts';
 
 /** Score, engraving and tape beside a kept setting. */
@@ -167,6 +168,15 @@ const Marks = ({ entry, cut, machine }: OfEntryProps & { readonly machine: Machi
             />
           </div>
         </Section>
+        <StripPart
+          draft={draft}
+          lineSpacingMm={spacingIn(draft, keptSpacing)}
+          cut={cut}
+          stock={of.stock}
+          machineId={of.machineId}
+          limits={limits}
+          onChange={change}
+        />
       </OnlyIfCut>
       <div className="actions">
         <ActionLink href={pageAt(pages.entry, { id })}>{words.back}</ActionLink>

@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { markKinds, tapeKinds, usualLineSpacingMm, type Mark } from '../../../core/marking/mark.ts';
+import { stripKinds } from '../../../core/marking/markStrip.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import { airShape } from '../../../formats/saved/setting.ts';
 
@@ -18,12 +19,16 @@ const shape = z.object({
   lineSpacingMm: z.number().positive().optional(),
   tape: z.enum(tapeKinds).optional(),
   note: z.string(),
+  strip: z.enum(stripKinds),
+  /** Steps of the strip, from 0: the palest that is seen, and the one that is wanted. */
+  palest: z.number().int().optional(),
+  wanted: z.number().int().optional(),
 });
 
 /** What was chosen and typed so far. */
 export type MarksDraft = z.infer<typeof shape>;
 
-export const emptyMarksDraft: MarksDraft = { kind: 'score', note: '' };
+export const emptyMarksDraft: MarksDraft = { kind: 'score', note: '', strip: 'shades' };
 
 /** The draft that lies in this browser. */
 export const readMarksDraft = (value: unknown): MarksDraft | undefined =>

@@ -1,4 +1,5 @@
 import type { Mark, MarkKind, TapeKind } from '../../../core/marking/mark.ts';
+import type { StripKind } from '../../../core/marking/markStrip.ts';
 import { lengthWords, settingWords, type Spoken } from '../terms/figures.ts';
 
 const tapes: Readonly<Record<TapeKind, string>> = {
@@ -56,6 +57,21 @@ export const marksText = {
     tape: 'Keep this tape',
   } satisfies Record<MarkKind, string>,
   keptSaid: 'Kept, with today’s date.',
+  strip: 'Find it with a strip',
+  stripMore:
+    'Steps from gentle to strong on an offcut, each with its setting beside it. Look, tap the palest that you see and the one that you want, and that one is kept.',
+  stripKind: 'What is it to find?',
+  stripKinds: { shades: 'A shade to engrave', lines: 'A line to score' } satisfies Record<
+    StripKind,
+    string
+  >,
+  files: { pdf: 'Sheet (PDF)' },
+  palest: 'The palest that you see',
+  wanted: 'The one that you want',
+  keepStrip: {
+    shades: 'Keep this engraving from the strip',
+    lines: 'Keep this score from the strip',
+  } satisfies Record<StripKind, string>,
   remove: 'Remove',
   removeAsk: 'The mark goes; the cut stays.',
   back: 'Back to the kept setting',
