@@ -8,22 +8,13 @@ import { kerfWishBounds } from '../formats/kerfCardRequestFile.ts';
 import { drawingTextKinds } from '../formats/drawingText.ts';
 import { kerfFileShape } from '../formats/kerfFile.ts';
 import { readingLimits } from '../formats/readingLimits.ts';
-import { bounds } from '../formats/saved/limits.ts';
 import { cornerRule, cornersWithin } from '../formats/saved/setting.ts';
-import {
-  id,
-  label,
-  lengthMm,
-  passes,
-  pct,
-  speedMmPerS,
-  thicknessMm,
-} from '../formats/saved/bounds.ts';
+import { lengthMm, pct, speedMmPerS, thicknessMm } from '../formats/saved/bounds.ts';
 import { kerfAddresses } from './addresses.ts';
+import { cutAsked } from './cutAsked.ts';
 import { byRampKind } from './focus.ts';
 import { saidInFull, saidProblem } from './problem.ts';
 import { route } from './route.ts';
-import { unitsWanted } from './unitsWanted.ts';
 
 const figure = z.coerce.number();
 
@@ -31,23 +22,11 @@ const figure = z.coerce.number();
 export const kerfCardQuery = z
   .strictObject({
     card: z.enum(kerfCardKinds),
-    material: label,
-    /** A person has looked at what it is, where its name leaves that open. */
-    materialKnown: z.enum(['true', 'false']).exactOptional(),
+    ...cutAsked,
     thicknessMm: figure.pipe(thicknessMm),
-    powerPct: figure.pipe(pct.positive()),
-    minPowerPct: figure.pipe(pct).exactOptional(),
-    speedMmPerS: figure.pipe(speedMmPerS),
-    passes: figure.pipe(passes).exactOptional(),
-    /** `off`, `pump`, or a pressure in kPa. */
-    air: z
-      .union([z.enum(['off', 'pump']), figure.pipe(z.number().min(0).max(bounds.airKPa[1]))])
-      .exactOptional(),
     /** What a line is scored with; absent: a guess. */
     scorePct: figure.pipe(pct.positive()).exactOptional(),
     scoreMmPerS: figure.pipe(speedMmPerS).exactOptional(),
-    /** Whose machine's limits and G-code count; absent: the machine of the sheet on the bed. */
-    machineId: id.exactOptional(),
     /** Of a comb: the piece, in how many places, along which axis strips are narrow (absent: both). */
     pieceWidthMm: figure.pipe(lengthMm).exactOptional(),
     pieceHeightMm: figure.pipe(lengthMm).exactOptional(),
@@ -56,7 +35,6 @@ export const kerfCardQuery = z
     strips: figure.pipe(kerfWishBounds.strips).exactOptional(),
     /** Of a slot card: the kerf where it is known. */
     kerfMm: figure.pipe(kerfWishBounds.kerfMm).exactOptional(),
-    units: unitsWanted,
   })
   .refine(cornersWithin, cornerRule);
 

@@ -1,0 +1,61 @@
+import { readFileSync } from 'node:fs';
+import { expect, it } from 'vitest';
+import { readCardOf } from '../samples/earlier.ts';
+import { axeFindings, phone, picture } from './page.ts';
+import { openWorkshop } from './workshop.ts';
+
+const workshop = openWorkshop();
+
+const ask = async (path: string, body: object): Promise<void> => {
+  const reply = await fetch(`${workshop.base}${path}`, {
+    method: 'POST',
+    headers: { 'content-type': 'application/json' },
+    body: JSON.stringify(body),
+  });
+  expect(reply.status, path).toBe(200);
+};
+
+it('a mark is found with a strip beside a kept cut, kept, and said wherever the cut is', async () => {
+  const machine = { maxPowerPct: 70, speedRangeMmPerS: [1, 300] };
+  const stock = { material: 'birch plywood', nominalThicknessMm: 3, thicknessReadingsMm: [3] };
+  await ask('/api/studies', { id: 's1', stock, machine, ask: { powerPct: 30 } });
+  const { card, events } = readCardOf('EAAA', 1);
+  await ask('/api/studies/s1/cards', { card });
+  await ask('/api/studies/s1/events', { events });
+  const setting = { powerPct: 30, speedMmPerS: 14.3, passes: 1 };
+  await ask('/api/book', { id: 'b1', studyId: 's1', setting });
+
+  const { page, complaints, close } = await workshop.visit({ viewport: phone });
+  await page.goto(`${workshop.base}/book/b1`);
+  await page.getByRole('link', { name: 'Score, engrave, tape' }).click();
+  const lines = page.getByRole('radiogroup', { name: 'What is it to find?' });
+  await lines.waitFor();
+  await picture(page, 'phone-marks');
+  await page.locator('label', { hasText: 'A line to score' }).click();
+  const [download] = await Promise.all([
+    page.waitForEvent('download'),
+    page.getByRole('link', { name: 'SVG', exact: true }).click(),
+  ]);
+  expect(readFileSync(await download.path(), 'utf8')).toContain('marks-D');
+
+  const tap = (question: string, step: string) =>
+    page
+      .getByRole('radiogroup', { name: question })
+      .locator('label', { hasText: new RegExp(`^${step}$`) })
+      .click();
+  await tap('The palest that you see', 'B');
+  await tap('The one that you want', 'D');
+  const found = (await page.locator('.marks-found').textContent()) ?? '';
+  expect(found).toMatch(/mm\/s, \d+\s%/);
+  await picture(page, 'phone-marks-found');
+  expect(await axeFindings(page)).toEqual([]);
+  await page.getByRole('button', { name: 'Keep this score from the strip' }).click();
+  await page.getByText('Kept, with today’s date.').waitFor();
+
+  for (const address of ['/book/b1', '/book/wall', '/book/b1/marks']) {
+    await page.goto(workshop.base + address);
+    await page.getByText(found).first().waitFor();
+  }
+  expect(complaints).toEqual([]);
+  await close();
+});
