@@ -65,13 +65,21 @@ describe('two meterings of one machine', () => {
   });
 
   it('can be compared at settings with tenths, up to the last that both were read at', () => {
-    // Eight eighths of the way from 13.1 to 63.6 come to 63.60000000000001.
+    // All of the way from 22.7 or 6.6 to 56.1 came to 56.10000000000001, where nothing was read.
     const [one, other] = [
-      [13.1, 63.6],
-      [12.7, 70.3],
+      [
+        [64.6, 865.1],
+        [37, 121.4],
+        [22.7, 940.9],
+      ],
+      [
+        [56.1, 913.2],
+        [6.6, 945],
+        [38, 827.4],
+      ],
     ].map((all) =>
       meteringOf(usual, 1, {
-        readings: all.map((powerPct) => ({ powerPct, currentMa: usual(powerPct) })),
+        readings: all.map(([powerPct = 0, currentMa = 0]) => ({ powerPct, currentMa })),
       }),
     );
     if (one === undefined || other === undefined) throw new Error('none');
