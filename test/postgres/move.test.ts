@@ -64,7 +64,7 @@ describe('moving a workshop', () => {
       started_order: 5,
       proven_setting: 5,
       tally: 6,
-      machine_test: 4,
+      machine_test: 5,
       removed_study: 1,
       phone: 5,
     });

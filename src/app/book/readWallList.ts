@@ -14,6 +14,7 @@ export const readWallList = async (
     wallList(entries, {
       kerfTests: await session.machineTests('kerf-test'),
       markTests: await session.machineTests('mark-test'),
+      machines: await session.machines(),
     }),
   );
 };

@@ -30,10 +30,18 @@ describe('a mark that is kept', () => {
   it('is found by material, thickness and machine, whatever batch and cut', () => {
     const { stock } = test;
     const found = (over: object) =>
-      marksOf({ stock, machineId: 'm1', ...over }, [test]).engrave?.id;
+      marksOf({ stock, machineId: 'm1', ...over }, [test], machine).engrave?.test.id;
     expect(found({})).toBe('e1');
     expect(found({ stock: { ...stock, batch: 'autumn' } })).toBe('e1');
     expect(found({ stock: { ...stock, nominalThicknessMm: 6 } })).toBeUndefined();
     expect(found({ machineId: 'm2' })).toBeUndefined();
+  });
+
+  it('is not to be run any more where its machine was kept to less since', () => {
+    const of = { stock: test.stock, machineId: 'm1' };
+    expect(marksOf(of, [test], machine).engrave).toEqual({ test });
+    const lowered = { ...machine, maxPowerPct: 10 };
+    expect(marksOf(of, [test], lowered).engrave?.beyond?.code).toBe('fires-above-machine');
+    expect(marksOf(of, [test], undefined).engrave).toEqual({ test });
   });
 });

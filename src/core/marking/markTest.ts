@@ -42,19 +42,32 @@ export const markTestSays = (
       : { ok: false, problem: beyond };
   });
 
+/** A mark that is kept. */
+export interface KeptMark {
+  readonly test: MarkTest;
+  /** Why nobody is to run it any more: the machine was kept to less since, or it came from elsewhere. */
+  readonly beyond?: Problem;
+}
+
 /** The latest mark of each kind. */
-export type KeptMarks = { readonly [Kind in MarkKind]?: MarkTest };
+export type KeptMarks = { readonly [Kind in MarkKind]?: KeptMark };
 
 /**
  * The marks of a material and nominal thickness on a machine, whatever batch and whatever cut they were kept beside: the latest
- * of each kind. `tests`: the latest first.
+ * of each kind, held to the machine as it is by now. `tests`: the latest first. `machine`: absent, it is not known.
  */
-export const marksOf = (of: StockOnMachine, tests: readonly MarkTest[]): KeptMarks => {
+export const marksOf = (
+  of: StockOnMachine,
+  tests: readonly MarkTest[],
+  machine: Machine | undefined,
+): KeptMarks => {
   const here = tests.filter((test) => isOfSameStock(test, of));
   return Object.fromEntries(
     markKinds.flatMap((kind) => {
       const latest = here.find(({ mark }) => mark.kind === kind);
-      return latest === undefined ? [] : [[kind, latest]];
+      if (latest === undefined) return [];
+      const says = markTestSays(latest, machine);
+      return [[kind, { test: latest, ...(says.ok ? {} : { beyond: says.problem }) }]];
     }),
   );
 };

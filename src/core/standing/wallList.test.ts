@@ -1,7 +1,9 @@
 import { describe, expect, it } from 'vitest';
 
 import { sampleEntry, sampleMarkTest } from '../../../test/samples/studies.ts';
+import { wallListText } from '../../words/texts.ts';
 import { usualCombMeasure } from '../kerf/kerfComb.ts';
+import { undescribedMachine } from '../machine/machine.ts';
 import { defaultPromise } from '../reading/promise.ts';
 import type { KerfTest } from '../kerf/kerfTest.ts';
 import type { MarkTest } from '../marking/markTest.ts';
@@ -32,7 +34,7 @@ describe('the list for the wall', () => {
         kept('acrylic', { machineId: 'm1', machine: 'B', material: 'acrylic' }),
         kept('other', { machineId: 'm2', machine: 'A' }),
       ],
-      { kerfTests: [], markTests: [] },
+      { kerfTests: [], markTests: [], machines: [] },
     );
     expect(list.map(({ name, lines }) => [name, lines.map(({ entry }) => entry.id)])).toEqual([
       ['A', ['other']],
@@ -55,7 +57,8 @@ describe('the list for the wall', () => {
     });
     const entry = kept('a', { machineId: 'm1', nominalThicknessMm: 3 });
     const kerfOf = (setting: KerfTest['setting']) =>
-      wallList([entry], { kerfTests: [test(setting)], markTests: [] })[0]?.lines[0]?.kerf?.kerfMm;
+      wallList([entry], { kerfTests: [test(setting)], markTests: [], machines: [] })[0]?.lines[0]
+        ?.kerf?.kerfMm;
     expect(kerfOf(entry.entry.setting)).toBeCloseTo((59.8 - 58.2 + 0.045) / 9, 9);
     expect(kerfOf({ ...entry.entry.setting, speedMmPerS: 1 })).toBeUndefined();
   });
@@ -78,8 +81,14 @@ describe('the list for the wall', () => {
         mark: { kind: 'tape', tape: 'paper' },
       }),
     ];
-    const line = wallList([entry], { kerfTests: [], markTests })[0]?.lines[0];
+    const line = wallList([entry], { kerfTests: [], markTests, machines: [] })[0]?.lines[0];
     expect(Object.keys(line?.marks ?? {})).toEqual(['engrave']);
-    expect(line?.marks.engrave?.id).toBe('late');
+    expect(line?.marks.engrave?.test.id).toBe('late');
+    const lowered = { id: 'm1', machine: { ...undescribedMachine, maxPowerPct: 5 } };
+    const held = wallList([entry], { kerfTests: [], markTests, machines: [lowered] })[0]?.lines[0];
+    expect(held?.marks.engrave?.beyond?.code).toBe('fires-above-machine');
+    if (held === undefined) throw new Error('no line');
+    const run: Standing = { ...standing, why: { code: 'by-cards-alone', params: {} } };
+    expect(wallListText.engrave({ ...held, standing: run })).toBe('not any more: beyond a limit');
   });
 });

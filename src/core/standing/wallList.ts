@@ -2,6 +2,7 @@ import { stockOnMachine } from '../book/keptStock.ts';
 import type { ProvenSetting } from '../book/provenSetting.ts';
 import type { Kerf } from '../kerf/kerf.ts';
 import { kerfTestSays, kerfTestsOf, type KerfTest } from '../kerf/kerfTest.ts';
+import type { WorkshopMachine } from '../machine/workshopMachine.ts';
 import { marksOf, type KeptMarks, type MarkTest } from '../marking/markTest.ts';
 import type { Standing } from './standing.ts';
 
@@ -23,6 +24,8 @@ export interface WallLine extends StandingEntry {
 export interface BesideSettings {
   readonly kerfTests: readonly KerfTest[];
   readonly markTests: readonly MarkTest[];
+  /** As they are by now. */
+  readonly machines: readonly Pick<WorkshopMachine, 'id' | 'machine'>[];
 }
 
 /** The kept settings of one machine. */
@@ -35,7 +38,7 @@ export interface WallMachine {
 /** What hangs on the wall: kept settings by machine, by material and thickness, the last kept first among equals. */
 export const wallList = (
   entries: readonly StandingEntry[],
-  { kerfTests, markTests }: BesideSettings,
+  { kerfTests, markTests, machines: known }: BesideSettings,
 ): readonly WallMachine[] => {
   const machines = new Map<string, { name: string | undefined; lines: WallLine[] }>();
   for (const found of entries) {
@@ -43,7 +46,8 @@ export const wallList = (
     const key = machineId ?? machine ?? '';
     const group = machines.get(key) ?? { name: machine, lines: [] };
     const kerf = kerfOf(found.entry, kerfTests);
-    const marks = marksOf(stockOnMachine(found.entry.holdsFor), markTests);
+    const now = known.find(({ id }) => id === machineId)?.machine;
+    const marks = marksOf(stockOnMachine(found.entry.holdsFor), markTests, now);
     group.lines.push({ ...found, ...(kerf === undefined ? {} : { kerf }), marks });
     machines.set(key, group);
   }

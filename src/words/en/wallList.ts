@@ -2,7 +2,7 @@ import type { Setting } from '../../core/machine/setting.ts';
 import type { ProvenSetting } from '../../core/book/provenSetting.ts';
 import type { Kerf } from '../../core/kerf/kerf.ts';
 import { isNotToBeCut } from '../../core/standing/isNotToBeCut.ts';
-import type { MarkTest } from '../../core/marking/markTest.ts';
+import type { KeptMark } from '../../core/marking/markTest.ts';
 import { sameValue } from '../../core/sameValue.ts';
 import type { Standing } from '../../core/standing/standing.ts';
 import type { WallLine } from '../../core/standing/wallList.ts';
@@ -45,7 +45,7 @@ export const wallListText = {
   score: (line: WallLine) => marked(line, line.marks.score),
   /** With what covers the face meanwhile. */
   engrave: (line: WallLine) => {
-    const tape = line.marks.tape?.mark;
+    const tape = line.marks.tape?.test.mark;
     const isTaped = tape?.kind === 'tape' && tape.tape !== 'none';
     return [
       marked(line, line.marks.engrave),
@@ -66,9 +66,11 @@ export const wallListText = {
 } as const;
 
 /** Air is said of a mark where it is not that of the cut. */
-const marked = (line: WallLine, test: MarkTest | undefined): string => {
-  if (test === undefined || test.mark.kind === 'tape' || isNotToBeCut(line.standing)) return '';
-  const { mark } = test;
+const marked = (line: WallLine, kept: KeptMark | undefined): string => {
+  if (kept === undefined || kept.test.mark.kind === 'tape' || isNotToBeCut(line.standing))
+    return '';
+  if (kept.beyond !== undefined) return marksText.notAnyMore;
+  const { mark } = kept.test;
   const isAiredAlike = sameValue(mark.setting.air, settingOf(line).air);
   return marksText.mark({
     ...mark,

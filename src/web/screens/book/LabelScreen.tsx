@@ -1,9 +1,7 @@
 import { encode } from 'uqr';
 import { actsOfKept } from '../../../core/book/actsOfKept.ts';
-import { stockOnMachine } from '../../../core/book/keptStock.ts';
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
 import { markKinds } from '../../../core/marking/mark.ts';
-import { marksOf } from '../../../core/marking/markTest.ts';
 import { bookText as words, marksText, shellText } from '../../../words/texts.ts';
 import { cautionLines } from '../../../words/cautionLines.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
@@ -19,7 +17,7 @@ import {
 import { useBookEntry, usePairing } from '../../state/queries.ts';
 import { workshopReach } from '../../state/reach.ts';
 import { usePageStoreState } from '../../state/workshop.tsx';
-import { useMarkTests } from '../marks/useMarkTests.ts';
+import { useKeptMarks } from '../marks/useKeptMarks.ts';
 import { OnlyByAir } from './OnlyByAir.tsx';
 import { pageAt, pages } from '../../state/pages.ts';
 import './label.css';
@@ -82,13 +80,13 @@ export const LabelScreen = ({ id }: { readonly id: string }) => {
 
 /** The marks that are kept of the sheet, a line each. */
 const LabelMarks = ({ holdsFor }: Pick<ProvenSetting, 'holdsFor'>) => {
-  const { data } = useMarkTests();
-  const kept = marksOf(stockOnMachine(holdsFor), data?.tests ?? []);
+  const marks = useKeptMarks(holdsFor);
   return markKinds.map((kind) => {
-    const mark = kept[kind]?.mark;
-    return mark === undefined ? null : (
+    const kept = marks[kind];
+    return kept === undefined ? null : (
       <p key={kind} className="small">
-        {marksText.kinds[kind]}: {marksText.mark(mark)}
+        {marksText.kinds[kind]}:{' '}
+        {kept.beyond === undefined ? marksText.mark(kept.test.mark) : marksText.notAnyMore}
       </p>
     );
   });

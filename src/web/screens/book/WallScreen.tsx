@@ -5,6 +5,7 @@ import { DownloadLink } from '../../parts/action/DownloadLink.tsx';
 import { Page } from '../../parts/page/Page.tsx';
 import { Scrolls } from '../../parts/page/Scrolls.tsx';
 import { pages } from '../../state/pages.ts';
+import { useMachines } from '../../state/machines.ts';
 import { useBook } from '../../state/queries.ts';
 import { unitsInAddress } from '../../state/units.ts';
 import { addressOf } from '../../../wire/route.ts';
@@ -22,12 +23,14 @@ export const WallScreen = () => {
   const book = useBook({ limit: most });
   const { data: kerfs, isPending } = useKerfTests();
   const marks = useMarkTests();
+  const { all, isPending: isMachinePending } = useMachines();
   const machines =
-    book.data === undefined || isPending || marks.isPending
+    book.data === undefined || isPending || marks.isPending || isMachinePending
       ? undefined
       : wallList(book.data.entries, {
           kerfTests: kerfs?.tests ?? [],
           markTests: marks.data?.tests ?? [],
+          machines: all,
         });
   return (
     <Page title={words.title} lead={words.lead} width="wide">

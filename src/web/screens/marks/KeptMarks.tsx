@@ -1,6 +1,7 @@
 import { markKinds } from '../../../core/marking/mark.ts';
 import type { KeptMarks as Kept, MarkTest } from '../../../core/marking/markTest.ts';
 import { marksText as words } from '../../../words/texts.ts';
+import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import '../book/book.css';
 
 export interface KeptMarksProps {
@@ -13,12 +14,18 @@ export interface KeptMarksProps {
 export const KeptMarks = ({ kept, children }: KeptMarksProps) => (
   <dl className="entry-facts">
     {markKinds.map((kind) => {
-      const test = kept[kind];
-      return test === undefined ? null : (
+      const found = kept[kind];
+      if (found === undefined) return null;
+      const { test, beyond } = found;
+      return (
         <div key={kind}>
           <dt>{words.kinds[kind]}</dt>
           <dd>
-            {words.mark(test.mark)}
+            {beyond === undefined ? (
+              words.mark(test.mark)
+            ) : (
+              <ProblemNotice tone="stop" problem={beyond} />
+            )}
             {test.note === undefined ? null : <p className="small">{test.note}</p>}
             {children?.(test)}
           </dd>

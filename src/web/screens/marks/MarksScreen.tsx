@@ -69,7 +69,7 @@ const Marks = ({ entry, cut, machine }: OfEntryProps & { readonly machine: Machi
   const { id, holdsFor, isExample, cameFrom } = entry;
   const of = useMemo(() => stockOnMachine(holdsFor), [holdsFor]);
   const { data, isPending, refetch } = useMarkTests();
-  const kept = marksOf(of, data?.tests ?? []);
+  const kept = marksOf(of, data?.tests ?? [], machine);
   const [draft, setDraft] = useDraft<MarksDraft>({
     name: `marks.${id}`,
     initial: emptyMarksDraft,
@@ -79,14 +79,15 @@ const Marks = ({ entry, cut, machine }: OfEntryProps & { readonly machine: Machi
   const limits = limitsBeside({ cut, stock: of.stock }, machine);
   const { engrave, tape } = kept;
   const keptSpacing =
-    engrave?.mark.kind === 'engrave' ? { lineSpacingMm: engrave.mark.lineSpacingMm } : {};
+    engrave?.test.mark.kind === 'engrave' ? { lineSpacingMm: engrave.test.mark.lineSpacingMm } : {};
   const proposed = {
     score: proposeScore(cut, limits),
     engrave: proposeEngraving(cut, limits, spacingIn(draft, keptSpacing)),
   };
   const settingOf = (kind: 'score' | 'engrave'): Setting | undefined => {
-    const mark = kept[kind]?.mark;
-    if (mark !== undefined && mark.kind === kind) return mark.setting;
+    const found = kept[kind];
+    if (found?.beyond === undefined && found?.test.mark.kind === kind)
+      return found.test.mark.setting;
     const begin = proposed[kind];
     return begin.ok && begin.value.kind === kind ? begin.value.setting : undefined;
   };
@@ -94,7 +95,7 @@ const Marks = ({ entry, cut, machine }: OfEntryProps & { readonly machine: Machi
     ...keptSpacing,
     score: settingOf('score'),
     engrave: settingOf('engrave'),
-    tape: tape?.mark.kind === 'tape' ? tape.mark.tape : undefined,
+    tape: tape?.test.mark.kind === 'tape' ? tape.test.mark.tape : undefined,
   };
   const mark = markIn(draft, known);
   const beyond = mark === undefined ? undefined : markProblem(mark, limits);

@@ -32,6 +32,8 @@ export const marksText = {
   none: 'Nothing yet.',
   keptOn: (at: string, batch: string | undefined) =>
     `Kept ${new Date(at).toLocaleDateString()}${batch === undefined ? '' : ` on batch ${batch}`}.`,
+  /** In the place of a setting that is beyond a limit by now. */
+  notAnyMore: 'not any more: beyond a limit',
   keepOne: 'Keep one',
   keepMore:
     'Try it on an offcut of the same sheet first. It is kept for this material and thickness on this machine, and stands on the list for the wall and the shelf label.',
