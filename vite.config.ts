@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, statSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { brotliCompressSync, constants, gzipSync } from 'node:zlib';
 import react from '@vitejs/plugin-react';
@@ -23,6 +23,8 @@ const readyToServe = (): Plugin => {
       folder = resolve(root, build.outDir);
     },
     closeBundle() {
+      // Nothing was written: what went wrong is said by whoever found it.
+      if (!existsSync(join(folder, 'assets'))) return;
       const parts = readdirSync(join(folder, 'assets')).map((name) => `/assets/${name}`);
       writeFileSync(join(folder, 'parts.json'), JSON.stringify(parts));
       for (const name of readdirSync(folder, { recursive: true, encoding: 'utf8' })) {
@@ -73,7 +75,12 @@ export default defineConfig({
       // Whoever comes through the door of the words takes what is asked for, and leaves the rest to other parts.
       treeshake: { moduleSideEffects: [{ test: /\/src\/words\//, sideEffects: false }] },
       // The first view comes in one piece: on a slow line every further request costs more than its bytes.
-      output: { codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] } },
+      output: {
+        codeSplitting: { groups: [{ name: 'first', tags: ['$initial'] }] },
+        // Without names: the first view carries those of all parts that may follow.
+        chunkFileNames: ({ name }) =>
+          name === 'rolldown-runtime' ? 'assets/[name]-[hash].js' : 'assets/p[hash].js',
+      },
     },
   },
   worker: { format: 'es', plugins: () => [licences(bundled)] },

@@ -26,6 +26,7 @@ const readMeter = async (page: Page, factor = 1): Promise<number> => {
     );
     const label = labels.find((each) => each.includes('going up')) ?? labels[0];
     if (label === undefined) return readings;
+    if (label === '') continue; // it was just taken away for another list
     const powerPct = Number.parseFloat(/at ([\d.]+)/.exec(label)?.[1] ?? '');
     const text = written(powerPct, label.includes('up') ? 0 : 1, factor);
     await page.getByLabel(label, { exact: true }).fill(text);
@@ -58,9 +59,8 @@ describe.each([
     expect(readings).toBeLessThanOrEqual(26);
     await page.getByText('Nothing is missing. Keep it.').waitFor();
     const rated = await page.locator('.meter-rated').innerText();
-    expect(rated).toMatch(
-      /^6[34]\u202f% drew (18\.\d|19)\u202fmA, (9\d|100)\u202f% of the rated 19\u202fmA/,
-    );
+    // At 64 % it is written down a tenth above its rating, and is not fired there a second time.
+    expect(rated).toMatch(/^The rated 19\u202fmA is reached at 63(\.\d)?\u202f%/);
     expect(rated).toMatch(/Keep to 6[234]\u202f% or below\./);
     expect(await page.getByText('It begins to fire between').innerText()).toBe(
       'It begins to fire between 8\u202f% and 10\u202f%.',
