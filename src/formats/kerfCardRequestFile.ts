@@ -7,9 +7,9 @@ import { plainDialect, type GcodeDialect } from '../core/dialect/gcodeDialect.ts
 import type { Outcome } from '../core/problem.ts';
 import type { NamedMaterial } from '../core/stock/namedMaterial.ts';
 import { parseWith } from './border.ts';
+import { cutInFile } from './cutInFile.ts';
 import { label, lengthMm, thicknessMm } from './saved/bounds.ts';
 import { knownBy, materialKnownInFile } from './saved/materialKnown.ts';
-import { cornerRule, cornersWithin, settingShape } from './saved/setting.ts';
 import { dialectInFile, studyFileShape } from './studyFile.ts';
 
 /** What is asked of a comb or slot card in a file: `docs/formats/kerf-card-request.md`. */
@@ -48,14 +48,6 @@ const slots = z.strictObject({
   stepMm: kerfWishBounds.stepMm.default(usualStepMm),
 });
 
-const setting = z
-  .strictObject({
-    ...settingShape.shape,
-    powerPct: settingShape.shape.powerPct.positive(),
-    passes: settingShape.shape.passes.default(1),
-  })
-  .refine(cornersWithin, cornerRule);
-
 const shape = z
   .strictObject({
     version: z.literal(1),
@@ -63,8 +55,8 @@ const shape = z
     materialKnown: materialKnownInFile,
     thicknessMm,
     card: z.discriminatedUnion('kind', [comb, slots]),
-    setting,
-    scoring: setting.exactOptional(),
+    setting: cutInFile,
+    scoring: cutInFile.exactOptional(),
     machine: studyFileShape.shape.machine,
     gcode: dialectInFile.exactOptional(),
   })

@@ -7,10 +7,10 @@ import { usualLineSpacingMm } from '../core/marking/mark.ts';
 import { stripKinds, type MarkStripWish } from '../core/marking/markStrip.ts';
 import type { Outcome } from '../core/problem.ts';
 import { parseWith } from './border.ts';
-import { label, pct, thicknessMm } from './saved/bounds.ts';
+import { cutInFile } from './cutInFile.ts';
+import { label, thicknessMm } from './saved/bounds.ts';
 import { lineSpacingMm } from './saved/markTest.ts';
 import { knownBy, materialKnownInFile } from './saved/materialKnown.ts';
-import { settingShape } from './saved/setting.ts';
 import { dialectInFile, studyFileShape } from './studyFile.ts';
 
 /** What is asked of a marking strip in a file: `docs/formats/marking-strip-request.md`. */
@@ -38,11 +38,7 @@ const shape = z
     strip: z.enum(stripKinds),
     steps: stripWishBounds.steps.default(usualSteps),
     lineSpacingMm: lineSpacingMm.default(usualLineSpacingMm),
-    cut: z.strictObject({
-      ...settingShape.shape,
-      powerPct: pct.positive(),
-      passes: settingShape.shape.passes.default(1),
-    }),
+    cut: cutInFile,
     machine: studyFileShape.shape.machine,
     gcode: dialectInFile.exactOptional(),
   })

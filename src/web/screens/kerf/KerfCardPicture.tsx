@@ -1,4 +1,5 @@
 import type { CardDrawing } from '../../../core/card/cardDrawing.ts';
+import { linesFromAbove } from '../../parts/drawn/linesFromAbove.ts';
 import '../../parts/drawn/drawn.css';
 
 /** A comb or slot card from above, as it will be cut. */
@@ -20,12 +21,7 @@ export const KerfCardPicture = ({
       <path
         key={name}
         className={`kerf-line kerf-${kind}`}
-        d={polylines
-          .map(
-            (line) =>
-              `M${line.map(([x, y]) => `${x.toFixed(2)} ${(heightMm - y).toFixed(2)}`).join('L')}`,
-          )
-          .join('')}
+        d={linesFromAbove(polylines, heightMm)}
       />
     ))}
   </svg>

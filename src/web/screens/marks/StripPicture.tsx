@@ -1,4 +1,5 @@
 import type { CardDrawing } from '../../../core/card/cardDrawing.ts';
+import { linesFromAbove } from '../../parts/drawn/linesFromAbove.ts';
 import './marks.css';
 
 /** A marking strip from above: each step a little stronger than the last. */
@@ -21,12 +22,7 @@ export const StripPicture = ({
         key={name}
         className="marks-line"
         opacity={i === 0 ? 1 : 0.15 + (0.85 * i) / (layers.length - 1)}
-        d={polylines
-          .map(
-            (line) =>
-              `M${line.map(([x, y]) => `${x.toFixed(2)} ${(heightMm - y).toFixed(2)}`).join('L')}`,
-          )
-          .join('')}
+        d={linesFromAbove(polylines, heightMm)}
       />
     ))}
   </svg>
