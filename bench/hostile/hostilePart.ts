@@ -124,7 +124,8 @@ const answered = (
 
 const plain = {
   version: 1,
-  machine: { maxPowerPct: 100, speedRangeMmPerS: [1, 100] },
+  // A ramp whose start is known is the hard case: powers in corners are tried one by one.
+  machine: { maxPowerPct: 100, speedRangeMmPerS: [1, 100], powerRampStartMmPerS: 5 },
   stock: { material: 'plywood', thicknessMm: 3 },
   cells: [
     { powerPct: 34, speedMmPerS: 12, grade: 'out' },

@@ -2,6 +2,7 @@ import type { Machine } from '../../src/core/machine/machine.ts';
 import type { CornerRule } from '../../src/core/motion/motionValues.ts';
 import type { Setting } from '../../src/core/machine/setting.ts';
 import { planPath } from '../../src/core/motion/planPath.ts';
+import { speedAlong } from '../../src/core/motion/speedAlong.ts';
 import { beamWork } from '../../src/core/proof/beamWork.ts';
 import { lineInTime } from '../../src/core/proof/lineInTime.ts';
 import { burnsAtRatio, verdictsOn, type PlaceVerdict } from '../../src/core/proof/placeVerdict.ts';
@@ -78,7 +79,12 @@ export const measureAgreement = (drawings: number, seed: number): Agreement => {
     for (const points of lines.slice(0, 12)) {
       const plan = planPath(points, { speedMmPerS: set, ...motion });
       // As open lines: the seam of a loop is the same two ends.
-      const found = slowedPlaces(lineInTime(plan, work, false), work, powerExponent, false);
+      const found = slowedPlaces(
+        lineInTime(speedAlong(plan), work, false),
+        work,
+        powerExponent,
+        false,
+      );
       const walked = walkPlan(plan, machine, setting);
       for (const run of slowRuns(walked, setting, powerExponent, { blurMm, tipMm, slowedShare })) {
         const own = found.filter(

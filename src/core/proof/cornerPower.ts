@@ -2,11 +2,13 @@ import { deliveryOf } from '../tube/deliveredPower.ts';
 import type { Machine } from '../machine/machine.ts';
 import { cornerPowerPct, type Setting } from '../machine/setting.ts';
 import type { PathPlan } from '../motion/planPath.ts';
+import { speedAlong, type SpeedAlong } from '../motion/speedAlong.ts';
 import { beamWork } from './beamWork.ts';
 import type { LearntCorners } from './learntCorners.ts';
 import { lineInTime } from './lineInTime.ts';
 import { verdictsOn, type PlaceLimits } from './placeVerdict.ts';
-import { blurMm, slowedPlaces } from './slowedPlaces.ts';
+import { blurMm, placesOn } from './slowedPlaces.ts';
+import { slowedStretches, type SlowedStretch } from './slowedStretches.ts';
 
 /** What one power in corners does to a drawing. */
 export interface CornersEffect {
@@ -87,7 +89,7 @@ export const adviseCorners = (
   limits: PlaceLimits,
   card: CornersCard = noCard,
 ): CornersAdvice | null => {
-  const sample = sampleOf(lines);
+  const sample = sampleOf(lines).map((line) => sampled(line, setting.speedMmPerS));
   const effect = (minPowerPct: number) => {
     const tried = { ...setting, minPowerPct };
     return effectOf(sample, machine, tried, powerExponent, limits, card.learnt(tried));
@@ -126,7 +128,7 @@ const shown = ({ minPowerPct, hottestRatio, weakestChange, unevenness }: Tried):
 });
 
 const effectOf = (
-  lines: readonly PlannedLine[],
+  lines: readonly SampledLine[],
   machine: Machine,
   setting: Setting & { readonly minPowerPct: number },
   powerExponent: number,
@@ -137,9 +139,9 @@ const effectOf = (
   if (work === null) return null;
   let [hottestRatio, weakestChange, places, squares, length] = [0, Infinity, 0, 0, 0];
   let weak = false;
-  for (const { plan, loops } of lines) {
-    const line = lineInTime(plan, work, loops);
-    for (const place of slowedPlaces(line, work, powerExponent, loops)) {
+  for (const { speeds, stretches, loops } of lines) {
+    const line = lineInTime(speeds, work, loops);
+    for (const place of placesOn(line, work, powerExponent, stretches)) {
       places += 1;
       hottestRatio = Math.max(hottestRatio, place.energyRatio);
       const { energyRatio } = place;
@@ -167,6 +169,21 @@ const effectOf = (
     weak,
     places,
   };
+};
+
+/** What of a line is the same at every power in corners, with the places at which powers are tried. */
+interface SampledLine {
+  readonly speeds: SpeedAlong;
+  readonly stretches: readonly SlowedStretch[];
+  readonly loops: boolean;
+}
+
+/** Of a line with very many places as many as are looked at, evenly along it: a drawing may be one long line. */
+const sampled = ({ plan, loops }: PlannedLine, setMmPerS: number): SampledLine => {
+  const speeds = speedAlong(plan);
+  const all = slowedStretches(speeds, setMmPerS, loops);
+  const every = Math.ceil(all.length / mostPlaces);
+  return { speeds, stretches: all.filter((_, i) => i % every === 0), loops };
 };
 
 /** Lines alike count once; of the others as many, evenly over the drawing, as have the places that are looked at. */

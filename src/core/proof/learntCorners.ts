@@ -3,6 +3,7 @@ import type { Fit } from '../cutmodel/fit.ts';
 import { meanSdOf } from '../cutmodel/posterior.ts';
 import { cornerPowerPct, type Setting } from '../machine/setting.ts';
 import { planPath } from '../motion/planPath.ts';
+import { speedAlong } from '../motion/speedAlong.ts';
 import { assumedMotion } from '../motion/timeBand.ts';
 import { referenceLengthMm } from '../reading/promise.ts';
 import { beamWork } from './beamWork.ts';
@@ -80,7 +81,7 @@ const weakestOfCard = (
   const shape = shapeOutline('star', referenceLengthMm / shapeLengthMm('star', 1));
   const motion = machine.motion ?? assumedMotion.likely;
   const plan = planPath(shape, { ...motion, speedMmPerS: setting.speedMmPerS });
-  const places = slowedPlaces(lineInTime(plan, work, true), work, powerExponent, true);
+  const places = slowedPlaces(lineInTime(speedAlong(plan), work, true), work, powerExponent, true);
   return places.reduce<SlowedPlace | undefined>(
     (least, place) =>
       least !== undefined && least.marginChange <= place.marginChange ? least : place,

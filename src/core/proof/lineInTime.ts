@@ -1,5 +1,4 @@
-import type { PathPlan } from '../motion/planPath.ts';
-import { pieceAt, speedAlong, type SpeedAlong } from '../motion/speedAlong.ts';
+import { pieceAt, type SpeedAlong } from '../motion/speedAlong.ts';
 import type { BeamWork } from './beamWork.ts';
 
 /** What passes over a stretch of a line. */
@@ -22,8 +21,7 @@ export interface LineInTime {
 }
 
 /** O(knots) once, O(log knots) a stretch. */
-export const lineInTime = (plan: PathPlan, work: BeamWork, loops: boolean): LineInTime => {
-  const speeds = speedAlong(plan);
+export const lineInTime = (speeds: SpeedAlong, work: BeamWork, loops: boolean): LineInTime => {
   const { atMm, atS, speedMmPerS, lengthMm, seconds } = speeds;
   const workS = new Float64Array(atMm.length);
   for (let i = 0; i + 1 < atMm.length; i += 1) {

@@ -9,6 +9,7 @@ import type { MotionValues } from '../motion/motionValues.ts';
 import type { Setting } from '../machine/setting.ts';
 import { wholeJobTime, type JobMove } from '../motion/jobTime.ts';
 import { planPath } from '../motion/planPath.ts';
+import { speedAlong } from '../motion/speedAlong.ts';
 import { assumedMotion, timeBand } from '../motion/timeBand.ts';
 import { boxAround } from '../path/box.ts';
 import { isClosed, lengthMm, type Polyline } from '../path/polyline.ts';
@@ -248,7 +249,12 @@ const lookAlong = (
   const weakestOfLine = new Float64Array(planned.length).fill(Math.min(0, atSpeed));
   const learntOfLine = new Float64Array(planned.length);
   planned.forEach(({ plan, loops }, line) => {
-    for (const found of slowedPlaces(lineInTime(plan, work, loops), work, powerExponent, loops)) {
+    for (const found of slowedPlaces(
+      lineInTime(speedAlong(plan), work, loops),
+      work,
+      powerExponent,
+      loops,
+    )) {
       const place =
         learnt === undefined ? found : { ...found, marginChange: learnt.changeAt(found) };
       const verdicts = verdictsOn(place, limits);

@@ -7,6 +7,7 @@ import type { MotionValues } from '../motion/motionValues.ts';
 import type { Setting } from '../machine/setting.ts';
 import { beamAlong } from '../../../test/reference/beamAlong.ts';
 import { planPath } from '../motion/planPath.ts';
+import { speedAlong } from '../motion/speedAlong.ts';
 import { isClosed, type Polyline } from '../path/polyline.ts';
 import { beamWork, type BeamWork } from './beamWork.ts';
 import { lineInTime, type LineInTime } from './lineInTime.ts';
@@ -29,7 +30,7 @@ const walked = (
   if (work === null) throw new Error('the tube is not known');
   const limits = { ...motion, ...change, speedMmPerS: setting.speedMmPerS };
   const loops = isClosed(points);
-  const line = lineInTime(planPath(points, limits), work, loops);
+  const line = lineInTime(speedAlong(planPath(points, limits)), work, loops);
   return { line, work, places: slowedPlaces(line, work, 1, loops) };
 };
 

@@ -59,12 +59,22 @@ export const slowedPlaces = (
   powerExponent: number,
   loops: boolean,
 ): readonly SlowedPlace[] =>
-  slowedStretches(line.speeds, work.setMmPerS, loops).map((stretch) => ({
-    ...stretch,
-    kind: isEnd(stretch, line.lengthMm) ? 'end' : 'corner',
-    ...weakestOf(line, work, powerExponent, stretch),
-    ...hottestOf(line, work, stretch),
-  }));
+  placesOn(line, work, powerExponent, slowedStretches(line.speeds, work.setMmPerS, loops));
+
+/** What slowing down does on these stretches of a line. Some tens of windows a stretch. */
+export const placesOn = (
+  line: LineInTime,
+  work: BeamWork,
+  powerExponent: number,
+  stretches: readonly SlowedStretch[],
+): readonly SlowedPlace[] =>
+  stretches.map((stretch) => {
+    const { weakest, marginChange } = weakestOf(line, work, powerExponent, stretch);
+    const { hottestAtMm, energyRatio } = hottestOf(line, work, stretch);
+    const kind = isEnd(stretch, line.lengthMm) ? 'end' : 'corner';
+    // One spread and no more: there may be hundreds of thousands.
+    return { ...stretch, kind, weakest, marginChange, hottestAtMm, energyRatio };
+  });
 
 const isEnd = ({ atMm, leastMmPerS }: SlowedStretch, lengthMm: number): boolean =>
   leastMmPerS === 0 && (atMm <= 0 || atMm >= lengthMm);
