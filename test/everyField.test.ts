@@ -216,6 +216,9 @@ const fields: Readonly<Record<string, readonly FormField[]>> = {
     field(readers.readWatts, machine.nominalW),
   ],
   'screens/machine/OwnMachines words.newName': [line(machine.name)],
+  'screens/marks/EvenShadesPart words.lightness(rungLetter(i)) readLightness': [
+    field(readers.readLightness, z.number().min(0).max(100)),
+  ],
   'screens/marks/MarkForm words.lineSpacing readLineSpacing': [
     field(readers.readLineSpacing, lineSpacingMm),
   ],

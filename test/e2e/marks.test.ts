@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, it } from 'vitest';
 import { readCardOf } from '../samples/earlier.ts';
-import { axeFindings, phone, picture } from './page.ts';
+import { axeFindings, desk, phone, picture } from './page.ts';
 import { openWorkshop } from './workshop.ts';
 
 const workshop = openWorkshop();
@@ -56,6 +56,28 @@ it('a mark is found with a strip beside a kept cut, kept, and said wherever the 
     await page.goto(workshop.base + address);
     await page.getByText(found).first().waitFor();
   }
+
+  // What is seen on a strip of shades gives settings for even ones, and one of them is taken to the form.
+  await page.locator('label', { hasText: 'A shade to engrave' }).click();
+  await page.getByText('Even shades from it').click();
+  const seen = [82, 79, 74, 66, 58, 50, 44, 41];
+  for (const [i, lightness] of seen.entries()) {
+    await page.getByLabel(`L* of ${'ABCDEFGH'.charAt(i)}`).fill(String(lightness));
+    await page.keyboard.press('Tab');
+  }
+  const shades = page.locator('.marks-shades tbody tr');
+  await expect.poll(() => shades.count()).toBe(5);
+  await page.getByRole('button', { name: 'Take shade 3' }).click();
+  await page.getByText('It stands above now').waitFor();
+  const taken = (await shades.nth(2).locator('td').nth(1).textContent()) ?? '';
+  expect(taken).toMatch(/mm\/s, \d+\s%/);
+  await picture(page, 'phone-marks-shades');
+  expect(await axeFindings(page)).toEqual([]);
+  expect(await page.evaluate('document.documentElement.scrollWidth')).toBeLessThanOrEqual(390);
+  await page.setViewportSize(desk);
+  await picture(page, 'desk-marks-shades');
+  await page.getByRole('button', { name: 'Keep this engraving', exact: true }).click();
+  await page.getByText(taken).first().waitFor();
   expect(complaints).toEqual([]);
   await close();
 });

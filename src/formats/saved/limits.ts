@@ -12,6 +12,8 @@ export const bounds = {
   /** A jump of one axis at a corner, and the speed where a power ramp starts. */
   jumpMmPerS: [0, 5000],
   deviationMm: [0, 50],
+  /** CIE L*. */
+  lightness: [0, 100],
   /** Of strip, block and nozzle on a focus ramp. */
   rampMm: [0, 2000],
   bedGapMm: [0, 1000],

@@ -15,4 +15,14 @@ export const markingWords = {
     remedy: () =>
       'Try a wider line spacing for shades. Enter the tube readings of the machine, its real top speed and how it moves, if they are missing.',
   },
+  'tone-too-few': {
+    message: (p) => `A curve of shades takes at least ${p.least} of them.`,
+    remedy: () => 'Enter how light more of the shades came out.',
+  },
+  'tone-too-flat': {
+    message: (p) =>
+      `From the gentlest shade to the strongest the lightness goes ${p.rangeL} one way, and less than ${p.leastL} is hardly told from chance.`,
+    remedy: () =>
+      'Look whether each figure stands at its own letter. Try closer lines, or a strip on the other face.',
+  },
 } satisfies Sentences<MarkingCode>;

@@ -67,6 +67,8 @@ export const readOrderParts = readCount(1, mostOrderParts);
 export const readNotOut = within('number', parseFigure, bounds.notOutOf100, String);
 /** Money, or whatever else costs are worked out from. */
 export const readFigure = within('number', parseFigure, bounds.figure, countWords);
+/** CIE L*. */
+export const readLightness = within('number', parseFigure, bounds.lightness, countWords);
 export const readTubeHours = within('number', parseFigure, [1, bounds.figure[1]], countWords);
 export const readExponent = within('number', parseFigure, bounds.lifeExponent, String);
 /** In per cent of something that more may be asked of than there is. */

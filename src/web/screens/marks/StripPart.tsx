@@ -19,6 +19,7 @@ import { KeepTest } from '../../parts/earlier/KeepTest.tsx';
 import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { callOrThrow } from '../../state/call.ts';
+import { EvenShadesPart } from './EvenShadesPart.tsx';
 import type { MarksDraft } from './marksDraft.ts';
 import { markStripAddress } from './markStripAddress.ts';
 import { StripPicture } from './StripPicture.tsx';
@@ -112,6 +113,9 @@ export const StripPart = (props: StripPartProps) => {
               onKept={() => onChange({ palest: undefined, wanted: undefined })}
             />
           </div>
+          {kind === 'lines' ? null : (
+            <EvenShadesPart {...{ draft, cut, limits, onChange }} strip={strip.value} />
+          )}
         </>
       ) : (
         <ProblemNotice tone="care" problem={strip.problem} />

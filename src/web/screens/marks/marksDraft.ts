@@ -1,5 +1,6 @@
 import { z } from 'zod';
 import { markKinds, tapeKinds, usualLineSpacingMm, type Mark } from '../../../core/marking/mark.ts';
+import { toneReadings } from '../../../core/marking/evenShades.ts';
 import { stripKinds } from '../../../core/marking/markStrip.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import { airShape } from '../../../formats/saved/setting.ts';
@@ -23,6 +24,10 @@ const shape = z.object({
   /** Steps of the strip, from 0: the palest that is seen, and the one that is wanted. */
   palest: z.number().int().optional(),
   wanted: z.number().int().optional(),
+  /** How light each step came out, L*, null where it was not read; and of which strip, by its settings. */
+  lightness: z.object({ of: z.string(), read: z.array(z.number().nullable()) }).optional(),
+  readBy: z.enum(toneReadings).optional(),
+  shades: z.number().int().optional(),
 });
 
 /** What was chosen and typed so far. */

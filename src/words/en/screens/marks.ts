@@ -1,5 +1,7 @@
 import type { Mark, MarkKind, TapeKind } from '../../../core/marking/mark.ts';
+import type { ToneReading } from '../../../core/marking/evenShades.ts';
 import type { StripKind } from '../../../core/marking/markStrip.ts';
+import type { Tone, ToneCurve } from '../../../core/marking/toneCurve.ts';
 import { lengthWords, settingWords, type Spoken } from '../terms/figures.ts';
 
 const tapes: Readonly<Record<TapeKind, string>> = {
@@ -74,6 +76,34 @@ export const marksText = {
     shades: 'Keep this engraving from the strip',
     lines: 'Keep this score from the strip',
   } satisfies Record<StripKind, string>,
+  shades: 'Even shades from it',
+  shadesMore:
+    'Enter how light each band came out in its middle half: L*, from 0 for black to 100 for white. A curve through them gives settings whose shades lie evenly apart, and none of them stronger than what was marked.',
+  readBy: 'How is it read?',
+  readings: {
+    meter: 'With a colour meter',
+    card: 'Against a grey card',
+  } satisfies Record<ToneReading, string>,
+  readingsMore: {
+    meter:
+      'Held to be right within 3, two times its standard uncertainty (common practice, no source).',
+    card: 'The field of a printed grey card with its L* beside it that looks most like it. Held to be right within 8, two times its standard uncertainty (common practice, no source).',
+  } satisfies Record<ToneReading, string>,
+  lightness: (step: string) => `L* of ${step}`,
+  shadesWanted: 'How many shades?',
+  shadesFound: 'Settings for even shades',
+  shadeColumns: { shade: 'Shade', lightness: 'L*', setting: 'Setting' },
+  tone: ({ lightness, standardL }: Tone) =>
+    `${lightness.toFixed(0)} ± ${Math.max(1, Math.ceil(2 * standardL)).toFixed(0)}`,
+  toneSure: '±: the curve’s own uncertainty, k\u00a0=\u00a02. Grain and another sheet come on top.',
+  tonePicture: ({ turns }: Pick<ToneCurve, 'turns'>) =>
+    turns === 1
+      ? 'How light it comes out: the more it gets, the paler.'
+      : 'How light it comes out: the more it gets, the darker.',
+  toneAxes: { light: 'L*', dose: 'more energy' },
+  take: (shade: number) => `Take shade ${String(shade)}`,
+  taken:
+    'It stands above now, to be kept from there. It lies between what was marked: try it on an offcut first.',
   remove: 'Remove',
   removeAsk: 'The mark goes; the cut stays.',
   back: 'Back to the kept setting',
