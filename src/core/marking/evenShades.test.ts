@@ -27,6 +27,7 @@ const strip = valueOf(markStrip({ kind: 'shades', steps: 8, lineSpacingMm: 0.1 }
 const doses = strip.settings.map((setting) =>
   doseOf(setting, { ...limits, linesOver: linesOver(0.1) }),
 );
+const fastest = Math.max(...strip.settings.map(({ speedMmPerS }) => speedMmPerS));
 const read = (lightness: ShadesRead['lightness'], part: Partial<ShadesRead> = {}) =>
   evenShades(strip, { lightness, by: 'meter', count: 4, ...part }, cut, limits);
 
@@ -73,6 +74,7 @@ describe('even shades', () => {
             expect(doseOf(setting, { ...limits, linesOver: linesOver(0.1) })).toBeLessThanOrEqual(
               strongest,
             );
+            expect(setting.speedMmPerS).toBeLessThanOrEqual(fastest);
             expect(standardL).toBeGreaterThan(0);
             const before = shades[i - 1]?.lightness ?? tone;
             expect(curve.turns * (tone - before)).toBeGreaterThanOrEqual(-1e-9);

@@ -49,7 +49,11 @@ export const evenShades = (
   limits: MarkLimits,
 ): Outcome<EvenShades> => {
   const { settings } = strip;
-  const making = makingBeside(cut, limits, markOfStep(strip, cut));
+  const making = {
+    ...makingBeside(cut, limits, markOfStep(strip, cut)),
+    // The strip's own speeds: faster, the same energy would come from a power that nobody looked at.
+    fastestMmPerS: Math.max(...settings.map(({ speedMmPerS }) => speedMmPerS)),
+  };
   const reads = settings.flatMap((setting, i) => {
     const seen = lightness[i];
     return seen === undefined ? [] : [{ dose: doseOf(setting, making), lightness: seen }];
