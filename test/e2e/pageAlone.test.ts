@@ -92,8 +92,10 @@ describe('a page whose server has gone', () => {
     const { page, close } = await workshop.visit({ viewport: desk });
     // Whoever has this page open asks for parts that a newer build no longer has.
     line.fail(/^GET \/parts\.json/, { status: 404 });
-    line.fail(/^GET \/assets\/BookScreen-.*\.js/, { status: 404 });
     await page.goto(line.base);
+    await page.getByRole('link', { name: 'Book' }).waitFor();
+    await page.waitForLoadState('networkidle');
+    line.fail(/^GET \/assets\/.*\.js/, { status: 404 });
     await page.getByRole('link', { name: 'Book' }).click();
     await page.getByText('This part of the page could not be fetched').waitFor();
     await page.getByText(/may be newer than this page/).waitFor();
