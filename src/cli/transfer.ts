@@ -23,6 +23,7 @@ export interface ExportOptions {
 export const runExport = async ({ to, table }: ExportOptions): Promise<ExitCode> => {
   const { content, leftOut } = await withStoreToRead(
     table === undefined ? wholeContent : tables[table],
+    bookPatienceMs,
   );
   for (const { message, remedy } of leftOut) tell(`${message} ${remedy}`);
   if (to === undefined) {
@@ -75,9 +76,15 @@ export const runImport = async ({ from }: { readonly from: string }): Promise<Ex
   }));
 };
 
+/** How long a whole book may be worked out, ms: where it takes longer, the rest is said not to be known. */
+const bookPatienceMs = 20_000;
+
 /** `book list`: the proven settings that fit all the words. */
 export const runBookList = async (words: readonly string[]): Promise<ExitCode> => {
-  const found = await withStoreToRead((ports) => searchBook(ports, words.join(' ')));
+  const found = await withStoreToRead(
+    (ports) => searchBook(ports, words.join(' ')),
+    bookPatienceMs,
+  );
   const entries = found.entries.map((one) => ({
     ...(one.entry.isExample ? { invented: true } : {}),
     ...one,

@@ -79,7 +79,7 @@ export const standingWords = {
     message: () =>
       'What was read and counted since it was kept could not be worked out in time: how it stands is not known.',
     remedy: () =>
-      'Run one step slower and count the order. Load the page again; if it stays so, begin a new sheet and keep the setting from there.',
+      'Run one step slower and count the order. Ask again; if it stays so, begin a new sheet and keep the setting from there.',
   },
   'borne-out': {
     message: (p) =>
