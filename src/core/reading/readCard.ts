@@ -28,9 +28,8 @@ export const readCard = (card: Card, events: readonly ReadingEvent[]): CardAsRea
     const designed = asDesigned.get(rung);
     if (designed === undefined) return []; // a card whose cell names no rung cannot be made; see the card's own check
     const { reading, asCut } = said.get(id) ?? nothingSaid;
-    const setting = asCut ?? designed;
-    const corrected = settingKey(setting) !== settingKey(designed);
-    return [{ id, rung, setting, corrected, reading }];
+    const corrected = asCut !== undefined && settingKey(asCut) !== settingKey(designed);
+    return [{ id, rung, setting: asCut ?? designed, corrected, reading }];
   });
   return { cells, leftOut: leftOut(card, own) };
 };

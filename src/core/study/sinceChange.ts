@@ -20,14 +20,15 @@ export const batchOf = (
 };
 
 /** When a card was cut, as far as anybody knows: when it was first read. */
-export const cutAt = ({ events }: Pick<Study, 'events'>, { code }: Card): string | undefined =>
-  events
-    .filter(({ cardCode }) => cardCode === code)
-    .map(({ at }) => at)
-    .reduce<string | undefined>(
-      (first, at) => (first === undefined || Date.parse(at) < Date.parse(first) ? at : first),
-      undefined,
-    );
+export const cutAt = ({ events }: Pick<Study, 'events'>, { code }: Card): string | undefined => {
+  let [first, firstMs]: [string | undefined, number] = [undefined, Infinity];
+  for (const { cardCode, at } of events) {
+    if (cardCode !== code) continue;
+    const ms = Date.parse(at);
+    if (first === undefined || ms < firstMs) [first, firstMs] = [at, ms];
+  }
+  return first;
+};
 
 /** For which batch the answer is where something was cut before a change; and what was changed, where all of it was. */
 export const sinceChange = (study: Study): Pick<CutStudy, 'presentBatch' | 'machineChanged'> => {

@@ -41,7 +41,9 @@ export const cellOrigins = (study: Study): readonly CellOrigin[] =>
 /** When a card was cut is looked for once a card: a search for each of its cells would cost their number squared. */
 const cellsOf = (study: Study): CutStudy['cells'] =>
   study.cards.flatMap((card) => {
-    const batch = batchOf(study, card.batch, cutAt(study, card));
+    // When it was cut matters where something was changed since, and is looked for only there.
+    const at = study.machineChanges.length === 0 ? undefined : cutAt(study, card);
+    const batch = batchOf(study, card.batch, at);
     return readCellsOf(study, card).map((cell) => ({ ...toStudyCell(card, cell), ...batch }));
   });
 
