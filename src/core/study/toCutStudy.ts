@@ -43,8 +43,9 @@ const cellsOf = (study: Study): CutStudy['cells'] =>
   study.cards.flatMap((card) => {
     // When it was cut matters where something was changed since, and is looked for only there.
     const at = study.machineChanges.length === 0 ? undefined : cutAt(study, card);
-    const batch = batchOf(study, card.batch, at);
-    return readCellsOf(study, card).map((cell) => ({ ...toStudyCell(card, cell), ...batch }));
+    const { batch } = batchOf(study, card.batch, at);
+    const sheet = sheetOfCard(card);
+    return readCellsOf(study, card).map((cell) => toStudyCell(card, cell, sheet, batch));
   });
 
 const readCells = (study: Study): readonly { card: Card; cell: CellAsRead }[] =>
@@ -53,14 +54,22 @@ const readCells = (study: Study): readonly { card: Card; cell: CellAsRead }[] =>
 const readCellsOf = ({ events }: Study, card: Card): readonly CellAsRead[] =>
   readCard(card, events).cells.filter(({ reading }) => reading.kind !== 'unread');
 
-const toStudyCell = (card: Card, { setting, reading }: CellAsRead): StudyCell => ({
-  ...setting,
-  sheet: sheetOfCard(card),
-  ...(card.thicknessMm === undefined ? {} : { thicknessMm: card.thicknessMm }),
-  shapeLengthMm: card.shapeLengthMm,
-  ...(reading.kind === 'graded' ? { grade: reading.grade } : {}),
-  ...(reading.kind === 'spoilt' ? { spoilt: reading.reason } : {}),
-});
+type Unfinished<T> = { -readonly [K in keyof T]: T[K] };
+
+/** One spread, then what is known: a book reads hundreds of thousands of cells, and each further spread costs as much again. */
+const toStudyCell = (
+  { thicknessMm, shapeLengthMm }: Card,
+  { setting, reading }: CellAsRead,
+  sheet: string,
+  batch: string | undefined,
+): StudyCell => {
+  const cell: Unfinished<StudyCell> = { ...setting, sheet, shapeLengthMm };
+  if (thicknessMm !== undefined) cell.thicknessMm = thicknessMm;
+  if (reading.kind === 'graded') cell.grade = reading.grade;
+  if (reading.kind === 'spoilt') cell.spoilt = reading.reason;
+  if (batch !== undefined) cell.batch = batch;
+  return cell;
+};
 
 /** Leaves behind what only the workshop's own books need. */
 const toTally = (recorded: RecordedTally): CutStudy['tallies'][number] => ({
