@@ -41,8 +41,8 @@ interface Content {
   readonly leftOut: readonly ReturnType<typeof problemInWords>[];
 }
 
-const bookContent = async (ports: AskingPorts): Promise<Content> => ({
-  content: bookCsv((await searchBook(ports, '')).entries),
+const bookContent = async (ports: AskingPorts, isOver: () => boolean): Promise<Content> => ({
+  content: bookCsv((await searchBook(ports, '', { isOver })).entries),
   leftOut: [],
 });
 
@@ -82,7 +82,7 @@ const bookPatienceMs = 20_000;
 /** `book list`: the proven settings that fit all the words. */
 export const runBookList = async (words: readonly string[]): Promise<ExitCode> => {
   const found = await withStoreToRead(
-    (ports) => searchBook(ports, words.join(' ')),
+    (ports, isOver) => searchBook(ports, words.join(' '), { isOver }),
     bookPatienceMs,
   );
   const entries = found.entries.map((one) => ({

@@ -6,7 +6,8 @@ import { commandModel } from '../host/systemModel.ts';
 import { goneOrAfter } from '../served/patience.ts';
 import { openStore, openStoreToRead } from '../store/openStore.ts';
 
-type Work<T> = (ports: AskingPorts) => Promise<T>;
+/** `isOver`: the time for sums has gone. */
+type Work<T> = (ports: AskingPorts, isOver: () => boolean) => Promise<T>;
 
 /** Opens the workshop's store, does the work and closes it again. Throws what the store throws. */
 export const withStore = <T>(work: Work<T>): Promise<T> => within(openStore, work);
@@ -28,7 +29,10 @@ const within = async <T>(
   const given =
     patienceMs === undefined ? undefined : goneOrAfter(new AbortController().signal, patienceMs);
   try {
-    return await work({ store, clock: systemClock, ids: randomIds, model: sums.modelFor(given) });
+    return await work(
+      { store, clock: systemClock, ids: randomIds, model: sums.modelFor(given) },
+      () => given?.aborted === true,
+    );
   } finally {
     await sums.close();
     await store.close();

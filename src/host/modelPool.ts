@@ -137,8 +137,16 @@ export const openModelPool = (options: ModelPoolOptions): ModelPool => {
       else if (waiting.length >= waitingAtMost)
         settle(refused('sums-waiting', { waiting: waiting.length }));
       else {
-        const job: Job = { name, question, about, settle, fail };
-        gone?.addEventListener('abort', () => giveUp(job), { once: true });
+        const onGone = (): void => giveUp(job);
+        // Who asks for many sums is listened to for those that are under way only.
+        const ended =
+          <T>(then: (value: T) => void) =>
+          (value: T): void => {
+            gone?.removeEventListener('abort', onGone);
+            then(value);
+          };
+        const job: Job = { name, question, about, settle: ended(settle), fail: ended(fail) };
+        gone?.addEventListener('abort', onGone, { once: true });
         queue(job);
       }
     });

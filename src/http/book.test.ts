@@ -7,6 +7,7 @@ import {
   sampleTally,
   sampleEntry,
 } from '../../test/samples/studies.ts';
+import { searchBook } from '../app/book/searchBook.ts';
 import { oneStepSurer } from '../core/cutmodel/answerSpeed.ts';
 import { done } from '../core/problem.ts';
 import { api } from '../wire/api.ts';
@@ -256,6 +257,28 @@ describe('how a kept setting stands', () => {
     expect((await server.ask(api.getEntry, { params: at })).standing.kind).not.toBe('failed');
     const none = { params: { tallyId: 'none' }, body };
     expect(await server.refusal(api.correctTally, none)).toEqual([404, 'tally-not-found']);
+  });
+
+  it('is not said to hold by whoever has no time for its sums, and asks for none of them', async () => {
+    await keep();
+    const { ports } = server;
+    const noSums = {
+      ...ports,
+      model: { ask: () => Promise.reject(new Error('a sum was asked for')) },
+    };
+    const hurried = async () =>
+      (await searchBook(noSums, '', { isOver: () => true })).entries[0]?.standing;
+    // Nothing was said since: there is no sum to make, and it stands as it does for anybody.
+    const known = (await server.ask(api.searchBook)).entries[0]?.standing;
+    expect(await hurried()).toMatchObject({ kind: known?.kind, why: { code: known?.why.code } });
+    const at = '2099-01-01T00:00:00.000Z';
+    const events = [{ ...sampleEvent('e9', { cell: 'B2', grade: 'stays' }), at }];
+    await server.ask(api.recordReadings, { params, body: { events } });
+    const standing = await hurried();
+    expect(standing).toMatchObject({ kind: 'not-known', why: { code: 'not-worked-out' } });
+    expect(standing?.run?.speedMmPerS).toBeLessThanOrEqual(oneStepSurer(setting.speedMmPerS));
+    await count({});
+    expect(await hurried()).toMatchObject({ kind: 'failed' });
   });
 
   it('counts what was run in its place for that setting, not for the kept one', async () => {

@@ -10,6 +10,15 @@ export interface BookFound {
   readonly total: number;
 }
 
+/** Which settings, and for how long. */
+interface BookAsked extends Omit<EntriesAsked, 'sought' | 'onBed'> {
+  /** From then on what takes a sum is not known. Absent: all sums are waited for. */
+  readonly isOver?: () => boolean;
+}
+
+/** So many are read at once: a page. Between two pages everybody else has a turn, and what was read can be forgotten. */
+const readAtOnce = 25;
+
 /** So many standings are asked for at once: a long book does not fill the queue for everybody else. */
 const askedAtOnce = 4;
 
@@ -20,24 +29,32 @@ const askedAtOnce = 4;
 export const searchBook = async (
   { store, model }: Pick<AskingPorts, 'store' | 'model'>,
   text: string,
-  asked: Omit<EntriesAsked, 'sought' | 'onBed'> = {},
+  { isOver = () => false, ...asked }: BookAsked = {},
 ): Promise<BookFound> => {
-  const { total, questions } = await store.read(async (stored) => {
-    const session = remembering(stored);
+  const { found, total } = await store.read(async (session) => {
     const onBed = (await session.onBed())?.stock;
-    const { found, total: fitting } = await session.listEntries({
+    return session.listEntries({
       ...asked,
       sought: soughtIn(text),
       ...(onBed === undefined ? {} : { onBed }),
     });
-    const kept: KeptQuestion[] = [];
-    for (const entry of found) kept.push(await readKept(session, entry));
-    return { total: fitting, questions: kept };
   });
   const entries: EntryStanding[] = [];
-  for (let at = 0; at < questions.length; at += askedAtOnce) {
-    const some = questions.slice(at, at + askedAtOnce);
-    entries.push(...(await Promise.all(some.map((question) => withStanding(model, question)))));
+  for (const page of inStretches(found, readAtOnce)) {
+    const questions = await store.read(async (stored) => {
+      const session = remembering(stored);
+      const kept: KeptQuestion[] = [];
+      for (const entry of page)
+        kept.push(await readKept(session, entry, isOver() ? 'unread' : 'read'));
+      return kept;
+    });
+    for (const some of inStretches(questions, askedAtOnce))
+      entries.push(...(await Promise.all(some.map((question) => withStanding(model, question)))));
   }
   return { entries, total };
 };
+
+const inStretches = <T>(all: readonly T[], most: number): readonly (readonly T[])[] =>
+  Array.from({ length: Math.ceil(all.length / most) }, (_, i) =>
+    all.slice(i * most, (i + 1) * most),
+  );

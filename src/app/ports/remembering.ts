@@ -5,12 +5,18 @@ import type { ReadSession } from './ports.ts';
  * sessions that change nothing.
  */
 export const remembering = (session: ReadSession): ReadSession => {
-  const studies = new Map<string, ReturnType<ReadSession['study']>>();
+  const readable = new Map<string, ReturnType<ReadSession['studyAsReadable']>>();
+  const whole = new Map<string, ReturnType<ReadSession['study']>>();
   return {
     ...session,
     studyAsReadable: (id) => {
-      const known = studies.get(id) ?? session.studyAsReadable(id);
-      studies.set(id, known);
+      const known = readable.get(id) ?? session.studyAsReadable(id);
+      readable.set(id, known);
+      return known;
+    },
+    study: (id) => {
+      const known = whole.get(id) ?? session.study(id);
+      whole.set(id, known);
       return known;
     },
   };

@@ -27,10 +27,14 @@ export interface EntryStanding {
   readonly onlyByAir?: readonly string[];
 }
 
-/** All that is stored of a kept setting, with the sums that its standing needs: for {@link judged}, when the session is over. */
+/**
+ * All that is stored of a kept setting, with the sums that its standing needs: for {@link judged}, when the session is over.
+ * `sums`: unread where nobody would wait for them; its standing then says that they are missing, if it needs any.
+ */
 export const readKept = async (
   session: ReadSession,
   entry: ProvenSetting,
+  sums: 'read' | 'unread' = 'read',
 ): Promise<KeptQuestion> => {
   const tallies = await session.talliesOfEntry(entry.id);
   const study = (await session.studyAsReadable(entry.cameFrom.studyId))?.study;
@@ -47,6 +51,7 @@ export const readKept = async (
   };
   if (study === undefined) return known;
   if (!needsAnswer(study, entry)) return { ...known, study };
+  if (sums === 'unread') return { ...known, study, isUnread: true };
   const earlier = await historyIn(session, historyWishOf(study));
   const cut = { ...toCutStudy(study), ask: { powerPct: entry.setting.powerPct } };
   return { ...known, study, answer: { cut, aim: study.aim, earlier } };
@@ -74,7 +79,7 @@ const limitsOf = async (
  * an answer, and a count that was stored is never refused for it.
  */
 export const judged = async (model: Model, question: KeptQuestion): Promise<KeptJudged> => {
-  if (!needsSums(question)) return standingAsKnown(question);
+  if (!needsSums(question) || question.isUnread === true) return standingAsKnown(question);
   const found = await model.ask('judgeKept', question, question.kept.cameFrom.studyId);
   return found.ok ? found.value : standingAsKnown(question);
 };

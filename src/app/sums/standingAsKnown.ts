@@ -48,6 +48,8 @@ export interface KeptQuestion {
   readonly onlyByAir?: readonly string[];
   /** What the sheet's cards and orders say now, where that has a say. */
   readonly answer?: AnswerQuestion;
+  /** What its sums would be made of was not read: there was no time left for them. */
+  readonly isUnread?: true;
 }
 
 export interface StripJudged {
@@ -65,7 +67,9 @@ export interface KeptJudged {
 export const needsSums = (asked: KeptQuestion): boolean =>
   refusalOf(asked.kept) === undefined &&
   beyondOf(asked) === undefined &&
-  (asked.answer !== undefined || asked.strips.some(({ question }) => question !== undefined));
+  (asked.isUnread === true ||
+    asked.answer !== undefined ||
+    asked.strips.some(({ question }) => question !== undefined));
 
 /** Why nothing stands of a setting that is kept: its material is refused today. */
 const refusalOf = ({ holdsFor }: ProvenSetting): ProblemOf<'material-refused'> | undefined => {

@@ -1,4 +1,5 @@
 import type { StudyCell } from '../cutmodel/cutStudy.ts';
+import { oncePerObject } from '../oncePerObject.ts';
 import type { Grade } from '../reading/grade.ts';
 import { stockThicknessMm } from '../stock/stockThickness.ts';
 import { batchOf as batchInModel } from './sinceChange.ts';
@@ -26,12 +27,13 @@ export interface EarlierSheet {
 
 /**
  * Every sheet of a study of which something was read, in no order. Cells of one batch and sheet are one sheet, whichever
- * card they stand on; an order that names no sheet is a sheet of its own. Spoilt cells keep their reasons. O(events + cells).
+ * card they stand on; an order that names no sheet is a sheet of its own. Spoilt cells keep their reasons. O(events + cells),
+ * once a study: every kept setting of a book looks through the same ones.
  */
-export const earlierSheetsOf = (study: Study): readonly EarlierSheet[] => [
+export const earlierSheetsOf = oncePerObject((study: Study): readonly EarlierSheet[] => [
   ...sheetsOfCards(study),
   ...study.tallies.flatMap((tally) => sheetOfOrder(study, tally)),
-];
+]);
 
 const batchOf = ({ id }: Study, batch = ''): string => `${id}/${batch}`;
 

@@ -37,23 +37,25 @@ export const couldBeStrip = ({ cells }: Pick<Card, 'cells'>): boolean => cells.l
 export const stripsIn = (study: Study, entry: ProvenSetting): readonly CheckStrip[] => {
   if (study.id === entry.cameFrom.studyId || study.isExample !== entry.isExample) return [];
   if (study.stripOf !== undefined && study.stripOf !== entry.id) return [];
+  const strips = study.cards.filter(
+    (card) => couldBeStrip(card) && isStrip(card.rungs, entry.setting),
+  );
+  if (strips.length === 0) return [];
   const cut = toCutStudy(study);
   const origins = cellOrigins(study);
-  return study.cards
-    .filter((card) => couldBeStrip(card) && isStrip(card.rungs, entry.setting))
-    .map((card): CheckStrip => {
-      const batch = card.batch ?? study.stock.batch;
-      const said = study.events.filter((event) => event.cardCode === card.code);
-      return {
-        studyId: study.id,
-        code: card.code,
-        of: sameBatch(batch, entry.holdsFor.batch) ? 'reference' : 'new-batch',
-        ...(batch === undefined ? {} : { batch }),
-        at: said.at(-1)?.at ?? study.createdAt,
-        cellCount: card.cells.length,
-        cells: cut.cells.filter((_, i) => origins[i]?.cardCode === card.code),
-      };
-    });
+  return strips.map((card): CheckStrip => {
+    const batch = card.batch ?? study.stock.batch;
+    const said = study.events.filter((event) => event.cardCode === card.code);
+    return {
+      studyId: study.id,
+      code: card.code,
+      of: sameBatch(batch, entry.holdsFor.batch) ? 'reference' : 'new-batch',
+      ...(batch === undefined ? {} : { batch }),
+      at: said.at(-1)?.at ?? study.createdAt,
+      cellCount: card.cells.length,
+      cells: cut.cells.filter((_, i) => origins[i]?.cardCode === card.code),
+    };
+  });
 };
 
 const isStrip = (rungs: readonly { readonly setting: Setting }[], proven: Setting): boolean =>

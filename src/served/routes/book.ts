@@ -13,7 +13,8 @@ export const bookRoutes = (site: Site, ports: ServedPorts): void => {
     const { searchBook } = await import('../../app/book/searchBook.ts');
     const { text = '', ...stretch } = query;
     const patient = goneOrAfter(gone, pagePatienceMs);
-    const { entries, total } = await searchBook(ports.until(patient), text, stretch);
+    const isOver = (): boolean => patient.aborted;
+    const { entries, total } = await searchBook(ports.until(patient), text, { ...stretch, isOver });
     return done({ entries: entries.map(spoken), total });
   });
   site.put(api.keptLike, async ({ query }) => {

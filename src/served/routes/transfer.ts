@@ -23,7 +23,8 @@ export const transferRoutes = (site: Site, ports: ServedPorts, bodyLimit: number
   site.put(api.exportBookTable, async ({ gone }) => {
     const { searchBook } = await import('../../app/book/searchBook.ts');
     const patient = goneOrAfter(gone, tablePatienceMs);
-    const { entries } = await searchBook(ports.until(patient), '');
+    const isOver = (): boolean => patient.aborted;
+    const { entries } = await searchBook(ports.until(patient), '', { isOver });
     return done(
       new FileAnswer({ contentType: csv, body: bookCsv(entries), name: 'throughcut-book.csv' }),
     );
