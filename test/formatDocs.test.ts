@@ -1,13 +1,17 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { beginMarks } from '../src/app/card/beginMarks.ts';
 import { designMarkStrip } from '../src/app/card/designMarkStrip.ts';
+import { tellEvenShades } from '../src/app/card/tellEvenShades.ts';
 import { compareConditions } from '../src/core/compare/compareConditions.ts';
 import { bookCsv } from '../src/formats/bookCsv.ts';
 import { cellsCsv } from '../src/formats/cellsCsv.ts';
 import { parseCompareFile } from '../src/formats/compareFile.ts';
+import { parseEvenShades } from '../src/formats/evenShadesFile.ts';
 import { parseExportFile } from '../src/formats/exportFile.ts';
 import { parseMarkStripRequest } from '../src/formats/markStripRequestFile.ts';
+import { parseMarksFile } from '../src/formats/marksFile.ts';
 import { parseCutStudy } from '../src/formats/studyFile.ts';
 
 const page = (name: string): string =>
@@ -33,6 +37,17 @@ describe('the pages on file formats', () => {
     if (!request.ok) throw new Error(request.problem.code);
     const made = designMarkStrip(request.value.asked);
     expect(made.ok && made.value.strip.settings.length).toBe(8);
+  });
+
+  it('show marks and shades that are accepted and answered as they stand', () => {
+    const marks = parseMarksFile(JSON.parse(example('marks.md')));
+    if (!marks.ok) throw new Error(marks.problem.code);
+    const begun = beginMarks(marks.value);
+    expect(begun.ok && begun.value.score.ok && begun.value.engrave.ok).toBe(true);
+    const shades = parseEvenShades(JSON.parse(example('shades.md')));
+    if (!shades.ok) throw new Error(shades.problem.code);
+    const told = tellEvenShades(shades.value);
+    expect(told.ok && told.value.shades.length).toBe(4);
   });
 
   it('show an export that is accepted as it stands', () => {

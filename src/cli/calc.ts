@@ -1,3 +1,5 @@
+import { beginMarks } from '../app/card/beginMarks.ts';
+import { tellEvenShades } from '../app/card/tellEvenShades.ts';
 import type { QuestionOf, SumName, SumOutcome } from '../app/sums/model.ts';
 import { tellKerf } from '../core/kerf/tellKerf.ts';
 import { standingOfCut } from '../core/standing/standingOfCut.ts';
@@ -6,11 +8,14 @@ import { fitAnswerFile, nextCardFile } from '../formats/answerFile.ts';
 import { parseJsonText } from '../formats/border.ts';
 import { parseCompareFile } from '../formats/compareFile.ts';
 import { comparisonFile } from '../formats/comparisonFile.ts';
+import { parseEvenShades } from '../formats/evenShadesFile.ts';
 import { kerfResultFile, parseKerfFile } from '../formats/kerfFile.ts';
+import { parseMarksFile } from '../formats/marksFile.ts';
 import { orderFile } from '../formats/orderFile.ts';
 import { planFile } from '../formats/planFile.ts';
 import { parseCutStudy, parsePlanStudy, type StudyFile } from '../formats/studyFile.ts';
 import { readStdin } from '../host/files.ts';
+import { marksSaid, shadesSaid } from '../served/files/marksSaid.ts';
 import { comparisonSaid } from '../words/texts.ts';
 import { standingInWords } from '../words/standingInWords.ts';
 import { problemInWords } from '../words/words.ts';
@@ -72,6 +77,23 @@ export const runKerf = async (): Promise<ExitCode> => {
   const file = json.ok ? parseKerfFile(json.value) : json;
   if (!file.ok) return printRefusal(file.problem);
   return printOutcome(tellKerf(file.value), (told) => kerfResultFile(told, problemInWords));
+};
+
+/** `calc marks`: a sheet and the cut beside it, on standard input; where to begin with a score and an engraving. */
+export const runMarks = async (): Promise<ExitCode> => {
+  const json = await jsonPipedIn();
+  const file = json.ok ? parseMarksFile(json.value) : json;
+  if (!file.ok) return printRefusal(file.problem);
+  return printOutcome(beginMarks(file.value), marksSaid);
+};
+
+/** `calc shades`: a strip of shades as it was read, on standard input; settings for shades that lie evenly apart. */
+export const runShades = async (): Promise<ExitCode> => {
+  const json = await jsonPipedIn();
+  const file = json.ok ? parseEvenShades(json.value) : json;
+  if (!file.ok) return printRefusal(file.problem);
+  const asked = file.value;
+  return printOutcome(tellEvenShades(asked), (told) => shadesSaid(told, asked.strip.lineSpacingMm));
 };
 
 const answered = async <K extends SumName>(

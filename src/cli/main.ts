@@ -54,6 +54,16 @@ calc
   .description('The width that a cut removes, from measured combs; slots to draw for joints.')
   .action(async () => ends((await import('./calc.ts')).runKerf()));
 calc
+  .command('marks')
+  .description('Where to begin with a score and an engraving beside a proven cut.')
+  .action(async () => ends((await import('./calc.ts')).runMarks()));
+calc
+  .command('shades')
+  .description(
+    'Settings for shades evenly apart, from a marking strip and its L* as they were read.',
+  )
+  .action(async () => ends((await import('./calc.ts')).runShades()));
+calc
   .command('explain')
   .description('What carries the answer, what would change it, what rests on expectation.')
   .action(async () => ends((await import('./explain.ts')).runCalcExplain()));

@@ -28,6 +28,27 @@ describe('a mark beside a cut', () => {
     expect(await listed()).toEqual([]);
   });
 
+  it('is kept with what was read on its strip of shades, which goes out and comes in with it', async () => {
+    const settings = [8, 12, 18, 24].map((powerPct) => ({
+      ...{ powerPct, speedMmPerS: 150, passes: 1 },
+    }));
+    const shades = {
+      ...{ settings, lineSpacingMm: 0.1, lightness: [80, 71, null, 55] },
+      ...{ by: 'meter' as const, count: 5 },
+    };
+    await server.ask(api.recordMarkTest, { body: asked({ shades }) });
+    expect((await server.ask(api.listMarkTests)).tests[0]?.shades).toEqual(shades);
+    const file = await server.ask(api.exportAll);
+    await server.ask(api.removeMarkTest, { params: { id: 'e1' } });
+    await server.ask(api.importAll, { body: file });
+    expect((await server.ask(api.listMarkTests)).tests[0]?.shades).toEqual(shades);
+    const short = { ...shades, lightness: [80] };
+    const [status, code] = await server.refusal(api.recordMarkTest, {
+      body: asked({ id: 'e2', shades: short }),
+    });
+    expect([status, code]).toEqual([400, 'file-value-refused']);
+  });
+
   it('is not kept beyond a limit of its machine, where it may cut, or of a refused material', async () => {
     const { cut, stock } = sampleMarkTest('e1');
     const score = (powerPct: number, speedMmPerS: number) =>

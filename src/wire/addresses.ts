@@ -140,6 +140,8 @@ export const kerfAddresses = {
 /** Where each route of `markApi` stands. */
 export const markAddresses = {
   markStripFile: { method: 'GET', path: '/api/marking-strip/strip.:kind' },
+  calcMarks: { method: 'POST', path: '/api/calc/marks' },
+  calcShades: { method: 'POST', path: '/api/calc/shades' },
 } as const;
 
 /** Where the kept settings for the wall stand. */

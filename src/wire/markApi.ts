@@ -1,12 +1,15 @@
 import { z } from 'zod';
 import { stripKinds } from '../core/marking/markStrip.ts';
+import { evenShadesFileShape } from '../formats/evenShadesFile.ts';
+import { marksFileShape } from '../formats/marksFile.ts';
 import { stripWishBounds } from '../formats/markStripRequestFile.ts';
 import { lineSpacingMm } from '../formats/saved/markTest.ts';
 import { thicknessMm } from '../formats/saved/bounds.ts';
-import { cornerRule, cornersWithin } from '../formats/saved/setting.ts';
+import { cornerRule, cornersWithin, settingShape } from '../formats/saved/setting.ts';
 import { markAddresses } from './addresses.ts';
 import { cutAsked } from './cutAsked.ts';
 import { byRampKind } from './focus.ts';
+import { saidProblem } from './problem.ts';
 import { route } from './route.ts';
 
 const figure = z.coerce.number();
@@ -22,6 +25,14 @@ export const markStripQuery = z
   })
   .refine(cornersWithin, cornerRule);
 
+const cautions = z.array(z.string());
+
+const begun = z.strictObject({
+  /** Null: there is nowhere, and why. */
+  begin: settingShape.safeExtend({ lineSpacingMm: lineSpacingMm.exactOptional() }).nullable(),
+  reason: saidProblem.exactOptional(),
+});
+
 /** The routes of marks beside cuts, but for those that every test of a machine has. */
 export const markApi = {
   markStripFile: route({
@@ -29,5 +40,40 @@ export const markApi = {
     summary: 'A marking strip for the machine, or its sheet for the printer',
     params: byRampKind,
     query: markStripQuery,
+  }),
+  calcMarks: route({
+    ...markAddresses.calcMarks,
+    summary:
+      'Where to begin with a score and an engraving beside a cut; guesses, and nothing is stored',
+    body: marksFileShape,
+    reply: z.strictObject({
+      version: z.literal(1),
+      score: begun,
+      engrave: begun,
+      how: z.string(),
+      remarks: z.array(saidProblem),
+      cautions,
+    }),
+  }),
+  calcShades: route({
+    ...markAddresses.calcShades,
+    summary:
+      'Settings for shades that lie evenly apart, from a strip as it was read; nothing is stored',
+    body: evenShadesFileShape,
+    reply: z.strictObject({
+      version: z.literal(1),
+      more: z.enum(['darker', 'paler']),
+      lineSpacingMm,
+      shades: z.array(
+        settingShape.safeExtend({
+          lightness: z.number(),
+          standardL: z.number(),
+          expandedL: z.number(),
+        }),
+      ),
+      coverageFactor: z.literal(2),
+      remarks: z.array(saidProblem),
+      cautions,
+    }),
   }),
 } as const;

@@ -5,6 +5,7 @@ import { afterAll, describe, expect, it, vi } from 'vitest';
 import { z } from 'zod';
 import { api } from '../../src/wire/api.ts';
 import { compareApi } from '../../src/wire/compareApi.ts';
+import { markApi } from '../../src/wire/markApi.ts';
 import { orderApi } from '../../src/wire/order.ts';
 import type { Route } from '../../src/wire/route.ts';
 import { testServer } from '../samples/server.ts';
@@ -14,7 +15,7 @@ vi.mock('../../src/host/files.ts', async (original) => ({
   ...(await original<object>()),
   readStdin: () => Promise.resolve({ ok: true, value: piped.text }),
 }));
-const { runCompare, runFit, runNextCard, runOrder, runPlan } =
+const { runCompare, runFit, runMarks, runNextCard, runOrder, runPlan, runShades } =
   await import('../../src/cli/calc.ts');
 const { runCard } = await import('../../src/cli/card.ts');
 const { runCalcExplain, runExplain } = await import('../../src/cli/explain.ts');
@@ -38,6 +39,18 @@ const studyOf = ({ material, ...known }: Named, more: object = {}): object => ({
   cells,
   ...known,
   ...more,
+});
+
+const besideCut = (named: Named): object => ({
+  version: 1,
+  ...named,
+  ...{ thicknessMm: 3, cut: { powerPct: 40, speedMmPerS: 14 } },
+});
+const shadesOf = (named: Named): object => ({
+  ...besideCut(named),
+  steps: [8, 12, 16, 20, 24].map((powerPct, i) => ({
+    ...{ powerPct, speedMmPerS: 200, lightness: 80 - 8 * i },
+  })),
 });
 
 const folder = mkdtempSync(join(tmpdir(), 'throughcut-materials-'));
@@ -75,6 +88,8 @@ const commands: Readonly<Record<string, (named: Named) => () => Promise<number>>
       },
       runCompare,
     ),
+  'calc marks': (named) => pipe(besideCut(named), runMarks),
+  'calc shades': (named) => pipe(shadesOf(named), runShades),
   explain: (named) => () =>
     runExplain({ study: file('study.json', studyOf(named)), out: join(folder, 'made', 'why.pdf') }),
   card: (named) => () =>
@@ -183,6 +198,8 @@ describe('through HTTP', () => {
         other: { cells },
       }),
     ],
+    ['calc/marks', markApi.calcMarks, besideCut],
+    ['calc/shades', markApi.calcShades, shadesOf],
   ];
   it.each(bodies)(
     '%s refuses, asks, and goes on where a person has looked',

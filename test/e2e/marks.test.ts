@@ -78,6 +78,21 @@ it('a mark is found with a strip beside a kept cut, kept, and said wherever the 
   await picture(page, 'desk-marks-shades');
   await page.getByRole('button', { name: 'Keep this engraving', exact: true }).click();
   await page.getByText(taken).first().waitFor();
-  expect(complaints).toEqual([]);
+
+  // What was read on the strip is kept with it, and stands there again where nothing of this page is left.
   await close();
+  const later = await workshop.visit({ viewport: phone });
+  await later.page.goto(`${workshop.base}/book/b1/marks`);
+  await later.page.getByText('L* of the shades, read with a colour meter: A 82, B 79').waitFor();
+  await later.page.getByText('Even shades from it').click();
+  await expect.poll(() => later.page.getByLabel('L* of H').inputValue()).toBe('41');
+  await expect
+    .poll(() =>
+      later.page.locator('.marks-shades tbody tr').nth(2).locator('td').nth(1).textContent(),
+    )
+    .toBe(taken);
+  await picture(later.page, 'phone-marks-kept');
+  expect(later.complaints).toEqual([]);
+  await later.close();
+  expect(complaints).toEqual([]);
 });

@@ -1,17 +1,11 @@
-import type { KeptStock } from '../../core/book/keptStock.ts';
-import type { Machine } from '../../core/machine/machine.ts';
-import type { Setting } from '../../core/machine/setting.ts';
-import { limitsBeside, type MarkLimits } from '../../core/marking/markLimits.ts';
+import { limitsBeside, type BesideCut, type MarkLimits } from '../../core/marking/markLimits.ts';
 import { markStrip, type MarkStrip, type MarkStripWish } from '../../core/marking/markStrip.ts';
 import { andThen, done, type Outcome } from '../../core/problem.ts';
 import { acceptMaterial } from '../../core/stock/acceptMaterial.ts';
 
 /** A marking strip asked for beside a cut, on a machine. */
-export interface MarkStripAsked {
+export interface MarkStripAsked extends BesideCut {
   readonly wish: MarkStripWish;
-  readonly cut: Setting;
-  readonly stock: KeptStock;
-  readonly machine: Machine;
 }
 
 /** A strip, and what all of it is held to. */

@@ -11,6 +11,10 @@ import { toneAt, toneCurve, type Tone, type ToneCurve } from './toneCurve.ts';
 export const toneReadings = ['meter', 'card'] as const;
 export type ToneReading = (typeof toneReadings)[number];
 
+/** How many shades where nobody says, and at most. */
+export const usualShades = 5;
+export const shadesAtMost = 16;
+
 /** Standard uncertainty of one reading with the grain under it, L*. Common practice, no source. */
 const readingL: Readonly<Record<ToneReading, number>> = { meter: 1.5, card: 4 };
 

@@ -14,6 +14,11 @@ export interface MarkSubject extends StockOnMachine {
   readonly cut: Setting;
 }
 
+/** What is asked of marks beside a cut, with all that it depends on. */
+export interface BesideCut extends Pick<MarkSubject, 'cut' | 'stock'> {
+  readonly machine: Machine;
+}
+
 /** What a mark is held to. */
 export interface MarkLimits {
   readonly machine: Machine;

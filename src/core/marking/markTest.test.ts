@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 
 import { sampleMarkTest } from '../../../test/samples/studies.ts';
 import type { Machine } from '../machine/machine.ts';
-import { markTestSays, marksOf } from './markTest.ts';
+import { markTestSays, marksOf, shadesKept } from './markTest.ts';
 
 const machine: Machine = { maxPowerPct: 80, speedRangeMmPerS: [1, 400] };
 const test = sampleMarkTest('e1', { machineId: 'm1' });
@@ -43,5 +43,28 @@ describe('a mark that is kept', () => {
     const lowered = { ...machine, maxPowerPct: 10 };
     expect(marksOf(of, [test], lowered).engrave?.beyond?.code).toBe('fires-above-machine');
     expect(marksOf(of, [test], undefined).engrave).toEqual({ test });
+  });
+});
+
+describe('what was read on a strip of shades', () => {
+  const settings = [8, 12, 18].map((powerPct) => ({ powerPct, speedMmPerS: 150, passes: 1 }));
+  const shades = { settings, lineSpacingMm: 0.1, lightness: [80, null, 60], by: 'card', count: 4 };
+  const read = { ...test, shades } as typeof test;
+  const of = { stock: test.stock, machineId: 'm1' };
+
+  it('is found again on this very strip alone, of this material and machine', () => {
+    expect(shadesKept(of, { settings, lineSpacingMm: 0.1 }, [test, read])).toEqual(shades);
+    expect(shadesKept(of, { settings, lineSpacingMm: 0.2 }, [read])).toBeUndefined();
+    expect(
+      shadesKept(of, { settings: settings.slice(1), lineSpacingMm: 0.1 }, [read]),
+    ).toBeUndefined();
+    expect(
+      shadesKept({ ...of, machineId: 'm2' }, { settings, lineSpacingMm: 0.1 }, [read]),
+    ).toBeUndefined();
+  });
+
+  it('is the latest', () => {
+    const later = { ...read, id: 'e2', shades: { ...read.shades, count: 6 } } as typeof test;
+    expect(shadesKept(of, { settings, lineSpacingMm: 0.1 }, [later, read])?.count).toBe(6);
   });
 });

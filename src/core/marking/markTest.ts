@@ -1,9 +1,10 @@
 import { isOfSameStock, type KeptStock, type StockOnMachine } from '../book/keptStock.ts';
 import type { Machine } from '../machine/machine.ts';
-import type { Setting } from '../machine/setting.ts';
+import { settingKey, type Setting } from '../machine/setting.ts';
 import type { MachineTest, Unkept } from '../machineTests.ts';
 import { andThen, done, type Outcome, type Problem } from '../problem.ts';
 import { acceptMaterial } from '../stock/acceptMaterial.ts';
+import type { ToneReading } from './evenShades.ts';
 import { markKinds, type Mark, type MarkKind } from './mark.ts';
 import { limitsBeside, markProblem } from './markLimits.ts';
 
@@ -14,6 +15,8 @@ export interface MarkTest extends MachineTest {
   readonly mark: Mark;
   /** The strip that it was found on; absent: it was tried by itself. */
   readonly strip?: StripRead;
+  /** How light a strip of shades came out, by whoever had it read when the mark was kept. */
+  readonly shades?: ShadesOfStrip;
 }
 
 /** A strip as it was marked, and its steps, from 0, that were the palest seen and the one chosen. */
@@ -21,6 +24,16 @@ export interface StripRead {
   readonly settings: readonly Setting[];
   readonly palest: number;
   readonly wanted: number;
+}
+
+/** A strip of shades as it was marked and read, and how many even ones were wanted of it. */
+export interface ShadesOfStrip {
+  readonly settings: readonly Setting[];
+  readonly lineSpacingMm: number;
+  /** CIE L* of each step; null: not read. */
+  readonly lightness: readonly (number | null)[];
+  readonly by: ToneReading;
+  readonly count: number;
 }
 
 /** A mark, before anybody keeps it. */
@@ -71,3 +84,26 @@ export const marksOf = (
     }),
   );
 };
+
+/** One and the same for strips of shades whose steps are the same. */
+export const shadesKey = ({
+  lineSpacingMm,
+  settings,
+}: Pick<ShadesOfStrip, 'lineSpacingMm' | 'settings'>): string =>
+  [String(lineSpacingMm), ...settings.map(settingKey)].join(' ');
+
+/**
+ * The latest that was read on this very strip, on a sheet of this material and thickness: what was read on another says nothing
+ * of it. `tests`: the latest first.
+ */
+export const shadesKept = (
+  of: StockOnMachine,
+  strip: Pick<ShadesOfStrip, 'lineSpacingMm' | 'settings'>,
+  tests: readonly MarkTest[],
+): ShadesOfStrip | undefined =>
+  tests.find(
+    (test) =>
+      test.shades !== undefined &&
+      shadesKey(test.shades) === shadesKey(strip) &&
+      isOfSameStock(test, of),
+  )?.shades;

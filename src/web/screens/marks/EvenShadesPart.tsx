@@ -1,8 +1,9 @@
 import { rungLetter } from '../../../core/card/rungLetter.ts';
-import { settingKey, type Setting } from '../../../core/machine/setting.ts';
-import { evenShades, toneReadings } from '../../../core/marking/evenShades.ts';
-import type { MarkLimits } from '../../../core/marking/markLimits.ts';
-import type { MarkStrip } from '../../../core/marking/markStrip.ts';
+import { tellEvenShades } from '../../../app/card/tellEvenShades.ts';
+import { settingKey } from '../../../core/machine/setting.ts';
+import { toneReadings } from '../../../core/marking/evenShades.ts';
+import type { BesideCut } from '../../../core/marking/markLimits.ts';
+import { shadesKey, type ShadesOfStrip } from '../../../core/marking/markTest.ts';
 import { marksText as words, settingWords } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';
@@ -15,26 +16,33 @@ import { Said } from '../../parts/said/Said.tsx';
 import type { MarksDraft } from './marksDraft.ts';
 import { TonePicture } from './TonePicture.tsx';
 
-interface EvenShadesPartProps {
+export interface EvenShadesPartProps {
   readonly draft: MarksDraft;
-  readonly strip: MarkStrip;
-  readonly cut: Setting;
-  readonly limits: MarkLimits;
+  /** The strip, and what is read of it. */
+  readonly shades: ShadesOfStrip;
+  readonly keptShades: ShadesOfStrip | undefined;
+  readonly beside: BesideCut;
   readonly onChange: (part: Partial<MarksDraft>) => void;
 }
 
 const counts = ['3', '4', '5', '6', '8'] as const;
-const usualCount = 5;
 
 /** How light the shades of a strip came out, the curve through them, and settings for shades that lie evenly apart. */
-export const EvenShadesPart = ({ draft, strip, cut, limits, onChange }: EvenShadesPartProps) => {
-  const { settings, lineSpacingMm } = strip;
-  const { readBy = 'meter', shades: count = usualCount } = draft;
-  const of = [lineSpacingMm, ...settings.map(settingKey)].join(' ');
-  // What was read on another strip says nothing of this one.
-  const read = draft.lightness?.of === of ? draft.lightness.read : [];
-  const lightness = settings.map((_, i) => read[i] ?? undefined);
-  const found = evenShades(strip, { lightness, by: readBy, count }, cut, limits);
+export const EvenShadesPart = ({
+  draft,
+  shades,
+  keptShades,
+  beside,
+  onChange,
+}: EvenShadesPartProps) => {
+  const { settings, lineSpacingMm, by: readBy, count } = shades;
+  const of = shadesKey(shades);
+  const lightness = shades.lightness.map((seen) => seen ?? undefined);
+  const found = tellEvenShades({
+    ...beside,
+    strip: shades,
+    read: { lightness, by: readBy, count },
+  });
   const takenKey = draft.engrave === undefined ? undefined : settingKey(draft.engrave);
   const isTaken =
     found.ok &&
@@ -50,7 +58,7 @@ export const EvenShadesPart = ({ draft, strip, cut, limits, onChange }: EvenShad
         onChange={(by) => onChange({ readBy: by })}
       />
       <p className="small soft">{words.readingsMore[readBy]}</p>
-      <div className="marks-lightness" key={of}>
+      <div className="marks-lightness" key={`${of} ${keptShades?.lightness.join() ?? ''}`}>
         {settings.map((_, i) => (
           <QuantityField
             key={rungLetter(i)}

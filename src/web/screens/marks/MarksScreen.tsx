@@ -1,14 +1,16 @@
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useMemo } from 'react';
+import { beginMarks } from '../../../app/card/beginMarks.ts';
 import { stockOnMachine } from '../../../core/book/keptStock.ts';
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
 import { actsOfMarks } from '../../../core/marking/actsOfMarks.ts';
 import { undescribedMachine, type Machine } from '../../../core/machine/machine.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
-import { limitsBeside, markProblem } from '../../../core/marking/markLimits.ts';
-import { marksOf, type UnkeptMarkTest } from '../../../core/marking/markTest.ts';
-import { proposeEngraving, proposeScore } from '../../../core/marking/proposeMarks.ts';
+import { limitsBeside, markProblem, type BesideCut } from '../../../core/marking/markLimits.ts';
+import { markStrip } from '../../../core/marking/markStrip.ts';
+import { marksOf, shadesKept, type UnkeptMarkTest } from '../../../core/marking/markTest.ts';
 import { materialRemarks } from '../../../core/stock/acceptMaterial.ts';
+import { usualSteps } from '../../../formats/markStripRequestFile.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
 import { bookText, marksText as words, shellText } from '../../../words/texts.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
@@ -30,6 +32,9 @@ import {
   emptyMarksDraft,
   markIn,
   readMarksDraft,
+  shadesAsKept,
+  shadesIn,
+  shadesToKeep,
   spacingIn,
   type MarksDraft,
   type MarksKnown,
@@ -80,16 +85,16 @@ const Marks = ({ entry, cut, machine }: OfEntryProps & { readonly machine: Machi
   const { engrave, tape } = kept;
   const keptSpacing =
     engrave?.test.mark.kind === 'engrave' ? { lineSpacingMm: engrave.test.mark.lineSpacingMm } : {};
-  const proposed = {
-    score: proposeScore(cut, limits),
-    engrave: proposeEngraving(cut, limits, spacingIn(draft, keptSpacing)),
-  };
+  const lineSpacingMm = spacingIn(draft, keptSpacing);
+  const beside: BesideCut = { cut, stock: of.stock, machine };
+  const begun = beginMarks({ ...beside, lineSpacingMm });
+  const proposed = begun.ok ? begun.value : undefined;
   const settingOf = (kind: 'score' | 'engrave'): Setting | undefined => {
     const found = kept[kind];
     if (found?.beyond === undefined && found?.test.mark.kind === kind)
       return found.test.mark.setting;
-    const begin = proposed[kind];
-    return begin.ok && begin.value.kind === kind ? begin.value.setting : undefined;
+    const begin = proposed?.[kind];
+    return begin?.ok === true && begin.value.kind === kind ? begin.value.setting : undefined;
   };
   const known: MarksKnown = {
     ...keptSpacing,
@@ -100,12 +105,15 @@ const Marks = ({ entry, cut, machine }: OfEntryProps & { readonly machine: Machi
   const mark = markIn(draft, known);
   const beyond = mark === undefined ? undefined : markProblem(mark, limits);
   const { kind } = draft;
-  const guess = kind === 'tape' || mark !== undefined ? undefined : proposed[kind];
+  const guess = kind === 'tape' || mark !== undefined ? undefined : proposed?.[kind];
   const note = draft.note.trim();
+  const strip = markStrip({ kind: 'shades', steps: usualSteps, lineSpacingMm }, cut, limits);
+  const keptShades = strip.ok ? shadesKept(of, strip.value, data?.tests ?? []) : undefined;
+  const shades = strip.ok ? shadesIn(draft, strip.value, keptShades) : undefined;
   const test: UnkeptMarkTest | undefined =
     mark === undefined || beyond !== undefined
       ? undefined
-      : { ...of, cut, mark, ...(note === '' ? {} : { note }) };
+      : { ...of, cut, mark, ...(note === '' ? {} : { note }), ...shadesToKeep(shades, mark) };
   const settings = mark === undefined || mark.kind === 'tape' ? [cut] : [mark.setting];
   return (
     <Page
@@ -139,9 +147,14 @@ const Marks = ({ entry, cut, machine }: OfEntryProps & { readonly machine: Machi
           ) : (
             <KeptMarks kept={kept}>
               {(one) => (
-                <p className="small">
-                  {words.keptOn(one.at, one.stock.batch)} <RemoveMark id={one.id} />
-                </p>
+                <>
+                  {one.shades === undefined ? null : (
+                    <p className="small">{words.shadesSeen(one.shades)}</p>
+                  )}
+                  <p className="small">
+                    {words.keptOn(one.at, one.stock.batch)} <RemoveMark id={one.id} />
+                  </p>
+                </>
               )}
             </KeptMarks>
           )}
@@ -165,17 +178,24 @@ const Marks = ({ entry, cut, machine }: OfEntryProps & { readonly machine: Machi
               test={test}
               record={(body) => callOrThrow(pageApi.recordMarkTest, { body })}
               queryKey={markTestsKey}
-              onKept={() => change({ score: undefined, engrave: undefined, note: '' })}
+              onKept={() =>
+                change({
+                  ...{ score: undefined, engrave: undefined, note: '' },
+                  ...(test?.shades === undefined ? {} : shadesAsKept),
+                })
+              }
             />
           </div>
         </Section>
         <StripPart
           draft={draft}
-          lineSpacingMm={spacingIn(draft, keptSpacing)}
+          lineSpacingMm={lineSpacingMm}
           cut={cut}
           stock={of.stock}
           machineId={of.machineId}
           limits={limits}
+          shades={shades}
+          keptShades={keptShades}
           onChange={change}
         />
       </OnlyIfCut>

@@ -8,7 +8,7 @@ import {
   markStripDrawing,
   stripKinds,
 } from '../../../core/marking/markStrip.ts';
-import type { UnkeptMarkTest } from '../../../core/marking/markTest.ts';
+import type { ShadesOfStrip, UnkeptMarkTest } from '../../../core/marking/markTest.ts';
 import { isMachineFileKind, machineFiles, rampFileKinds } from '../../../formats/machineFiles.ts';
 import { usualSteps } from '../../../formats/markStripRequestFile.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
@@ -20,7 +20,7 @@ import { ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { callOrThrow } from '../../state/call.ts';
 import { EvenShadesPart } from './EvenShadesPart.tsx';
-import type { MarksDraft } from './marksDraft.ts';
+import { shadesAsKept, shadesToKeep, type MarksDraft } from './marksDraft.ts';
 import { markStripAddress } from './markStripAddress.ts';
 import { StripPicture } from './StripPicture.tsx';
 import { markTestsKey } from './useMarkTests.ts';
@@ -32,12 +32,15 @@ export interface StripPartProps {
   readonly stock: KeptStock;
   readonly machineId: string | undefined;
   readonly limits: MarkLimits;
+  /** What is read of a strip of shades; absent where there is none. */
+  readonly shades: ShadesOfStrip | undefined;
+  readonly keptShades: ShadesOfStrip | undefined;
   readonly onChange: (part: Partial<MarksDraft>) => void;
 }
 
 /** A strip of shades or lines, its files, and what was seen on it in two taps. */
 export const StripPart = (props: StripPartProps) => {
-  const { draft, lineSpacingMm, cut, stock, machineId, limits, onChange } = props;
+  const { draft, lineSpacingMm, cut, stock, machineId, limits, shades, onChange } = props;
   const { strip: kind, palest, wanted } = draft;
   const wish = { kind, steps: usualSteps, lineSpacingMm };
   const strip = markStrip(wish, cut, limits);
@@ -49,6 +52,7 @@ export const StripPart = (props: StripPartProps) => {
       : {
           ...(machineId === undefined ? {} : { machineId }),
           ...{ cut, stock, mark: markOfStep(wish, chosen), strip: { settings, palest, wanted } },
+          ...shadesToKeep(shades, markOfStep(wish, chosen)),
         };
   const tap = (label: string, value: number | undefined, from: number, to: Tapped) => (
     <Choice
@@ -110,11 +114,20 @@ export const StripPart = (props: StripPartProps) => {
               test={test}
               record={(body) => callOrThrow(pageApi.recordMarkTest, { body })}
               queryKey={markTestsKey}
-              onKept={() => onChange({ palest: undefined, wanted: undefined })}
+              onKept={() =>
+                onChange({
+                  ...{ palest: undefined, wanted: undefined },
+                  ...(test?.shades === undefined ? {} : shadesAsKept),
+                })
+              }
             />
           </div>
-          {kind === 'lines' ? null : (
-            <EvenShadesPart {...{ draft, cut, limits, onChange }} strip={strip.value} />
+          {kind === 'lines' || shades === undefined ? null : (
+            <EvenShadesPart
+              {...{ draft, shades, onChange }}
+              keptShades={props.keptShades}
+              beside={{ cut, stock, machine: limits.machine }}
+            />
           )}
         </>
       ) : (

@@ -1,7 +1,8 @@
 import { z } from 'zod';
 import { markKinds, tapeKinds, usualLineSpacingMm, type Mark } from '../../../core/marking/mark.ts';
-import { toneReadings } from '../../../core/marking/evenShades.ts';
-import { stripKinds } from '../../../core/marking/markStrip.ts';
+import { toneReadings, usualShades } from '../../../core/marking/evenShades.ts';
+import { stripKinds, type MarkStrip } from '../../../core/marking/markStrip.ts';
+import { shadesKey, type ShadesOfStrip } from '../../../core/marking/markTest.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import { airShape } from '../../../formats/saved/setting.ts';
 
@@ -64,3 +65,38 @@ export const markIn = (draft: MarksDraft, known: MarksKnown): Mark | undefined =
     ? { kind, setting: said }
     : { kind, setting: said, lineSpacingMm: spacingIn(draft, known) };
 };
+
+/** What is read of a strip of shades: what was typed, else what was kept of this very strip, else nothing yet. */
+export const shadesIn = (
+  draft: MarksDraft,
+  { lineSpacingMm, settings }: Pick<MarkStrip, 'lineSpacingMm' | 'settings'>,
+  kept: ShadesOfStrip | undefined,
+): ShadesOfStrip => {
+  const typed = draft.lightness?.of === shadesKey({ lineSpacingMm, settings });
+  const read = typed ? (draft.lightness?.read ?? []) : (kept?.lightness ?? []);
+  return {
+    ...{ settings, lineSpacingMm },
+    lightness: settings.map((_, i) => read[i] ?? null),
+    by: draft.readBy ?? kept?.by ?? 'meter',
+    count: draft.shades ?? kept?.count ?? usualShades,
+  };
+};
+
+/** What was typed of shades, once it is kept. */
+export const shadesAsKept = {
+  lightness: undefined,
+  readBy: undefined,
+  shades: undefined,
+} satisfies Partial<MarksDraft>;
+
+/** The same where it is worth keeping: something was read, of lines as far apart as the mark's. */
+export const shadesToKeep = (
+  shades: ShadesOfStrip | undefined,
+  mark: Mark,
+): { readonly shades?: ShadesOfStrip } =>
+  shades !== undefined &&
+  mark.kind === 'engrave' &&
+  mark.lineSpacingMm === shades.lineSpacingMm &&
+  shades.lightness.some((seen) => seen !== null)
+    ? { shades }
+    : {};

@@ -1,5 +1,7 @@
+import { rungLetter } from '../../../core/card/rungLetter.ts';
 import type { Mark, MarkKind, TapeKind } from '../../../core/marking/mark.ts';
 import type { ToneReading } from '../../../core/marking/evenShades.ts';
+import type { ShadesOfStrip } from '../../../core/marking/markTest.ts';
 import type { StripKind } from '../../../core/marking/markStrip.ts';
 import type { Tone, ToneCurve } from '../../../core/marking/toneCurve.ts';
 import { lengthWords, settingWords, type Spoken } from '../terms/figures.ts';
@@ -8,6 +10,11 @@ const tapes: Readonly<Record<TapeKind, string>> = {
   none: 'none',
   paper: 'paper tape',
   film: 'film',
+};
+
+const readBy: Readonly<Record<ToneReading, string>> = {
+  meter: 'read with a colour meter',
+  card: 'read against a grey card',
 };
 
 /** Lines an inch, as many machines ask for. */
@@ -90,6 +97,10 @@ export const marksText = {
     card: 'The field of a printed grey card with its L* beside it that looks most like it. Held to be right within 8, two times its standard uncertainty (common practice, no source).',
   } satisfies Record<ToneReading, string>,
   lightness: (step: string) => `L* of ${step}`,
+  shadesSeen: ({ lightness, by }: Pick<ShadesOfStrip, 'lightness' | 'by'>) =>
+    `L* of the shades, ${readBy[by]}: ${lightness
+      .flatMap((seen, i) => (seen === null ? [] : [`${rungLetter(i)} ${seen.toFixed(0)}`]))
+      .join(', ')}.`,
   shadesWanted: 'How many shades?',
   shadesFound: 'Settings for even shades',
   shadeColumns: { shade: 'Shade', lightness: 'L*', setting: 'Setting' },
