@@ -63,7 +63,7 @@ describe('the pages on file formats', () => {
       ]
         .map(([, column]) => column)
         .join(',');
-    expect(named('The book')).toBe(bookCsv([]).trim());
-    expect(named('Cells')).toBe(cellsCsv([]).trim());
+    expect(named('The book')).toBe([...bookCsv([])].join('').trim());
+    expect(named('Cells')).toBe([...cellsCsv([])].join('').trim());
   });
 });

@@ -42,12 +42,12 @@ interface Content {
 }
 
 const bookContent = async (ports: AskingPorts, isOver: () => boolean): Promise<Content> => ({
-  content: bookCsv((await searchBook(ports, '', { isOver })).entries),
+  content: [...bookCsv((await searchBook(ports, '', { isOver })).entries)].join(''),
   leftOut: [],
 });
 
 const cellsContent = async (ports: Ports): Promise<Content> => ({
-  content: cellsCsv(await readAllCards(ports)),
+  content: [...cellsCsv(await readAllCards(ports))].join(''),
   leftOut: [],
 });
 

@@ -43,4 +43,4 @@ const columns: Columns<Row> = {
 };
 
 /** The book as a flat table, one line a setting. */
-export const bookCsv = (rows: readonly Row[]): string => csvTable(columns, rows);
+export const bookCsv = (rows: readonly Row[]): Generator<string> => csvTable(columns, rows);

@@ -40,12 +40,11 @@ const columns: Columns<Row> = {
 };
 
 /** Every cell of every card as it was cut and read, one line each, for a spreadsheet. Unread cells stand with no grade. */
-export const cellsCsv = (studies: readonly Study[]): string =>
-  csvTable(
-    columns,
-    studies.flatMap((study) =>
-      study.cards.flatMap((card) =>
-        readCard(card, study.events).cells.map((cell) => ({ study, card, cell })),
-      ),
-    ),
-  );
+export const cellsCsv = (studies: readonly Study[]): Generator<string> =>
+  csvTable(columns, rowsOf(studies));
+
+function* rowsOf(studies: readonly Study[]): Generator<Row> {
+  for (const study of studies)
+    for (const card of study.cards)
+      for (const cell of readCard(card, study.events).cells) yield { study, card, cell };
+}

@@ -4,6 +4,11 @@ import { aCard, aStudy } from '../../test/builders.ts';
 import { cellsCsv } from './cellsCsv.ts';
 import { csvCell, csvTable } from './csv.ts';
 
+interface Pair {
+  readonly one: string;
+  readonly two: string;
+}
+
 /** A reader of its own, by the grammar of RFC 4180, section 2. */
 const readCsv = (text: string): string[][] => {
   const records: string[][] = [];
@@ -59,7 +64,8 @@ describe('tables in text', () => {
     const text = fc.string({ unit: fc.constantFrom('a', ',', '"', '\r', '\n', ' ', '=', 'é') });
     fc.assert(
       fc.property(fc.array(fc.record({ one: text, two: text })), (rows) => {
-        const written = csvTable({ one: ({ one }) => one, two: ({ two }) => two }, rows);
+        const columns = { one: ({ one }: Pair) => one, two: ({ two }: Pair) => two };
+        const written = [...csvTable(columns, rows)].join('');
         const [heading, ...records] = readCsv(written);
         expect(heading).toEqual(['one', 'two']);
         expect(records.map((record) => record.map((field) => field.replace(/^'/, '')))).toEqual(
@@ -87,7 +93,7 @@ describe('cells as a table', () => {
         },
       ],
     });
-    const [heading, ...lines] = readCsv(cellsCsv([study]));
+    const [heading, ...lines] = readCsv([...cellsCsv([study])].join(''));
     const last = Object.fromEntries((heading ?? []).map((name, at) => [name, lines.at(-1)?.[at]]));
     expect(lines).toHaveLength(6);
     expect(last).toMatchObject({

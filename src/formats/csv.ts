@@ -1,14 +1,15 @@
 /** A column: its heading, named with its unit, and how to read its value from a row. */
 export type Columns<Row> = Readonly<Record<string, (row: Row) => string | number | undefined>>;
 
-/** Rows as a table in text: RFC 4180, that is commas, CRLF, quotes doubled; a heading line first. */
-export const csvTable = <Row>(columns: Columns<Row>, rows: readonly Row[]): string =>
-  [
-    Object.keys(columns),
-    ...rows.map((row) => Object.values(columns).map((valueOf) => valueOf(row) ?? '')),
-  ]
-    .map((cells) => `${cells.map(csvCell).join(',')}\r\n`)
-    .join('');
+/** Rows as the lines of a table: RFC 4180, that is commas, CRLF, quotes doubled; a heading line first. Each is made when it is asked for. */
+export function* csvTable<Row>(columns: Columns<Row>, rows: Iterable<Row>): Generator<string> {
+  const valuesOf = Object.values(columns);
+  yield csvLine(Object.keys(columns));
+  for (const row of rows) yield csvLine(valuesOf.map((valueOf) => valueOf(row) ?? ''));
+}
+
+const csvLine = (values: readonly (string | number)[]): string =>
+  `${values.map(csvCell).join(',')}\r\n`;
 
 /**
  * One value. A text that a spreadsheet would take for a formula gets an apostrophe before it: a note that came with an

@@ -1,3 +1,4 @@
+import { Readable } from 'node:stream';
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import type { Outcome } from '../core/problem.ts';
 import type { ReplyOf, Route } from '../wire/route.ts';
@@ -57,8 +58,26 @@ const sendFile = (
   { contentType, disposition, body }: FileAnswer,
 ): FastifyReply => {
   if (disposition !== undefined) reply.header('content-disposition', disposition);
-  return reply.type(contentType).send(typeof body === 'string' ? body : Buffer.from(body));
+  reply.type(contentType);
+  if (typeof body === 'string') return reply.send(body);
+  return reply.send('pieces' in body ? Readable.from(inTurns(body.pieces)) : Buffer.from(body));
 };
+
+/** So much is sent at once, in characters. */
+const sentAtOnce = 65_536;
+
+/** Everybody else gets a turn between what is sent at once. */
+async function* inTurns(pieces: Iterable<string>): AsyncGenerator<string> {
+  let gathered = '';
+  for (const piece of pieces) {
+    gathered += piece;
+    if (gathered.length < sentAtOnce) continue;
+    yield gathered;
+    gathered = '';
+    await new Promise(setImmediate);
+  }
+  yield gathered;
+}
 
 const goneOf = ({ raw }: FastifyReply): AbortSignal => {
   const gone = new AbortController();

@@ -113,6 +113,22 @@ describe('export and import', () => {
     expect(await server.ask(api.getStudy, { params: { id: 's1' } })).toEqual(before);
   });
 
+  it('go out whole though they are sent in pieces', async () => {
+    const studies = Array.from({ length: 150 }, (_, i) => {
+      const cards = [{ ...sampleCard(), code: `A${String(i).padStart(3, '0')}` }];
+      return savedStudy(sampleStudy(`s${String(i)}`, { cards, events: [] }));
+    });
+    const body = { ...file, studies, book: [], tallies: [] };
+    await server.ask(api.importAll, { body });
+    const { payload } = await server.app.inject('/api/export');
+    expect(payload.length).toBeGreaterThan(100_000);
+    const gone = JSON.parse(payload) as { readonly studies: readonly { readonly id: string }[] };
+    const idsOf = (list: typeof gone.studies) => list.map(({ id }) => id).sort();
+    expect(idsOf(gone.studies)).toEqual(idsOf(studies));
+    const table = (await server.app.inject('/api/export/cells.csv')).payload;
+    expect(table.split('\r\n')).toHaveLength(1 + 4 * studies.length + 1);
+  });
+
   it('add to a study what it does not have yet, and leave the rest as it is', async () => {
     await server.ask(api.importAll, { body: file });
     await server.ask(api.changeStudy, { params: { id: 's1' }, body: { aim: 'cleanest' } });

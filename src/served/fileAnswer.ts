@@ -1,6 +1,13 @@
+/** A text that is made while it is sent: nothing else waits for the whole of it. */
+export interface TextInPieces {
+  readonly pieces: Iterable<string>;
+}
+
+type FileBody = string | Uint8Array | TextInPieces;
+
 interface FileSaid {
   readonly contentType: string;
-  readonly body: string | Uint8Array;
+  readonly body: FileBody;
   /** Under which name it is kept; absent: it is not for keeping. */
   readonly name?: string;
   /** Shown where it is asked for, and not put among the downloads. */
@@ -10,7 +17,7 @@ interface FileSaid {
 /** A file as an answer. */
 export class FileAnswer {
   readonly contentType: string;
-  readonly body: string | Uint8Array;
+  readonly body: FileBody;
   /** What browsers go by (RFC 6266). */
   readonly disposition: string | undefined;
 

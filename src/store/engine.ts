@@ -12,6 +12,8 @@ export interface Engine {
   readonly explain: (thrown: unknown) => unknown;
   /** First in the transaction of a session that changes things: waits for its turn. */
   readonly beginChange?: (transaction: Kysely<Tables>) => Promise<void>;
+  /** Reads by a connection of its own, beside those that wait for one another. Absent: there are several anyway, or only one. */
+  readonly beside?: <T>(work: (db: Kysely<Tables>) => Promise<T>) => Promise<T>;
   /** How programs at work in one place hear of one another. Absent: they do not. */
   readonly news?: {
     readonly announce: (

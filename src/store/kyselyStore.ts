@@ -1,10 +1,12 @@
-import type { Store } from '../app/ports/ports.ts';
+import type { Kysely } from 'kysely';
+import type { ReadSession, Store } from '../app/ports/ports.ts';
 import type { PhonesKept } from '../app/ports/phones.ts';
 import type { Outcome } from '../core/problem.ts';
 import type { Engine } from './engine.ts';
 import { phonesKept } from './phonesKept.ts';
 import { readSession } from './readSession.ts';
 import { changeSession } from './session.ts';
+import type { Tables } from './tables.ts';
 
 /** Carries a refusal out of a transaction, so that what the session did is undone. */
 class Refusal extends Error {
@@ -23,17 +25,20 @@ export interface OpenedStore extends Store {
 
 /** The store over any engine that kysely speaks to. */
 export const kyselyStore = (engine: Engine): OpenedStore => {
-  const { db, explain, beginChange, news, stillThere, close } = engine;
+  const { db, explain, beginChange, beside, news, stillThere, close } = engine;
   return {
     phones: phonesKept(engine),
     read: async (work) => {
       try {
-        return await db
-          .transaction()
-          // All that a session reads is of one moment. SQLite's are so anyway.
-          .setIsolationLevel('repeatable read')
-          .setAccessMode('read only')
-          .execute((transaction) => work(readSession(transaction)));
+        return await readIn(db, work);
+      } catch (thrown) {
+        throw explain(thrown);
+      }
+    },
+    readLong: async (work) => {
+      try {
+        if (beside === undefined) return await readIn(db, work);
+        return await beside((own) => readIn(own, work));
       } catch (thrown) {
         throw explain(thrown);
       }
@@ -62,3 +67,11 @@ export const kyselyStore = (engine: Engine): OpenedStore => {
     close,
   };
 };
+
+/** All that a session reads is of one moment. SQLite's are so anyway. */
+const readIn = <T>(db: Kysely<Tables>, work: (session: ReadSession) => Promise<T>): Promise<T> =>
+  db
+    .transaction()
+    .setIsolationLevel('repeatable read')
+    .setAccessMode('read only')
+    .execute((transaction) => work(readSession(transaction)));

@@ -29,6 +29,7 @@ import {
   sampleTally,
   sampleTime,
 } from '../../test/samples/studies.ts';
+import type { Session } from '../app/ports/ports.ts';
 import { done } from '../core/problem.ts';
 import { migrations } from './migrations/all.ts';
 import { openSqliteStore, openSqliteToRead } from './sqliteStore.ts';
@@ -255,6 +256,60 @@ describe('the SQLite store', () => {
     expect(await store.change(() => Promise.resolve(done(1)))).toEqual(done(1));
     await store.close();
   });
+
+  it('keeps nobody waiting while all that there is is read, and reads it as it was at one moment', async () => {
+    const store = await open();
+    await store.change(async (session) => {
+      await session.insertMachine(sampleMachine());
+      await session.insertStudy(sampleStudy('s1'), sampleTime);
+      return done(undefined);
+    });
+    const namesIn = store.readLong(async (session) => {
+      const before = await session.summaries();
+      await store.change(async (changing) => {
+        await changing.insertStudy(sampleStudy('s2'), sampleTime);
+        return done(undefined);
+      });
+      const others = await store.read((reading) => reading.summaries());
+      const after = await session.summaries();
+      return [before, others, after].map((list) => list.map(({ id }) => id).sort());
+    });
+    expect(await namesIn).toEqual([['s1'], ['s1', 's2'], ['s1']]);
+    await expect(
+      store.readLong((session) => (session as unknown as Session).deleteStudy('s1')),
+    ).rejects.toThrow();
+    await store.close();
+  });
+
+  it('says so when the file has gone before all that there is is read', async () => {
+    const store = await open();
+    renameSync(file, `${file}.elsewhere`);
+    expect(await codeOf(store.readLong((session) => session.summaries()))).toBe('store-gone');
+    await store.close();
+  });
+
+  it.each(['read', 'readLong'] as const)(
+    'gives others a turn in the middle of a session that asks much: %s',
+    async (look) => {
+      const store = await open();
+      let turns = 0;
+      let isOver = false;
+      const take = (): void => {
+        turns += 1;
+        if (!isOver) setImmediate(take);
+      };
+      setImmediate(take);
+      const within = await store[look](async (session) => {
+        const atFirst = turns;
+        const startedAt = performance.now();
+        while (performance.now() - startedAt < 100) await session.looseTallies();
+        return turns - atFirst;
+      });
+      isOver = true;
+      expect(within).toBeGreaterThan(2);
+      await store.close();
+    },
+  );
 
   it('names the row that it cannot read', async () => {
     const store = await open();

@@ -21,6 +21,7 @@ import { dateAsItsLock, signOfEmptied } from './emptied.ts';
 import { explainSqlite } from './explainSqlite.ts';
 import { isCutOff } from './isCutOff.ts';
 import { finishRestore, restoreIsPending } from './restoreSqlite.ts';
+import { givingTurns } from './givingTurns.ts';
 import { preparedOnce } from './preparedOnce.ts';
 import { StoreError } from './storeError.ts';
 import { holdStore, type Held, type LockOptions } from './storeLock.ts';
@@ -62,11 +63,13 @@ export const openSqliteEngine = async (options: SqliteOptions): Promise<Engine> 
     undo.push(() => void db.destroy());
     await migrate(db, options.openedAt, { migrations: options.migrations });
     statements.keep();
+    const stillThere = watcherOf(file);
     return {
       db,
       place: file,
       explain,
-      stillThere: watcherOf(file),
+      beside: (work) => readBeside(file, { busyMs, stillThere }, work),
+      stillThere,
       close: async () => {
         await db.destroy();
         held.release();
@@ -75,6 +78,23 @@ export const openSqliteEngine = async (options: SqliteOptions): Promise<Engine> 
   } catch (thrown) {
     for (const step of undo.toReversed()) step();
     throw explain(thrown);
+  }
+};
+
+/** Never a file that has taken the place of the one that was opened. */
+const readBeside = async <T>(
+  file: string,
+  { busyMs, stillThere }: { readonly busyMs: number; readonly stillThere: () => void },
+  work: (db: Kysely<Tables>) => Promise<T>,
+): Promise<T> => {
+  stillThere();
+  const statements = preparedOnce(new Database(file, { timeout: busyMs, readonly: true }));
+  statements.keep();
+  const db = new Kysely<Tables>({ dialect: new ImmediateDialect({ database: statements }) });
+  try {
+    return await work(db);
+  } finally {
+    await db.destroy();
   }
 };
 
@@ -234,6 +254,10 @@ const watcherOf = (file: string): (() => void) => {
  * write then wait for one another, instead of one failing halfway.
  */
 class ImmediateDriver extends SqliteDriver {
+  override async acquireConnection(): Promise<DatabaseConnection> {
+    return givingTurns(await super.acquireConnection());
+  }
+
   override async beginTransaction(
     connection: DatabaseConnection,
     settings?: TransactionSettings,

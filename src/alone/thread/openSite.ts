@@ -73,6 +73,6 @@ const jsonReply = (value: unknown): PlaceReply => ({
 const fileReply = ({ contentType, disposition, body }: FileAnswer): PlaceReply => ({
   status: 200,
   contentType,
-  body,
+  body: typeof body === 'object' && 'pieces' in body ? [...body.pieces].join('') : body,
   ...(disposition === undefined ? {} : { disposition }),
 });

@@ -16,7 +16,7 @@ interface BookAsked extends Omit<EntriesAsked, 'sought' | 'onBed'> {
   readonly isOver?: () => boolean;
 }
 
-/** So many are read at once: a page. What was read for it is forgotten before the next, and its sums give everybody else a turn. */
+/** So many are read at once: a page. What was read for it is forgotten before the next, and other sessions take their turn. */
 const readAtOnce = 25;
 
 /** So many standings are asked for at once: a long book does not fill the queue for everybody else. */

@@ -46,6 +46,8 @@ export interface AskingPorts extends Ports {
  */
 export interface Store {
   readonly read: <T>(work: (session: ReadSession) => Promise<T>) => Promise<T>;
+  /** The same for work that reads all that there is: while it goes on, other sessions do not wait for its end. */
+  readonly readLong: Store['read'];
   readonly change: <T>(work: (session: Session) => Promise<Outcome<T>>) => Promise<Outcome<T>>;
   /**
    * Hears what other programs at work in the same store have announced, from now on; `{}` where something may have been

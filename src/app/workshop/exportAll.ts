@@ -12,7 +12,7 @@ import type { Ports, ReadSession } from '../ports/ports.ts';
  * named (`leftOut`), and the rest is exported.
  */
 export const exportAll = ({ store, clock }: Pick<Ports, 'store' | 'clock'>): Promise<ExportFile> =>
-  store.read(async (session) => {
+  store.readLong(async (session) => {
     const book = (await session.entries()).filter(({ isExample }) => !isExample);
     const exported = new Set(book.map(({ id }) => id));
     const studies: SavedStudy[] = [];

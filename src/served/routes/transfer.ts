@@ -4,6 +4,7 @@ import { importAll } from '../../app/workshop/importAll.ts';
 import { andThen, done } from '../../core/problem.ts';
 import { cellsCsv } from '../../formats/cellsCsv.ts';
 import { bookCsv } from '../../formats/bookCsv.ts';
+import { jsonInPieces } from '../../formats/jsonInPieces.ts';
 import { api } from '../../wire/api.ts';
 import { problemInWords } from '../../words/words.ts';
 import { FileAnswer } from '../fileAnswer.ts';
@@ -17,7 +18,7 @@ const csv = 'text/csv; charset=utf-8';
 /** Everything out, and in again. */
 export const transferRoutes = (site: Site, ports: ServedPorts, bodyLimit: number): void => {
   site.put(api.exportAll, async () => {
-    const body = JSON.stringify(await exportAll(ports));
+    const body = { pieces: jsonInPieces(await exportAll(ports)) };
     return done(new FileAnswer({ contentType: json, body, name: 'throughcut-export.json' }));
   });
   site.put(api.exportBookTable, async ({ gone }) => {
@@ -26,11 +27,11 @@ export const transferRoutes = (site: Site, ports: ServedPorts, bodyLimit: number
     const isOver = (): boolean => patient.aborted;
     const { entries } = await searchBook(ports.until(patient), '', { isOver });
     return done(
-      new FileAnswer({ contentType: csv, body: bookCsv(entries), name: 'throughcut-book.csv' }),
+      new FileAnswer({ contentType: csv, body: { pieces: bookCsv(entries) }, name: 'throughcut-book.csv' }),
     );
   });
   site.put(api.exportCellTable, async () => {
-    const body = cellsCsv(await readAllCards(ports));
+    const body = { pieces: cellsCsv(await readAllCards(ports)) };
     return done(new FileAnswer({ contentType: csv, body, name: 'throughcut-cells.csv' }));
   });
   site.put(
