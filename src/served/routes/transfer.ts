@@ -27,7 +27,11 @@ export const transferRoutes = (site: Site, ports: ServedPorts, bodyLimit: number
     const isOver = (): boolean => patient.aborted;
     const { entries } = await searchBook(ports.until(patient), '', { isOver });
     return done(
-      new FileAnswer({ contentType: csv, body: { pieces: bookCsv(entries) }, name: 'throughcut-book.csv' }),
+      new FileAnswer({
+        contentType: csv,
+        body: { pieces: bookCsv(entries) },
+        name: 'throughcut-book.csv',
+      }),
     );
   });
   site.put(api.exportCellTable, async () => {
