@@ -54,7 +54,7 @@ describe('the pages on cards', () => {
       ),
     );
     if (!designed.ok) throw new Error(designed.problem.code);
-    const file = JSON.parse(writeCardFile(designed.value.card)) as object;
+    const file = JSON.parse(writeCardFile({ ...designed.value.card, note: 'N' })) as object;
     const named = keysOf('card.md').filter((key) => !/[[{.]/.test(key));
     expect(named).toEqual(expect.arrayContaining(Object.keys(file)));
     // Inside another entry, or only of the example's cards.

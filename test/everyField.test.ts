@@ -27,6 +27,7 @@ import { problemInWords } from '../src/words/words.ts';
 import { showUnits } from '../src/words/texts.ts';
 import { readList } from '../src/web/parts/quantity/listReader.ts';
 import { readLine } from '../src/web/parts/quantity/readLine.ts';
+import { readNote } from '../src/web/parts/quantity/readNote.ts';
 import * as readers from '../src/web/parts/quantity/readers.ts';
 import { readSettingLines } from '../src/web/screens/describe/lines.ts';
 import { emptyFocusDraft, readingsIn } from '../src/web/screens/focus/focusDraft.ts';
@@ -100,6 +101,7 @@ const fields: Readonly<Record<string, readonly FormField[]>> = {
   'parts/habit/HabitForm words.power readCutPower': [cutPower(habitShape.shape.powerPct)],
   'parts/habit/HabitForm words.speed readCutSpeed': [cutSpeed(habitShape.shape.speedMmPerS)],
   'parts/material/MaterialField label': [line(stockShape.shape.material)],
+  'parts/note/NoteOf label': [field(readNote, z.literal('').or(note)), line(order.name)],
   'parts/quantity/AirField words.pressure readPressure': [
     field(readers.readPressure, airShape.options[2].shape.kPa),
   ],
@@ -261,6 +263,7 @@ const fields: Readonly<Record<string, readonly FormField[]>> = {
     field(readers.readOrderParts, order.parts),
     field(readers.readOrderParts, order.partsPerSheet),
   ],
+  'screens/order/StartOrder noteText.of.job': [line(order.name)],
   'screens/order/StartOrder words.accept readNotOut': [
     field(readers.readNotOut, order.acceptNotOutOf100),
   ],
@@ -386,6 +389,7 @@ const slips = [
   '30 mm 0.4 mm\n40 mm 900 mm',
   'M3 S100',
   'x'.repeat(400),
+  'x'.repeat(4001),
   Array.from({ length: 250 }, (_, i) => `${String(i / 4 + 1)} ${String(i / 4 + 1)}`).join('\n'),
 ];
 

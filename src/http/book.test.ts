@@ -60,6 +60,36 @@ describe('the book', () => {
     expect(standing.counted.parts).toBe(0);
   });
 
+  it('takes a note that is said anew, finds the setting by it, and takes it away; what was proven stays', async () => {
+    const { entry } = await keep({ note: 'for the lamps' });
+    const change = (note: string | null, id = entry.id) => ({ params: { id }, body: { note } });
+    const noted = await server.ask(api.changeEntry, change('étuis, left bed\nagain in May'));
+    expect(noted.entry).toEqual({ ...entry, note: 'étuis, left bed\nagain in May' });
+    const found = async (text: string) =>
+      (await server.ask(api.searchBook, { query: { text } })).total;
+    expect([await found('etuis'), await found('lamps')]).toEqual([1, 0]);
+    // By the code on its label too; and it goes out and comes in with the rest.
+    await server.ask(api.changeEntry, change('by its code', entry.code));
+    const file = await server.ask(api.exportAll);
+    expect(file.book[0]?.note).toBe('by its code');
+    await server.ask(api.removeEntry, { params: { id: entry.id } });
+    await server.ask(api.importAll, { body: file });
+    expect(await found('code')).toBe(1);
+    for (const nothing of [null, '', ' \n ']) {
+      await server.ask(api.changeEntry, change('again'));
+      const bare = await server.ask(api.changeEntry, change(nothing));
+      expect('note' in bare.entry).toBe(false);
+    }
+    expect(await server.refusal(api.changeEntry, change('x'.repeat(4001)))).toEqual([
+      400,
+      'file-text-too-long',
+    ]);
+    expect(await server.refusal(api.changeEntry, change('x', 'nowhere'))).toEqual([
+      404,
+      'entry-not-found',
+    ]);
+  });
+
   it('says in what another sheet on the bed differs from what the setting was kept for', async () => {
     const { entry } = await keep();
     const at = { params: { id: entry.id } };

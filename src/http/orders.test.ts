@@ -23,7 +23,11 @@ const start = async (): Promise<string> => {
   await server.ask(api.startStudy, { body });
   return 's1';
 };
-const order = sampleOrder('o1', { powerPct: 34, parts: 90 });
+const order = sampleOrder('o1', {
+  name: 'Keyrings for the fair',
+  powerPct: 34,
+  parts: 90,
+});
 const body = omit(order, 'id');
 const params = { id: 's1', orderId: 'o1' };
 

@@ -202,6 +202,13 @@ describe('a card', () => {
     const larger = { ...designed, sizeMm: 20 };
     await server.ask(api.replaceCard, { params: at, body: { card: larger } });
     await server.ask(api.recordReadings, { params, body: { events: [sampleEvent('e1')] } });
+    // Its note is nobody’s reading: it may be said of a card that is read, and goes out and comes in with it.
+    const noted = { ...larger, note: 'cut beside the left rail' };
+    await server.ask(api.replaceCard, { params: at, body: { card: noted } });
+    const file = await server.ask(api.exportAll);
+    await server.ask(api.replaceCard, { params: at, body: { card: larger } });
+    await server.ask(api.importAll, { body: file });
+    expect(file.studies[0]?.cards.some(({ note }) => note === noted.note)).toBe(true);
     expect(await server.refusal(api.replaceCard, { params: at, body: { card: designed } })).toEqual(
       [409, 'card-already-read'],
     );

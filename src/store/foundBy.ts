@@ -1,5 +1,7 @@
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
 import { wordsOfEntry } from '../core/book/wordsOfEntry.ts';
+import type { Card } from '../core/card/card.ts';
+import { wordsOfCard } from '../core/card/wordsOfCard.ts';
 import { airKey } from '../core/machine/air.ts';
 import { settingKey } from '../core/machine/setting.ts';
 import { omit } from '../core/omit.ts';
@@ -7,6 +9,8 @@ import { folded, foundBy } from '../core/search/sought.ts';
 import type { Stock } from '../core/stock/stock.ts';
 import { stockThicknessMm } from '../core/stock/stockThickness.ts';
 import { wordsOfStock } from '../core/stock/wordsOfStock.ts';
+import type { StartedOrder } from '../core/study/startedOrder.ts';
+import { wordsOfOrder } from '../core/study/wordsOfOrder.ts';
 
 /** What a list is searched, narrowed and put in order by, beside the thing as it is. */
 export interface StockColumns {
@@ -45,6 +49,10 @@ export const entryFoundBy = (entry: ProvenSetting): EntryColumns => ({
 export const machineFoundBy = ({ name }: { readonly name?: string }) => ({
   found_by: foundBy([name]),
 });
+
+export const cardFoundBy = (card: Card) => ({ found_by: wordsOfCard(card) });
+
+export const orderFoundBy = (order: StartedOrder) => ({ found_by: wordsOfOrder(order) });
 
 /** A name as it is compared with itself: without case, accents and what stands around it. */
 export const sameName = (name: string): string => folded(name).trim();

@@ -3,6 +3,7 @@ import type { Card } from '../core/card/card.ts';
 import type { ReadingEvent } from '../core/reading/readingEvent.ts';
 import type { StartedOrder } from '../core/study/startedOrder.ts';
 import type { RecordedTally } from '../core/study/study.ts';
+import { cardFoundBy, orderFoundBy } from './foundBy.ts';
 import { tallyColumns } from './rows.ts';
 import type { Tables } from './tables.ts';
 
@@ -31,6 +32,7 @@ export const insertCards = async (
     code: card.code,
     position: first + i,
     body: JSON.stringify(card),
+    ...cardFoundBy(card),
   }));
   await inParts(rows, async (part) => {
     await db.insertInto('card').values(part).execute();
@@ -156,10 +158,10 @@ export const keepOrder = async (
     .select(({ fn }) => fn.max('position').as('last'))
     .where('study_id', '=', studyId)
     .executeTakeFirst();
-  const body = JSON.stringify(order);
+  const said = { body: JSON.stringify(order), ...orderFoundBy(order) };
   await db
     .insertInto('started_order')
-    .values({ id: order.id, study_id: studyId, position: (behind?.last ?? 0) + 1, body })
-    .onConflict((conflict) => conflict.column('id').doUpdateSet({ body }))
+    .values({ id: order.id, study_id: studyId, position: (behind?.last ?? 0) + 1, ...said })
+    .onConflict((conflict) => conflict.column('id').doUpdateSet(said))
     .execute();
 };

@@ -4,7 +4,7 @@ import type { Kysely } from 'kysely';
 import type { Session } from '../app/ports/ports.ts';
 import { appendEvents, arrangeEvents, insertCards, insertTallies, keepOrder } from './inserts.ts';
 import { deleteMachineTest, insertMachineTest } from './machineTests.ts';
-import { entryFoundBy } from './foundBy.ts';
+import { cardFoundBy, entryFoundBy } from './foundBy.ts';
 import { nextKept, nextOnBed, nextTouch } from './counters.ts';
 import { replaceMachine } from './machines.ts';
 import { deletePhoto, keepPhoto, sweepPhotos } from './photos.ts';
@@ -102,7 +102,7 @@ export const changeSession = (db: Kysely<Tables>): Omit<Session, 'announce'> => 
   replaceCard: async (studyId, card) => {
     await db
       .updateTable('card')
-      .set({ body: JSON.stringify(card) })
+      .set({ ...cardFoundBy(card), body: JSON.stringify(card) })
       .where('study_id', '=', studyId)
       .where('code', '=', card.code)
       .execute();
@@ -143,6 +143,13 @@ export const changeSession = (db: Kysely<Tables>): Omit<Session, 'announce'> => 
         ...entryFoundBy(entry),
         body: JSON.stringify(entry),
       })
+      .execute();
+  },
+  replaceEntry: async (entry) => {
+    await db
+      .updateTable('proven_setting')
+      .set({ ...entryFoundBy(entry), body: JSON.stringify(entry) })
+      .where('id', '=', entry.id)
       .execute();
   },
   deleteEntry: async (id) => {

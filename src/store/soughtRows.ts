@@ -11,13 +11,18 @@ import { thicknessesAbout, type Sought } from '../core/search/sought.ts';
 /** As cards are named; a word of another form is the code of none. */
 const codeAsTyped = /^[a-z0-9]{4}$/;
 
-/** Sheets that fit all that is sought: by their words, by the name of their machine, or by the code of one of their cards. */
+/**
+ * Sheets that fit all that is sought: by their words, by the name of their machine, by the code or the note of one of their
+ * cards, or by the name of a job.
+ */
 export const soughtSheet = (sought: Sought): Expression<SqlBool> =>
-  fitsAll('study', sought, (word) =>
-    codeAsTyped.test(word)
+  fitsAll('study', sought, (word) => [
+    sql<SqlBool>`study.id in (select study_id from card where ${has('card.found_by', word)})`,
+    sql<SqlBool>`study.id in (select study_id from started_order where ${has('started_order.found_by', word)})`,
+    ...(codeAsTyped.test(word)
       ? [sql<SqlBool>`study.id in (select study_id from card where code = ${word.toUpperCase()})`]
-      : [],
-  );
+      : []),
+  ]);
 
 /** Kept settings that fit all that is sought. */
 export const soughtEntry = (sought: Sought): Expression<SqlBool> =>
@@ -33,11 +38,9 @@ const fitsAll = (
   orElse: (word: string) => readonly RawBuilder<SqlBool>[],
 ): RawBuilder<SqlBool> => {
   const byWord = words.map((word) => {
-    const has = (column: string) =>
-      sql<SqlBool>`${sql.ref(column)} like ${`%${asItIs(word)}%`} escape '!'`;
     const ways = [
-      has(`${table}.found_by`),
-      sql<SqlBool>`${sql.ref(`${table}.machine_id`)} in (select id from machine where ${has('machine.found_by')})`,
+      has(`${table}.found_by`, word),
+      sql<SqlBool>`${sql.ref(`${table}.machine_id`)} in (select id from machine where ${has('machine.found_by', word)})`,
       ...orElse(word),
     ];
     return sql<SqlBool>`(${sql.join(ways, sql` or `)})`;
@@ -51,6 +54,9 @@ const fitsAll = (
   const all = [...byWord, ...byThickness];
   return all.length === 0 ? sql<SqlBool>`1 = 1` : sql<SqlBool>`${sql.join(all, sql` and `)}`;
 };
+
+const has = (column: string, word: string): RawBuilder<SqlBool> =>
+  sql<SqlBool>`${sql.ref(column)} like ${`%${asItIs(word)}%`} escape '!'`;
 
 /** A word with nothing in it that stands for something else. */
 const asItIs = (word: string): string => word.replace(/[!%_]/g, '!$&');

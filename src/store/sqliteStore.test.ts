@@ -136,6 +136,7 @@ describe('the SQLite store', () => {
       { number: 9, name: 'card-photos', applied_at: sampleTime },
       { number: 10, name: 'phones', applied_at: sampleTime },
       { number: 11, name: 'near-in-book', applied_at: sampleTime },
+      { number: 12, name: 'own-words', applied_at: sampleTime },
     ]);
     db.close();
   });
@@ -168,6 +169,7 @@ describe('the SQLite store', () => {
       { number: 9, applied_at: '2032-01-01T00:00:00.000Z' },
       { number: 10, applied_at: '2032-01-01T00:00:00.000Z' },
       { number: 11, applied_at: '2032-01-01T00:00:00.000Z' },
+      { number: 12, applied_at: '2032-01-01T00:00:00.000Z' },
     ]);
     db.close();
   });

@@ -64,6 +64,7 @@ export interface CardRow {
   readonly code: string;
   readonly position: number;
   readonly body: string;
+  readonly found_by: string;
 }
 
 export interface EventRow {
@@ -91,6 +92,7 @@ export interface OrderRow {
   readonly study_id: string;
   readonly position: number;
   readonly body: string;
+  readonly found_by: string;
 }
 
 export interface TallyRow {

@@ -95,6 +95,7 @@ export const addresses = {
   keptLike: { method: 'GET', path: '/api/kept-like' },
   getEntry: { method: 'GET', path: '/api/book/:id' },
   keepSetting: { method: 'POST', path: '/api/book' },
+  changeEntry: { method: 'PATCH', path: '/api/book/:id' },
   removeEntry: { method: 'DELETE', path: '/api/book/:id' },
   tallyEntry: { method: 'POST', path: '/api/book/:id/tallies' },
   ...testAddresses,

@@ -19,6 +19,7 @@ import {
   bookEntry,
   bookEntryRead,
   byEntry,
+  changeEntryBody,
   keptLikeQuery,
   keepSettingBody,
   searchBookQuery,
@@ -282,6 +283,14 @@ export const api = {
     summary: 'Keep a setting with all that it holds for',
     body: keepSettingBody,
     reply: bookEntry,
+  }),
+  changeEntry: route({
+    ...addresses.changeEntry,
+    summary:
+      'Say the note of a kept setting anew, or take it away; what was proven stays as it was',
+    params: byEntry,
+    body: changeEntryBody,
+    reply: z.strictObject({ entry: provenSettingShape }),
   }),
   removeEntry: route({
     ...addresses.removeEntry,

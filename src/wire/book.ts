@@ -63,6 +63,12 @@ export const keepSettingBody = z.strictObject({
   note: note.exactOptional(),
 });
 
+/** What of a kept setting may be said anew. */
+export const changeEntryBody = z.strictObject({
+  /** Null: it is taken away. */
+  note: note.nullable(),
+});
+
 export const tallyEntryBody = countsShape
   .extend({
     id: id.exactOptional(),

@@ -10,6 +10,7 @@ import {
   sampleCard,
   sampleEntry,
   sampleMachine,
+  sampleOrder,
   sampleSetting,
   sampleStudy,
   sampleTally,
@@ -83,6 +84,20 @@ export const listConformance = (engine: string, make: () => Promise<EngineUnderT
         expect(await found('acrylic lamps')).toEqual([0]);
         expect(await found('contreplaque')).toEqual(['thin', 1]);
         expect(await found('x3mq')).toEqual(['thick', 1]);
+      });
+
+      it('is found by a note that is said anew, and no longer by the one before', async () => {
+        const thin = await store.read((session) => session.entry('thin'));
+        if (thin === undefined) throw new Error('not kept');
+        await keep((session) => session.replaceEntry({ ...thin, note: 'For the shelf' }));
+        expect(await found('lamps')).toEqual([0]);
+        expect(await found('shelf')).toEqual(['thin', 1]);
+        // In the place that it has: nothing else of it is other than before.
+        expect(await found('')).toEqual(['acrylic', 'thick', 'thin', 3]);
+        expect(await store.read((session) => session.entry('thin'))).toEqual({
+          ...thin,
+          note: 'For the shelf',
+        });
       });
 
       it('takes what a search says as it is', async () => {
@@ -217,6 +232,48 @@ export const listConformance = (engine: string, make: () => Promise<EngineUnderT
         expect(await listed('3.5 mm birch')).toEqual(['s1', 1]);
         expect(await listed('3mm')).toEqual(['s2', 's1', 2]);
         expect(await listed('lark wren')).toEqual([0]);
+      });
+
+      it('is searched by the note of a sheet, of a card and by the name of a job, as they are said by now', async () => {
+        await keep(async (session) => {
+          await session.replaceHead('s1', {
+            ...sampleStudy('s1'),
+            stock: { ...ply, note: 'Warped at one corner\nkept for étuis' },
+          });
+          await session.replaceCard('s2', sampleCard('WREN', { note: '100%_lens! cleaned' }));
+          await session.insertCard('s3', sampleCard('KNOT', { note: 'cut on the left bed' }));
+          await session.keepOrder('s3', sampleOrder('o1', { name: 'Lämpchen for the fair' }));
+        });
+        expect(await listed('etuis corner')).toEqual(['s1', 1]);
+        expect(await listed('100%_lens!')).toEqual(['s2', 1]);
+        expect(await listed('left 12 mm')).toEqual(['s3', 1]);
+        expect(await listed('lampchen')).toEqual(['s3', 1]);
+        await keep(async (session) => {
+          await session.replaceCard('s2', sampleCard('WREN'));
+          await session.keepOrder('s3', sampleOrder('o1', { name: 'Keyrings' }));
+        });
+        expect(await listed('lens!')).toEqual([0]);
+        expect(await listed('lampchen')).toEqual([0]);
+        expect(await listed('keyrings')).toEqual(['s3', 1]);
+        await keep((session) => session.deleteOrder('o1'));
+        expect(await listed('keyrings')).toEqual([0]);
+      });
+
+      it('finds a card’s note by each of its words, whatever they are', async () => {
+        const words = fc.array(fc.stringMatching(/^[A-Za-zÄé%_!'\\]{2,9}$/), {
+          minLength: 1,
+          maxLength: 4,
+        });
+        await fc.assert(
+          fc.asyncProperty(words, async (several) => {
+            await keep((session) =>
+              session.replaceCard('s2', sampleCard('WREN', { note: several.join('\n') })),
+            );
+            for (const word of several) expect(await listed(word)).toContain('s2');
+            expect(await listed(several.join(' '))).toContain('s2');
+          }),
+          { numRuns: 30 },
+        );
       });
 
       it('follows what is said of a sheet later', async () => {

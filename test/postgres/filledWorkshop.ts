@@ -47,11 +47,11 @@ export const fillWorkshop = async (store: OpenedStore, events = 1_203): Promise<
       await session.insertStudy(
         sampleStudy(id, {
           stock: { ...stock, material: oneLine(name) },
-          cards: [sampleCard(code)],
+          cards: [sampleCard(code, { note: name })],
           events: Array.from({ length: i === 0 ? events : 3 }, (_, n) =>
             sampleEvent(`e${String(n)}`, { cardCode: code }),
           ),
-          orders: [sampleOrder(`o${String(i)}`)],
+          orders: [sampleOrder(`o${String(i)}`, { name: oneLine(name) })],
           tallies: [sampleTally(`t${String(i)}`)],
         }),
         sampleTime,

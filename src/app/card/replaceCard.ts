@@ -1,6 +1,8 @@
 import type { Card } from '../../core/card/card.ts';
+import { omit } from '../../core/omit.ts';
 import { done, refused, type Outcome } from '../../core/problem.ts';
 import { readCard } from '../../core/reading/readCard.ts';
+import { sameValue } from '../../core/sameValue.ts';
 import type { Study } from '../../core/study/study.ts';
 import type { CardAdded } from './describeCard.ts';
 import type { Ports } from '../ports/ports.ts';
@@ -9,7 +11,7 @@ import { findStudy } from '../shared/findStudy.ts';
 /**
  * Changes a card that is there. A designed card may change until someone has read it: after that its words are cut
  * into wood, and a wrong setting is corrected as cut. A described card may always change, but no cell that was read
- * may vanish. Refuses: `study-not-found`, `card-not-found`, `card-code-changed`, `card-already-read`,
+ * may vanish. Its note is nobody's reading, and may always change. Refuses: `study-not-found`, `card-not-found`, `card-code-changed`, `card-already-read`,
  * `read-cell-would-vanish`.
  */
 export const replaceCard = (
@@ -31,6 +33,7 @@ export const replaceCard = (
 const mayReplace = (study: Study, card: Card): Outcome<undefined> => {
   const before = study.cards.find(({ code }) => code === card.code);
   if (before === undefined) return refused('card-not-found', { card: card.code });
+  if (sameValue(omit(before, 'note'), omit(card, 'note'))) return done(undefined);
   const read = readCard(before, study.events).cells.filter(
     ({ reading, corrected }) => reading.kind !== 'unread' || corrected,
   );

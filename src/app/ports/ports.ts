@@ -245,6 +245,8 @@ export interface Session extends ReadSession {
   readonly replaceTally: (tally: RecordedTally) => Promise<void>;
   readonly deleteTally: (id: string) => Promise<void>;
   readonly insertEntry: (entry: ProvenSetting) => Promise<void>;
+  /** What is said anew of the one of this id, in the place that it has. */
+  readonly replaceEntry: (entry: ProvenSetting) => Promise<void>;
   /** Its tallies stay with their studies; those without one go. */
   readonly deleteEntry: (id: string) => Promise<void>;
   readonly insertMachineTest: <Name extends MachineTestName>(

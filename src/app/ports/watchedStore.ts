@@ -59,6 +59,10 @@ const noting = (session: Session, changes: Map<string | undefined, StoredChange>
       await session.insertEntry(entry);
       note({});
     },
+    replaceEntry: async (entry) => {
+      await session.replaceEntry(entry);
+      note({});
+    },
     deleteEntry: async (id) => {
       await session.deleteEntry(id);
       note({});

@@ -120,7 +120,7 @@ const addParts = async (
   let anyNew = false;
   for (const card of study.cards) {
     const here = known?.cards.find(({ code }) => code === card.code);
-    if (here !== undefined && !sameValue(here, card))
+    if (here !== undefined && !sameValue(omit(here, 'note'), omit(card, 'note')))
       return refused('card-code-taken', { card: card.code });
     if (here === undefined) await session.insertCard(study.id, card);
     note('cards', here === undefined);

@@ -67,6 +67,8 @@ export interface Card {
   readonly batch?: string;
   readonly sheet?: string;
   readonly thicknessMm?: number;
+  /** In a person's own words. It is not cut, and may change when all else of a card may not. */
+  readonly note?: string;
 }
 
 export interface Place {

@@ -16,6 +16,7 @@ export const webProblems = {
   'lines-same-power': { powerPct: figure },
   'lines-too-many': { count: figure, most: figure },
   'line-too-long': { count: figure, most: figure },
+  'note-too-long': { count: figure, most: figure },
   'line-with-controls': {},
   'corner-power-too-high': { powerPct: figure },
   'day-to-come': {},

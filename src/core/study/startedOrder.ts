@@ -15,6 +15,8 @@ export interface StartedOrder {
   readonly id: string;
   /** ISO 8601, UTC. */
   readonly startedAt: string;
+  /** What the workshop calls the job. */
+  readonly name?: string;
   /** Good parts wanted. */
   readonly parts: number;
   readonly partsPerSheet: number;

@@ -1,5 +1,5 @@
 import { z } from 'zod';
-import { bounds, labelChars } from './limits.ts';
+import { bounds, labelChars, noteChars } from './limits.ts';
 
 export const between = ([least, most]: readonly [number, number]) =>
   z.number().min(least).max(most);
@@ -24,7 +24,7 @@ export const label = z
   .regex(/^[^\p{Cc}]*$/u, 'no control characters');
 
 /** Free words, several lines allowed. */
-export const note = z.string().max(4000);
+export const note = z.string().max(noteChars);
 
 /** Made where the thing was made, so that sending it twice stores it once. */
 export const id = z.string().regex(/^[A-Za-z0-9_-]{1,64}$/, 'letters, digits, - and _, at most 64');

@@ -1,7 +1,7 @@
 import { z } from 'zod';
 import type { Card } from '../../core/card/card.ts';
 import { testShapeNames } from '../../core/card/testShapes.ts';
-import { code, label, lengthMm, pct, thicknessMm } from './bounds.ts';
+import { code, label, lengthMm, note, pct, thicknessMm } from './bounds.ts';
 import { mostOnCard } from './limits.ts';
 import { settingShape } from './setting.ts';
 
@@ -61,6 +61,7 @@ export const cardShape = z
     batch: label.exactOptional(),
     sheet: label.exactOptional(),
     thicknessMm: thicknessMm.exactOptional(),
+    note: note.exactOptional(),
   })
   .refine((card) => unique(card.rungs.map((rung) => rung.letter)), {
     path: ['rungs'],

@@ -36,5 +36,8 @@ export const bounds = {
 /** Characters of a name or label. */
 export const labelChars = 120;
 
+/** Characters of a note. */
+export const noteChars = 4000;
+
 /** What one card holds. */
 export const mostOnCard = { rungs: 200, cells: 1000 } as const;

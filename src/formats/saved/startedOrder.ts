@@ -2,7 +2,7 @@ import { z } from 'zod';
 import { mostOrderParts } from '../../core/order/order.ts';
 import { orderAims, usualPlanCosts, type PlanCosts } from '../../core/plan/planWish.ts';
 import type { StartedOrder } from '../../core/study/startedOrder.ts';
-import { between, id, isoTime, lengthMm, pct } from './bounds.ts';
+import { between, id, isoTime, label, lengthMm, pct } from './bounds.ts';
 import { bounds } from './limits.ts';
 
 const seconds = between(bounds.holdUpS);
@@ -34,6 +34,7 @@ const nestShape = z.strictObject({
 export const startedOrderShape = z.strictObject({
   id,
   startedAt: isoTime,
+  name: label.exactOptional(),
   parts: orderParts,
   partsPerSheet: orderParts,
   partLengthMm: lengthMm,

@@ -38,6 +38,11 @@ export const bookRoutes = (site: Site, ports: ServedPorts): void => {
     const { keepSetting } = await import('../../app/book/keepSetting.ts');
     return saidOf(await keepSetting(ports.until(gone), body));
   });
+  site.put(api.changeEntry, async ({ params, body }) => {
+    const { changeEntry } = await import('../../app/book/changeEntry.ts');
+    const changed = await changeEntry(ports, params.id, body);
+    return changed.ok ? done({ entry: changed.value }) : changed;
+  });
   site.put(api.removeEntry, async ({ params }) => {
     const { removeEntry } = await import('../../app/book/removeEntry.ts');
     const removed = await removeEntry(ports, params.id);

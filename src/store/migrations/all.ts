@@ -9,6 +9,7 @@ import { foundByColumns } from './0008-found-by.ts';
 import { cardPhotos } from './0009-card-photos.ts';
 import { phones } from './0010-phones.ts';
 import { nearInBook } from './0011-near-in-book.ts';
+import { ownWords } from './0012-own-words.ts';
 import type { Migration } from './migration.ts';
 
 /** Every step, in order. A new one is one file and one line here. */
@@ -24,4 +25,5 @@ export const migrations: readonly Migration[] = [
   cardPhotos,
   phones,
   nearInBook,
+  ownWords,
 ];

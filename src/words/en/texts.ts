@@ -40,6 +40,7 @@ export * from './screens/material.ts';
 export * from './screens/meter.ts';
 export * from './screens/model.ts';
 export * from './screens/motion.ts';
+export * from './screens/note.ts';
 export * from './screens/order.ts';
 export * from './screens/orderLink.ts';
 export * from './screens/orderRun.ts';

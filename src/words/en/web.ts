@@ -56,6 +56,10 @@ export const webWords = {
     message: (p) => `These are ${p.count} characters; at most ${p.most} can be kept.`,
     remedy: () => 'Say it in fewer.',
   },
+  'note-too-long': {
+    message: (p) => `The note has ${p.count} characters; at most ${p.most} can be kept.`,
+    remedy: () => 'Make it shorter.',
+  },
   'line-with-controls': {
     message: () => 'There is a sign in it that cannot be kept, such as a tab.',
     remedy: () => 'Type a space in its place.',

@@ -1,7 +1,7 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
-import { inventedText, bedText as words, studyText } from '../../../words/texts.ts';
+import { inventedText, bedText as words, noteText, studyText } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Section } from '../../parts/page/Page.tsx';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
@@ -44,6 +44,7 @@ export const OtherSheets = ({ except }: { readonly except: string }) => {
               <span className="small soft">
                 {isExample ? `${inventedText.mark} · ` : ''}
                 {stripOf === undefined ? '' : `${words.strip} · `}
+                {stock.note === undefined ? '' : `${noteText.inList(stock.note)} · `}
                 {words.cardsOf(cardCodes)} · {new Date(touchedAt).toLocaleDateString()}
               </span>
             </Link>

@@ -1,6 +1,6 @@
 import { useState } from 'react';
 import { Link } from 'wouter';
-import { inventedText, bookText as words, shellText } from '../../../words/texts.ts';
+import { inventedText, bookText as words, noteText, shellText } from '../../../words/texts.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { ExampleBanner } from '../../parts/example/ExampleBanner.tsx';
 import { More } from '../../parts/more/More.tsx';
@@ -103,6 +103,9 @@ const EntryLine = ({ found }: { readonly found: BookEntry }) => {
         <span className="book-promise">
           <StandingMark standing={standing} /> {promiseOfStanding(standing, entry.surePct)}
         </span>
+        {entry.note === undefined ? null : (
+          <span className="small soft">{noteText.inList(entry.note)}</span>
+        )}
         <OnlyByAir found={found} />
         <span className="book-code figure-text">{entry.code}</span>
       </Link>

@@ -35,7 +35,6 @@ export const EntryFacts = ({
       {entry.personsChoice === undefined ? null : (
         <Fact name={words.choice}>{entry.personsChoice}</Fact>
       )}
-      {entry.note === undefined ? null : <Fact name={words.note}>{entry.note}</Fact>}
     </dl>
   );
 };

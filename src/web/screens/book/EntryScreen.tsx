@@ -33,6 +33,7 @@ import { queryKeys, useBookEntry, type BookEntry } from '../../state/queries.ts'
 import { fetchPart } from '../../state/fetchPart.ts';
 import { usePageStoreState } from '../../state/workshop.tsx';
 import { EntryFacts } from './EntryFacts.tsx';
+import { NoteOfEntry } from './NoteOfEntry.tsx';
 import { OnBed } from './OnBed.tsx';
 import { OnlyByAir } from './OnlyByAir.tsx';
 import { pageAt, pages } from '../../state/pages.ts';
@@ -148,6 +149,7 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
           <OnlyByAir found={found} />
           <OnBed found={found} />
           <EntryFacts entry={entry} promise={standing.promise} />
+          <NoteOfEntry entry={entry} />
           <Fetched waiting={null}>
             <KeptKerf entry={entry} />
           </Fetched>

@@ -13,16 +13,18 @@ import { orderSoFar, planWishOf, studyOfOrder } from '../../../core/study/orderS
 import { promiseOf } from '../../../core/study/promiseOf.ts';
 import type { StartedOrder } from '../../../core/study/startedOrder.ts';
 import type { Study } from '../../../core/study/study.ts';
-import { speedWords, orderRunText as words, studyText } from '../../../words/texts.ts';
+import { noteText, speedWords, orderRunText as words, studyText } from '../../../words/texts.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import { Invented } from '../../parts/invented/Invented.tsx';
+import { NoteOf } from '../../parts/note/NoteOf.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Section, useDocumentTitle } from '../../parts/page/Page.tsx';
 import { newId } from '../../state/newId.ts';
 import { useDraft } from '../../state/useDraft.ts';
 import { useEarlier } from '../../state/useEarlier.ts';
 import { useCall } from '../../state/useCall.ts';
+import { withOptional } from '../../state/withOptional.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
 import { CarriedOver } from './CarriedOver.tsx';
 import { ClimbPicture } from './ClimbPicture.tsx';
@@ -114,6 +116,19 @@ export const RunningOrder = ({ study, order }: RunningOrderProps) => {
           )}
         </p>
         <Invented is={study.isExample} />
+        <NoteOf
+          name={`order.${order.id}`}
+          kind="job"
+          label={noteText.of.job}
+          note={order.name}
+          onKeep={(name) =>
+            store.make({
+              kind: 'keep-order',
+              studyId: study.id,
+              order: withOptional(order, 'name', name),
+            })
+          }
+        />
         <Progress good={soFar.good} parts={order.parts} />
       </div>
       <div className="order-now">

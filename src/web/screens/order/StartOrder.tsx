@@ -14,6 +14,7 @@ import { refuseBySize } from '../../../formats/drawingSize.ts';
 import {
   durationWords,
   lengthWords,
+  noteText,
   powerWords,
   orderRunText as words,
   studyText,
@@ -34,8 +35,10 @@ import {
   readOrderParts,
   readSize,
 } from '../../parts/quantity/readers.ts';
+import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { newId } from '../../state/newId.ts';
 import { useDraft } from '../../state/useDraft.ts';
+import { withOptional } from '../../state/withOptional.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
 import { CarriedOver } from './CarriedOver.tsx';
 import { Said } from '../../parts/said/Said.tsx';
@@ -74,8 +77,9 @@ export const StartOrder = ({ study }: { readonly study: Study }) => {
   const isPowerKnown = orderDefaults(study).powerPct !== undefined;
   const start = (): void => {
     if (partLengthMm === undefined || powerPct === undefined) return;
+    const name = said.name?.trim();
     const order = {
-      ...said,
+      ...withOptional(said, 'name', name === '' ? undefined : name),
       partLengthMm,
       powerPct,
       id: newId(),
@@ -141,6 +145,14 @@ export const StartOrder = ({ study }: { readonly study: Study }) => {
         }}
       >
         <p className="soft">{words.startLead}</p>
+        <TextLine
+          label={noteText.of.job}
+          hint={noteText.jobHint}
+          value={said.name ?? ''}
+          onChange={(name) =>
+            setDraft({ ...draft, said: withOptional(said, 'name', name === '' ? undefined : name) })
+          }
+        />
         <div className="field-row">
           {count(words.parts, said.parts, 'parts')}
           {count(words.perSheet, said.partsPerSheet, 'partsPerSheet')}

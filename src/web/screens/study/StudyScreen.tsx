@@ -31,6 +31,11 @@ const CardPhotos = lazy(() =>
   fetchPart(async () => ({ default: (await import('../photo/CardPhotos.tsx')).CardPhotos })),
 );
 
+/** Below what is read. */
+const StudyNotes = lazy(() =>
+  fetchPart(async () => ({ default: (await import('./StudyNotes.tsx')).StudyNotes })),
+);
+
 export interface StudyScreenProps {
   readonly id: string;
   /** The card to show first; else the last one. */
@@ -105,6 +110,9 @@ const Opened = ({ study, code }: { readonly study: Study; readonly code: string 
           <NextCard study={study} />
           <WhatElse study={study} card={card} />
         </OnlyIfCut>
+        <Fetched>
+          <StudyNotes study={study} card={card} />
+        </Fetched>
       </div>
     </div>
   );

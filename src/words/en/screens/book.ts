@@ -41,7 +41,6 @@ export const bookText = {
     ].join(', ') || 'nothing that was counted',
   keptOn: 'Kept',
   choice: 'A person’s choice',
-  note: 'Note',
   checked: 'The promise, checked by orders',
   verdicts: {
     'nothing-tallied': 'No order counted yet: the promise is the model’s alone.',

@@ -1,0 +1,42 @@
+import type { Card } from '../../../core/card/card.ts';
+import type { Study } from '../../../core/study/study.ts';
+import { noteText as words } from '../../../words/texts.ts';
+import { NoteOf } from '../../parts/note/NoteOf.tsx';
+import { withOptional } from '../../state/withOptional.ts';
+import { useWorkshop } from '../../state/workshop.tsx';
+
+export interface StudyNotesProps {
+  readonly study: Study;
+  readonly card: Card | undefined;
+}
+
+/** What was written of the sheet, and of the card that lies on the bench. */
+export const StudyNotes = ({ study, card }: StudyNotesProps) => {
+  const { store } = useWorkshop();
+  const { id: studyId, stock } = study;
+  return (
+    <div className="stack">
+      {card === undefined ? null : (
+        <NoteOf
+          key={card.code}
+          name={`card.${studyId}.${card.code}`}
+          kind="card"
+          label={words.of.card(card.code)}
+          note={card.note}
+          onKeep={(note) =>
+            store.make({ kind: 'replace-card', studyId, card: withOptional(card, 'note', note) })
+          }
+        />
+      )}
+      <NoteOf
+        name={`sheet.${studyId}`}
+        kind="sheet"
+        label={words.of.sheet}
+        note={stock.note}
+        onKeep={(note) =>
+          store.make({ kind: 'head', studyId, head: { stock: withOptional(stock, 'note', note) } })
+        }
+      />
+    </div>
+  );
+};
