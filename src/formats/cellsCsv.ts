@@ -35,6 +35,13 @@ const columns: Columns<Row> = {
   grade: ({ cell }) => (cell.reading.kind === 'graded' ? cell.reading.grade : undefined),
   how: ({ cell }) => (cell.reading.kind === 'graded' ? cell.reading.how : undefined),
   read_from: ({ cell }) => (cell.reading.kind === 'graded' ? cell.reading.source : undefined),
+  edge: ({ cell }) => (cell.reading.kind === 'graded' ? cell.reading.edge?.edge : undefined),
+  taped: ({ cell }) =>
+    cell.reading.kind === 'graded' && cell.reading.edge !== undefined
+      ? cell.reading.edge.taped === true
+        ? 'yes'
+        : 'no'
+      : undefined,
   spoilt: ({ cell }) => (cell.reading.kind === 'spoilt' ? cell.reading.reason : undefined),
   invented: ({ study }) => (study.isExample ? 'invented' : ''),
 };

@@ -91,6 +91,15 @@ describe('cells as a table', () => {
           grade: 'out',
           how: 'pushed',
         },
+        {
+          id: '2',
+          cardCode: 'K7QX',
+          at: '2025-03-01T10:00:05.000Z',
+          kind: 'edge',
+          cell: 'C2',
+          edge: 'brown',
+          taped: true,
+        },
       ],
     });
     const [heading, ...lines] = readCsv([...cellsCsv([study])].join(''));
@@ -106,6 +115,8 @@ describe('cells as a table', () => {
       air: '100 kPa',
       grade: 'out',
       how: 'pushed',
+      edge: 'brown',
+      taped: 'yes',
       spoilt: '',
     });
   });

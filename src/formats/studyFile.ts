@@ -21,7 +21,7 @@ import {
 import { gcodeDialectShape } from './saved/gcodeDialect.ts';
 import { machineShape } from './saved/machine.ts';
 import { knownBy, materialKnownInFile, materialKnownShape } from './saved/materialKnown.ts';
-import { gradeShape, spoiltShape } from './saved/readingEvent.ts';
+import { edgeShape, gradeShape, spoiltShape, tapedShape } from './saved/readingEvent.ts';
 import { cornerRule, cornersWithin, settingShape } from './saved/setting.ts';
 import { acceptNotOutOf100, orderParts, planCostsShape } from './saved/startedOrder.ts';
 
@@ -56,12 +56,15 @@ const cellShape = z
     shapeLengthMm: lengthMm.exactOptional(),
     grade: gradeShape.exactOptional(),
     spoilt: spoiltShape.exactOptional(),
+    edge: edgeShape.exactOptional(),
+    taped: tapedShape.exactOptional(),
   })
   .refine(cornersWithin, cornerRule)
-  .transform(({ grade, ...cell }): StudyCell => {
+  .transform(({ grade, edge, taped, ...cell }): StudyCell => {
     // A spoilt cell says nothing about its setting: a grade beside the reason is not evidence.
     if (grade === undefined || cell.spoilt !== undefined) return cell;
-    return { ...cell, grade };
+    if (grade !== 'out' || edge === undefined) return { ...cell, grade };
+    return { ...cell, grade, edge, ...(taped === undefined ? {} : { taped }) };
   });
 
 const tallyShape = z

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { edgesOf } from '../core/reading/edge.ts';
 import { settingShape } from '../formats/saved/setting.ts';
 import { earlierCount, earlierSheetsWish } from './history.ts';
 import { standingReply } from './standing.ts';
@@ -11,6 +12,8 @@ const forecast = z.object({
   outOf100Mean: z.number(),
   sureOfPromisePct: z.number(),
 });
+
+const edgeShare = z.object({ meanOf100: z.number(), atLeastOf100: z.number() });
 
 /** The answer as `calc fit` prints it. */
 export const fitReply = z.object({
@@ -52,6 +55,19 @@ export const fitReply = z.object({
     })
     .exactOptional(),
   corners: z.object({ speedMmPerS: z.number(), leastMinPowerPct: z.number() }).exactOptional(),
+  edge: z
+    .object({
+      best: z.enum([edgesOf.wood[0], edgesOf.acrylic[0]]),
+      taped: z.boolean(),
+      edges: z.number().int(),
+      wanted: z.number().int(),
+      here: edgeShare.nullable(),
+      preferred: forecast
+        .extend(edgeShare.shape)
+        .extend({ passes: z.number(), secondsMore: z.number() })
+        .exactOptional(),
+    })
+    .exactOptional(),
   line: z.array(
     z.object({
       powerPct: z.number(),

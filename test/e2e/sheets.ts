@@ -17,10 +17,10 @@ const letters = 'ACDEFGHJKLMNPQRTUVWXY';
 /** Puts a sheet with cards of twelve shapes into the workshop, by its API. */
 export const putSheet = async (
   base: string,
-  { cards = 1 } = {},
+  { cards = 1, material = 'plywood' } = {},
 ): Promise<{ readonly id: string; readonly codes: readonly string[] }> => {
   const id = `sheet-${String((made += 1))}`;
-  const stock = { material: 'plywood', nominalThicknessMm: 3, thicknessReadingsMm: [] };
+  const stock = { material, nominalThicknessMm: 3, thicknessReadingsMm: [] };
   await post(`${base}/api/studies`, { id, stock });
   const codes = Array.from(
     { length: cards },

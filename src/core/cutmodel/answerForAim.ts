@@ -26,5 +26,6 @@ export const answerForAim = (fitted: Fit, aim: Aim): FitAnswer => {
   return answerFrom(
     stays ? fitted : { ...fitted, study: { ...study, ask: { powerPct: point.powerPct } } },
     line,
+    study.ask,
   );
 };

@@ -1,5 +1,6 @@
 import type { Air } from '../machine/air.ts';
 import type { Machine } from '../machine/machine.ts';
+import type { EdgeGrade } from '../reading/edge.ts';
 import type { Grade, SpoiltReason } from '../reading/grade.ts';
 import type { PromiseWish } from '../reading/promise.ts';
 import type { Habit, Tally } from '../reading/tally.ts';
@@ -20,6 +21,10 @@ export interface StudyCell {
   readonly shapeLengthMm?: number;
   readonly grade?: Grade;
   readonly spoilt?: SpoiltReason;
+  /** Of a shape that came out, where its edge was graded. */
+  readonly edge?: EdgeGrade;
+  /** That edge was cut through tape. Absent: not. */
+  readonly taped?: true;
   /** So many shapes cut alike that ended alike; absent: one. */
   readonly count?: number;
   /** Parts of an order, counted by someone who had a place for flaws. Absent: test shapes. */

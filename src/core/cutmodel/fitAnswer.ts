@@ -1,5 +1,7 @@
 import type { Air } from '../machine/air.ts';
 import type { Problem } from '../problem.ts';
+import type { BestEdge } from '../reading/edge.ts';
+import type { EdgeShare } from './edgeBeliefs.ts';
 
 export interface MeanSd {
   readonly mean: number;
@@ -40,6 +42,25 @@ export interface SettingForecast {
   readonly speedMmPerS: number;
   readonly outOf100Mean: number;
   readonly sureOfPromisePct: number;
+}
+
+/** What graded edges say of the answer: how many are of the best grade, and which setting that holds has surely more. */
+export interface EdgeAnswer {
+  readonly best: BestEdge;
+  /** All of it is of edges cut through tape. */
+  readonly taped: boolean;
+  /** How many were graded that were cut as the answer is, and how many it takes to say something. */
+  readonly edges: number;
+  readonly wanted: number;
+  /** At the recommended setting; null: not known yet. */
+  readonly here: EdgeShare | null;
+  /** A setting that keeps the promise and has a surely better edge. Absent: there is none, or nobody knows yet. */
+  readonly preferred?: EdgeShare &
+    SettingForecast & {
+      readonly passes: number;
+      /** How many seconds more than at the recommended a part takes; below 0: fewer. Time of the cut alone. */
+      readonly secondsMore: number;
+    };
 }
 
 /** One point of the line of the fastest speed that holds, by power; and of the changeover under it. */
@@ -93,6 +114,8 @@ export interface FitAnswer {
   readonly morePasses?: MorePasses;
   /** The least power in corners that keeps the promise one step surer than recommended; only where cells tell of corners. */
   readonly corners?: { readonly speedMmPerS: number; readonly leastMinPowerPct: number };
+  /** Only where edges were graded. */
+  readonly edge?: EdgeAnswer;
   readonly line: readonly LinePoint[];
   readonly changeover: readonly ChangeoverPoint[];
   readonly powerLimit: { readonly powerPct: number; readonly because: 'machine' | 'rated-current' };

@@ -1,8 +1,9 @@
 import { powerLimit } from '../tube/deliveredPower.ts';
 import { oneStepFaster, oneStepSurer } from './answerSpeed.ts';
 import { cornersBeside, evenOddsBeside, passesBeside, thisSheetBeside } from './besides.ts';
-import type { CutStudy } from './cutStudy.ts';
+import type { Ask, CutStudy } from './cutStudy.ts';
 import type { Decision } from './decision.ts';
+import { edgeBeside } from './edgeBeside.ts';
 import { fit, type Fit } from './fit.ts';
 import type { ChangeoverPoint, FitAnswer, LinePoint, SettingForecast } from './fitAnswer.ts';
 import { meanSdOf, type Posterior } from './posterior.ts';
@@ -18,8 +19,12 @@ import { warningsOn } from './warnings.ts';
  */
 export const fitStudy = (study: CutStudy): FitAnswer => answerFrom(fit(study));
 
-/** `line`: the fit's own, where it is known already. */
-export const answerFrom = (fitted: Fit, line: readonly LinePoint[] = lineOf(fitted)): FitAnswer => {
+/** `line`: the fit's own, where it is known already. `asked`: by a person, where the fit is asked for more than that. */
+export const answerFrom = (
+  fitted: Fit,
+  line: readonly LinePoint[] = lineOf(fitted),
+  asked: Ask = fitted.study.ask,
+): FitAnswer => {
   const { study, compiled, posterior, decision } = fitted;
   const limit = powerLimit(study.machine);
   const choice = recommend(fitted, line);
@@ -58,6 +63,7 @@ export const answerFrom = (fitted: Fit, line: readonly LinePoint[] = lineOf(fitt
           ...evenOddsBeside(fitted, choice),
           ...thisSheetBeside(fitted, choice),
           ...cornersBeside(fitted, choice),
+          ...edgeBeside(fitted, choice, { line, ask: asked }),
         }),
     ...passesBeside(fitted, 'reason' in choice ? null : choice),
     ...(ask.powerPct !== undefined && ask.speedMmPerS !== undefined

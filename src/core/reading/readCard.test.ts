@@ -27,7 +27,7 @@ const cellOf = (cells: readonly CellAsRead[], id: string) => cells.find((cell) =
 const anyEvents = fc
   .array(
     fc.record({
-      kind: fc.constantFrom('graded', 'spoilt', 'cleared', 'as-cut', 'undone'),
+      kind: fc.constantFrom('graded', 'spoilt', 'cleared', 'as-cut', 'undone', 'edge'),
       cell: fc.constantFrom('A1', 'B1', 'B2', 'Z9'),
       grade: fc.constantFrom<Grade>('out', 'hangs', 'stays'),
       target: fc.nat({ max: 30 }),
@@ -44,6 +44,8 @@ const anyEvents = fc
           return { ...head, kind, cell, reason: 'knot' };
         case 'as-cut':
           return { ...head, kind, cell, setting: { powerPct: 31, speedMmPerS: 14, passes: 1 } };
+        case 'edge':
+          return { ...head, kind, cell, edge: target % 3 === 0 ? null : 'brown' };
         case 'undone':
           return { ...head, kind, eventId: `e${String(target)}` };
         default:
@@ -51,6 +53,33 @@ const anyEvents = fc
       }
     }),
   );
+
+describe('the edge of a shape', () => {
+  const edge = (id: string, said: 'clean' | 'brown' | null): ReadingEvent => ({
+    ...base(id),
+    ...{ kind: 'edge', cell: 'A1', edge: said },
+  });
+  const edgeOf = (events: readonly ReadingEvent[]) => {
+    const reading = cellOf(read(events), 'A1')?.reading;
+    return reading?.kind === 'graded' ? reading.edge?.edge : undefined;
+  };
+
+  it('is the last that was said, taken back by an undo or by saying none', () => {
+    const said = [graded('1', 'A1', 'out'), edge('2', 'clean'), edge('3', 'brown')];
+    expect(edgeOf(said)).toBe('brown');
+    expect(edgeOf([...said, undone('4', '3')])).toBe('clean');
+    expect(undoable(said)?.id).toBe('3');
+    expect(edgeOf([...said, edge('4', null)])).toBeUndefined();
+  });
+
+  it('is only one of a shape that came out, and stays while it is graded again', () => {
+    const said = [edge('1', 'clean'), graded('2', 'A1', 'hangs')];
+    expect(edgeOf(said)).toBeUndefined();
+    expect(edgeOf([...said, graded('3', 'A1', 'out')])).toBe('clean');
+    const cleared: ReadingEvent = { ...base('4'), kind: 'cleared', cell: 'A1' };
+    expect(edgeOf([...said, cleared, graded('5', 'A1', 'out')])).toBeUndefined();
+  });
+});
 
 describe('reading a card', () => {
   it('leaves every cell unread at the setting of its rung when nothing was said', () => {

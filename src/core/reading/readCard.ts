@@ -1,6 +1,7 @@
 import type { Card } from '../card/card.ts';
 import { settingKey } from '../machine/setting.ts';
 import { problemOf, type Problem } from '../problem.ts';
+import type { EdgeAsRead } from './edge.ts';
 import type { CellAsRead, ReadingEvent } from './readingEvent.ts';
 import { standingEvents, withoutRepeats } from './standing.ts';
 
@@ -13,7 +14,7 @@ export interface CardAsRead {
 
 /**
  * The card as it stands after all that was said of it. Of two things said of one cell the later in order wins; a cell
- * may be graded and have its setting corrected independently. Events of other cards are passed over; events for cells
+ * may be graded, have its edge graded and its setting corrected independently; an edge is one of a shape that came out. Events of other cards are passed over; events for cells
  * that the card does not have are left out and reported. O(events + cells).
  */
 export const readCard = (card: Card, events: readonly ReadingEvent[]): CardAsRead => {
@@ -27,9 +28,9 @@ export const readCard = (card: Card, events: readonly ReadingEvent[]): CardAsRea
   const cells = card.cells.flatMap(({ id, rung }): CellAsRead[] => {
     const designed = asDesigned.get(rung);
     if (designed === undefined) return []; // a card whose cell names no rung cannot be made; see the card's own check
-    const { reading, asCut } = said.get(id) ?? nothingSaid;
+    const { reading, asCut, edge } = said.get(id) ?? nothingSaid;
     const corrected = asCut !== undefined && settingKey(asCut) !== settingKey(designed);
-    return [{ id, rung, setting: asCut ?? designed, corrected, reading }];
+    return [{ id, rung, setting: asCut ?? designed, corrected, reading: withEdge(reading, edge) }];
   });
   return { cells, leftOut: leftOut(card, own) };
 };
@@ -37,9 +38,17 @@ export const readCard = (card: Card, events: readonly ReadingEvent[]): CardAsRea
 interface SaidOfCell {
   readonly reading: CellAsRead['reading'];
   readonly asCut?: CellAsRead['setting'];
+  /** Null: taken back. */
+  readonly edge?: EdgeAsRead | null;
 }
 
 const nothingSaid: SaidOfCell = { reading: { kind: 'unread' } };
+
+const withEdge = (
+  reading: CellAsRead['reading'],
+  edge: EdgeAsRead | null | undefined,
+): CellAsRead['reading'] =>
+  edge && reading.kind === 'graded' && reading.grade === 'out' ? { ...reading, edge } : reading;
 
 const later = (said: SaidOfCell, event: Exclude<ReadingEvent, { kind: 'undone' }>): SaidOfCell => {
   switch (event.kind) {
@@ -49,9 +58,13 @@ const later = (said: SaidOfCell, event: Exclude<ReadingEvent, { kind: 'undone' }
       return { ...said, reading: { kind: 'graded', grade: event.grade, ...how, ...source } };
     }
     case 'spoilt':
-      return { ...said, reading: { kind: 'spoilt', reason: event.reason } };
+      return { ...said, reading: { kind: 'spoilt', reason: event.reason }, edge: null };
     case 'cleared':
-      return { ...said, reading: { kind: 'unread' } };
+      return { ...said, reading: { kind: 'unread' }, edge: null };
+    case 'edge': {
+      const taped = event.taped === undefined ? {} : { taped: event.taped };
+      return { ...said, edge: event.edge === null ? null : { edge: event.edge, ...taped } };
+    }
     case 'as-cut':
       return { ...said, asCut: event.setting };
   }

@@ -1,4 +1,5 @@
 import type { Setting } from '../machine/setting.ts';
+import type { EdgeAsRead, EdgeGrade } from './edge.ts';
 import type { Grade, SpoiltReason } from './grade.ts';
 
 /** How a grade came about, where the reader said so: `pushed` still counts as out, `knife` as hangs. */
@@ -26,6 +27,14 @@ export type ReadingEvent = {
       readonly source?: ReadingSource;
     }
   | { readonly kind: 'spoilt'; readonly cell: string; readonly reason: SpoiltReason }
+  | {
+      readonly kind: 'edge';
+      readonly cell: string;
+      /** Null: what was said of it is taken back. */
+      readonly edge: EdgeGrade | null;
+      /** The sheet was masked with tape. Absent: not. */
+      readonly taped?: true;
+    }
   | { readonly kind: 'cleared'; readonly cell: string }
   | { readonly kind: 'as-cut'; readonly cell: string; readonly setting: Setting }
   | { readonly kind: 'undone'; readonly eventId: string }
@@ -45,6 +54,8 @@ export interface CellAsRead {
         readonly grade: Grade;
         readonly how?: HowItCame;
         readonly source?: ReadingSource;
+        /** Of a shape that came out, where somebody graded its edge. */
+        readonly edge?: EdgeAsRead;
       }
     | { readonly kind: 'spoilt'; readonly reason: SpoiltReason };
 }

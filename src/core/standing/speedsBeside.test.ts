@@ -31,6 +31,25 @@ describe('the speeds beside one another', () => {
     expect(speedsBeside({ recommended: null }, {})).toEqual([]);
   });
 
+  it('have the one with the better edge among them, but not where the sheet failed', () => {
+    const preferred = {
+      ...{ powerPct: 30, speedMmPerS: 11.5, passes: 1, meanOf100: 80, atLeastOf100: 60 },
+      ...{ secondsMore: 1, outOf100Mean: 99.6, sureOfPromisePct: 99.1 },
+    };
+    const edge = {
+      ...({ best: 'clear', taped: false, edges: 9, wanted: 6 } as const),
+      here: { meanOf100: 10, atLeastOf100: 2 },
+      preferred,
+    };
+    const answer = { recommended, oneStepSurer: surer, edge };
+    const kinds = (kind: 'holds' | 'failed', given: typeof answer = answer) =>
+      speedsBeside(given, { run: at(13.1), kind }).map((offered) => offered.kind);
+    expect(kinds('holds')).toEqual(['holds', 'surer', 'edge']);
+    expect(kinds('failed')).toEqual(['holds', 'surer']);
+    const same = { ...answer, edge: { ...edge, preferred: { ...preferred, speedMmPerS: 12 } } };
+    expect(kinds('holds', same)).toEqual(['holds', 'edge']);
+  });
+
   it('keep air and power in corners as they are run', () => {
     const run = { ...at(12), air: 'pump', minPowerPct: 20 } as const;
     for (const { setting } of speedsBeside({ recommended, oneStepSurer: surer }, { run }))

@@ -1,4 +1,4 @@
-import type { FitAnswer, Recommendation } from '../cutmodel/fitAnswer.ts';
+import type { EdgeAnswer, FitAnswer, Recommendation } from '../cutmodel/fitAnswer.ts';
 import { settingKey, type Setting } from '../machine/setting.ts';
 import type { Standing } from './standing.ts';
 
@@ -9,7 +9,9 @@ export interface SpeedOffered {
     | 'run'
     /** The fastest that holds. */
     | 'holds'
-    | 'surer';
+    | 'surer'
+    /** The one that is preferred for its edge. */
+    | 'edge';
   readonly setting: Setting;
   /** What the answer says of it; absent: it was not asked. */
   readonly outOf100Mean?: number;
@@ -21,10 +23,11 @@ export interface SpeedOffered {
  * the button keeps. Fastest first; none faster than the answer holds.
  */
 export const speedsBeside = (
-  { recommended, oneStepSurer }: Pick<FitAnswer, 'recommended' | 'oneStepSurer'>,
-  { run }: Pick<Standing, 'run'>,
+  { recommended, oneStepSurer, edge }: Pick<FitAnswer, 'recommended' | 'oneStepSurer' | 'edge'>,
+  { run, kind }: Pick<Standing, 'run'> & Partial<Pick<Standing, 'kind'>>,
 ): readonly SpeedOffered[] => {
-  const offered: readonly SpeedOffered[] = [
+  const byEdge = kind === 'failed' ? [] : edgeOffer(recommended, edge, run);
+  const others: readonly SpeedOffered[] = [
     ...(recommended === null ? [] : [offer('holds', recommended, run)]),
     ...(recommended === null || oneStepSurer === undefined
       ? []
@@ -41,12 +44,28 @@ export const speedsBeside = (
           ),
         ]),
   ];
+  // One setting is one row: what is said of its edge comes on top of what makes it surer.
+  const isOther = ({ setting }: SpeedOffered): boolean =>
+    byEdge.every((one) => settingKey(one.setting) !== settingKey(setting));
+  const offered = [...others.filter(isOther), ...byEdge];
   const isAmong =
     run === undefined || offered.some(({ setting }) => settingKey(setting) === settingKey(run));
   const all: readonly SpeedOffered[] = isAmong
     ? offered
     : [{ kind: 'run', setting: run }, ...offered];
   return [...all].sort((a, b) => b.setting.speedMmPerS - a.setting.speedMmPerS);
+};
+
+const edgeOffer = (
+  recommended: Recommendation | null,
+  edge: EdgeAnswer | undefined,
+  run: Setting | undefined,
+): readonly SpeedOffered[] => {
+  const preferred = edge?.preferred;
+  if (recommended === null || preferred === undefined) return [];
+  const { powerPct, speedMmPerS, outOf100Mean, sureOfPromisePct } = preferred;
+  const promised = { outOf100Mean, sureAtSpeedPct: sureOfPromisePct };
+  return [offer('edge', { ...recommended, powerPct, speedMmPerS, ...promised }, run)];
 };
 
 /** Air and power in corners as the standing has them: the answer asks about neither. */

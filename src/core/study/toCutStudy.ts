@@ -65,7 +65,13 @@ const toStudyCell = (
 ): StudyCell => {
   const cell: Unfinished<StudyCell> = { ...setting, sheet, shapeLengthMm };
   if (thicknessMm !== undefined) cell.thicknessMm = thicknessMm;
-  if (reading.kind === 'graded') cell.grade = reading.grade;
+  if (reading.kind === 'graded') {
+    cell.grade = reading.grade;
+    if (reading.edge !== undefined) {
+      cell.edge = reading.edge.edge;
+      if (reading.edge.taped !== undefined) cell.taped = reading.edge.taped;
+    }
+  }
   if (reading.kind === 'spoilt') cell.spoilt = reading.reason;
   if (batch !== undefined) cell.batch = batch;
   return cell;

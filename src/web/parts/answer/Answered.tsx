@@ -16,6 +16,7 @@ import { OpenedOnce } from '../more/OpenedOnce.tsx';
 import { AimChoice } from './AimChoice.tsx';
 import { CornersLine } from './CornersLine.tsx';
 import { CostTable } from './CostTable.tsx';
+import { EdgeLine } from './EdgeLine.tsx';
 import { KeepInBook } from './KeepInBook.tsx';
 import { ModelDetails } from './ModelDetails.tsx';
 import { PromiseQuestion } from './PromiseQuestion.tsx';
@@ -57,6 +58,7 @@ export const Answered = (props: AnsweredProps) => {
           onChoose={onChoose}
         />
       )}
+      <EdgeLine {...answer} />
       {answer.recommended === null ? null : (
         <TubeLine machine={study.machine} powerPct={answer.recommended.powerPct} />
       )}
@@ -101,7 +103,10 @@ export const Answered = (props: AnsweredProps) => {
             <Fetched waiting={<p>{answerHeadText.calculating}</p>}>
               <OrderPart
                 study={study}
-                recommended={answer.recommended}
+                recommended={{
+                  ...answer.recommended,
+                  powerPct: speed?.powerPct ?? answer.recommended.powerPct,
+                }}
                 speedMmPerS={speed?.speedMmPerS ?? answer.recommended.speedMmPerS}
                 earlier={earlier}
               />

@@ -2,6 +2,7 @@ import { Label } from 'react-aria-components/Label';
 import { RadioGroup } from 'react-aria-components/RadioGroup';
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
 import { settingKey, type Setting } from '../../../core/machine/setting.ts';
+import type { BestEdge } from '../../../core/reading/edge.ts';
 import type { PromiseWish } from '../../../core/reading/promise.ts';
 import { speedsBeside, type SpeedOffered } from '../../../core/standing/speedsBeside.ts';
 import { answerText as words, standingText, powerWords, speedWords } from '../../../words/texts.ts';
@@ -26,6 +27,7 @@ export interface SpeedStepsProps {
 export const SpeedSteps = ({ answer, promise, chosen, kept, onChoose }: SpeedStepsProps) => {
   const { recommended, oneStepFaster: faster, standing } = answer;
   const beside = speedsBeside(answer, standing);
+  const { edge } = answer;
   const fastestS = secondsAPart(recommended ?? chosen, promise, chosen.passes);
   return (
     <div className="steps">
@@ -57,18 +59,22 @@ export const SpeedSteps = ({ answer, promise, chosen, kept, onChoose }: SpeedSte
             value={settingKey(offered.setting)}
             className="steps-row"
           >
-            <span className="steps-speed">{speedWords(offered.setting.speedMmPerS)}</span>
+            <span className="steps-speed">
+              {speedWords(offered.setting.speedMmPerS)}
+              {recommended === null || offered.setting.powerPct === recommended.powerPct ? null : (
+                <span className="steps-more">{powerWords(offered.setting.powerPct)}</span>
+              )}
+            </span>
             <span className="steps-what">
-              <span className="steps-name">{nameOf(offered, kept)}</span>
+              <span className="steps-name">{nameOf(offered, kept, edge?.best)}</span>
               <span className="steps-more">
                 {[
+                  ...(offered.kind === 'edge' && edge?.preferred !== undefined
+                    ? [words.edge.share(edge.best, edge.preferred)]
+                    : []),
                   ...figuresOf(offered, promise),
-                  ...(offered.kind === 'surer'
-                    ? [
-                        words.costs(
-                          secondsAPart(offered.setting, promise, chosen.passes) - fastestS,
-                        ),
-                      ]
+                  ...(offered.kind === 'surer' || offered.kind === 'edge'
+                    ? [costs(secondsAPart(offered.setting, promise, chosen.passes) - fastestS)]
                     : []),
                 ].join('; ')}
               </span>
@@ -86,12 +92,21 @@ export const SpeedSteps = ({ answer, promise, chosen, kept, onChoose }: SpeedSte
   );
 };
 
-const nameOf = ({ kind, setting }: SpeedOffered, kept: ProvenSetting | undefined): string => {
+/** At another power a better edge may be the quicker one. */
+const costs = (seconds: number): string =>
+  seconds < 0 ? words.saves(-seconds) : words.costs(seconds);
+
+const nameOf = (
+  { kind, setting }: SpeedOffered,
+  kept: ProvenSetting | undefined,
+  best: BestEdge = 'clean',
+): string => {
   const isKept = kept !== undefined && settingKey(kept.setting) === settingKey(setting);
   const name = {
     run: isKept ? standingText.kept : standingText.run,
     holds: words.holds,
     surer: words.surer,
+    edge: words.edge.names[best],
   }[kind];
   return isKept && kind !== 'run' ? `${name} · ${standingText.kept}` : name;
 };

@@ -22,7 +22,7 @@ const Bench = () => {
     said.push(...more);
     setEvents((before) => [...before, ...more]);
   });
-  return <CardReader reading={reading} flaws="pocket-or-knot" />;
+  return <CardReader reading={reading} flaws="pocket-or-knot" edges="wood" />;
 };
 
 /** Does something and lets React finish what follows from it. */
@@ -92,6 +92,25 @@ describe('reading a card', () => {
     expect(states()).toBe('out unread unread unread');
     await tap(named('Redo'));
     expect(states()).toBe('out stays stays stays');
+  });
+
+  it('grades the edge of a shape that came out, for who wants to, and takes it back', async () => {
+    expect([...holder.querySelectorAll('button')].map((each) => each.textContent)).not.toContain(
+      'brown',
+    );
+    await tap(cell('B1'));
+    await tap(named('brown'));
+    expect(said.at(-1)).toMatchObject({ kind: 'edge', cell: 'B1', edge: 'brown' });
+    expect(cell('B1').textContent).toBe('12 mm/s30% B1 out brown');
+    await tap(named('through tape'));
+    expect(said.at(-1)).toMatchObject({ edge: 'brown', taped: true });
+    await tap(cell('A1'));
+    await tap(named('clean'));
+    expect(said.at(-1)).toMatchObject({ cell: 'A1', edge: 'clean', taped: true });
+    await tap(named('clean'));
+    expect(said.at(-1)).toMatchObject({ cell: 'A1', edge: null });
+    await tap(named('Undo'));
+    expect(cell('A1').textContent).toBe('10 mm/s30% A1 out clean');
   });
 
   it('asks why before it calls a cell spoilt', async () => {

@@ -1,4 +1,5 @@
 import { useRef, useState, type KeyboardEvent, type SyntheticEvent } from 'react';
+import type { EdgeKind } from '../../../core/reading/edge.ts';
 import type { FlawKind } from '../../../core/stock/flawKind.ts';
 import { readingText as words } from '../../../words/texts.ts';
 import { useDraft } from '../../state/useDraft.ts';
@@ -23,10 +24,12 @@ export interface CardReaderProps {
   readonly reading: Reading;
   /** What is wrong with such a sheet where it never comes out. Told, since the names of all materials are heavy. */
   readonly flaws: FlawKind;
+  /** How edges of such a sheet are graded; undefined: they are not. */
+  readonly edges: EdgeKind | undefined;
 }
 
 /** The card on the bench, to be read with a thumb or with keys; below it what is said of the chosen cell. */
-export const CardReader = ({ reading, flaws }: CardReaderProps) => {
+export const CardReader = ({ reading, flaws, edges }: CardReaderProps) => {
   const { card, cells } = reading;
   const order = inReadingOrder(card.cells);
   // A shape whose setting is being typed is still there after a reload, as what was typed is.
@@ -107,7 +110,14 @@ export const CardReader = ({ reading, flaws }: CardReaderProps) => {
         </div>
       </div>
       <ReadingTools reading={reading} />
-      <CellStrip reading={reading} cell={chosenCell} asking={asking} flaws={flaws} onAsk={ask} />
+      <CellStrip
+        reading={reading}
+        cell={chosenCell}
+        asking={asking}
+        flaws={flaws}
+        edges={edges}
+        onAsk={ask}
+      />
       <KeyHelp />
     </div>
   );

@@ -18,7 +18,12 @@ export interface CellButtonProps {
 
 /** What stands in a cell, in a word. */
 const stateWord = (reading: CellAsRead['reading']): string => {
-  if (reading.kind === 'graded') return words.grades[reading.grade];
+  if (reading.kind === 'graded') {
+    const { grade, edge } = reading;
+    return edge === undefined
+      ? words.grades[grade]
+      : `${words.grades[grade]} ${words.edges[edge.edge]}`;
+  }
   return reading.kind === 'spoilt' ? words.spoilt : words.unread;
 };
 

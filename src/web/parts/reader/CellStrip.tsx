@@ -1,11 +1,13 @@
 import { lazy, useEffect } from 'react';
 import type { CellAsRead, HowItCame } from '../../../core/reading/readingEvent.ts';
 import type { Grade } from '../../../core/reading/grade.ts';
+import type { EdgeKind } from '../../../core/reading/edge.ts';
 import type { FlawKind } from '../../../core/stock/flawKind.ts';
 import { readingText as words } from '../../../words/texts.ts';
 import { fetchPart } from '../../state/fetchPart.ts';
 import { Action } from '../action/Action.tsx';
 import { Fetched } from '../fetched/Fetched.tsx';
+import { EdgeRow } from './EdgeRow.tsx';
 import { GradeIcon } from './GradeIcon.tsx';
 import { reasonName, SpoiltReasons } from './SpoiltReasons.tsx';
 import { StandardAct } from './StandardAct.tsx';
@@ -23,11 +25,13 @@ export interface CellStripProps {
   readonly cell: CellAsRead | undefined;
   readonly asking: Asking;
   readonly flaws: FlawKind;
+  /** Undefined: edges of such a sheet are not graded. */
+  readonly edges: EdgeKind | undefined;
   readonly onAsk: (asking: Asking) => void;
 }
 
 /** Everything that can be said of the chosen cell; where none is chosen, how to look at one. */
-export const CellStrip = ({ reading, cell, asking, flaws, onAsk }: CellStripProps) => {
+export const CellStrip = ({ reading, cell, asking, flaws, edges, onAsk }: CellStripProps) => {
   const isChosen = cell !== undefined;
   useEffect(() => {
     if (isChosen) void fetchAsCut().catch(() => undefined);
@@ -62,20 +66,15 @@ export const CellStrip = ({ reading, cell, asking, flaws, onAsk }: CellStripProp
           />
         </Fetched>
       ) : (
-        <Grades reading={reading} cell={cell} flaws={flaws} onAsk={onAsk} />
+        <Grades reading={reading} cell={cell} flaws={flaws} edges={edges} onAsk={onAsk} />
       )}
     </div>
   );
 };
 
-interface GradesProps {
-  readonly reading: Reading;
-  readonly cell: CellAsRead;
-  readonly flaws: FlawKind;
-  readonly onAsk: (asking: Asking) => void;
-}
+type GradesProps = Omit<CellStripProps, 'cell' | 'asking'> & { readonly cell: CellAsRead };
 
-const Grades = ({ reading, cell, flaws, onAsk }: GradesProps) => {
+const Grades = ({ reading, cell, flaws, edges, onAsk }: GradesProps) => {
   const said = cell.reading;
   const grade = said.kind === 'graded' ? said.grade : undefined;
   return (
@@ -104,6 +103,14 @@ const Grades = ({ reading, cell, flaws, onAsk }: GradesProps) => {
         </button>
       </div>
       <p className="strip-more">{explained(said, flaws)}</p>
+      {edges !== undefined && said.kind === 'graded' && said.grade === 'out' ? (
+        <EdgeRow
+          kind={edges}
+          said={said.edge}
+          isTaped={reading.isTaped}
+          onSay={(edge) => reading.gradeEdge(cell.id, edge)}
+        />
+      ) : null}
       <div className="actions strip-actions">
         {grade === 'out' || grade === 'hangs' ? (
           <How

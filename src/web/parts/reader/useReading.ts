@@ -1,6 +1,7 @@
 import { useMemo } from 'react';
 import type { Card } from '../../../core/card/card.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
+import type { EdgeAsRead } from '../../../core/reading/edge.ts';
 import type { Grade, SpoiltReason } from '../../../core/reading/grade.ts';
 import { readCard } from '../../../core/reading/readCard.ts';
 import type {
@@ -21,6 +22,10 @@ export interface Reading {
   /** Unread → out → hangs → stays → out. */
   readonly step: (cell: string) => void;
   readonly spoil: (cell: string, reason: SpoiltReason) => void;
+  /** Undefined: what was said of the edge is taken back. */
+  readonly gradeEdge: (cell: string, edge: EdgeAsRead | undefined) => void;
+  /** The edge that was graded last on this card was cut through tape. */
+  readonly isTaped: boolean;
   readonly clear: (cell: string) => void;
   readonly correct: (cell: string, setting: Setting) => void;
   readonly restStayed: () => void;
@@ -85,6 +90,9 @@ export const useReading = (
         grade(cell, reading?.kind === 'graded' ? nextGrade[reading.grade] : 'out');
       },
       spoil: (cell, reason) => say([{ ...stamp(), kind: 'spoilt', cell, reason }]),
+      gradeEdge: (cell, edge) =>
+        say([{ ...stamp(), kind: 'edge', cell, ...(edge ?? { edge: null }) }]),
+      isTaped: isLastTaped(own),
       clear: (cell) => say([{ ...stamp(), kind: 'cleared', cell }]),
       correct: (cell, setting) => say([{ ...stamp(), kind: 'as-cut', cell, setting }]),
       restStayed: () => {
@@ -104,3 +112,8 @@ export const useReading = (
       redo: lastUndo && (() => takeBack(lastUndo)),
     };
   }, [card, events, say]);
+
+const isLastTaped = (own: readonly ReadingEvent[]): boolean => {
+  const last = standingEvents(own).findLast(({ kind }) => kind === 'edge');
+  return last?.kind === 'edge' && last.taped === true;
+};

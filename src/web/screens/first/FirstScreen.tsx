@@ -60,7 +60,7 @@ const DraftCard = ({ sample: { draft, study, workshop } }: { readonly sample: Sa
     <div className="workbench-bench bench">
       <div className="workbench-stay">
         {/* The sample is of plywood. */}
-        <CardReader reading={reading} flaws="pocket-or-knot" />
+        <CardReader reading={reading} flaws="pocket-or-knot" edges="wood" />
       </div>
     </div>
   );

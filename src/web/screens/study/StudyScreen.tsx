@@ -1,6 +1,7 @@
 import { lazy, useCallback, useState } from 'react';
 import type { Card } from '../../../core/card/card.ts';
 import type { ReadingEvent } from '../../../core/reading/readingEvent.ts';
+import { edgeKindOf } from '../../../core/stock/edgeKind.ts';
 import { flawKindOf } from '../../../core/stock/flawKind.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import type { Study } from '../../../core/study/study.ts';
@@ -147,7 +148,11 @@ const ReadOne = ({ study, card, isKept }: ReadOneProps) => {
         </div>
       ) : null}
       <div inert={isLocked}>
-        <CardReader reading={reading} flaws={flawKindOf(study.stock.material)} />
+        <CardReader
+          reading={reading}
+          flaws={flawKindOf(study.stock.material)}
+          edges={edgeKindOf(study.stock.material)}
+        />
         <div className="actions">
           <ActionLink kind="quiet" href={pageAt(pages.readPhoto, { id: studyId, code: card.code })}>
             {words.readPhoto}

@@ -1,4 +1,5 @@
 import type { Air } from '../../../core/machine/air.ts';
+import type { BestEdge } from '../../../core/reading/edge.ts';
 import type { MorePasses } from '../../../core/cutmodel/fitAnswer.ts';
 import type { PromiseWish } from '../../../core/reading/promise.ts';
 import type { Aim } from '../../../core/cutmodel/aims.ts';
@@ -23,6 +24,17 @@ interface Spot {
   readonly air?: Air;
 }
 
+/** The edges of 100 parts. */
+interface Edges {
+  readonly meanOf100: number;
+  readonly atLeastOf100: number;
+}
+
+const edgesWords = (best: BestEdge, { meanOf100, atLeastOf100 }: Edges): string =>
+  `about ${inHundred(meanOf100)} in 100 edges ${best}${
+    atLeastOf100 < 1 ? '' : `, at least ${inHundred(atLeastOf100)} nine times in ten`
+  }`;
+
 /** What the answer says. */
 export const answerText = {
   cutAt: (spot: Spot) => `Cut at ${settingWords(spot)}.`,
@@ -39,6 +51,18 @@ export const answerText = {
   onAverage: (outOf100: number) => `${onAverageInHundred(outOf100)} in 100 come out on average`,
   sureOf: (surePct: number, outOf100: number) =>
     `${sureWords(surePct)} sure of ${inHundred(outOf100)}`,
+  edge: {
+    names: {
+      clean: 'Cleanest edge that holds',
+      clear: 'Clearest edge that holds',
+    } satisfies Record<BestEdge, string>,
+    share: edgesWords,
+    here: (best: BestEdge, edges: Edges, spot: Spot, taped: boolean) =>
+      `At ${speedWords(spot.speedMmPerS)}${taped ? ', through tape' : ''}: ${edgesWords(best, edges)}.`,
+    noBetter: 'No setting that holds is known to have a better edge.',
+    notYet: (edges: number, wanted: number) =>
+      `The edge is not known yet: ${counted(edges, 'edge')} graded, it takes ${String(wanted)}.`,
+  },
   costs: (seconds: number) => `costs ${durationWords(seconds)} a part`,
   saves: (seconds: number) => `saves ${durationWords(seconds)} a part`,
   timeOnly: (partLengthMm: number) =>

@@ -16,6 +16,10 @@ export const asideText = {
         return `${event.cell} ${readingText.grades[event.grade]}`;
       case 'spoilt':
         return `${event.cell} spoilt: ${event.reason === 'glue-pocket' ? readingText.flaw : readingText.reasons[event.reason]}`;
+      case 'edge':
+        return event.edge === null
+          ? `${event.cell} edge not graded`
+          : `${event.cell} edge ${readingText.edges[event.edge]}`;
       case 'cleared':
         return `${event.cell} not read`;
       case 'as-cut':

@@ -1,3 +1,4 @@
+import type { EdgeGrade } from '../../../core/reading/edge.ts';
 import type { Grade, SpoiltReason } from '../../../core/reading/grade.ts';
 import type { HowItCame, ReadingSource } from '../../../core/reading/readingEvent.ts';
 import { counted, passesWords, powerWords, speedWords } from '../terms/figures.ts';
@@ -12,6 +13,15 @@ const gradeNames: Readonly<Record<Grade, string>> = {
   out: 'out',
   hangs: 'hangs',
   stays: 'not through',
+};
+
+const edgeNames: Readonly<Record<EdgeGrade, string>> = {
+  clean: 'clean',
+  brown: 'brown',
+  black: 'black',
+  clear: 'clear',
+  frosted: 'frosted',
+  flamed: 'flamed',
 };
 
 /** What is said while a card is read. */
@@ -55,6 +65,10 @@ export const readingText = {
     photo: 'read from a photo',
     'photo-corrected': 'a photo, corrected by hand',
   } satisfies Record<ReadingSource, string>,
+  edge: 'Edge',
+  edgeHow: 'How is the edge? Only if you care for it.',
+  edges: edgeNames,
+  taped: 'through tape',
   clear: 'Not read',
   asCut: 'Cut at another setting?',
   asCutMore: 'Correct what was really typed. The words on the card stay as they were cut.',

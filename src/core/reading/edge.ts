@@ -1,0 +1,35 @@
+/** What a sheet's edges are graded by: wood and what browns like it, or acrylic. */
+export type EdgeKind = 'wood' | 'acrylic';
+
+/** The edge of a shape that came out, in the words of its material, the best of each first. */
+export const edgesOf = {
+  wood: ['clean', 'brown', 'black'],
+  acrylic: ['clear', 'frosted', 'flamed'],
+} as const satisfies Record<EdgeKind, readonly string[]>;
+
+export type EdgeGrade = (typeof edgesOf)[EdgeKind][number];
+
+export type BestEdge = (typeof edgesOf)[EdgeKind][0];
+
+/**
+ * What spoilt an edge: heat (a slow or strong cut browns wood and flames acrylic) or haste (a fast or weak one leaves acrylic
+ * frosted). Absent: nothing did. Common practice, no source.
+ */
+export const edgeSpoiltBy: Readonly<Partial<Record<EdgeGrade, EdgeSpoiler>>> = {
+  brown: 'heat',
+  black: 'heat',
+  flamed: 'heat',
+  frosted: 'haste',
+};
+
+export type EdgeSpoiler = 'heat' | 'haste';
+
+export const edgeKindOfGrade = (edge: EdgeGrade): EdgeKind =>
+  edgesOf.wood.some((one) => one === edge) ? 'wood' : 'acrylic';
+
+/** An edge as it was graded. */
+export interface EdgeAsRead {
+  readonly edge: EdgeGrade;
+  /** The sheet was masked with tape. Absent: not. */
+  readonly taped?: true;
+}
