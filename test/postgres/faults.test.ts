@@ -37,8 +37,8 @@ const codeOf = (work: Promise<unknown>): Promise<unknown> =>
     () => 'nothing wrong',
     (thrown: unknown) => (thrown instanceof StoreError ? thrown.problem.code : thrown),
   );
-const begun = async (): Promise<Store> => {
-  const store = await open();
+const begun = async (opened: Promise<Store> = open()): Promise<Store> => {
+  const store = await opened;
   await store.change(async (session) => {
     await session.insertMachine(sampleMachine());
     await session.insertStudy(sampleStudy('s1', { cards: [sampleCard()] }), sampleTime);
@@ -129,7 +129,23 @@ describe('several programs that start at once', () => {
     expect(new Set(steps.map((row) => JSON.stringify(row))).size).toBe(steps.length);
     for (const store of stores) await store.close();
   });
+
+  it('go on where another one makes the place for them in the same moment', async () => {
+    const at = server.urlOf('postgres');
+    const making = asked(at, `begin; create schema ${schema}; select pg_sleep(1); commit`);
+    const waiting = `select 1 from pg_stat_activity
+      where wait_event_type = 'Lock' and query like 'create schema%${schema}%'`;
+    const store = open();
+    while ((await asked(at, waiting)).length === 0 && !(await isSettled(making))) await pause(10);
+    expect(await isSettled(making)).toBe(false);
+    await making;
+    await append(await begun(store), 'e1');
+    await (await store).close();
+  });
 });
+
+const isSettled = async (work: Promise<unknown>): Promise<boolean> =>
+  Promise.race([work.then(() => true), pause(0, false)]);
 
 describe('a server that goes away', () => {
   it('undoes what was in the middle when its connection is cut, and works on', async () => {

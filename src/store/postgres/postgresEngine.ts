@@ -85,8 +85,7 @@ const prepare = async (
 ): Promise<void> => {
   // Looked at first: not every user who may work in a schema may make one, or change its tables.
   const there = await tablesIn(db, address.schema);
-  if (there === undefined)
-    await sql`create schema if not exists ${sql.id(address.schema)}`.execute(db);
+  if (there === undefined) await makeSchema(db, address.schema);
   if (there?.includes('schema_step') === true && (await isUpToDate(db, migrations))) return;
   const migrating: Migrating = {
     begin: async (transaction) => {
@@ -97,6 +96,20 @@ const prepare = async (
   };
   await migrate(db, openedAt, { migrations, ...migrating });
 };
+
+/** Where another program makes it in the same moment, `if not exists` does not spare this one the server's refusal. */
+const makeSchema = async (db: Kysely<Tables>, schema: string): Promise<void> => {
+  try {
+    await sql`create schema if not exists ${sql.id(schema)}`.execute(db);
+  } catch (thrown) {
+    const code = thrown instanceof Error && 'code' in thrown ? thrown.code : undefined;
+    if (code !== uniqueViolation && code !== duplicateSchema) throw thrown;
+  }
+};
+
+/** "PostgreSQL Error Codes", appendix A of its documentation. */
+const uniqueViolation = '23505';
+const duplicateSchema = '42P06';
 
 /** Throws `store-server-busy` where another program of this kind is connected to the same workshop. */
 const checkAlone = async (
