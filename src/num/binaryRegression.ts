@@ -84,7 +84,7 @@ const standingAt = (
   const link = links[name];
   const rows = data.map((row) => row.x);
   const etas = times(rows, beta);
-  const weights = etas.map((eta, i) => (data[i]?.trials ?? 0) * link.gain(eta) * link.loss(eta));
+  const weights = etas.map((eta, i) => (data[i]?.trials ?? NaN) * link.gain(eta) * link.loss(eta));
   const information = weightedCross(rows, weights);
   const pulls = data.map(({ trials, successes }, i) => {
     const eta = etas[i] ?? NaN;

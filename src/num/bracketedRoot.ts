@@ -55,7 +55,7 @@ export const bracketedRoot = (
       { x: right, y: fRight },
     ];
     const crossing = ordered.findIndex(
-      (point, i) => i > 0 && point.y < 0 !== (ordered[i - 1]?.y ?? 0) < 0,
+      (point, i) => i > 0 && point.y < 0 !== (ordered[i - 1]?.y ?? NaN) < 0,
     );
     const [before, after] = [ordered[crossing - 1], ordered[crossing]];
     if (before === undefined || after === undefined) break;

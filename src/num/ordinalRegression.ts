@@ -159,7 +159,7 @@ const addGrade = (given: {
   ]);
   for (const [s, side] of sides.entries()) {
     for (const one of designs[s] ?? []) {
-      score[one.index] = (score[one.index] ?? 0) + count * side.pull * one.value;
+      score[one.index] = (score[one.index] ?? NaN) + count * side.pull * one.value;
     }
     for (const [t, other] of sides.entries()) {
       const curve = side.pull * other.pull - (s === t ? side.bend : 0);
@@ -167,7 +167,7 @@ const addGrade = (given: {
         const line = information[one.index];
         if (line === undefined) continue;
         for (const two of designs[t] ?? []) {
-          line[two.index] = (line[two.index] ?? 0) + count * curve * one.value * two.value;
+          line[two.index] = (line[two.index] ?? NaN) + count * curve * one.value * two.value;
         }
       }
     }

@@ -27,10 +27,7 @@ export const separationOf = (data: readonly BinaryRow[]): Separation => {
   const successes = data.some((row) => row.successes > 0);
   const failures = data.some((row) => row.successes < row.trials);
   if (!successes || !failures) return 'all-the-same';
-  const all = rows.reduce<readonly number[]>(
-    (sum, row) => row.map((value, i) => value + (sum[i] ?? 0)),
-    [],
-  );
+  const all = rows.reduce((sum, row) => row.map((value, i) => value + (sum[i] ?? NaN)));
   const everyRow = nonNegativeMix(
     rows,
     all.map((value) => -value),

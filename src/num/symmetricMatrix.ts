@@ -49,7 +49,7 @@ export const weightedCross = (rows: Matrix, weights: readonly number[]): Matrix 
     for (const [i, a] of row.entries()) {
       const line = sum[i];
       if (line === undefined) continue;
-      for (const [j, b] of row.entries()) line[j] = (line[j] ?? 0) + (weights[r] ?? NaN) * a * b;
+      for (const [j, b] of row.entries()) line[j] = (line[j] ?? NaN) + (weights[r] ?? NaN) * a * b;
     }
   }
   return sum;
@@ -59,7 +59,7 @@ export const weightedCross = (rows: Matrix, weights: readonly number[]): Matrix 
 export const weightedSum = (rows: Matrix, weights: readonly number[]): readonly number[] => {
   const sum = Array.from({ length: rows[0]?.length ?? 0 }, () => 0);
   for (const [r, row] of rows.entries()) {
-    for (const [i, a] of row.entries()) sum[i] = (sum[i] ?? 0) + (weights[r] ?? NaN) * a;
+    for (const [i, a] of row.entries()) sum[i] = (sum[i] ?? NaN) + (weights[r] ?? NaN) * a;
   }
   return sum;
 };

@@ -53,7 +53,7 @@ export const cardTime = (card: Card, motion?: MotionValues): CardTime => {
     layers: layers.map(({ name, rung }, i) => ({
       name,
       ...(rung === undefined ? {} : { rung }),
-      seconds: likely[i]?.seconds ?? 0,
+      seconds: likely[i]?.seconds ?? NaN,
     })),
   };
 };

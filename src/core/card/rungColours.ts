@@ -15,7 +15,7 @@ const lightnesses = [0.56, 0.68, 0.46] as const;
  */
 export const rungColours = (count: number): readonly string[] =>
   Array.from({ length: count }, (_, i) =>
-    colour(lightnesses[i % lightnesses.length] ?? 0.56, 0.17, 25 + i * goldenAngle),
+    colour(lightnesses[i % lightnesses.length] ?? NaN, 0.17, 25 + i * goldenAngle),
   );
 
 /** Words and marks. */

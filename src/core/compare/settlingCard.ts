@@ -1,5 +1,6 @@
 import type { Setting } from '../machine/setting.ts';
 import { nearestStep } from '../machine/speedSteps.ts';
+import { knownPower } from '../cutmodel/knownPower.ts';
 import { meanSdOf, thinned } from '../cutmodel/posterior.ts';
 import { cellsToTell, chanceToTell, planPoints } from './cellsToTell.ts';
 import { effectPriorSd, type EffectBetween } from './effectBetween.ts';
@@ -35,8 +36,8 @@ const cellsToJudgeBy = 40;
  */
 export const settlingCard = (two: TwoConditions, between: EffectBetween): SettlingCard => {
   const { posterior, effect, compiled, lnV50Of } = between;
-  const powerPct = commonest([...two.one, ...two.other].map((cell) => cell.powerPct));
-  const lnPower = compiled.lnPowerOf(powerPct) ?? 0;
+  const commonestPct = commonest([...two.one, ...two.other].map((cell) => cell.powerPct));
+  const { powerPct, lnPower } = knownPower(compiled, commonestPct);
   const few = thinned(posterior, pointsAsked);
   const middle = (i: number): number =>
     (lnV50Of('one', few, i) + lnV50Of('other', few, i)) / 2 +

@@ -36,7 +36,7 @@ export const decisionOn = (
   );
   const lnFastestAtP0 = level.map((atP0, i) => {
     const sigma = posterior.sigma[i] ?? 1;
-    const margin = margins[posterior.link[i] ?? NaN]?.((scatter[i] ?? NaN) / sigma) ?? 0;
+    const margin = margins[posterior.link[i] ?? NaN]?.((scatter[i] ?? NaN) / sigma) ?? NaN;
     return atP0 - sigma * margin;
   });
   const column = new Float64Array(count);

@@ -6,6 +6,7 @@ import type { Decision } from './decision.ts';
 import { edgeBeside } from './edgeBeside.ts';
 import { fit, type Fit } from './fit.ts';
 import type { ChangeoverPoint, FitAnswer, LinePoint, SettingForecast } from './fitAnswer.ts';
+import { knownPower } from './knownPower.ts';
 import { meanSdOf, type Posterior } from './posterior.ts';
 import { presentLnV50 } from './presentLevel.ts';
 import { lineOf, recommend } from './recommend.ts';
@@ -31,15 +32,14 @@ export const answerFrom = (
   const { ask } = study;
   const odds = gradeOdds(fitted);
   const remarks = remarksOn(fitted, odds);
-  const atPct = ask.powerPct ?? compiled.p0Pct;
-  const lnPower = compiled.lnPowerOf(atPct) ?? 0;
+  const { powerPct, lnPower } = knownPower(compiled, ask.powerPct ?? compiled.p0Pct);
   const present = presentLnV50(compiled, posterior);
   const column = (values: Float64Array) => meanSdOf(posterior, (i) => values[i] ?? NaN);
   return {
     version: 1,
     posterior: {
       lnV50At: {
-        powerPct: atPct,
+        powerPct,
         ...meanSdOf(
           posterior,
           (i) => (present[i] ?? NaN) + (posterior.powerExponent[i] ?? NaN) * lnPower,

@@ -1,8 +1,10 @@
 import { kronecker } from '../../num/kronecker.ts';
 import { normalQuantile } from '../../num/normal.ts';
 import { risingOrder, systematicResample } from '../../num/systematicResample.ts';
+import type { CompiledStudy } from './compileStudy.ts';
 import { decisionOn } from './decision.ts';
 import type { Fit } from './fit.ts';
+import { knownPower } from './knownPower.ts';
 import { links } from './links.ts';
 import { presentLnV50 } from './presentLevel.ts';
 
@@ -48,13 +50,13 @@ export const foresightOf = (fitted: Fit, powersOfInterestPct: readonly number[])
     return {
       lnV50: (present[i] ?? NaN) + sheet,
       powerExponent: posterior.powerExponent[i] ?? NaN,
-      sigma: posterior.sigma[i] ?? 1,
+      sigma: posterior.sigma[i] ?? NaN,
       hangBand: posterior.hangBand[i] ?? NaN,
       clear: Math.exp(-(posterior.flawsPerMetre[i] ?? NaN) * 0.06),
       link: posterior.link[i] ?? NaN,
     };
   });
-  const lnPowers = powersOfInterestPct.map((powerPct) => compiled.lnPowerOf(powerPct) ?? 0);
+  const lnPowers = powersOfInterestPct.map((powerPct) => knownPower(compiled, powerPct).lnPower);
   const columns = lnPowers.map((lnPower) =>
     Float64Array.from(
       chosen,
@@ -75,7 +77,7 @@ export const foresightOf = (fitted: Fit, powersOfInterestPct: readonly number[])
   const log = new Float64Array(points.length);
 
   const lnFastestAfter = (card: readonly TrialRung[], trials: number): number => {
-    const tables = card.map((rung) => gradeTable(points, rung, compiled.lnPowerOf, misreading));
+    const tables = card.map((rung) => gradeTable(points, rung, compiled, misreading));
     let sum = 0;
     for (let trial = 0; trial < trials; trial += 1) {
       // Truths evenly over the sorted answers, so that few trials represent them all.
@@ -128,16 +130,16 @@ const quantileInOrder = (
     below += weights[i] ?? NaN;
     if (below >= p) return values[i] ?? NaN;
   }
-  return values[order.at(-1) ?? 0] ?? NaN;
+  return values[order.at(-1) ?? NaN] ?? NaN;
 };
 
 const gradeTable = (
   points: readonly Point[],
   rung: TrialRung,
-  lnPowerOf: (powerPct: number) => number | null,
+  compiled: CompiledStudy,
   misreading: number,
 ) => {
-  const lnPower = lnPowerOf(rung.powerPct) ?? 0;
+  const { lnPower } = knownPower(compiled, rung.powerPct);
   const lnSpeed = Math.log(rung.speedMmPerS);
   const column = (): Float64Array => new Float64Array(points.length);
   const [out, hangs, logOut, logHangs, logStays] = [

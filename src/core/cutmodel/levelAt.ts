@@ -1,4 +1,5 @@
 import type { Fit } from './fit.ts';
+import { knownPower } from './knownPower.ts';
 import { meanSdOf } from './posterior.ts';
 import { presentLnV50 } from './presentLevel.ts';
 
@@ -10,7 +11,7 @@ export const levelAt = (
   { compiled, posterior }: Pick<Fit, 'compiled' | 'posterior'>,
   powerPct: number,
 ): { readonly mean: number; readonly sd: number } => {
-  const lnPower = compiled.lnPowerOf(powerPct) ?? 0;
+  const { lnPower } = knownPower(compiled, powerPct);
   const present = presentLnV50(compiled, posterior);
   return meanSdOf(
     posterior,

@@ -302,11 +302,11 @@ const drawFrom = (
   }));
   return (cube, line) => {
     const { origin, step } = line;
-    const { position, logDensity } = marginal(cube[lnSigma] ?? 0.5);
+    const { position, logDensity } = marginal(cube[lnSigma] ?? NaN);
     let log = logDensity;
     origin[lnSigma] = position;
     for (const { axis, mean, sd } of scales) {
-      const u = cube[axis] ?? 0.5;
+      const u = cube[axis] ?? NaN;
       const z = u < 0.5 ? normalQuantile(2 * u) : mean + sd * normalQuantile(2 * u - 1);
       origin[axis] = z;
       log += halfLog + logSum(normalLog(z, 0, 1), normalLog(z, mean, sd));
@@ -317,9 +317,9 @@ const drawFrom = (
     const { scale, shape, steps } = drawn;
     const spacing = spacingInWidths * shape.width;
     for (let a = 0; a < last; a += 1) {
-      steps[a] = scale * normalQuantile(cube[free[a] ?? NaN] ?? 0.5);
+      steps[a] = scale * normalQuantile(cube[free[a] ?? NaN] ?? NaN);
     }
-    steps[last] = ((cube[lnV50] ?? 0.5) - 0.5) * spacing;
+    steps[last] = ((cube[lnV50] ?? NaN) - 0.5) * spacing;
     shape.place(steps, origin);
     step.fill(0);
     for (let a = 0; a <= last; a += 1) step[free[a] ?? NaN] = spacing * (shape.direction[a] ?? NaN);

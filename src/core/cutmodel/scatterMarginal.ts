@@ -71,9 +71,9 @@ export const marginalFrom = (
 
 /** Cubic through the nodes' log marginals (Catmull–Rom on even spacing), straight on beyond them at the last slope. */
 const logThrough = (nodes: readonly ScatterNode[], at: number): number => {
-  const spacing = (nodes[1]?.position ?? 1) - (nodes[0]?.position ?? 0);
-  const place = (at - (nodes[0]?.position ?? 0)) / spacing;
-  const value = (i: number): number => nodes[i]?.logMarginal ?? 0;
+  const spacing = (nodes[1]?.position ?? NaN) - (nodes[0]?.position ?? NaN);
+  const place = (at - (nodes[0]?.position ?? NaN)) / spacing;
+  const value = (i: number): number => nodes[i]?.logMarginal ?? NaN;
   const lastIndex = nodes.length - 1;
   if (place <= 0) return value(0) + Math.max(0.2, value(1) - value(0)) * place;
   if (place >= lastIndex) {

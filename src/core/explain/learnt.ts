@@ -1,6 +1,7 @@
 import { compileStudy } from '../cutmodel/compileStudy.ts';
 import { withoutEarlier } from '../cutmodel/cutStudy.ts';
 import type { Fit } from '../cutmodel/fit.ts';
+import { knownPower } from '../cutmodel/knownPower.ts';
 import { meanSdOf, type Posterior } from '../cutmodel/posterior.ts';
 import { presentLnV50 } from '../cutmodel/presentLevel.ts';
 import { meanSdOfScale } from '../cutmodel/priorScales.ts';
@@ -67,7 +68,7 @@ const quantitiesOf = (
     valuesIn: Quantity['valuesIn'],
   ): readonly Quantity[] =>
     prior === null ? [] : [{ name, priorMean: prior.mean, priorSd: prior.sd, valuesIn }];
-  const lnPower = compiled.lnPowerOf(powerPct) ?? 0;
+  const { lnPower } = knownPower(compiled, powerPct);
   const { lnV50, powerExponent, lnHangBand } = priors;
   return [
     ...quantity(
@@ -77,7 +78,7 @@ const quantitiesOf = (
         sd: Math.hypot(lnV50.sd, powerExponent.sd * lnPower),
       },
       (fit) => {
-        const there = fit.compiled.lnPowerOf(powerPct) ?? 0;
+        const there = knownPower(fit.compiled, powerPct).lnPower;
         const { powerExponent: b } = fit.posterior;
         return presentLnV50(fit.compiled, fit.posterior).map((v, i) => v + (b[i] ?? NaN) * there);
       },

@@ -1,6 +1,7 @@
 import { oneStepFaster, oneStepSurer } from '../cutmodel/answerSpeed.ts';
 import type { StudyCell } from '../cutmodel/cutStudy.ts';
 import type { Fit } from '../cutmodel/fit.ts';
+import { knownPower } from '../cutmodel/knownPower.ts';
 import type { Observation } from '../cutmodel/model.ts';
 import type { Grade } from '../reading/grade.ts';
 import { referenceLengthMm } from '../reading/promise.ts';
@@ -82,7 +83,7 @@ const oneMore = (
   outcome,
   count: 1,
   lnSpeed: Math.log(speedMmPerS),
-  lnPower: compiled.lnPowerOf(powerPct) ?? 0,
+  lnPower: knownPower(compiled, powerPct).lnPower,
   lnThickness: 0,
   lnPasses: 0,
   lnCorners: 0,

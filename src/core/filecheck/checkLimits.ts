@@ -171,7 +171,7 @@ export const checkPowerScale = (
     ({ modal: told }) => told !== undefined && told.s > sAtFullPower * 1.0001,
   );
   if (over !== undefined) {
-    const params = { s: over.modal?.s ?? 0, full: sAtFullPower, where: over.where };
+    const params = { s: sOf(over), full: sAtFullPower, where: over.where };
     return [fault('check-power-above-scale', { ...params, ...cellParam(over) })];
   }
   const strongest = lines.reduce((most, line) => (sOf(line) > sOf(most) ? line : most));

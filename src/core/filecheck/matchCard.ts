@@ -97,7 +97,7 @@ const matchDrawing = (
     if (line === undefined) return;
     const mmOn = new Map<number, number>();
     for (const [stroke, mm] of cover.onStroke) {
-      const p = strokes[stroke]?.p ?? 0;
+      const p = strokes[stroke]?.p ?? NaN;
       mmOn.set(p, (mmOn.get(p) ?? 0) + mm);
     }
     for (const [p, mm] of mmOn) onPart[p]?.push({ line, mm });

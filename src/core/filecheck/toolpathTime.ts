@@ -84,7 +84,7 @@ const stepsOf = (toolpath: Toolpath, otherwise: number | undefined): readonly St
     run = { points, speedMmPerS, beam, step };
   };
   const unlitBefore = (i: number, layer: string): void => {
-    for (; next < unlit.length && (unlit[next]?.beforeLine ?? 0) <= i; next += 1) {
+    for (; next < unlit.length && (unlit[next]?.beforeLine ?? NaN) <= i; next += 1) {
       const step = unlit[next];
       if (step === undefined) continue;
       if (step.kind === 'travel' && step.speedMmPerS !== undefined && step.beam !== undefined) {

@@ -35,7 +35,7 @@ export const grownDrawing = (
   },
 ): GrownDrawing => {
   const { parts, meet } = grownParts(inParts, byMm);
-  const depthOf = (outline: number): number => inParts.outlines[outline]?.nested.depth ?? 0;
+  const depthOf = (outline: number): number => inParts.outlines[outline]?.nested.depth ?? NaN;
   const moved = parts
     .toSorted(
       (a, b) => depthOf(b.lines.at(-1)?.outline ?? 0) - depthOf(a.lines.at(-1)?.outline ?? 0),

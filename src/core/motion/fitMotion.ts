@@ -205,11 +205,11 @@ const describe = (
     },
     jobs: compared,
     offPct,
-    untold: motionUnknowns.filter((_, i) => (sd[i] ?? NaN) > toldShare * (beliefs[i]?.sd ?? 0)),
+    untold: motionUnknowns.filter((_, i) => (sd[i] ?? NaN) > toldShare * (beliefs[i]?.sd ?? NaN)),
     notApart: pairs()
       .filter(
         ([i, k]) =>
-          Math.abs(covariance[i]?.[k] ?? 0) > togetherFrom * (sd[i] ?? NaN) * (sd[k] ?? NaN) &&
+          Math.abs(covariance[i]?.[k] ?? NaN) > togetherFrom * (sd[i] ?? NaN) * (sd[k] ?? NaN) &&
           (sd[i] ?? NaN) > 0,
       )
       .map(([i, k]) => [nameOf(i), nameOf(k)] as const),

@@ -88,9 +88,9 @@ export const orderPoints = (
         const through =
           (level[point] ?? NaN) + (few.powerExponent[point] ?? NaN) * lnPower + shift - lnSpeed;
         const margin = through - (few.cornersExponent[point] ?? NaN) * lnCorners;
-        const out = whole(link?.quickCdf(margin / scatter) ?? 0);
+        const out = whole(link?.quickCdf(margin / scatter) ?? NaN);
         const comesOff = whole(
-          link?.quickCdf((through + (few.hangBand[point] ?? NaN)) / scatter) ?? 0,
+          link?.quickCdf((through + (few.hangBand[point] ?? NaN)) / scatter) ?? NaN,
         );
         const sound = Math.exp(-(few.flawsPerMetre[point] ?? NaN) * metres);
         into.out = sound * out;

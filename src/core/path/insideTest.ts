@@ -21,7 +21,7 @@ export const insideTest = (line: Polyline): ((point: Point) => boolean) => {
     Math.min(bands - 1, Math.max(0, Math.floor((bands * (y - low)) / (high - low || 1))));
   const segments: number[][] = Array.from({ length: bands }, () => []);
   for (let i = 0; i < count; i += 1) {
-    const [from, to] = [bandOf(line[i]?.[1] ?? 0), bandOf(line[i + 1]?.[1] ?? 0)];
+    const [from, to] = [bandOf(line[i]?.[1] ?? NaN), bandOf(line[i + 1]?.[1] ?? NaN)];
     for (let band = Math.min(from, to); band <= Math.max(from, to); band += 1)
       segments[band]?.push(i);
   }

@@ -33,7 +33,7 @@ export const nestingOf = (lines: readonly Polyline[]): readonly Nested[] => {
     const own = outlines[i];
     if (own === undefined) continue;
     let [within, copyOf]: (number | undefined)[] = [];
-    active = active.filter((j) => (outlines[j]?.box.rightMm ?? 0) >= own.box.leftMm - sameMm);
+    active = active.filter((j) => (outlines[j]?.box.rightMm ?? NaN) >= own.box.leftMm - sameMm);
     // The last begun first: in a nest of many that is the smallest, and none of the others need be asked.
     for (let at = active.length - 1; at >= 0; at -= 1) {
       const j = active[at] ?? NaN;
@@ -56,7 +56,7 @@ export const nestingOf = (lines: readonly Polyline[]): readonly Nested[] => {
     }
     if (copyOf === undefined) active.push(i);
     const around = within === undefined ? undefined : (found[within]?.copyOf ?? within);
-    const depth = around === undefined ? 0 : (found[around]?.depth ?? 0) + 1;
+    const depth = around === undefined ? 0 : (found[around]?.depth ?? NaN) + 1;
     found[i] = { within: around, depth, copyOf };
   }
   sameAs.forEach((same, i) => {

@@ -44,7 +44,7 @@ const pieces = ({ points, startWay, endWay }: Through): readonly (readonly Point
       unit(endWay)?.[axis],
     ),
   );
-  const slope = (i: number): Point => [slopes[0]?.[i] ?? 0, slopes[1]?.[i] ?? 0];
+  const slope = (i: number): Point => [slopes[0]?.[i] ?? NaN, slopes[1]?.[i] ?? NaN];
   return points.slice(1).map((to, i) => {
     const from = points[i] ?? to;
     const third = (spans[i] ?? NaN) / 3;

@@ -27,7 +27,7 @@ export const thresholdOf = (plane: Float32Array): number => {
   const bins = new Float64Array(128);
   for (const value of plane) {
     const bin = Math.min(127, Math.max(0, Math.floor((128 * (value - low)) / (high - low || 1))));
-    bins[bin] = (bins[bin] ?? 0) + 1;
+    bins[bin] = (bins[bin] ?? NaN) + 1;
   }
   const total = plane.length;
   const sum = bins.reduce((all, n, i) => all + n * i, 0);

@@ -21,9 +21,9 @@ export const planesOf = ({ widthPx, heightPx, rgb }: Picture): Planes => {
   const count = widthPx * heightPx;
   const [light, redness, blueness] = emptyPlanes(count);
   for (let k = 0, at = 0; k < count; k += 1, at += 3) {
-    const r = logs[rgb[at] ?? 0] ?? NaN;
-    const g = logs[rgb[at + 1] ?? 0] ?? NaN;
-    const b = logs[rgb[at + 2] ?? 0] ?? NaN;
+    const r = logs[rgb[at] ?? NaN] ?? NaN;
+    const g = logs[rgb[at + 1] ?? NaN] ?? NaN;
+    const b = logs[rgb[at + 2] ?? NaN] ?? NaN;
     light[k] = (r + g + b) / 3;
     redness[k] = r - g;
     blueness[k] = b - g;

@@ -53,7 +53,7 @@ const mostVoted = (points: readonly Point[], [mx, my]: Point): Vote => {
     const [cos, sin] = [Math.cos((a * Math.PI) / angles), Math.sin((a * Math.PI) / angles)];
     for (const [x, y] of points) {
       const k = a * bins + Math.round((x - mx) * cos + (y - my) * sin) + reach;
-      votes[k] = (votes[k] ?? 0) + 1;
+      votes[k] = (votes[k] ?? NaN) + 1;
     }
   }
   for (let k = 1; k + 1 < votes.length; k += 1) {

@@ -179,7 +179,7 @@ const runOf = (line: Polyline): Float64Array => {
   if (known !== undefined) return known;
   const run = new Float64Array(line.length);
   for (let i = 1; i < line.length; i += 1)
-    run[i] = (run[i - 1] ?? 0) + distanceMm(line[i - 1] ?? [0, 0], line[i] ?? [0, 0]);
+    run[i] = (run[i - 1] ?? NaN) + distanceMm(line[i - 1] ?? [0, 0], line[i] ?? [0, 0]);
   runs.set(line, run);
   return run;
 };

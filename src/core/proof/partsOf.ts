@@ -44,7 +44,7 @@ export const partsOf = (lines: readonly Polyline[]): DrawingInParts => {
   const parts = [...members.values()].map((of): Part => ({
     outlines: of,
     lines: of.flatMap((i) => outlines[i]?.lines ?? []),
-    cutMm: of.reduce((sum, i) => sum + (outlines[i]?.lengthMm ?? 0), 0),
+    cutMm: of.reduce((sum, i) => sum + (outlines[i]?.lengthMm ?? NaN), 0),
   }));
   return { parts, outlines, open: runs.filter((run) => !run.closed) };
 };

@@ -94,14 +94,14 @@ export const promiseForParts = (
     return Float64Array.from({ length: points }, (_, i) => {
       const level = (sheet[i] ?? NaN) + (few.powerExponent[i] ?? NaN) * lnPower;
       const margin = level - lnSpeed + changeOf(kind, i);
-      const f = links[few.link[i] ?? NaN]?.quickCdf(margin / (few.sigma[i] ?? 1)) ?? 0;
+      const f = links[few.link[i] ?? NaN]?.quickCdf(margin / (few.sigma[i] ?? NaN)) ?? NaN;
       return lengths === 1 ? f : f ** lengths;
     });
   });
-  const failing = meanOver(kinds, (k, i) => 1 - (shares[k]?.[i] ?? 0));
+  const failing = meanOver(kinds, (k, i) => 1 - (shares[k]?.[i] ?? NaN));
   const flawed = meanOver(
     kinds,
-    (k, i) => 1 - Math.exp((-(few.flawsPerMetre[i] ?? NaN) * (kinds[k]?.cutMm ?? 0)) / 1000),
+    (k, i) => 1 - Math.exp((-(few.flawsPerMetre[i] ?? NaN) * (kinds[k]?.cutMm ?? NaN)) / 1000),
   );
   const hardest = kinds
     .map((kind, k) => ({ kind, mean: mean(shares[k] ?? new Float64Array()) }))
@@ -163,7 +163,7 @@ const kindsOf = (parts: readonly PartToPromise[]): readonly Kind[] => {
 /** One sheet for each point, on a fixed sequence: identical input, identical answer. */
 const oneSheetEach = (level: Float64Array, scatter: Float64Array): Float64Array => {
   const places = halton(level.length, [2], { skip: 1 });
-  return level.map((at, i) => at + (scatter[i] ?? NaN) * normalQuantile(places[i]?.[0] ?? 0.5));
+  return level.map((at, i) => at + (scatter[i] ?? NaN) * normalQuantile(places[i]?.[0] ?? NaN));
 };
 
 /** For each point the mean over all parts. */

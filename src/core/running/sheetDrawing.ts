@@ -40,7 +40,7 @@ export const sheetDrawing = ({
 }: SheetToDraw): SheetDrawn => {
   const { parts, outlines } = inParts;
   const depthOf = ({ outlines: [outer] }: Part): number =>
-    outer === undefined ? 0 : (outlines[outer]?.nested.depth ?? 0);
+    outer === undefined ? 0 : (outlines[outer]?.nested.depth ?? NaN);
   const apart = partsApart(inParts);
   let taken = 0;
   const others = settings.slice(1).map(({ parts: some }) => {

@@ -108,7 +108,7 @@ const isDrifting = (scores: readonly Scored[]): boolean => {
   const isBelow = (i: number): boolean =>
     (averages[i + 1] ?? 0) < -(exactHalfWidths[i] ?? Infinity);
   const last = all.length - 1;
-  return last >= 2 && isBelow(last) && (isBelow(last - 1) || (all[last - 1] ?? 0) < -1);
+  return last >= 2 && isBelow(last) && (isBelow(last - 1) || (all[last - 1] ?? NaN) < -1);
 };
 
 const isSpoiltBoard = (

@@ -72,7 +72,7 @@ export const laserOrWood = (fitted: Fit, strips: TwoStrips): LaserOrWood => {
   const chance = (laser: number, both: number): number => {
     let sum = 0;
     for (let i = 0; i < points.count; i += 1)
-      sum += (reference[laser]?.[i] ?? 0) * (fresh[both]?.[i] ?? 0);
+      sum += (reference[laser]?.[i] ?? NaN) * (fresh[both]?.[i] ?? NaN);
     return sum;
   };
   const sums = new Map<Cause, number>(causes.map((cause) => [cause, 0]));
