@@ -239,7 +239,7 @@ const logRootTwoPi = 0.5 * Math.log(2 * Math.PI);
 const logConstantOf = ({ mean, factor }: NormalShape): number => {
   const size = mean.length;
   let log = -size * logRootTwoPi;
-  for (let d = 0; d < size; d += 1) log -= Math.log(factor[d * size + d] ?? 1);
+  for (let d = 0; d < size; d += 1) log -= Math.log(factor[d * size + d] ?? NaN);
   return log;
 };
 
@@ -300,7 +300,7 @@ const mixtureAt = (parts: readonly Part[], z: Float64Array, work: Float64Array):
     for (let a = 0; a < size; a += 1) {
       let sum = (z[a] ?? NaN) - (mean[a] ?? NaN);
       for (let b = 0; b < a; b += 1) sum -= (factor[a * size + b] ?? NaN) * (work[b] ?? NaN);
-      const step = sum / (factor[a * size + a] ?? 1);
+      const step = sum / (factor[a * size + a] ?? NaN);
       work[a] = step;
       squares += step * step;
     }
@@ -334,6 +334,6 @@ export const normalAtMode = (mean: Float64Array, curvatureFactor: Float64Array):
   if (factor) return { mean, factor };
   const plain = new Float64Array(size * size);
   for (let d = 0; d < size; d += 1)
-    plain[d * size + d] = Math.sqrt(Math.max(1e-12, covariance[d * size + d] ?? 1));
+    plain[d * size + d] = Math.sqrt(Math.max(1e-12, covariance[d * size + d] ?? NaN));
   return { mean, factor: plain };
 };

@@ -17,7 +17,7 @@ export const choleskyInto = (matrix: Float64Array, n: number, lower: Float64Arra
         if (!(sum > 0)) return false;
         lower[i * n + i] = Math.sqrt(sum);
       } else {
-        lower[i * n + j] = sum / (lower[j * n + j] ?? 1);
+        lower[i * n + j] = sum / (lower[j * n + j] ?? NaN);
       }
     }
   }
@@ -34,7 +34,7 @@ export const solveLower = (lower: Float64Array, n: number, b: Float64Array): Flo
   for (let i = 0; i < n; i += 1) {
     let sum = x[i] ?? NaN;
     for (let k = 0; k < i; k += 1) sum -= (lower[i * n + k] ?? NaN) * (x[k] ?? NaN);
-    x[i] = sum / (lower[i * n + i] ?? 1);
+    x[i] = sum / (lower[i * n + i] ?? NaN);
   }
   return x;
 };
@@ -45,7 +45,7 @@ export const solveTransposed = (lower: Float64Array, n: number, b: Float64Array)
   for (let i = n - 1; i >= 0; i -= 1) {
     let sum = x[i] ?? NaN;
     for (let k = i + 1; k < n; k += 1) sum -= (lower[k * n + i] ?? NaN) * (x[k] ?? NaN);
-    x[i] = sum / (lower[i * n + i] ?? 1);
+    x[i] = sum / (lower[i * n + i] ?? NaN);
   }
   return x;
 };

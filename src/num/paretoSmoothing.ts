@@ -66,8 +66,8 @@ const priorPoints = 10;
  */
 export const generalisedPareto = (ascending: Float64Array): Pareto => {
   const n = ascending.length;
-  const largest = ascending[n - 1] ?? 1;
-  const quartile = ascending[Math.max(0, Math.floor(n / 4 + 0.5) - 1)] ?? 1;
+  const largest = ascending[n - 1] ?? NaN;
+  const quartile = ascending[Math.max(0, Math.floor(n / 4 + 0.5) - 1)] ?? NaN;
   const grid = 30 + Math.floor(Math.sqrt(n));
   const candidates = Float64Array.from(
     { length: grid },

@@ -50,7 +50,7 @@ const unitRows = (data: readonly BinaryRow[]): readonly (readonly number[])[] =>
     return reach > 0 ? reach : 1;
   });
   return data.flatMap(({ x, trials, successes }) => {
-    const unit = x.map((value, k) => (value - (centres[k] ?? NaN)) / (scales[k] ?? 1));
+    const unit = x.map((value, k) => (value - (centres[k] ?? NaN)) / (scales[k] ?? NaN));
     return [
       ...(successes > 0 ? [unit] : []),
       ...(successes < trials ? [unit.map((value) => -value)] : []),

@@ -35,7 +35,7 @@ export const planPoints = (
 ): readonly PlanPoint[] =>
   Array.from({ length: posterior.count }, (_, i): PlanPoint => {
     const asked = {
-      sigma: posterior.sigma[i] ?? 1,
+      sigma: posterior.sigma[i] ?? NaN,
       hangBand: posterior.hangBand[i] ?? NaN,
       flaw: flawOf(posterior.flawsPerMetre[i] ?? NaN),
       cdf: links[posterior.link[i] ?? NaN]?.quickCdf ?? normalCdf,

@@ -63,7 +63,7 @@ const together = (sheets: readonly (readonly StudyCell[])[]): readonly (readonly
 };
 
 const beliefsIn = (posterior: Posterior): Beliefs => {
-  const logOf = (column: Float64Array) => meanSdOf(posterior, (i) => Math.log(column[i] ?? 1));
+  const logOf = (column: Float64Array) => meanSdOf(posterior, (i) => Math.log(column[i] ?? NaN));
   const plain = (column: Float64Array) => meanSdOf(posterior, (i) => column[i] ?? NaN);
   const sheets = plain(posterior.sheetSd);
   const weightOf = (name: Link['name']): number =>

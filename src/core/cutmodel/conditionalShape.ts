@@ -132,7 +132,7 @@ export const conditionalShapes = (
       let product = 1;
       let curvature = 0;
       for (let a = 0; a < n; a += 1) {
-        product *= factor[a * n + a] ?? 1;
+        product *= factor[a * n + a] ?? NaN;
         let sum = direction[a] ?? NaN;
         for (let b = 0; b < n; b += 1)
           sum += (ofLikelihood[a * n + b] ?? NaN) * (direction[b] ?? NaN);
@@ -159,10 +159,10 @@ export const conditionalShapes = (
     const width = Math.exp(left.lnWidth + part * (right.lnWidth - left.lnWidth));
     for (let a = 0; a < n; a += 1) {
       stretch[a] = isSheet[a] === true ? sheets : isBatch[a] === true ? batches : 1;
-      pull[a] = (stretch[a] ?? 1) * mix(left.pull, right.pull, a, part);
+      pull[a] = (stretch[a] ?? NaN) * mix(left.pull, right.pull, a, part);
       for (let b = 0; b <= a; b += 1) {
         const h = mix(left.curvature, right.curvature, a * n + b, part);
-        const value = (stretch[a] ?? 1) * h * (stretch[b] ?? 1);
+        const value = (stretch[a] ?? NaN) * h * (stretch[b] ?? NaN);
         ofLikelihood[a * n + b] = value;
         ofLikelihood[b * n + a] = value;
       }
@@ -176,7 +176,7 @@ const solveInto = (lower: Float64Array, n: number, b: Float64Array, into: Float6
   for (let i = 0; i < n; i += 1) {
     let sum = b[i] ?? NaN;
     for (let k = 0; k < i; k += 1) sum -= (lower[i * n + k] ?? NaN) * (into[k] ?? NaN);
-    into[i] = sum / (lower[i * n + i] ?? 1);
+    into[i] = sum / (lower[i * n + i] ?? NaN);
   }
   solveTransposedInto(lower, n, into, into);
 };
@@ -190,7 +190,7 @@ const solveTransposedInto = (
   for (let i = n - 1; i >= 0; i -= 1) {
     let sum = b[i] ?? NaN;
     for (let k = i + 1; k < n; k += 1) sum -= (lower[k * n + i] ?? NaN) * (into[k] ?? NaN);
-    into[i] = sum / (lower[i * n + i] ?? 1);
+    into[i] = sum / (lower[i * n + i] ?? NaN);
   }
 };
 

@@ -35,7 +35,7 @@ export const decisionOn = (
     posterior.links.some((used) => used.link === link) ? marginKeeping(link, share, lengths) : null,
   );
   const lnFastestAtP0 = level.map((atP0, i) => {
-    const sigma = posterior.sigma[i] ?? 1;
+    const sigma = posterior.sigma[i] ?? NaN;
     const margin = margins[posterior.link[i] ?? NaN]?.((scatter[i] ?? NaN) / sigma) ?? NaN;
     return atP0 - sigma * margin;
   });
@@ -85,7 +85,7 @@ export const decisionOn = (
         const margin = (level[i] ?? NaN) + (posterior.powerExponent[i] ?? NaN) * lnPower - lnSpeed;
         sum +=
           (weight[i] ?? NaN) *
-          marginalShare(link, margin, posterior.sigma[i] ?? 1, scatter[i] ?? NaN, lengths);
+          marginalShare(link, margin, posterior.sigma[i] ?? NaN, scatter[i] ?? NaN, lengths);
       }
       return Math.min(1, sum);
     },

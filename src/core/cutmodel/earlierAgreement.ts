@@ -90,7 +90,7 @@ const levelIn = ({ compiled }: Fit, posterior: Posterior): Known => {
 };
 
 const scatterIn = (posterior: Posterior): Known =>
-  meanSdOf(posterior, (i) => Math.log(posterior.sigma[i] ?? 1));
+  meanSdOf(posterior, (i) => Math.log(posterior.sigma[i] ?? NaN));
 
 /** The model of both with the earlier sheets' readings alone; this sheet's batch is there as one that was never cut. */
 const historyAlone = ({ compiled: { model, observationOfEarlier } }: Fit): Model => {

@@ -27,7 +27,7 @@ export const gradeProbabilities = (
     const link = links[posterior.link[i] ?? NaN];
     if (weight < negligible || !link) continue;
     const margin = marginAt(posterior, i, observation);
-    const sigma = posterior.sigma[i] ?? 1;
+    const sigma = posterior.sigma[i] ?? NaN;
     const clear = Math.exp(-(posterior.flawsPerMetre[i] ?? NaN) * lengthM);
     out += weight * clear * whole(link.quickCdf(margin / sigma));
     const through =

@@ -97,7 +97,7 @@ const probabilityAt = (
       const observation = compiled.model.observations[compiled.observationOfCell[index] ?? -1];
       if (!observation) continue;
       const margin = marginAt(posterior, i, { ...observation, lnPower, lnPasses, lnSpeed });
-      const sigma = posterior.sigma[i] ?? 1;
+      const sigma = posterior.sigma[i] ?? NaN;
       const out = link.quickCdf(margin / sigma);
       const slack = cornerLossAt(posterior, i, observation) + (posterior.hangBand[i] ?? NaN);
       const through = link.quickCdf((margin + slack) / sigma);

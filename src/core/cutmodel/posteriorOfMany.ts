@@ -219,7 +219,7 @@ const standardNormal = (size: number): NormalShape => {
 /** ln of the evidence by Laplace's approximation. */
 const evidenceAt = ({ value, factor, point }: Mode): number => {
   let log = value;
-  for (let d = 0; d < point.length; d += 1) log -= Math.log(factor[d * point.length + d] ?? 1);
+  for (let d = 0; d < point.length; d += 1) log -= Math.log(factor[d * point.length + d] ?? NaN);
   return log;
 };
 

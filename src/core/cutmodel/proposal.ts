@@ -208,7 +208,7 @@ const nodeAt = (
     return target.value(there) - mode.value;
   });
   let logMarginal = mode.value + lnMass - logRootTwoPi;
-  for (let a = 0; a < n; a += 1) logMarginal -= Math.log(factor[a * n + a] ?? 1);
+  for (let a = 0; a < n; a += 1) logMarginal -= Math.log(factor[a * n + a] ?? NaN);
   return {
     position,
     logMarginal,
@@ -253,7 +253,7 @@ const columnOfInverseTransposed = (
   for (let i = column; i >= 0; i -= 1) {
     let sum = i === column ? 1 : 0;
     for (let k = i + 1; k <= column; k += 1) sum -= (lower[k * n + i] ?? NaN) * (x[k] ?? NaN);
-    x[i] = sum / (lower[i * n + i] ?? 1);
+    x[i] = sum / (lower[i * n + i] ?? NaN);
   }
   return x;
 };

@@ -127,7 +127,7 @@ export const referencePosterior = (
       ({ P, v }) =>
         meanSdOf(
           posterior,
-          (i) => normal?.cdf((lnSpeedHalf(P, i) - Math.log(v)) / (posterior.sigma[i] ?? 1)) ?? 0,
+          (i) => normal?.cdf((lnSpeedHalf(P, i) - Math.log(v)) / (posterior.sigma[i] ?? NaN)) ?? 0,
         ).mean,
     ),
     logEvidence: posterior.logEvidence,

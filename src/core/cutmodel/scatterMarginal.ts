@@ -50,7 +50,7 @@ export const marginalFrom = (
     cumulative[i + 1] =
       (cumulative[i] ?? NaN) + 0.5 * step * ((mixed[i] ?? NaN) + (mixed[i + 1] ?? NaN));
   }
-  const whole = cumulative[gridSteps] ?? 1;
+  const whole = cumulative[gridSteps] ?? NaN;
   return (u) => {
     const wanted = u * whole;
     let from = 0;

@@ -259,7 +259,7 @@ const restsOnPrior = 0.7;
 
 const aboutLearning = ({ posterior, evidence }: Fit): readonly Problem[] => {
   if (evidence.graded === 0 && !evidence.hasTally) return [];
-  const lnSigma = meanSdOf(posterior, (i) => Math.log(posterior.sigma[i] ?? 1));
+  const lnSigma = meanSdOf(posterior, (i) => Math.log(posterior.sigma[i] ?? NaN));
   const flaws = meanSdOf(posterior, (i) => posterior.flawsPerMetre[i] ?? NaN);
   const corners = meanSdOf(posterior, (i) => posterior.cornersExponent[i] ?? NaN);
   const learnt = flaws.sd < 0.5 * priors.flawsPerMetreMean;

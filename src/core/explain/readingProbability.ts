@@ -18,7 +18,7 @@ export const readingProbability = (posterior: Posterior, cut: Observation): Floa
     const link = links[posterior.link[i] ?? NaN];
     if (!link) return leastProbability;
     const cdf = misread > 0 ? link.quickCdf : link.cdf;
-    const sigma = posterior.sigma[i] ?? 1;
+    const sigma = posterior.sigma[i] ?? NaN;
     const margin = marginAt(posterior, i, cut);
     const x = margin / sigma;
     const y = (margin + cornerLossAt(posterior, i, cut) + (posterior.hangBand[i] ?? NaN)) / sigma;

@@ -84,7 +84,7 @@ export const orderPoints = (
       const whole = (share: number): number => (lengths === 1 ? share : share ** lengths);
       return (point, shift, into) => {
         const link = links[few.link[point] ?? NaN];
-        const scatter = sigma[point] ?? 1;
+        const scatter = sigma[point] ?? NaN;
         const through =
           (level[point] ?? NaN) + (few.powerExponent[point] ?? NaN) * lnPower + shift - lnSpeed;
         const margin = through - (few.cornersExponent[point] ?? NaN) * lnCorners;

@@ -73,7 +73,7 @@ const slopesThrough = (
   const last = values.length - 1;
   if (last < 1) return values.map(() => 0);
   const rise = (i: number): number =>
-    ((values[i + 1] ?? NaN) - (values[i] ?? NaN)) / (spans[i] ?? 1);
+    ((values[i + 1] ?? NaN) - (values[i] ?? NaN)) / (spans[i] ?? NaN);
   const upper: number[] = [];
   const right: number[] = [];
   for (let i = 0; i <= last; i += 1) {

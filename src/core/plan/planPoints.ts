@@ -84,7 +84,7 @@ export const oddsAt = (points: PlanPoints, speedMmPerS: number, lengthMm: number
       if (!cdf) continue;
       const margin =
         (level[i] ?? NaN) + (sheetSd[i] ?? NaN) * (sheetPlaces[place] ?? NaN) - lnSpeed;
-      const scatter = sigma[i] ?? 1;
+      const scatter = sigma[i] ?? NaN;
       const fell = cdf(margin / scatter) ** lengths;
       const through = cdf((margin + (hangBand[i] ?? NaN)) / scatter) ** lengths;
       const at = place * count + i;

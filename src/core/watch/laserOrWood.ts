@@ -185,7 +185,7 @@ const likelihoods = (
     Float64Array.from({ length: points.count }, (_, i) => {
       const link = links[points.link[i] ?? NaN];
       if (link === undefined) return 0;
-      const sigma = points.sigma[i] ?? 1;
+      const sigma = points.sigma[i] ?? NaN;
       let sum = 0;
       sheetNodes.forEach((z, node) => {
         const level = (present[i] ?? NaN) + shift + z * (points.sheetSd[i] ?? NaN);
