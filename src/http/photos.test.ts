@@ -3,7 +3,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { asJpeg } from '../../bench/photo/asJpeg.ts';
 import { renderPhoto } from '../../bench/photo/renderPhoto.ts';
 import { drawScene } from '../../bench/photo/scene.ts';
-import { sampleCard, sampleStudy } from '../../test/samples/studies.ts';
+import { sampleCard, sampleEntry, sampleStudy } from '../../test/samples/studies.ts';
 import { testServer, type TestServer } from '../../test/samples/server.ts';
 import { done } from '../core/problem.ts';
 import { photoLimits } from '../core/photo/photoLimits.ts';
@@ -144,6 +144,71 @@ describe('a photograph kept with a card', () => {
       payload: whole,
     });
     expect(elsewhere.statusCode).toBe(400);
+  });
+});
+
+describe('a photograph kept with a kept setting', () => {
+  const at = (subject: string, entry = 'b1') => ({ id: entry, subject });
+  const putOf = (bytes: Buffer, subject: string, entry = 'b1', type = 'image/jpeg') =>
+    server.app.inject({
+      method: 'PUT',
+      url: addressOf(photoApi.keepSettingPhoto, at(subject, entry)),
+      headers: { host: '127.0.0.1:4870', 'content-type': type },
+      payload: bytes,
+    });
+  const subjects = async () =>
+    (await server.ask(photoApi.listSettingPhotos, { params: { id: 'b1' } })).photos.map(
+      ({ subject }) => subject,
+    );
+  beforeEach(async () => {
+    await server.ports.store.change(async (session) => {
+      await session.insertEntry(sampleEntry('b1', { code: 'BK42' }));
+      return done(undefined);
+    });
+  });
+
+  it('is kept as a card’s is: upright, made smaller, without where and with what it was taken', async () => {
+    expect((await putOf(await withPosition(), 'engrave')).json()).toMatchObject({
+      photo: { subject: 'engrave', widthPx: 1000, heightPx: 2000 },
+    });
+    // By the code on its label, too.
+    await putOf(await withPosition(), 'cut', 'BK42');
+    expect(await subjects()).toEqual(['cut', 'engrave']);
+    const reply = await server.send(photoApi.settingPhoto, { params: at('engrave') });
+    expect([reply.statusCode, reply.headers['content-type']]).toEqual([200, 'image/jpeg']);
+    const { width, height, format, exif } = await sharp(reply.rawPayload).metadata();
+    expect([width, height, format, exif]).toEqual([1000, photoLimits.longestPx, 'jpeg', undefined]);
+    for (const trace of ['Exif', 'GPS', 'Invented', 'Seven'])
+      expect(reply.rawPayload.includes(trace)).toBe(false);
+  });
+
+  it('goes when asked, and with its setting', async () => {
+    await putOf(await withPosition(), 'cut');
+    await putOf(await withPosition(), 'tape');
+    await server.ask(photoApi.removeSettingPhoto, { params: at('tape') });
+    expect(await subjects()).toEqual(['cut']);
+    expect(await server.refusal(photoApi.settingPhoto, { params: at('tape') })).toEqual([
+      404,
+      'setting-photo-not-kept',
+    ]);
+    await server.ask(api.removeEntry, { params: { id: 'b1' } });
+    const left = await server.ports.store.read((session) => session.settingPhotosOf('b1'));
+    expect(left).toEqual([]);
+  });
+
+  it('is refused where it is none, of nothing that is photographed, or of no kept setting', async () => {
+    const whole = await withPosition();
+    const svg = Buffer.from('<svg xmlns="http://www.w3.org/2000/svg" width="900" height="900"/>');
+    for (const [bytes, said] of [
+      [svg, 'photo-not-a-picture'],
+      [whole.subarray(0, whole.length / 2), 'photo-broken'],
+    ] as const)
+      expect((await putOf(bytes, 'cut')).json()).toMatchObject({ error: { code: said } });
+    expect((await putOf(whole, 'lamp')).statusCode).toBe(400);
+    expect((await putOf(whole, 'cut', 'nowhere')).json()).toMatchObject({
+      error: { code: 'entry-not-found' },
+    });
+    expect(await subjects()).toEqual([]);
   });
 });
 

@@ -7,6 +7,7 @@ const statuses: Readonly<Record<AppCode | HttpCode | MachineTestCode, number>> =
   'study-not-found': 404,
   'card-not-found': 404,
   'photo-not-kept': 404,
+  'setting-photo-not-kept': 404,
   'tally-not-found': 404,
   'order-not-found': 404,
   'order-id-taken': 409,

@@ -13,6 +13,7 @@ const keysOf = {
   card_photo: ['study_id', 'card_code', 'side'],
   started_order: ['id'],
   proven_setting: ['id'],
+  setting_photo: ['setting_id', 'subject'],
   tally: ['id'],
   machine_test: ['kind', 'id'],
   removed_study: ['id'],
@@ -69,7 +70,8 @@ export const holdsRows = async (db: Kysely<Tables>): Promise<boolean> => {
 async function* inPages(db: Kysely<Tables>, table: CopiedTable): AsyncGenerator<readonly Row[]> {
   const keys = keysOf[table];
   const columns = sql.join(keys.map((key) => sql.ref(key)));
-  const atOnce = table === 'card_photo' ? photosAtOnce : rowsAtOnce;
+  const isOfPhotos = table === 'card_photo' || table === 'setting_photo';
+  const atOnce = isOfPhotos ? photosAtOnce : rowsAtOnce;
   let behind = sql`1 = 1`;
   for (;;) {
     const { rows } = await sql<Row>`select * from ${sql.table(table)} where ${behind}

@@ -19,6 +19,7 @@ import {
   type ReadEach,
 } from './rows.ts';
 import { photoOf, photosOf } from './photos.ts';
+import { settingPhotoOf, settingPhotosOf } from './settingPhotos.ts';
 import { removedStudies } from './removedStudies.ts';
 import { listSheets, readOnBed, readSheet, readSummaries, sheetsOfKind } from './summaries.ts';
 import type { Tables } from './tables.ts';
@@ -47,6 +48,8 @@ type StudyQuestion =
   | 'cardsOf'
   | 'photosOf'
   | 'photo'
+  | 'settingPhotosOf'
+  | 'settingPhoto'
   | 'lastTallyOf'
   | 'keptFrom';
 
@@ -62,6 +65,8 @@ const studyQuestions = (
   removedStudies: () => removedStudies(db, readEach),
   photosOf: (card) => photosOf(db, card),
   photo: (card, side) => photoOf(db, card, side),
+  settingPhotosOf: (entryId) => settingPhotosOf(db, entryId),
+  settingPhoto: (entryId, subject) => settingPhotoOf(db, entryId, subject),
   holds: async () => {
     const isThere = async (table: 'study' | 'proven_setting', example: 0 | 1): Promise<boolean> => {
       const found = await db

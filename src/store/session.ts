@@ -11,6 +11,7 @@ import { deletePhoto, keepPhoto, sweepPhotos } from './photos.ts';
 import { readSession } from './readSession.ts';
 import { forgetRemoved, keepRemoved } from './removedStudies.ts';
 import { headColumns, machineColumns, tallyColumns } from './rows.ts';
+import { deleteSettingPhoto, keepSettingPhoto } from './settingPhotos.ts';
 import { StoreError } from './storeError.ts';
 import type { Tables } from './tables.ts';
 
@@ -109,6 +110,8 @@ export const changeSession = (db: Kysely<Tables>): Omit<Session, 'announce'> => 
   },
   keepPhoto: (card, photo) => keepPhoto(db, card, photo),
   deletePhoto: (card, side) => deletePhoto(db, card, side),
+  keepSettingPhoto: (entryId, photo) => keepSettingPhoto(db, entryId, photo),
+  deleteSettingPhoto: (entryId, subject) => deleteSettingPhoto(db, entryId, subject),
   deleteCard: async (studyId, code) => {
     for (const side of photoSides) await deletePhoto(db, { studyId, code }, side);
     await db.deleteFrom('card').where('study_id', '=', studyId).where('code', '=', code).execute();

@@ -38,6 +38,7 @@ import { StoreError } from './storeError.ts';
 /** Made of the only study that those programs kept. */
 const machineId = 'machine-s1';
 const hasOrder = (name: string): boolean => !/-[1-6]\.sql$/.test(name);
+const hasSettingPhoto = (name: string): boolean => !/-(?:[1-9]|1[0-2])\.sql$/.test(name);
 const hasPhoto = (name: string): boolean => !/-[1-8]\.sql$/.test(name);
 const hasBedTest = (name: string): boolean => !/-[12]\.sql$/.test(name);
 
@@ -99,6 +100,10 @@ describe('the SQLite store', () => {
       expect(photo && [...photo.jpeg]).toEqual(
         hasPhoto(name) ? [0xff, 0xd8, 0xff, 0xd9] : undefined,
       );
+      const ofSetting = await session.settingPhoto('b1', 'engrave');
+      expect(ofSetting && [...ofSetting.jpeg]).toEqual(
+        hasSettingPhoto(name) ? [0xff, 0xd8, 0xff, 0xd9] : undefined,
+      );
     });
     await store.close();
   });
@@ -137,6 +142,7 @@ describe('the SQLite store', () => {
       { number: 10, name: 'phones', applied_at: sampleTime },
       { number: 11, name: 'near-in-book', applied_at: sampleTime },
       { number: 12, name: 'own-words', applied_at: sampleTime },
+      { number: 13, name: 'setting-photos', applied_at: sampleTime },
     ]);
     db.close();
   });
@@ -170,6 +176,7 @@ describe('the SQLite store', () => {
       { number: 10, applied_at: '2032-01-01T00:00:00.000Z' },
       { number: 11, applied_at: '2032-01-01T00:00:00.000Z' },
       { number: 12, applied_at: '2032-01-01T00:00:00.000Z' },
+      { number: 13, applied_at: '2032-01-01T00:00:00.000Z' },
     ]);
     db.close();
   });

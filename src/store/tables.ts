@@ -14,6 +14,7 @@ export interface Tables {
   readonly started_order: OrderRow;
   readonly tally: TallyRow;
   readonly proven_setting: EntryRow;
+  readonly setting_photo: SettingPhotoRow;
   readonly machine_test: MachineTestRow;
   readonly removed_study: RemovedStudyRow;
   readonly phone: PhoneRow;
@@ -115,6 +116,17 @@ export interface EntryRow extends EntryColumns {
   /** Absent: nobody knows. */
   readonly machine_id: string | null;
   readonly body: string;
+}
+
+/** A photograph of a kept setting, with which it goes. */
+export interface SettingPhotoRow {
+  readonly setting_id: string;
+  readonly subject: string;
+  readonly kept_at: string;
+  readonly width_px: number;
+  readonly height_px: number;
+  /** In base64, as a card's. */
+  readonly jpeg: string;
 }
 
 /** Something measured of the machine itself. */

@@ -121,6 +121,10 @@ export const photoAddresses = {
   cardPhoto: { method: 'GET', path: '/api/studies/:id/cards/:code/photos/:side' },
   removePhoto: { method: 'DELETE', path: '/api/studies/:id/cards/:code/photos/:side' },
   gradeCard: { method: 'GET', path: '/api/studies/:id/cards/:code/grade' },
+  listSettingPhotos: { method: 'GET', path: '/api/book/:id/photos' },
+  keepSettingPhoto: { method: 'PUT', path: '/api/book/:id/photos/:subject' },
+  settingPhoto: { method: 'GET', path: '/api/book/:id/photos/:subject' },
+  removeSettingPhoto: { method: 'DELETE', path: '/api/book/:id/photos/:subject' },
 } as const;
 
 /** Where each route of `orderApi` stands. */

@@ -309,6 +309,35 @@ export const storeConformance = (engine: string, make: () => Promise<EngineUnder
       expect(await photos('BBBB')).toEqual([]);
     });
 
+    it('keeps photographs of a kept setting byte for byte, one a subject, until it is gone', async () => {
+      const jpeg = Uint8Array.from({ length: 3000 }, (_, i) => (i * 7919) % 256);
+      const photo = { keptAt: sampleTime, widthPx: 40, heightPx: 30, jpeg };
+      const photos = (id: string) => store.read((session) => session.settingPhotosOf(id));
+      await keep(async (session) => {
+        for (const id of ['b1', 'b2']) await session.insertEntry(sampleEntry(id));
+        for (const subject of ['tape', 'engrave', 'cut'] as const)
+          await session.keepSettingPhoto('b1', { ...photo, subject, jpeg: jpeg.slice(7) });
+        await session.keepSettingPhoto('b1', { ...photo, subject: 'cut' });
+        await session.keepSettingPhoto('b2', { ...photo, subject: 'cut' });
+      });
+      const back = await store.read((session) => session.settingPhoto('b1', 'cut'));
+      expect(back && { ...back, jpeg: [...back.jpeg] }).toEqual({
+        ...photo,
+        ...{ subject: 'cut', jpeg: [...jpeg] },
+      });
+      expect((await photos('b1')).map(({ subject }) => subject)).toEqual([
+        'cut',
+        'engrave',
+        'tape',
+      ]);
+      await keep((session) => session.deleteSettingPhoto('b1', 'engrave'));
+      expect(await photos('b1')).toHaveLength(2);
+      await keep((session) => session.replaceEntry(sampleEntry('b1', { note: 'again' })));
+      expect(await photos('b1')).toHaveLength(2);
+      await keep((session) => session.deleteEntry('b1'));
+      expect([await photos('b1'), (await photos('b2')).length]).toEqual([[], 1]);
+    });
+
     it('knows which codes are taken, by cards and by the book', async () => {
       await insert('s1');
       await keep((session) => session.insertEntry(sampleEntry('b1', { code: 'BOOK' })));

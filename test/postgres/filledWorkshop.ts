@@ -1,3 +1,4 @@
+import { settingSubjects } from '../../src/core/marking/settingSubjects.ts';
 import { done } from '../../src/core/problem.ts';
 import type { OpenedStore } from '../../src/store/kyselyStore.ts';
 import {
@@ -69,6 +70,14 @@ export const fillWorkshop = async (store: OpenedStore, events = 1_203): Promise<
           jpeg: Uint8Array.from({ length: 500 + i }, (_, n) => (n * 31 + i) % 256),
         },
       );
+    for (let i = 0; i < 12; i += 1)
+      await session.keepSettingPhoto(`b${String(i % 4)}`, {
+        subject: settingSubjects[Math.floor(i / 4)] ?? 'tape',
+        keptAt: sampleTime,
+        widthPx: 40,
+        heightPx: 30,
+        jpeg: Uint8Array.from({ length: 300 + i }, (_, n) => (n * 17 + i) % 256),
+      });
     await session.insertTally(undefined, sampleTally('loose', { provenSettingId: 'b1' }));
     await session.insertMachineTest('metering', sampleMetering('same'));
     await session.insertMachineTest('focus-test', sampleFocusTest('same'));

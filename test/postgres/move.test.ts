@@ -63,6 +63,7 @@ describe('moving a workshop', () => {
       card_photo: 24,
       started_order: 5,
       proven_setting: 5,
+      setting_photo: 12,
       tally: 6,
       machine_test: 5,
       removed_study: 1,

@@ -2,10 +2,8 @@ import type { PhotoSide } from '../../core/photo/photoSide.ts';
 import { done, type Outcome } from '../../core/problem.ts';
 import type { CardAt, PhotoKept, Pictures } from '../ports/pictures.ts';
 import type { Ports } from '../ports/ports.ts';
+import { pictureToKeep } from '../shared/pictureToKeep.ts';
 import { findCard } from '../shared/findCard.ts';
-
-/** Of one side of a card; about so much is a sharp picture of 2,000 pixels. */
-const mostBytes = 1_500_000;
 
 export interface PhotoToKeep extends CardAt {
   readonly side: PhotoSide;
@@ -18,16 +16,15 @@ export interface PhotoToKeep extends CardAt {
  * what is no photograph, too large, too small or broken.
  */
 export const keepPhoto = async (
-  { store, clock, pictures }: Ports & { readonly pictures: Pictures },
+  { store, ...ports }: Ports & { readonly pictures: Pictures },
   { side, bytes, ...card }: PhotoToKeep,
 ): Promise<Outcome<PhotoKept>> => {
   const isThere = await store.read((session) => findCard(session, card));
   if (!isThere.ok) return isThere;
-  const decoded = await pictures.decode(bytes, side);
-  if (!decoded.ok) return decoded;
-  const jpeg = await pictures.toJpeg(decoded.value, mostBytes);
-  const { widthPx, heightPx } = decoded.value;
-  const kept: PhotoKept = { side, keptAt: clock.now(), widthPx, heightPx };
+  const picture = await pictureToKeep(ports, bytes, side);
+  if (!picture.ok) return picture;
+  const { jpeg } = picture.value;
+  const kept: PhotoKept = { side, ...picture.value.kept };
   return store.change(async (session) => {
     const found = await findCard(session, card);
     if (!found.ok) return found;

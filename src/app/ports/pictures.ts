@@ -1,3 +1,4 @@
+import type { SettingSubject } from '../../core/marking/settingSubjects.ts';
 import type { Picture } from '../../core/photo/picture.ts';
 import type { PhotoSide } from '../../core/photo/photoSide.ts';
 import type { Outcome } from '../../core/problem.ts';
@@ -10,16 +11,30 @@ export interface Pictures {
   readonly toJpeg: (picture: Picture, mostBytes: number) => Promise<Uint8Array>;
 }
 
-/** What is known of a photograph that is kept with a card. */
-export interface PhotoKept {
-  readonly side: PhotoSide;
+/** What is known of a photograph that is kept. */
+export interface PictureKept {
   /** ISO 8601, UTC. */
   readonly keptAt: string;
   readonly widthPx: number;
   readonly heightPx: number;
 }
 
-/** The same with the picture itself. */
+/** The same of one that is kept with a card. */
+export interface PhotoKept extends PictureKept {
+  readonly side: PhotoSide;
+}
+
+/** The same of one that is kept with a kept setting. */
+export interface SettingPhotoKept extends PictureKept {
+  readonly subject: SettingSubject;
+}
+
+/** That with the picture itself. */
+export interface StoredSettingPhoto extends SettingPhotoKept {
+  readonly jpeg: Uint8Array;
+}
+
+/** A photograph of a card with the picture itself. */
 export interface StoredPhoto extends PhotoKept {
   readonly jpeg: Uint8Array;
 }

@@ -1,6 +1,7 @@
 import type { ProvenSetting } from '../../core/book/provenSetting.ts';
 import type { Card } from '../../core/card/card.ts';
 import type { MachineTestName } from '../../core/machineTests.ts';
+import type { SettingSubject } from '../../core/marking/settingSubjects.ts';
 import type { PhotoSide } from '../../core/photo/photoSide.ts';
 import type { Outcome, ProblemOf } from '../../core/problem.ts';
 import type { ReadingEvent } from '../../core/reading/readingEvent.ts';
@@ -12,7 +13,13 @@ import type { RecordedTally, SavedStudy } from '../../core/study/study.ts';
 import type { MachineTestOf } from '../../formats/machineTests.ts';
 import type { Model } from '../sums/model.ts';
 import type { StoredChange } from './storedChange.ts';
-import type { CardAt, PhotoKept, StoredPhoto } from './pictures.ts';
+import type {
+  CardAt,
+  PhotoKept,
+  SettingPhotoKept,
+  StoredPhoto,
+  StoredSettingPhoto,
+} from './pictures.ts';
 import type { StoredStudy, StudyHead, StudySummary } from './stored.ts';
 
 /** Tells the time. */
@@ -86,6 +93,12 @@ export interface ReadSession {
   /** Photographs kept with a card, the front before the back; none where there is no such card. */
   readonly photosOf: (card: CardAt) => Promise<readonly PhotoKept[]>;
   readonly photo: (card: CardAt, side: PhotoSide) => Promise<StoredPhoto | undefined>;
+  /** Photographs kept with a kept setting, what it cuts before the marks beside it. */
+  readonly settingPhotosOf: (entryId: string) => Promise<readonly SettingPhotoKept[]>;
+  readonly settingPhoto: (
+    entryId: string,
+    subject: SettingSubject,
+  ) => Promise<StoredSettingPhoto | undefined>;
   /** The tally of a study that was stored last. */
   readonly lastTallyOf: (studyId: string) => Promise<RecordedTally | undefined>;
   /** The setting last kept from a study. */
@@ -227,6 +240,9 @@ export interface Session extends ReadSession {
   /** In the place of the one of this side, where there is one. */
   readonly keepPhoto: (card: CardAt, photo: StoredPhoto) => Promise<void>;
   readonly deletePhoto: (card: CardAt, side: PhotoSide) => Promise<void>;
+  /** In the place of the one of this subject, where there is one. Its setting must be there. */
+  readonly keepSettingPhoto: (entryId: string, photo: StoredSettingPhoto) => Promise<void>;
+  readonly deleteSettingPhoto: (entryId: string, subject: SettingSubject) => Promise<void>;
   /** Its events and photographs go too. */
   readonly deleteCard: (studyId: string, code: string) => Promise<void>;
   /** In this order, behind those that are there. Gives how many were new; known ids are passed over. */
@@ -247,7 +263,7 @@ export interface Session extends ReadSession {
   readonly insertEntry: (entry: ProvenSetting) => Promise<void>;
   /** What is said anew of the one of this id, in the place that it has. */
   readonly replaceEntry: (entry: ProvenSetting) => Promise<void>;
-  /** Its tallies stay with their studies; those without one go. */
+  /** Its photographs go too. Its tallies stay with their studies; those without one go. */
   readonly deleteEntry: (id: string) => Promise<void>;
   readonly insertMachineTest: <Name extends MachineTestName>(
     name: Name,

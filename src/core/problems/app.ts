@@ -5,6 +5,7 @@ export const appProblems = {
   'study-not-found': { id: text },
   'card-not-found': { card: text },
   'photo-not-kept': { card: text, side: text },
+  'setting-photo-not-kept': { entry: text, subject: text },
   'tally-not-found': { id: text },
   'order-not-found': { id: text },
   'order-id-taken': { id: text },

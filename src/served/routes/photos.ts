@@ -1,3 +1,9 @@
+import { keepSettingPhoto } from '../../app/book/keepSettingPhoto.ts';
+import {
+  listSettingPhotos,
+  readSettingPhoto,
+  removeSettingPhoto,
+} from '../../app/book/settingPhotos.ts';
 import { gradeKeptPhotos } from '../../app/card/gradeKeptPhotos.ts';
 import { keepPhoto } from '../../app/card/keepPhoto.ts';
 import { listPhotos, readKeptPhoto, removePhoto } from '../../app/card/keptPhotos.ts';
@@ -10,7 +16,7 @@ import { FileAnswer } from '../fileAnswer.ts';
 import type { Site } from '../site.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 
-/** Photographs kept with cards, and read. */
+/** Photographs kept with cards, and read; and with kept settings. */
 export const photoRoutes = (site: Site, ports: ServedPorts, pictures: Pictures): void => {
   site.put(photoApi.listPhotos, async ({ params: { id, code } }) =>
     done({ photos: await listPhotos(ports, { studyId: id, code }) }),
@@ -33,6 +39,28 @@ export const photoRoutes = (site: Site, ports: ServedPorts, pictures: Pictures):
   });
   site.put(photoApi.removePhoto, async ({ params: { id, code, side } }) =>
     andThen(await removePhoto(ports, { studyId: id, code }, side), () => done({ removed: true })),
+  );
+  site.put(photoApi.listSettingPhotos, async ({ params: { id } }) =>
+    andThen(await listSettingPhotos(ports, id), (photos) => done({ photos })),
+  );
+  site.put(
+    photoApi.keepSettingPhoto,
+    async ({ params: { id, subject }, file }) =>
+      file !== undefined
+        ? andThen(
+            await keepSettingPhoto({ ...ports, pictures }, { entry: id, subject, bytes: file }),
+            (photo) => done({ photo }),
+          )
+        : refused('photo-not-a-picture', { file: subject }),
+    { bodyLimit: photoLimits.bytes },
+  );
+  site.put(photoApi.settingPhoto, async ({ params: { id, subject } }) =>
+    andThen(await readSettingPhoto(ports, id, subject), ({ jpeg }) =>
+      done(new FileAnswer({ contentType: 'image/jpeg', body: jpeg })),
+    ),
+  );
+  site.put(photoApi.removeSettingPhoto, async ({ params: { id, subject } }) =>
+    andThen(await removeSettingPhoto(ports, id, subject), () => done({ removed: true })),
   );
   site.put(photoApi.gradeCard, async ({ params: { id, code }, gone }) =>
     andThen(

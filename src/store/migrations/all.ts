@@ -10,6 +10,7 @@ import { cardPhotos } from './0009-card-photos.ts';
 import { phones } from './0010-phones.ts';
 import { nearInBook } from './0011-near-in-book.ts';
 import { ownWords } from './0012-own-words.ts';
+import { settingPhotos } from './0013-setting-photos.ts';
 import type { Migration } from './migration.ts';
 
 /** Every step, in order. A new one is one file and one line here. */
@@ -26,4 +27,5 @@ export const migrations: readonly Migration[] = [
   phones,
   nearInBook,
   ownWords,
+  settingPhotos,
 ];

@@ -1,10 +1,9 @@
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import type { PhotoSide } from '../../core/photo/photoSide.ts';
-import { problemOf } from '../../core/problem.ts';
 import { pagePhotoApi } from '../../wire/pageApi.ts';
 import { addressOf } from '../../wire/route.ts';
-import { drawnUpright } from '../worker/onCanvas.ts';
 import { call, callOrThrow, type CallOutcome } from './call.ts';
+import { keepPicture, pictureTimeLimitMs } from './keepPicture.ts';
 
 /** Which card. */
 export interface CardOfPhotos {
@@ -25,9 +24,6 @@ export const useCardPhotos = (card: CardOfPhotos) =>
 export const photoAddress = (card: CardOfPhotos, side: PhotoSide, keptAt: string): string =>
   addressOf(pagePhotoApi.cardPhoto, { ...card, side }, { at: keptAt });
 
-/** A picture over a slow line takes its time. */
-const timeLimitMs = 60_000;
-
 /** Keeps and takes away photographs of a card, and has what was known of them asked anew. */
 export const useKeepPhotos = (card: CardOfPhotos) => {
   const cache = useQueryClient();
@@ -37,17 +33,16 @@ export const useKeepPhotos = (card: CardOfPhotos) => {
     return done;
   };
   return {
-    /** Drawn anew first: what leaves this device is the picture alone, not where it was taken. */
-    keep: async (side: PhotoSide, photo: Blob) => {
-      const drawn = await drawnUpright(photo);
-      const file = await drawn?.canvas.convertToBlob({ type: 'image/jpeg', quality: 0.85 });
-      if (file === undefined) {
-        const problem = problemOf('photo-not-a-picture', { file: side });
-        return { ok: false, why: { kind: 'later', problem } } as const;
-      }
-      const params = { ...card, side };
-      return asked(call(pagePhotoApi.keepPhoto, { params, file, timeLimitMs }));
-    },
+    keep: (side: PhotoSide, photo: Blob) =>
+      keepPicture(photo, side, (file) =>
+        asked(
+          call(pagePhotoApi.keepPhoto, {
+            params: { ...card, side },
+            file,
+            timeLimitMs: pictureTimeLimitMs,
+          }),
+        ),
+      ),
     remove: (side: PhotoSide) =>
       asked(call(pagePhotoApi.removePhoto, { params: { ...card, side } })),
   };

@@ -16,6 +16,10 @@ export const appWords = {
     message: (p) => `No photo of the ${p.side} is kept with card ${p.card}.`,
     remedy: () => 'Take one and keep it with the card first.',
   },
+  'setting-photo-not-kept': {
+    message: (p) => `No photo of the ${p.subject} is kept with kept setting ${p.entry}.`,
+    remedy: () => 'Take one and keep it with the setting first.',
+  },
   'tally-not-found': {
     message: (p) => `There is no count “${p.id}” here.`,
     remedy: () => 'It may have been taken away already. Load the page again.',

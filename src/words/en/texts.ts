@@ -51,6 +51,7 @@ export * from './screens/proof.ts';
 export * from './screens/reading.ts';
 export * from './screens/score.ts';
 export * from './screens/setting.ts';
+export * from './screens/settingPhoto.ts';
 export * from './screens/sheet.ts';
 export * from './screens/shell.ts';
 export * from './screens/standing.ts';

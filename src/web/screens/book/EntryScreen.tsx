@@ -54,6 +54,11 @@ const MarksOfEntry = lazy(() =>
   fetchPart(async () => ({ default: (await import('../marks/MarksOfEntry.tsx')).MarksOfEntry })),
 );
 
+/** And its photographs. */
+const SettingPhotos = lazy(() =>
+  fetchPart(async () => ({ default: (await import('../photo/SettingPhotos.tsx')).SettingPhotos })),
+);
+
 /** One proven setting: what it holds for, where it came from, and its promise checked by orders. */
 export const EntryScreen = ({ id }: { readonly id: string }) => {
   const { waiting, sending } = usePageStoreState();
@@ -150,6 +155,9 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
           <OnBed found={found} />
           <EntryFacts entry={entry} promise={standing.promise} />
           <NoteOfEntry entry={entry} />
+          <Fetched waiting={null}>
+            <SettingPhotos entryId={entry.id} />
+          </Fetched>
           <Fetched waiting={null}>
             <KeptKerf entry={entry} />
           </Fetched>

@@ -26,6 +26,7 @@ import { pageAt, pages } from '../../state/pages.ts';
 import { useBookEntry } from '../../state/queries.ts';
 import { useDraft } from '../../state/useDraft.ts';
 import { useStudy } from '../../state/workshop.tsx';
+import { SettingPhotos } from '../photo/SettingPhotos.tsx';
 import { KeptMarks } from './KeptMarks.tsx';
 import { MarkForm } from './MarkForm.tsx';
 import {
@@ -158,6 +159,7 @@ const Marks = ({ entry, cut, machine }: OfEntryProps & { readonly machine: Machi
               )}
             </KeptMarks>
           )}
+          <SettingPhotos entryId={id} />
         </Section>
         <Section title={words.keepOne} id="keep">
           <p className="soft">{words.keepMore}</p>

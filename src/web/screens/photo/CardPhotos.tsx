@@ -6,7 +6,7 @@ import {
   useKeepPhotos,
   type CardOfPhotos,
 } from '../../state/cardPhotos.ts';
-import { usePictureAt } from '../../state/workshopFile.ts';
+import { KeptPicture } from './KeptPicture.tsx';
 import './photo.css';
 
 /** The photographs kept with a card, small; each opens large. Nothing where there are none. */
@@ -19,7 +19,7 @@ export const CardPhotos = ({ id, code }: CardOfPhotos) => {
     <ul className="photo-kept">
       {data.photos.map(({ side, keptAt, widthPx, heightPx }) => (
         <li key={side}>
-          <Kept
+          <KeptPicture
             address={photoAddress(card, side, keptAt)}
             alt={words.kept(side, code)}
             widthPx={widthPx}
@@ -31,21 +31,5 @@ export const CardPhotos = ({ id, code }: CardOfPhotos) => {
         </li>
       ))}
     </ul>
-  );
-};
-
-interface KeptProps {
-  readonly address: string;
-  readonly alt: string;
-  readonly widthPx: number;
-  readonly heightPx: number;
-}
-
-const Kept = ({ address, alt, widthPx, heightPx }: KeptProps) => {
-  const shown = usePictureAt(address);
-  return (
-    <a href={shown} target="_blank" rel="noreferrer">
-      <img src={shown} alt={alt} width={widthPx} height={heightPx} loading="lazy" />
-    </a>
   );
 };
