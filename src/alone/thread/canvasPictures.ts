@@ -1,7 +1,6 @@
 import type { Pictures } from '../../app/ports/pictures.ts';
+import { jpegWithin } from '../../core/photo/jpegWithin.ts';
 import { decodeHere, imageDataOf } from '../../web/worker/decodeHere.ts';
-
-const qualities = [0.85, 0.75, 0.6, 0.4, 0.2] as const;
 
 /** Pictures by the browser's own means. */
 export const canvasPictures: Pictures = {
@@ -9,12 +8,9 @@ export const canvasPictures: Pictures = {
   toJpeg: async (picture, mostBytes) => {
     const canvas = new OffscreenCanvas(picture.widthPx, picture.heightPx);
     canvas.getContext('2d', { alpha: false })?.putImageData(imageDataOf(picture), 0, 0);
-    let last = new Uint8Array(0);
-    for (const quality of qualities) {
-      const jpeg = await canvas.convertToBlob({ type: 'image/jpeg', quality });
-      last = new Uint8Array(await jpeg.arrayBuffer());
-      if (last.length <= mostBytes) break;
-    }
-    return last;
+    return jpegWithin(mostBytes, async (qualityPct) => {
+      const jpeg = await canvas.convertToBlob({ type: 'image/jpeg', quality: qualityPct / 100 });
+      return new Uint8Array(await jpeg.arrayBuffer());
+    });
   },
 };
