@@ -4,7 +4,7 @@ import { edgeBeliefs, type EdgeCut, type EdgeShare, type EdgeSpot } from './edge
 /** Fewer edges say nothing that is worth saying. */
 export const leastEdges = 6;
 
-/** So many more of 100 edges are worth another setting. */
+/** So many more of 100 edges are worth another setting, and a slower one: fewer are as good. */
 const worthPreferring = 10;
 
 /** How sure it has to be that there are more at all. */
@@ -17,8 +17,8 @@ export interface EdgePreference<Spot extends EdgeSpot> {
 }
 
 /**
- * Whether another setting is to be preferred for its edge, among those that may be run: the one with the most edges of the
- * best grade, where they are surely more and enough more than at the answer. Of equals the fastest. The settings to choose
+ * Whether another setting is to be preferred for its edge, among those that may be run: of those with the most edges of the
+ * best grade, surely more and enough more than at the answer, the fastest. The settings to choose
  * from are the caller's, so nothing is preferred that does not keep the promise.
  */
 export const preferEdge = <Spot extends EdgeSpot>({
@@ -36,15 +36,10 @@ export const preferEdge = <Spot extends EdgeSpot>({
   const here = beliefs.shareAt(answer);
   const known = mayRun.map((spot) => ({ spot, share: beliefs.shareAt(spot) }));
   const most = Math.max(...known.map(({ share }) => share.meanOf100));
+  const enough = Math.max(most - worthPreferring, here.meanOf100 + worthPreferring);
   const [best] = known
-    .filter(({ share }) => share.meanOf100 >= most - asGood)
+    .filter(({ share }) => share.meanOf100 >= enough)
+    .filter(({ spot }) => beliefs.surelyBetterPct(spot, answer) >= leastSurePct)
     .sort((a, b) => b.spot.speedMmPerS - a.spot.speedMmPerS);
-  const isWorth =
-    best !== undefined &&
-    best.share.meanOf100 >= here.meanOf100 + worthPreferring &&
-    beliefs.surelyBetterPct(best.spot, answer) >= leastSurePct;
-  return isWorth ? { here, preferred: best } : { here };
+  return best === undefined ? { here } : { here, preferred: best };
 };
-
-/** Settings whose edges differ by less, of 100, are as good as each other. */
-const asGood = 5;

@@ -11,19 +11,6 @@ export type EdgeGrade = (typeof edgesOf)[EdgeKind][number];
 
 export type BestEdge = (typeof edgesOf)[EdgeKind][0];
 
-/**
- * What spoilt an edge: heat (a slow or strong cut browns wood and flames acrylic) or haste (a fast or weak one leaves acrylic
- * frosted). Absent: nothing did. Common practice, no source.
- */
-export const edgeSpoiltBy: Readonly<Partial<Record<EdgeGrade, EdgeSpoiler>>> = {
-  brown: 'heat',
-  black: 'heat',
-  flamed: 'heat',
-  frosted: 'haste',
-};
-
-export type EdgeSpoiler = 'heat' | 'haste';
-
 export const edgeKindOfGrade = (edge: EdgeGrade): EdgeKind =>
   edgesOf.wood.some((one) => one === edge) ? 'wood' : 'acrylic';
 
