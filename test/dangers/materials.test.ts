@@ -48,8 +48,9 @@ const besideCut = (named: Named): object => ({
 });
 const shadesOf = (named: Named): object => ({
   ...besideCut(named),
-  steps: [8, 12, 16, 20, 24].map((powerPct, i) => ({
-    ...{ powerPct, speedMmPerS: 200, lightness: 80 - 8 * i },
+  machine: { maxPowerPct: 80, speedRangeMmPerS: [1, 300] },
+  steps: [9, 12, 16, 21, 28, 37].map((powerPct, i) => ({
+    ...{ powerPct, speedMmPerS: 280, lightness: 82 - 7 * i },
   })),
 });
 
