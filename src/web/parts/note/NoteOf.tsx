@@ -63,6 +63,7 @@ const Written = ({
           hint={words.hint}
           value={text}
           problem={read.ok ? undefined : read.problem}
+          isProse
           onChange={change}
         />
       )}

@@ -6,18 +6,20 @@ export interface LinesFieldProps {
   readonly hint: string;
   readonly value: string;
   readonly problem: Problem | undefined;
+  /** A person's own sentences, and no figures. */
+  readonly isProse?: boolean;
   readonly onChange: (text: string) => void;
 }
 
-/** Several lines, each read for itself. */
-export const LinesField = ({ value, onChange, ...field }: LinesFieldProps) => (
+/** Several lines. */
+export const LinesField = ({ value, onChange, isProse = false, ...field }: LinesFieldProps) => (
   <Field {...field}>
     {(box) => (
       <textarea
         {...box}
-        className="field-input field-lines figure-text"
+        className={`field-input field-lines${isProse ? '' : ' figure-text'}`}
         rows={5}
-        spellCheck={false}
+        spellCheck={isProse}
         value={value}
         onChange={({ target }) => onChange(target.value)}
       />
