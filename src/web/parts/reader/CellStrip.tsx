@@ -9,16 +9,13 @@ import { Action } from '../action/Action.tsx';
 import { Fetched } from '../fetched/Fetched.tsx';
 import { EdgeRow } from './EdgeRow.tsx';
 import { GradeIcon } from './GradeIcon.tsx';
-import { reasonName } from './reasonName.ts';
+import { reasonName, SpoiltReasons } from './SpoiltReasons.tsx';
 import { StandardAct } from './StandardAct.tsx';
 import type { Reading } from './useReading.ts';
 
 /** Fetched once a cell is chosen: the first screen needs none of it, and later the server may be away. */
 const fetchAsCut = () => fetchPart(async () => ({ default: (await import('./AsCut.tsx')).AsCut }));
 const AsCut = lazy(fetchAsCut);
-const fetchReasons = () =>
-  fetchPart(async () => ({ default: (await import('./SpoiltReasons.tsx')).SpoiltReasons }));
-const SpoiltReasons = lazy(fetchReasons);
 
 /** What the strip is asking about the chosen cell. */
 export type Asking = 'grade' | 'why-spoilt' | 'as-cut';
@@ -37,9 +34,7 @@ export interface CellStripProps {
 export const CellStrip = ({ reading, cell, asking, flaws, edges, onAsk }: CellStripProps) => {
   const isChosen = cell !== undefined;
   useEffect(() => {
-    if (!isChosen) return;
-    void fetchAsCut().catch(() => undefined);
-    void fetchReasons().catch(() => undefined);
+    if (isChosen) void fetchAsCut().catch(() => undefined);
   }, [isChosen]);
   if (cell === undefined) return <StandardAct />;
   return (
@@ -49,16 +44,14 @@ export const CellStrip = ({ reading, cell, asking, flaws, edges, onAsk }: CellSt
         {cell.corrected ? ` · ${words.corrected}` : ''}
       </p>
       {asking === 'why-spoilt' ? (
-        <Fetched>
-          <SpoiltReasons
-            flaws={flaws}
-            onSay={(reason) => {
-              reading.spoil(cell.id, reason);
-              onAsk('grade');
-            }}
-            onBack={() => onAsk('grade')}
-          />
-        </Fetched>
+        <SpoiltReasons
+          flaws={flaws}
+          onSay={(reason) => {
+            reading.spoil(cell.id, reason);
+            onAsk('grade');
+          }}
+          onBack={() => onAsk('grade')}
+        />
       ) : asking === 'as-cut' ? (
         <Fetched>
           <AsCut

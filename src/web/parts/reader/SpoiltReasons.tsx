@@ -3,7 +3,6 @@ import type { SpoiltReason } from '../../../core/reading/grade.ts';
 import type { FlawKind } from '../../../core/stock/flawKind.ts';
 import { readingText as words } from '../../../words/texts.ts';
 import { Action } from '../action/Action.tsx';
-import { reasonName } from './reasonName.ts';
 
 /** What of the sheet itself it may be: where it has neither glue pockets nor knots, any flaw is noted as the first. */
 const ofTheSheet: Readonly<Record<FlawKind, readonly SpoiltReason[]>> = {
@@ -12,6 +11,10 @@ const ofTheSheet: Readonly<Record<FlawKind, readonly SpoiltReason[]>> = {
   flaw: ['glue-pocket'],
 };
 const others: readonly SpoiltReason[] = ['clip', 'lifted', 'slat', 'welded-back'];
+
+/** As it is called where the sheet is of such material. */
+export const reasonName = (reason: SpoiltReason, flaws: FlawKind): string =>
+  flaws === 'flaw' && ofTheSheet.flaw.includes(reason) ? words.flaw : words.reasons[reason];
 
 export interface SpoiltReasonsProps {
   readonly flaws: FlawKind;
