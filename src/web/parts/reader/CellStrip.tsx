@@ -1,4 +1,4 @@
-import { lazy, useEffect } from 'react';
+import { lazy, Suspense, useEffect, type ComponentType } from 'react';
 import type { CellAsRead, HowItCame } from '../../../core/reading/readingEvent.ts';
 import type { Grade } from '../../../core/reading/grade.ts';
 import type { EdgeKind } from '../../../core/reading/edge.ts';
@@ -7,7 +7,7 @@ import { readingText as words } from '../../../words/texts.ts';
 import { fetchPart } from '../../state/fetchPart.ts';
 import { Action } from '../action/Action.tsx';
 import { Fetched } from '../fetched/Fetched.tsx';
-import { EdgeRow } from './EdgeRow.tsx';
+import type { EdgeRowProps } from './EdgeRow.tsx';
 import { GradeIcon } from './GradeIcon.tsx';
 import { reasonName, SpoiltReasons } from './SpoiltReasons.tsx';
 import { StandardAct } from './StandardAct.tsx';
@@ -16,6 +16,12 @@ import type { Reading } from './useReading.ts';
 /** Fetched once a cell is chosen: the first screen needs none of it, and later the server may be away. */
 const fetchAsCut = () => fetchPart(async () => ({ default: (await import('./AsCut.tsx')).AsCut }));
 const AsCut = lazy(fetchAsCut);
+/** The same; where it cannot be had, a shape is read without its edge, and nothing stands in the way. */
+const fetchEdges = async (): Promise<{ default: ComponentType<EdgeRowProps> }> => {
+  const row = await import('./EdgeRow.tsx').catch(() => undefined);
+  return { default: row?.EdgeRow ?? (() => null) };
+};
+const EdgeRow = lazy(fetchEdges);
 
 /** What the strip is asking about the chosen cell. */
 export type Asking = 'grade' | 'why-spoilt' | 'as-cut';
@@ -34,7 +40,9 @@ export interface CellStripProps {
 export const CellStrip = ({ reading, cell, asking, flaws, edges, onAsk }: CellStripProps) => {
   const isChosen = cell !== undefined;
   useEffect(() => {
-    if (isChosen) void fetchAsCut().catch(() => undefined);
+    if (!isChosen) return;
+    void fetchAsCut().catch(() => undefined);
+    void fetchEdges();
   }, [isChosen]);
   if (cell === undefined) return <StandardAct />;
   return (
@@ -104,12 +112,14 @@ const Grades = ({ reading, cell, flaws, edges, onAsk }: GradesProps) => {
       </div>
       <p className="strip-more">{explained(said, flaws)}</p>
       {edges !== undefined && said.kind === 'graded' && said.grade === 'out' ? (
-        <EdgeRow
-          kind={edges}
-          said={said.edge}
-          isTaped={reading.isTaped}
-          onSay={(edge) => reading.gradeEdge(cell.id, edge)}
-        />
+        <Suspense>
+          <EdgeRow
+            kind={edges}
+            said={said.edge}
+            isTaped={reading.isTaped}
+            onSay={(edge) => reading.gradeEdge(cell.id, edge)}
+          />
+        </Suspense>
       ) : null}
       <div className="actions strip-actions">
         {grade === 'out' || grade === 'hangs' ? (
