@@ -3,14 +3,14 @@ import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
 import { designCard } from '../src/core/card/designCard.ts';
 import { jobSheet } from '../src/core/card/jobSheet.ts';
-import { rampCard } from '../src/core/card/rampCard.ts';
 import { explainStudy } from '../src/core/explain/explain.ts';
 import { undescribedMachine } from '../src/core/machine/machine.ts';
 import { jobSheetPdf } from '../src/print/jobSheetPdf.ts';
-import { rampSheetPdf } from '../src/print/rampSheetPdf.ts';
+import { pageBesidePdf } from '../src/print/pageBesidePdf.ts';
 import { reasoningPdf } from '../src/print/reasoningPdf.ts';
 import { demoRequest } from './fixtures/cardRequest.ts';
 import { textOfPdf } from './fixtures/textOfPdf.ts';
+import { pagesBeside } from './samples/pagesBeside.ts';
 import { plainStudy } from './plainStudy.ts';
 import { testServer } from './samples/server.ts';
 
@@ -116,12 +116,7 @@ describe('retired words in what is made when it is asked for', () => {
 
   it('stand on no printed page', async () => {
     const madeAt = '2031-04-05T06:07:08.000Z';
-    const ramp = rampCard({
-      ramp: { lengthMm: 120, blockMm: 8, nozzleGapMm: 12 },
-      setting: { powerPct: 14, speedMmPerS: 30, passes: 1 },
-      machine: undescribedMachine,
-      believed: () => ({ v50MmPerS: 6, lnSd: 0.6 }),
-    });
+    const besides = await pagesBeside();
     const cards = (['speed', 'power', 'passes', 'corners'] as const).map((vary) =>
       designCard({ ...demoRequest, vary }),
     );
@@ -131,13 +126,12 @@ describe('retired words in what is made when it is asked for', () => {
       grade: i < 3 ? ('out' as const) : ('stays' as const),
     }));
     const study = plainStudy({ cells, ask: { powerPct: 30 } });
-    if (!ramp.ok) throw new Error(ramp.problem.code);
     const pages = [
       ...cards.map((made) => {
         if (!made.ok) throw new Error(made.problem.code);
         return jobSheetPdf(jobSheet(made.value.card), { stock: '3 mm plywood', madeAt });
       }),
-      rampSheetPdf(ramp.value, { madeAt }),
+      ...besides.map((page) => pageBesidePdf(page, { madeAt })),
       reasoningPdf(study, explainStudy(study), { stock: '3 mm plywood', version: '1.0.0', madeAt }),
     ];
     const texts = (await Promise.all(pages)).map(textOfPdf);

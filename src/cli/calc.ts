@@ -5,7 +5,6 @@ import { tellKerf } from '../core/kerf/tellKerf.ts';
 import { standingOfCut } from '../core/standing/standingOfCut.ts';
 import type { Outcome } from '../core/problem.ts';
 import { fitAnswerFile, nextCardFile } from '../formats/answerFile.ts';
-import { parseJsonText } from '../formats/border.ts';
 import { parseCompareFile } from '../formats/compareFile.ts';
 import { comparisonFile } from '../formats/comparisonFile.ts';
 import { parseEvenShades } from '../formats/evenShadesFile.ts';
@@ -14,13 +13,13 @@ import { parseMarksFile } from '../formats/marksFile.ts';
 import { orderFile } from '../formats/orderFile.ts';
 import { planFile } from '../formats/planFile.ts';
 import { parseCutStudy, parsePlanStudy, type StudyFile } from '../formats/studyFile.ts';
-import { readStdin } from '../host/files.ts';
 import { marksSaid, shadesSaid } from '../served/files/marksSaid.ts';
 import { comparisonSaid } from '../words/texts.ts';
 import { standingInWords } from '../words/standingInWords.ts';
 import { problemInWords } from '../words/words.ts';
 import { askModel } from './askModel.ts';
 import { printOutcome, printRefusal, type ExitCode } from './output.ts';
+import { readJsonPiped } from './readJsonFile.ts';
 
 /** `calc fit`: a study file on standard input, its answer on standard output. */
 export const runFit = async (): Promise<ExitCode> => {
@@ -53,8 +52,7 @@ export const runOrder = async (): Promise<ExitCode> => {
 
 /** `calc plan`: the same study with `plan`; the next act of an order that is cut sheet by sheet, and why. */
 export const runPlan = async (): Promise<ExitCode> => {
-  const json = await jsonPipedIn();
-  const file = json.ok ? parsePlanStudy(json.value) : json;
+  const file = await readJsonPiped(parsePlanStudy);
   if (!file.ok) return printRefusal(file.problem);
   const asked = await askModel('planOrder', { ...file.value, earlier: [] });
   return printOutcome(asked, ({ plan, ofMaterial }) => planFile(plan, ofMaterial, problemInWords));
@@ -62,8 +60,7 @@ export const runPlan = async (): Promise<ExitCode> => {
 
 /** `calc compare`: a file of two conditions on standard input; how much faster the other cuts, and how surely. */
 export const runCompare = async (): Promise<ExitCode> => {
-  const json = await jsonPipedIn();
-  const file = json.ok ? parseCompareFile(json.value) : json;
+  const file = await readJsonPiped(parseCompareFile);
   if (!file.ok) return printRefusal(file.problem);
   const { two, names } = file.value;
   return printOutcome(await askModel('compareTwo', two), (comparison) =>
@@ -73,24 +70,21 @@ export const runCompare = async (): Promise<ExitCode> => {
 
 /** `calc kerf`: combs and slots as they were measured, on standard input; the kerf with its uncertainty, and what to draw. */
 export const runKerf = async (): Promise<ExitCode> => {
-  const json = await jsonPipedIn();
-  const file = json.ok ? parseKerfFile(json.value) : json;
+  const file = await readJsonPiped(parseKerfFile);
   if (!file.ok) return printRefusal(file.problem);
   return printOutcome(tellKerf(file.value), (told) => kerfResultFile(told, problemInWords));
 };
 
 /** `calc marks`: a sheet and the cut beside it, on standard input; where to begin with a score and an engraving. */
 export const runMarks = async (): Promise<ExitCode> => {
-  const json = await jsonPipedIn();
-  const file = json.ok ? parseMarksFile(json.value) : json;
+  const file = await readJsonPiped(parseMarksFile);
   if (!file.ok) return printRefusal(file.problem);
   return printOutcome(beginMarks(file.value), marksSaid);
 };
 
 /** `calc shades`: a strip of shades as it was read, on standard input; settings for shades that lie evenly apart. */
 export const runShades = async (): Promise<ExitCode> => {
-  const json = await jsonPipedIn();
-  const file = json.ok ? parseEvenShades(json.value) : json;
+  const file = await readJsonPiped(parseEvenShades);
   if (!file.ok) return printRefusal(file.problem);
   const asked = file.value;
   return printOutcome(tellEvenShades(asked), (told) => shadesSaid(told, asked.strip.lineSpacingMm));
@@ -104,12 +98,4 @@ const answered = async <K extends SumName>(
   return study.ok ? askModel(name, questionOf(study.value)) : study;
 };
 
-const studyPipedIn = async (): Promise<Outcome<StudyFile>> => {
-  const json = await jsonPipedIn();
-  return json.ok ? parseCutStudy(json.value) : json;
-};
-
-const jsonPipedIn = async (): Promise<Outcome<unknown>> => {
-  const piped = await readStdin();
-  return piped.ok ? parseJsonText(piped.value) : piped;
-};
+const studyPipedIn = (): Promise<Outcome<StudyFile>> => readJsonPiped(parseCutStudy);

@@ -7,15 +7,15 @@ import { designCard } from '../core/card/designCard.ts';
 import type { JobSheet } from '../core/card/jobSheet.ts';
 import { done, type Outcome, type Problem } from '../core/problem.ts';
 import { cardRequestKnowing } from '../core/study/cardRequestKnowing.ts';
-import { parseJsonText } from '../formats/border.ts';
 import { parseCardRequest } from '../formats/cardRequestFile.ts';
 import { gcodeRefusal } from '../formats/gcode/gcodeRefusal.ts';
-import { readTextFile, writeFiles, type NamedFile } from '../host/files.ts';
+import { writeFiles, type NamedFile } from '../host/files.ts';
 import { problemInWords } from '../words/words.ts';
 import { askModel } from './askModel.ts';
 import { cardCautions } from '../served/files/cardCautions.ts';
 import { printer } from './printer.ts';
 import { cardToFile, makeCardFile, type CardToFile } from '../served/files/makeCardFile.ts';
+import { readJsonFile } from './readJsonFile.ts';
 import { printOutcome, type ExitCode } from './output.ts';
 
 interface CardMade {
@@ -38,11 +38,7 @@ export const runCard = async (options: {
 }): Promise<ExitCode> => printOutcome(await makeCard(options.request, options.out), shown);
 
 const makeCard = async (requestFile: string, folder: string): Promise<Outcome<CardMade>> => {
-  const text = await readTextFile(requestFile);
-  if (!text.ok) return text;
-  const json = parseJsonText(text.value);
-  if (!json.ok) return json;
-  const request = parseCardRequest(json.value);
+  const request = await readJsonFile(requestFile, parseCardRequest);
   if (!request.ok) return request;
   const accepted = acceptMaterial(request.value.study.stock);
   if (!accepted.ok) return accepted;

@@ -6,11 +6,11 @@ import { plainDialect } from '../core/dialect/gcodeDialect.ts';
 import { undescribedMachine } from '../core/machine/machine.ts';
 import { readToolpath } from '../formats/readToolpath.ts';
 import { api } from '../wire/api.ts';
-import { cardFile } from './cardFile.ts';
+import { printer } from './printer.ts';
 
 let server: TestServer;
 beforeEach(async () => {
-  server = await testServer({ cardFile });
+  server = await testServer({ printer });
   const { stock } = sampleStudy('s1');
   await server.ask(api.startStudy, { body: { id: 's1', stock } });
   await server.ask(api.addCard, { params, body: { card } });

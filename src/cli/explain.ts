@@ -2,19 +2,19 @@ import { basename, dirname } from 'node:path';
 import type { Explanation } from '../core/explain/explanation.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import { explanationFile } from '../formats/explanationFile.ts';
-import { parseJsonText } from '../formats/border.ts';
 import { parseCutStudy, type StudyFile } from '../formats/studyFile.ts';
-import { readStdin, readTextFile, writeFiles } from '../host/files.ts';
+import { writeFiles } from '../host/files.ts';
 import { whySentences } from '../words/texts.ts';
 import { problemInWords } from '../words/words.ts';
 import { askModel } from './askModel.ts';
 import { printOutcome, type ExitCode } from './output.ts';
-import { reasoningPage } from '../served/files/makeReasoningFile.ts';
+import { readJsonFile, readJsonPiped } from './readJsonFile.ts';
+import { reasoningPage } from '../served/files/reasoningPage.ts';
 import { printer } from './printer.ts';
 
 /** `calc explain`: a study file on standard input; what carries its answer, what would change it, on standard output. */
 export const runCalcExplain = async (): Promise<ExitCode> =>
-  printOutcome(await explained(parsed(await readStdin())), ({ study, explanation }) =>
+  printOutcome(await explained(await readJsonPiped(parseCutStudy)), ({ study, explanation }) =>
     shown(study, explanation),
   );
 
@@ -35,7 +35,7 @@ interface Explained {
 }
 
 const explainedTo = async (studyFile: string, out: string): Promise<Outcome<Explained>> => {
-  const why = await explained(parsed(await readTextFile(studyFile)));
+  const why = await explained(await readJsonFile(studyFile, parseCutStudy));
   if (!why.ok) return why;
   const { study, explanation } = why.value;
   const page = await reasoningPage(study, explanation, { printer });
@@ -50,12 +50,6 @@ const explained = async (study: Outcome<StudyFile>): Promise<Outcome<Omit<Explai
   if (!study.ok) return study;
   const why = await askModel('explainCutStudy', study.value);
   return why.ok ? done({ study: study.value, explanation: why.value }) : why;
-};
-
-const parsed = (text: Outcome<string>): Outcome<StudyFile> => {
-  if (!text.ok) return text;
-  const json = parseJsonText(text.value);
-  return json.ok ? parseCutStudy(json.value) : json;
 };
 
 const shown = (study: StudyFile, explanation: Explanation): object => ({

@@ -2,11 +2,11 @@ import { dirname, join } from 'node:path';
 import { photoScore, type JudgedCard } from '../core/photo/photoScore.ts';
 import { readPhoto } from '../core/photo/readPhoto.ts';
 import { done, type Outcome } from '../core/problem.ts';
-import { parseJsonText } from '../formats/border.ts';
 import { parseCardFile } from '../formats/cardFile.ts';
 import { isPhotoSetFile, parsePhotoSetFile } from '../formats/photoSetFile.ts';
 import { jsonFilesIn, readTextFile } from '../host/files.ts';
 import { photosOf } from './grade.ts';
+import { readJsonFile } from './readJsonFile.ts';
 import { printJson, printRefusal, tell, type ExitCode } from './output.ts';
 
 /** `grade --set FOLDER`: photographed cards that a person judged, read and held against that. */
@@ -28,9 +28,7 @@ export const runGradeSet = async (folder: string): Promise<ExitCode> => {
 
 /** Undefined where the file is something else, as the card itself. */
 const judgedIn = async (file: string): Promise<Outcome<JudgedCard | undefined>> => {
-  const text = await readTextFile(file);
-  if (!text.ok) return text;
-  const json = parseJsonText(text.value);
+  const json = await readJsonFile(file, done<unknown>);
   if (!json.ok) return json;
   if (!isPhotoSetFile(json.value)) return done(undefined);
   const set = parsePhotoSetFile(json.value);

@@ -1,5 +1,6 @@
 import { Command, CommanderError } from 'commander';
 import type { Problem } from '../core/problem.ts';
+import { filesByRequest } from '../served/files/filesByRequest.ts';
 import { printRefusal, type ExitCode } from './output.ts';
 import { version } from './version.ts';
 
@@ -101,34 +102,15 @@ program
     ),
   );
 
-program
-  .command('ramp')
-  .description('Write a focus ramp: lines to draw on a tilted strip.')
-  .requiredOption('--request <file>')
-  .requiredOption('--out <folder>')
-  .action(async (options: { request: string; out: string }) =>
-    ends((await import('./ramp.ts')).runRamp(options)),
-  );
-
-program
-  .command('kerf')
-  .description('Write a comb card or a slot card: what a cut removes, and slots for joints.')
-  .requiredOption('--request <file>')
-  .requiredOption('--out <folder>')
-  .action(async (options: { request: string; out: string }) =>
-    ends((await import('./kerfCard.ts')).runKerfCard(options)),
-  );
-
-program
-  .command('mark')
-  .description(
-    'Write a marking strip: shades or lines, from gentle to strong, beside a proven cut.',
-  )
-  .requiredOption('--request <file>')
-  .requiredOption('--out <folder>')
-  .action(async (options: { request: string; out: string }) =>
-    ends((await import('./markStrip.ts')).runMarkStrip(options)),
-  );
+for (const [name, { does, fromFile }] of Object.entries(filesByRequest))
+  program
+    .command(name)
+    .description(does)
+    .requiredOption('--request <file>')
+    .requiredOption('--out <folder>')
+    .action(async (options: { request: string; out: string }) =>
+      ends((await import('./writeByRequest.ts')).writeByRequest(fromFile, options)),
+    );
 
 program
   .command('trial')

@@ -7,7 +7,7 @@ import { parseCardFile } from '../formats/cardFile.ts';
 import { cardFileKinds } from '../formats/machineFiles.ts';
 import { api } from '../wire/api.ts';
 import { runCard } from './card.ts';
-import { cardFile } from './cardFile.ts';
+import { printer } from './printer.ts';
 
 const machine = {
   maxPowerPct: 80,
@@ -38,7 +38,7 @@ let folder: string;
 let server: TestServer;
 beforeEach(async () => {
   folder = mkdtempSync(join(tmpdir(), 'throughcut-one-file-'));
-  server = await testServer({ cardFile });
+  server = await testServer({ printer });
   // A page says when it was made.
   vi.useFakeTimers({ toFake: ['Date'], now: Date.parse('2031-04-05T06:07:08.000Z') });
   vi.spyOn(process.stdout, 'write').mockImplementation(() => true);

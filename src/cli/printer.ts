@@ -9,17 +9,9 @@ export const printer: Printer = {
     const { jobSheetPdf } = await import('../print/jobSheetPdf.ts');
     return done(await jobSheetPdf(sheet, { ...about, madeAt: systemClock.now() }));
   },
-  rampSheet: async (card, about) => {
-    const { rampSheetPdf } = await import('../print/rampSheetPdf.ts');
-    return done(await rampSheetPdf(card, { ...about, madeAt: systemClock.now() }));
-  },
-  kerfSheet: async (card, about) => {
-    const { kerfSheetPdf } = await import('../print/kerfSheetPdf.ts');
-    return done(await kerfSheetPdf(card, { ...about, madeAt: systemClock.now() }));
-  },
-  markStripSheet: async (strip, about) => {
-    const { markStripPdf } = await import('../print/markStripPdf.ts');
-    return done(await markStripPdf(strip, { ...about, madeAt: systemClock.now() }));
+  pageBeside: async (page, about) => {
+    const { pageBesidePdf } = await import('../print/pageBesidePdf.ts');
+    return done(await pageBesidePdf(page, { ...about, madeAt: systemClock.now() }));
   },
   wallList: async (machines, about) => {
     const { wallListPdf } = await import('../print/wallListPdf.ts');

@@ -1,15 +1,14 @@
 import type { ProofOnDrawing } from '../app/drawing/proveOnDrawing.ts';
 import type { Setting } from '../core/machine/setting.ts';
 import { done, refused, type Outcome } from '../core/problem.ts';
-import { parseJsonText } from '../formats/border.ts';
 import { settingShape } from '../formats/saved/setting.ts';
 import { parseCutStudy } from '../formats/studyFile.ts';
-import { readTextFile } from '../host/files.ts';
 import { cornersSentences, kindSentence, placeSentence, promiseSentences } from '../words/texts.ts';
 import { problemInWords } from '../words/words.ts';
 import { askModel } from './askModel.ts';
 import { printOutcome, type ExitCode } from './output.ts';
 import { readDrawingText } from './readDrawing.ts';
+import { readJsonFile } from './readJsonFile.ts';
 
 interface ProofOptions {
   readonly study: string;
@@ -29,11 +28,7 @@ export const runProof = async (file: string, options: ProofOptions): Promise<Exi
 const prove = async (file: string, options: ProofOptions): Promise<Outcome<ProofOnDrawing>> => {
   const setting = options.setting === undefined ? done(undefined) : settingOf(options.setting);
   if (!setting.ok) return setting;
-  const studyText = await readTextFile(options.study);
-  if (!studyText.ok) return studyText;
-  const json = parseJsonText(studyText.value);
-  if (!json.ok) return json;
-  const study = parseCutStudy(json.value);
+  const study = await readJsonFile(options.study, parseCutStudy);
   if (!study.ok) return study;
   const drawing = await readDrawingText(file);
   if (!drawing.ok) return drawing;

@@ -21,12 +21,7 @@ import { terminalText } from '../words/texts.ts';
 import { problemInWords } from '../words/words.ts';
 import type { BackupPlan } from '../store/backups/backupPlan.ts';
 import { backupPlan } from './backupPlan.ts';
-import { cardFile } from './cardFile.ts';
-import { markStripFile } from './markStripFile.ts';
-import { kerfCardFile } from './kerfCardFile.ts';
 import { printer } from './printer.ts';
-import { rampFile } from './rampFile.ts';
-import { reasoningFile } from './reasoningFile.ts';
 import { tell, type ExitCode } from './output.ts';
 import { startBackups } from './startBackups.ts';
 import { openVoice, type Voice } from './voice.ts';
@@ -70,12 +65,7 @@ export const runServe = async (options: ServeOptions): Promise<ExitCode> => {
     modelFor: rememberingKept(sums.modelFor),
     version: version(),
     pageFolder: join(projectFolder(), 'build', 'web'),
-    cardFile,
-    rampFile,
-    kerfCardFile,
-    markStripFile,
-    wallListFile: printer.wallList,
-    reasoningFile,
+    printer,
     pictures: sharpPictures,
     ...(lan === undefined ? {} : { lan }),
     ...(backups === undefined ? {} : { backups }),

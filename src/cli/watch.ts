@@ -1,23 +1,18 @@
 import type { WatchedByFile } from '../app/sums/watchByFile.ts';
 import type { Outcome } from '../core/problem.ts';
-import { parseJsonText } from '../formats/border.ts';
 import { parseWatchFile } from '../formats/watchFile.ts';
-import { readTextFile } from '../host/files.ts';
 import { watchVerdictText as said } from '../words/texts.ts';
 import { problemInWords } from '../words/words.ts';
 import { askModel } from './askModel.ts';
 import { printOutcome, type ExitCode } from './output.ts';
+import { readJsonFile } from './readJsonFile.ts';
 
 /** `watch FILE`: whether a kept setting still holds by its orders and strips, and where to look if not. */
 export const runWatch = async (file: string): Promise<ExitCode> =>
   printOutcome(await watch(file), shown);
 
 const watch = async (file: string): Promise<Outcome<WatchedByFile>> => {
-  const text = await readTextFile(file);
-  if (!text.ok) return text;
-  const json = parseJsonText(text.value);
-  if (!json.ok) return json;
-  const parsed = parseWatchFile(json.value);
+  const parsed = await readJsonFile(file, parseWatchFile);
   return parsed.ok ? askModel('watchByFile', parsed.value) : parsed;
 };
 

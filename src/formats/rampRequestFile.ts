@@ -14,11 +14,13 @@ import { studyFileShape } from './studyFile.ts';
 
 /** What is asked of a focus ramp in a file: `docs/formats/ramp-request.md`. */
 export interface RampRequestFile {
-  readonly strip: NamedMaterial & { readonly thicknessMm?: number };
-  readonly request: {
-    readonly ramp: FocusRamp;
-    readonly setting: Setting;
-    readonly machine: Machine;
+  readonly asked: {
+    readonly strip: NamedMaterial & { readonly thicknessMm?: number };
+    readonly wish: {
+      readonly ramp: FocusRamp;
+      readonly setting: Setting;
+      readonly machine: Machine;
+    };
   };
   readonly gcode: GcodeDialect;
 }
@@ -40,11 +42,13 @@ const shape = z
   .transform((file): RampRequestFile => {
     const { material, materialKnown, thicknessMm: thick, ramp, setting, machine } = file;
     return {
-      strip: {
-        ...knownBy(materialKnown)({ material }),
-        ...(thick === undefined ? {} : { thicknessMm: thick }),
+      asked: {
+        strip: {
+          ...knownBy(materialKnown)({ material }),
+          ...(thick === undefined ? {} : { thicknessMm: thick }),
+        },
+        wish: { ramp, setting: { ...setting, passes: 1 }, machine },
       },
-      request: { ramp, setting: { ...setting, passes: 1 }, machine },
       gcode: machine.gcode ?? plainDialect,
     };
   });

@@ -78,7 +78,8 @@ describe('a focus ramp as a file', () => {
 
   it('is drawn', async () => {
     const reply = await server.send(api.rampFile, asked());
-    expect([reply.statusCode, reply.body]).toEqual([200, '3 lines as svg']);
+    expect(reply.statusCode).toBe(200);
+    expect(reply.body).toContain('Focus ramp');
     expect(reply.headers['content-disposition']).toContain('focus-ramp.svg');
   });
 

@@ -1,14 +1,14 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { sampleStudy } from '../../test/samples/studies.ts';
 import { testServer, type TestServer } from '../../test/samples/server.ts';
-import { kerfCardFile } from '../cli/kerfCardFile.ts';
+import { printer } from '../cli/printer.ts';
 import { undescribedMachine } from '../core/machine/machine.ts';
 import { api } from '../wire/api.ts';
 import { kerfApi } from '../wire/kerfApi.ts';
 
 let server: TestServer;
 beforeEach(async () => {
-  server = await testServer({ kerfCardFile });
+  server = await testServer({ printer });
 });
 afterEach(() => server.close());
 

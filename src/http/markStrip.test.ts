@@ -1,11 +1,11 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { testServer, type TestServer } from '../../test/samples/server.ts';
-import { markStripFile } from '../cli/markStripFile.ts';
+import { printer } from '../cli/printer.ts';
 import { markApi } from '../wire/markApi.ts';
 
 let server: TestServer;
 beforeEach(async () => {
-  server = await testServer({ markStripFile });
+  server = await testServer({ printer });
 });
 afterEach(() => server.close());
 

@@ -5,6 +5,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { z } from 'zod';
 import { testServer, type TestServer } from '../../test/samples/server.ts';
+import type { Printer } from '../served/files/printer.ts';
 import { StoreError } from '../store/storeError.ts';
 import { api } from '../wire/api.ts';
 import { errorReply } from '../wire/problem.ts';
@@ -18,6 +19,14 @@ afterEach(() => server.close());
 const host = '127.0.0.1:4870';
 const json = { host, 'content-type': 'application/json' };
 const stock = { material: 'plywood', nominalThicknessMm: 3, thicknessReadingsMm: [] };
+
+/** A printer that is of no use. */
+const printerOf = (print: () => Promise<never>): Printer => ({
+  jobSheet: print,
+  pageBeside: print,
+  wallList: print,
+  reasoning: print,
+});
 
 const codeOf = (response: { json: () => unknown }) => errorReply.parse(response.json()).error.code;
 const post = (payload: string | Buffer, headers: Record<string, string> = json) =>
@@ -155,12 +164,12 @@ describe('the server', () => {
   it('keeps its own trouble to itself, and reports it', async () => {
     await server.close();
     server = await testServer({
-      cardFile: () => Promise.reject(new Error('a secret path')),
+      printer: printerOf(() => Promise.reject(new Error('a secret path'))),
     });
     await server.ask(api.openExample);
     const [study] = (await server.ask(api.listStudies)).studies;
     const response = await server.send(api.cardFile, {
-      params: { id: study?.id ?? '', code: study?.cardCodes[0] ?? '', kind: 'svg' },
+      params: { id: study?.id ?? '', code: study?.cardCodes[0] ?? '', kind: 'pdf' },
     });
     expect([response.statusCode, codeOf(response)]).toEqual([500, 'something-broke']);
     expect(response.body).not.toContain('secret');
@@ -170,13 +179,14 @@ describe('the server', () => {
   it('says what is the matter with the store', async () => {
     await server.close();
     server = await testServer({
-      cardFile: () =>
+      printer: printerOf(() =>
         Promise.reject(new StoreError(problemOf('store-not-writable', { file: '/disk' }))),
+      ),
     });
     await server.ask(api.openExample);
     const [study] = (await server.ask(api.listStudies)).studies;
     const refusal = await server.refusal(api.cardFile, {
-      params: { id: study?.id ?? '', code: study?.cardCodes[0] ?? '', kind: 'svg' },
+      params: { id: study?.id ?? '', code: study?.cardCodes[0] ?? '', kind: 'pdf' },
     });
     expect(refusal).toEqual([503, 'store-not-writable']);
   });

@@ -1,3 +1,5 @@
+import { andThen, done, type Outcome } from '../core/problem.ts';
+
 /** A text that is made while it is sent: nothing else waits for the whole of it. */
 export interface TextInPieces {
   readonly pieces: Iterable<string>;
@@ -28,3 +30,9 @@ export class FileAnswer {
       name === undefined ? undefined : `${isShown ? 'inline' : 'attachment'}; filename="${name}"`;
   }
 }
+
+/** A page for paper as an answer, shown where it is asked for. */
+export const pageAnswer = (page: Outcome<Uint8Array>, name: string): Outcome<FileAnswer> =>
+  andThen(page, (body) =>
+    done(new FileAnswer({ contentType: 'application/pdf', body, name, isShown: true })),
+  );

@@ -1,13 +1,6 @@
 import type { Pictures } from '../app/ports/pictures.ts';
 import { importBytesAtMost } from '../wire/importLimit.ts';
-import type {
-  DrawCardFile,
-  DrawKerfCardFile,
-  DrawMarkStripFile,
-  DrawRampFile,
-} from './files/cardFile.ts';
 import type { Printer } from './files/printer.ts';
-import type { DrawReasoning } from './files/reasoningFile.ts';
 import { answerRoutes } from './routes/answers.ts';
 import { bookRoutes } from './routes/book.ts';
 import { cardRoutes } from './routes/cards.ts';
@@ -32,14 +25,9 @@ import { watchRoutes } from './routes/watch.ts';
 import type { ServedPorts } from './servedPorts.ts';
 import type { Site } from './site.ts';
 
-/** What makes files and reads pictures: other layers' work, which the program hands in. */
+/** What prints pages and reads pictures: other layers' work, which the program hands in. */
 export interface FileMakers {
-  readonly cardFile: DrawCardFile;
-  readonly rampFile: DrawRampFile;
-  readonly kerfCardFile: DrawKerfCardFile;
-  readonly markStripFile: DrawMarkStripFile;
-  readonly wallListFile: Printer['wallList'];
-  readonly reasoningFile: DrawReasoning;
+  readonly printer: Printer;
   readonly pictures: Pictures;
 }
 
@@ -47,21 +35,12 @@ export interface FileMakers {
 export const putRoutes = (
   site: Site,
   ports: ServedPorts,
-  {
-    version,
-    cardFile,
-    rampFile,
-    kerfCardFile,
-    markStripFile,
-    wallListFile,
-    reasoningFile,
-    pictures,
-  }: FileMakers & { readonly version: string },
+  { version, printer, pictures }: FileMakers & { readonly version: string },
 ): void => {
   homeRoutes(site, ports, version);
   machineRoutes(site, ports);
   studyRoutes(site, ports);
-  cardRoutes(site, ports, cardFile);
+  cardRoutes(site, ports, printer);
   photoRoutes(site, ports, pictures);
   readingRoutes(site, ports);
   answerRoutes(site, ports);
@@ -69,11 +48,11 @@ export const putRoutes = (
   compareRoutes(site, ports);
   bookRoutes(site, ports);
   meteringRoutes(site, ports);
-  focusRoutes(site, ports, rampFile);
-  kerfRoutes(site, ports, kerfCardFile);
-  markRoutes(site, ports, markStripFile);
-  wallListRoutes(site, ports, wallListFile);
-  reasoningRoutes(site, ports, reasoningFile);
+  focusRoutes(site, ports, printer);
+  kerfRoutes(site, ports, printer);
+  markRoutes(site, ports, printer);
+  wallListRoutes(site, ports, printer);
+  reasoningRoutes(site, ports, printer);
   orderRoutes(site, ports);
   scoreRoutes(site, ports);
   watchRoutes(site, ports);

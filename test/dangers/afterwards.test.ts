@@ -2,8 +2,7 @@ import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import type { Card } from '../../src/core/card/card.ts';
 import { plainDialect } from '../../src/core/dialect/gcodeDialect.ts';
 import type { Machine } from '../../src/core/machine/machine.ts';
-import { cardFile } from '../../src/cli/cardFile.ts';
-import { rampFile } from '../../src/cli/rampFile.ts';
+import { printer } from '../../src/cli/printer.ts';
 import { api } from '../../src/wire/api.ts';
 import { testServer, type TestServer } from '../samples/server.ts';
 
@@ -16,7 +15,7 @@ const params = { id: 's1' };
 let server: TestServer;
 let card: Card;
 beforeEach(async () => {
-  server = await testServer({ cardFile, rampFile });
+  server = await testServer({ printer });
   await server.ask(api.startStudy, { body: { id: 's1', stock, machine } });
   const trusted = { powerPct: 60, speedMmPerS: 20, passes: 1 };
   const request = { powerPct: 60, trusted, sheetMm: [200, 150] };

@@ -4,8 +4,8 @@ import { join } from 'node:path';
 import { vi } from 'vitest';
 import { z } from 'zod';
 import { runCard } from '../../src/cli/card.ts';
-import { runKerfCard } from '../../src/cli/kerfCard.ts';
-import { runRamp } from '../../src/cli/ramp.ts';
+import { writeByRequest } from '../../src/cli/writeByRequest.ts';
+import { filesByRequest } from '../../src/served/files/filesByRequest.ts';
 import type { Danger } from './danger.ts';
 import { kerfBelieved } from './kerfBelieved.ts';
 import { refusedBy, type Came } from './made.ts';
@@ -20,8 +20,8 @@ const printedShape = z.object({
 
 const commands: Readonly<Record<Danger['door'], typeof runCard>> = {
   card: runCard,
-  ramp: runRamp,
-  kerf: runKerfCard,
+  ramp: (options) => writeByRequest(filesByRequest.ramp.fromFile, options),
+  kerf: (options) => writeByRequest(filesByRequest.kerf.fromFile, options),
 };
 
 /** Runs the command on a file that holds the request, and looks at what lies in the folder afterwards. */

@@ -4,8 +4,7 @@ import { join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
 import { z } from 'zod';
 import { runCard } from '../../src/cli/card.ts';
-import { cardFile } from '../../src/cli/cardFile.ts';
-import { rampFile } from '../../src/cli/rampFile.ts';
+import { printer } from '../../src/cli/printer.ts';
 import { runCheck } from '../../src/cli/check.ts';
 import { undescribedMachine } from '../../src/core/machine/machine.ts';
 import { api } from '../../src/wire/api.ts';
@@ -138,7 +137,7 @@ describe('at the command line', () => {
 
 describe('through HTTP', () => {
   it('no G-code is given of a card whose powers in corners it cannot carry; drawings are', async () => {
-    const server = await testServer({ cardFile, rampFile });
+    const server = await testServer({ printer });
     try {
       await server.ask(api.startStudy, {
         body: {

@@ -6,6 +6,7 @@ import { z } from 'zod';
 import { api } from '../../src/wire/api.ts';
 import { compareApi } from '../../src/wire/compareApi.ts';
 import { markApi } from '../../src/wire/markApi.ts';
+import { filesByRequest, type FilesRequest } from '../../src/served/files/filesByRequest.ts';
 import { orderApi } from '../../src/wire/order.ts';
 import type { Route } from '../../src/wire/route.ts';
 import { testServer } from '../samples/server.ts';
@@ -20,8 +21,8 @@ const { runCompare, runFit, runMarks, runNextCard, runOrder, runPlan, runShades 
 const { runCard } = await import('../../src/cli/card.ts');
 const { runCalcExplain, runExplain } = await import('../../src/cli/explain.ts');
 const { runProof } = await import('../../src/cli/proof.ts');
-const { runRamp } = await import('../../src/cli/ramp.ts');
 const { runWatch } = await import('../../src/cli/watch.ts');
+const { writeByRequest } = await import('../../src/cli/writeByRequest.ts');
 
 /** Cells of a card as it may come from any sheet. */
 const cells = [12, 14, 16, 18, 20].flatMap((speedMmPerS, i) => [
@@ -69,6 +70,20 @@ const setting = { powerPct: 30, speedMmPerS: 13, passes: 1 };
 const square =
   '<svg xmlns="http://www.w3.org/2000/svg" width="60mm" height="60mm" viewBox="0 0 60 60"><path stroke="#f00" fill="none" d="M5 5H55V55H5Z"/></svg>';
 
+/** What is asked for of the material, by the command that writes it. */
+const drawn: Readonly<Record<FilesRequest, object>> = {
+  ramp: {
+    ramp: { lengthMm: 200, blockMm: 10, nozzleGapMm: 15 },
+    setting: { powerPct: 15, speedMmPerS: 60 },
+  },
+  kerf: {
+    thicknessMm: 3,
+    card: { kind: 'comb', pieceMm: [300, 200] },
+    setting: { powerPct: 40, speedMmPerS: 14 },
+  },
+  mark: { thicknessMm: 3, cut: { powerPct: 40, speedMmPerS: 14 }, strip: 'shades' },
+};
+
 /** Every command that is told of a material. One more is a line. */
 const commands: Readonly<Record<string, (named: Named) => () => Promise<number>>> = {
   'calc fit': (named) => pipe(studyOf(named), runFit),
@@ -103,16 +118,16 @@ const commands: Readonly<Record<string, (named: Named) => () => Promise<number>>
       }),
       out: join(folder, 'made'),
     }),
-  ramp: (named) => () =>
-    runRamp({
-      request: file('ramp.json', {
-        version: 1,
-        ...named,
-        ramp: { lengthMm: 200, blockMm: 10, nozzleGapMm: 15 },
-        setting: { powerPct: 15, speedMmPerS: 60 },
-      }),
-      out: join(folder, 'made'),
-    }),
+  ...Object.fromEntries(
+    (Object.keys(drawn) as readonly FilesRequest[]).map((name) => [
+      name,
+      (named: Named) => () =>
+        writeByRequest(filesByRequest[name].fromFile, {
+          request: file(`${name}.json`, { version: 1, ...named, ...drawn[name] }),
+          out: join(folder, 'made'),
+        }),
+    ]),
+  ),
   proof: (named) => () =>
     runProof(file('drawing.svg', square), { study: file('study.json', studyOf(named)) }),
   watch: (named) => () =>

@@ -1,8 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { z } from 'zod';
-import { cardFile } from '../../src/cli/cardFile.ts';
-import { kerfCardFile } from '../../src/cli/kerfCardFile.ts';
-import { rampFile } from '../../src/cli/rampFile.ts';
+import { printer } from '../../src/cli/printer.ts';
 import type { Machine } from '../../src/core/machine/machine.ts';
 import { plainDialect } from '../../src/core/dialect/gcodeDialect.ts';
 import { api } from '../../src/wire/api.ts';
@@ -23,7 +21,7 @@ const params = { id: 's1' };
 let server: TestServer;
 let machineId = '';
 beforeEach(async () => {
-  server = await testServer({ cardFile, rampFile, kerfCardFile });
+  server = await testServer({ printer });
   await server.ask(api.startStudy, { body: { id: 's1', stock, machine } });
   machineId = (await server.ask(api.getStudy, { params })).study.machineId;
   const counts = { out: 200, hangs: 0, stays: 0, spoilt: 0, partLengthMm: 60 };

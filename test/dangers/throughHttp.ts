@@ -1,7 +1,5 @@
 import { z } from 'zod';
-import { cardFile } from '../../src/cli/cardFile.ts';
-import { kerfCardFile } from '../../src/cli/kerfCardFile.ts';
-import { rampFile } from '../../src/cli/rampFile.ts';
+import { printer } from '../../src/cli/printer.ts';
 import { plainDialect } from '../../src/core/dialect/gcodeDialect.ts';
 import { undescribedMachine } from '../../src/core/machine/machine.ts';
 import { api } from '../../src/wire/api.ts';
@@ -24,7 +22,7 @@ const refusal = z.object({
 
 /** Asks a server with a store of its own: begins the study, has the card designed, and fetches every file. */
 export const throughHttp = async (danger: Danger): Promise<Came> => {
-  const server = await testServer({ cardFile, rampFile, kerfCardFile });
+  const server = await testServer({ printer });
   try {
     const came = await doors[danger.door](server, danger.ask);
     if (server.reported.length > 0) throw new Error(`reported: ${String(server.reported[0])}`);

@@ -8,6 +8,7 @@ import type { AskingPorts, Ids } from '../../src/app/ports/ports.ts';
 import { done } from '../../src/core/problem.ts';
 import { buildServer, type ServerOptions } from '../../src/http/server.ts';
 import type { StorePlace } from '../../src/host/storePlace.ts';
+import type { Printer } from '../../src/served/files/printer.ts';
 import { openStore } from '../../src/store/openStore.ts';
 import { sharpPictures } from '../../src/host/pictures.ts';
 import { errorReply } from '../../src/wire/problem.ts';
@@ -31,6 +32,15 @@ export interface TestServer {
   readonly close: () => Promise<void>;
 }
 
+/** Its pages say of what they are, and no more. */
+const samplePrinter: Printer = {
+  jobSheet: ({ card }) => printed(card.code),
+  pageBeside: ({ title }) => printed(title),
+  wallList: (machines) => printed(`${String(machines.length)} machines`),
+  reasoning: (_cut, { speed }) => printed(String(speed?.speedMmPerS ?? 'no speed')),
+};
+const printed = (of: string) => Promise.resolve(done(Buffer.from(`%PDF of ${of}`)));
+
 interface Asked {
   readonly params?: Readonly<Record<string, string>>;
   readonly query?: Readonly<Record<string, string | number>>;
@@ -52,22 +62,7 @@ export const testServer = async (
     ports,
     modelFor: () => modelHere,
     version: '9.9.9',
-    cardFile: (_study, card, { kind }) =>
-      Promise.resolve(done({ contentType: 'text/plain', body: `${card.code} as ${kind}` })),
-    reasoningFile: ({ explanation }) =>
-      Promise.resolve(
-        done(Buffer.from(`%PDF of ${String(explanation.speed?.speedMmPerS ?? 'no speed')}`)),
-      ),
-    rampFile: ({ card }, kind) =>
-      Promise.resolve(
-        done({ contentType: 'text/plain', body: `${String(card.lines.length)} lines as ${kind}` }),
-      ),
-    kerfCardFile: ({ card }, kind) =>
-      Promise.resolve(done({ contentType: 'text/plain', body: `${card.sheet.kind} as ${kind}` })),
-    markStripFile: ({ strip }, kind) =>
-      Promise.resolve(done({ contentType: 'text/plain', body: `${strip.kind} as ${kind}` })),
-    wallListFile: (machines) =>
-      Promise.resolve(done(Buffer.from(`%PDF of ${String(machines.length)} machines`))),
+    printer: samplePrinter,
     pictures: sharpPictures,
     report: (error) => reported.push(error),
     ...over,

@@ -2,11 +2,6 @@
 import { watchedStore } from '../../app/ports/watchedStore.ts';
 import type { AskingPorts, Ports } from '../../app/ports/ports.ts';
 import { done } from '../../core/problem.ts';
-import { cardFileBy } from '../../served/files/makeCardFile.ts';
-import { kerfCardFileBy } from '../../served/files/makeKerfCardFile.ts';
-import { markStripFileBy } from '../../served/files/makeMarkStripFile.ts';
-import { rampFileBy } from '../../served/files/makeRampFile.ts';
-import { reasoningFileBy } from '../../served/files/makeReasoningFile.ts';
 import { putRoutes } from '../../served/putRoutes.ts';
 import type { ServedPorts } from '../../served/servedPorts.ts';
 import { openBrowserStore } from '../../store/browser/browserStore.ts';
@@ -40,12 +35,7 @@ const open = async (): Promise<OpenSite> => {
   site.put(api.pairing, () => Promise.resolve(done({ lan: false, desk: true, letIn: true })));
   putRoutes(site, served, {
     version: __VERSION__,
-    cardFile: cardFileBy(noPrinter),
-    rampFile: rampFileBy(noPrinter),
-    kerfCardFile: kerfCardFileBy(noPrinter),
-    markStripFile: markStripFileBy(noPrinter),
-    wallListFile: noPrinter.wallList,
-    reasoningFile: reasoningFileBy(noPrinter),
+    printer: noPrinter,
     pictures: canvasPictures,
   });
   return site;

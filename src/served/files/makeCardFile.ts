@@ -7,15 +7,15 @@ import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
 import type { FitAnswer } from '../../core/cutmodel/fitAnswer.ts';
 import type { GcodeDialect } from '../../core/dialect/gcodeDialect.ts';
 import type { Machine } from '../../core/machine/machine.ts';
-import { andThen, done, type Outcome } from '../../core/problem.ts';
+import { done, type Outcome } from '../../core/problem.ts';
 import { materialRemarks } from '../../core/stock/acceptMaterial.ts';
 import { glowsOn } from '../../core/stock/glowsOn.ts';
 import type { UnitPreference } from '../../core/units/unitPreference.ts';
+import type { Study } from '../../core/study/study.ts';
 import { believedForCard } from '../../core/study/believedForCard.ts';
 import { toCutStudy } from '../../core/study/toCutStudy.ts';
-import { fileForMachine } from '../../formats/fileForMachine.ts';
-import { machineFiles, type CardFileKind } from '../../formats/machineFiles.ts';
-import type { CardFile, DrawCardFile } from './cardFile.ts';
+import type { CardFileKind } from '../../formats/machineFiles.ts';
+import { madeFile, type MadeFile } from './madeFile.ts';
 import type { Printer } from './printer.ts';
 import { inventedText } from '../../words/texts.ts';
 import { problemInWords } from '../../words/words.ts';
@@ -36,39 +36,30 @@ export interface CardToFile {
   readonly units?: UnitPreference;
 }
 
-/**
- * Makes the file of one kind, its cautions with it. What the check of files faults is made in no kind: neither page nor master
- * is given away of a card whose drawing may not be.
- */
-export const makeCardFile = async (
+/** Makes the file of one kind, its cautions with it; what the check of files faults is not made. */
+export const makeCardFile = (
   given: CardToFile,
   kind: CardFileKind,
   printer: Printer,
-): Promise<Outcome<CardFile>> => {
-  const { card, machine, believed, dialect } = given;
-  const drawn = await fileForMachine(kind === 'pdf' || kind === 'json' ? 'svg' : kind, {
-    of: card,
-    machine,
-    believed,
-    notes: notesOf(given),
-    ...(dialect === undefined ? {} : { dialect }),
-  });
-  if (!drawn.ok) return drawn;
-  switch (kind) {
-    case 'json': {
-      const { writeCardFile } = await import('../../formats/cardFile.ts');
-      return done({
-        contentType: 'application/json',
-        body: writeCardFile({ ...card, ...(given.isExample === true ? { isExample: true } : {}) }),
-      });
-    }
-    case 'pdf':
-      return andThen(await jobSheetFor(given, printer), (body) =>
-        done({ contentType: 'application/pdf', body }),
-      );
-    default:
-      return done({ contentType: machineFiles[kind].contentType, body: drawn.value });
-  }
+): Promise<Outcome<MadeFile>> => {
+  const { card, machine, believed, dialect, isExample = false } = given;
+  return madeFile(
+    kind,
+    {
+      of: card,
+      machine,
+      believed,
+      notes: notesOf(given),
+      ...(dialect === undefined ? {} : { dialect }),
+    },
+    {
+      pdf: () => jobSheetFor(given, printer),
+      json: async () => {
+        const { writeCardFile } = await import('../../formats/cardFile.ts');
+        return done(writeCardFile({ ...card, ...(isExample ? { isExample } : {}) }));
+      },
+    },
+  );
 };
 
 /** Overdrive first, in words, then the cautions. */
@@ -122,20 +113,22 @@ export const cardToFile = async (
   });
 };
 
-/** Makes the file of one kind of a card of a study that is kept. */
-export const cardFileBy =
-  (printer: Printer): DrawCardFile =>
-  async (study, card, { kind, units }, model) => {
-    const before = study.cards[study.cards.findIndex(({ code }) => code === card.code) - 1];
-    const given = await cardToFile(model, {
-      card,
-      cut: toCutStudy(study),
-      isExample: study.isExample,
-      ...(before === undefined ? {} : { before }),
-      ...(units === undefined ? {} : { units }),
-    });
-    return given.ok ? makeCardFile(given.value, kind, printer) : given;
-  };
+/** The file of one kind of a card of a study that is kept; absent units: mm and mm/s. */
+export const storedCardFile = async (
+  { study, card }: { readonly study: Study; readonly card: Card },
+  { kind, units }: { readonly kind: CardFileKind; readonly units?: UnitPreference },
+  { model, printer }: { readonly model: Model; readonly printer: Printer },
+): Promise<Outcome<MadeFile>> => {
+  const before = study.cards[study.cards.findIndex(({ code }) => code === card.code) - 1];
+  const given = await cardToFile(model, {
+    card,
+    cut: toCutStudy(study),
+    isExample: study.isExample,
+    ...(before === undefined ? {} : { before }),
+    ...(units === undefined ? {} : { units }),
+  });
+  return given.ok ? makeCardFile(given.value, kind, printer) : given;
+};
 
 /** What is known of a sheet whose card was only described; a designed one says itself what it was designed for. */
 const answerForCard = async (

@@ -1,12 +1,10 @@
 import type { JobSheet } from '../../core/card/jobSheet.ts';
-import type { RampCard } from '../../core/card/rampCard.ts';
 import type { CutStudy } from '../../core/cutmodel/cutStudy.ts';
 import type { Explanation } from '../../core/explain/explanation.ts';
-import type { KerfCard } from '../../core/kerf/kerfCard.ts';
-import type { MarkStrip } from '../../core/marking/markStrip.ts';
 import type { Outcome } from '../../core/problem.ts';
 import type { WallMachine } from '../../core/standing/wallList.ts';
 import type { UnitPreference } from '../../core/units/unitPreference.ts';
+import type { PageBeside } from '../../words/shape/pageBeside.ts';
 
 /** Draws pages for paper (PDF); the program wires it, since printing is another layer's work. */
 export interface Printer {
@@ -15,16 +13,8 @@ export interface Printer {
     /** `stock`: what is cut, as the user calls it. */
     about: { readonly stock: string; readonly units?: UnitPreference },
   ) => Promise<Outcome<Uint8Array>>;
-  readonly rampSheet: (
-    card: RampCard,
-    about: { readonly units: UnitPreference },
-  ) => Promise<Outcome<Uint8Array>>;
-  readonly kerfSheet: (
-    card: KerfCard,
-    about: { readonly glows: boolean; readonly units: UnitPreference },
-  ) => Promise<Outcome<Uint8Array>>;
-  readonly markStripSheet: (
-    strip: MarkStrip,
+  readonly pageBeside: (
+    page: PageBeside,
     about: { readonly units: UnitPreference },
   ) => Promise<Outcome<Uint8Array>>;
   readonly wallList: (

@@ -5,13 +5,14 @@ import { replaceCard } from '../../app/card/replaceCard.ts';
 import { done } from '../../core/problem.ts';
 import { problemInWords } from '../../words/words.ts';
 import { api } from '../../wire/api.ts';
-import type { DrawCardFile } from '../files/cardFile.ts';
+import { storedCardFile } from '../files/makeCardFile.ts';
+import type { Printer } from '../files/printer.ts';
 import { unitsAsked } from '../unitsAsked.ts';
 import { FileAnswer } from '../fileAnswer.ts';
 import type { Site } from '../site.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 
-export const cardRoutes = (site: Site, ports: ServedPorts, cardFile: DrawCardFile): void => {
+export const cardRoutes = (site: Site, ports: ServedPorts, printer: Printer): void => {
   site.put(api.addCard, async ({ params, body, gone }) => {
     if ('card' in body) return describeCard(ports, params.id, body.card);
     const { designNewCard } = await import('../../app/card/designNewCard.ts');
@@ -33,13 +34,9 @@ export const cardRoutes = (site: Site, ports: ServedPorts, cardFile: DrawCardFil
   site.put(api.cardFile, async ({ params: { id, code, kind }, query, gone }) => {
     const found = await readCardForExport(ports, id, code);
     if (!found.ok) return found;
-    const { study, card } = found.value;
-    const file = await cardFile(
-      study,
-      card,
-      { kind, ...unitsAsked(query) },
-      ports.until(gone).model,
-    );
+    const { model } = ports.until(gone);
+    const wanted = { kind, ...unitsAsked(query) };
+    const file = await storedCardFile(found.value, wanted, { model, printer });
     if (!file.ok) return file;
     return done(new FileAnswer({ ...file.value, name: `card-${code}.${kind}` }));
   });

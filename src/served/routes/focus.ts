@@ -1,20 +1,19 @@
 import type { Ports } from '../../app/ports/ports.ts';
 import type { Machine } from '../../core/machine/machine.ts';
-import { done } from '../../core/problem.ts';
 import type { Stock } from '../../core/stock/stock.ts';
 import { stockThicknessMm } from '../../core/stock/stockThickness.ts';
 import { bounds } from '../../formats/saved/limits.ts';
 import { knownBy } from '../../formats/saved/materialKnown.ts';
 import { api } from '../../wire/api.ts';
-import type { DrawRampFile } from '../files/cardFile.ts';
-import { FileAnswer } from '../fileAnswer.ts';
+import { filesByRequest } from '../files/filesByRequest.ts';
+import type { Printer } from '../files/printer.ts';
+import { filed } from '../filed.ts';
 import type { Site } from '../site.ts';
 import { unitsAsked } from '../unitsAsked.ts';
 
 /** The ramp by which the focus is found, as a file. */
-export const focusRoutes = (site: Site, ports: Ports, rampFile: DrawRampFile): void => {
+export const focusRoutes = (site: Site, ports: Ports, printer: Printer): void => {
   site.put(api.rampFile, async ({ params: { kind }, query }) => {
-    const { designRamp } = await import('../../app/card/designRamp.ts');
     const {
       material,
       materialKnown,
@@ -32,15 +31,12 @@ export const focusRoutes = (site: Site, ports: Ports, rampFile: DrawRampFile): v
       ...knownBy(materialKnown === 'true')({ material }),
       ...(thicknessMm === undefined ? {} : { thicknessMm }),
     };
-    const card = designRamp(strip, {
+    const wish = {
       ramp: { lengthMm, blockMm, nozzleGapMm },
       setting: { powerPct, speedMmPerS, passes: 1 },
       machine,
-    });
-    if (!card.ok) return card;
-    const file = await rampFile({ card: card.value, machine, ...unitsAsked(query) }, kind);
-    if (!file.ok) return file;
-    return done(new FileAnswer({ ...file.value, name: `focus-ramp.${kind}` }));
+    };
+    return filed(filesByRequest.ramp, { strip, wish }, { kind, printer, ...unitsAsked(query) });
   });
 };
 

@@ -2,32 +2,26 @@ import type { z } from 'zod';
 import { combDirections } from '../../core/kerf/kerfComb.ts';
 import type { KerfCardWish } from '../../core/kerf/kerfCard.ts';
 import { done } from '../../core/problem.ts';
-import { glowsOn } from '../../core/stock/glowsOn.ts';
 import { kerfResultFile, parseKerfFile } from '../../formats/kerfFile.ts';
 import { knownBy } from '../../formats/saved/materialKnown.ts';
 import { kerfApi as api, type kerfCardQuery } from '../../wire/kerfApi.ts';
 import { importBytesAtMost } from '../../wire/importLimit.ts';
 import { problemInWords } from '../../words/words.ts';
-import { kerfSheetText } from '../../words/texts.ts';
-import type { DrawKerfCardFile } from '../files/cardFile.ts';
-import { FileAnswer } from '../fileAnswer.ts';
+import { filesByRequest } from '../files/filesByRequest.ts';
+import type { Printer } from '../files/printer.ts';
+import { filed } from '../filed.ts';
 import { machineAsked, settingAsked } from '../machineAsked.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 import type { Site } from '../site.ts';
 import { unitsAsked } from '../unitsAsked.ts';
 
 /** Kerf and joints: the cards as files, what was measured on them, and a drawing that is moved by half the kerf. */
-export const kerfRoutes = (
-  site: Site,
-  ports: ServedPorts,
-  kerfCardFile: DrawKerfCardFile,
-): void => {
+export const kerfRoutes = (site: Site, ports: ServedPorts, printer: Printer): void => {
   site.put(api.kerfCardFile, async ({ params: { kind }, query }) => {
-    const { designKerfCard } = await import('../../app/card/designKerfCard.ts');
     const machine = await machineAsked(ports, query.machineId);
     if (!machine.ok) return machine;
     const { material, materialKnown, thicknessMm, scorePct, scoreMmPerS } = query;
-    const card = designKerfCard({
+    const asked = {
       named: knownBy(materialKnown === 'true')({ material }),
       wish: wishOf(query),
       setting: settingAsked(query),
@@ -36,13 +30,8 @@ export const kerfRoutes = (
         : { scoring: { powerPct: scorePct, speedMmPerS: scoreMmPerS, passes: 1 } }),
       thicknessMm,
       machine: machine.value,
-    });
-    if (!card.ok) return card;
-    const asked = { card: card.value, machine: machine.value, glows: glowsOn(material) };
-    const file = await kerfCardFile({ ...asked, ...unitsAsked(query) }, kind);
-    if (!file.ok) return file;
-    const name = `${kerfSheetText.file[query.card]}.${kind}`;
-    return done(new FileAnswer({ ...file.value, name }));
+    };
+    return filed(filesByRequest.kerf, asked, { kind, printer, ...unitsAsked(query) });
   });
   site.put(api.calcKerf, async ({ body }) => {
     const { tellKerf } = await import('../../core/kerf/tellKerf.ts');

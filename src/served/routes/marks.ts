@@ -5,27 +5,23 @@ import { parseMarksFile } from '../../formats/marksFile.ts';
 import { usualSteps } from '../../formats/markStripRequestFile.ts';
 import { knownBy } from '../../formats/saved/materialKnown.ts';
 import { markApi as api } from '../../wire/markApi.ts';
-import type { DrawMarkStripFile } from '../files/cardFile.ts';
+import { filesByRequest } from '../files/filesByRequest.ts';
 import { marksSaid, shadesSaid } from '../files/marksSaid.ts';
-import { FileAnswer } from '../fileAnswer.ts';
+import type { Printer } from '../files/printer.ts';
+import { filed } from '../filed.ts';
 import { machineAsked, settingAsked } from '../machineAsked.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 import type { Site } from '../site.ts';
 import { unitsAsked } from '../unitsAsked.ts';
 
 /** Marks beside a cut: where to begin, strips as files, and even shades from a strip that was read. */
-export const markRoutes = (
-  site: Site,
-  ports: ServedPorts,
-  markStripFile: DrawMarkStripFile,
-): void => {
+export const markRoutes = (site: Site, ports: ServedPorts, printer: Printer): void => {
   site.put(api.markStripFile, async ({ params: { kind }, query }) => {
-    const { designMarkStrip } = await import('../../app/card/designMarkStrip.ts');
     const machine = await machineAsked(ports, query.machineId);
     if (!machine.ok) return machine;
     const { material, materialKnown, thicknessMm } = query;
     const { strip, steps = usualSteps, lineSpacingMm = usualLineSpacingMm } = query;
-    const made = designMarkStrip({
+    const asked = {
       wish: { kind: strip, steps, lineSpacingMm },
       cut: settingAsked(query),
       stock: {
@@ -33,10 +29,8 @@ export const markRoutes = (
         nominalThicknessMm: thicknessMm,
       },
       machine: machine.value,
-    });
-    if (!made.ok) return made;
-    const file = await markStripFile({ ...made.value, ...unitsAsked(query) }, kind);
-    return file.ok ? done(new FileAnswer({ ...file.value, name: `marking-strip.${kind}` })) : file;
+    };
+    return filed(filesByRequest.mark, asked, { kind, printer, ...unitsAsked(query) });
   });
   site.put(api.calcMarks, async ({ body }) => {
     const { beginMarks } = await import('../../app/card/beginMarks.ts');

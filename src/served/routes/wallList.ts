@@ -1,26 +1,17 @@
-import { andThen, done } from '../../core/problem.ts';
 import { metricUnits } from '../../core/units/unitPreference.ts';
 import { apiOfFiles } from '../../wire/apiOfFiles.ts';
-import { FileAnswer } from '../fileAnswer.ts';
+import { pageAnswer } from '../fileAnswer.ts';
 import type { Printer } from '../files/printer.ts';
 import type { ServedPorts } from '../servedPorts.ts';
 import type { Site } from '../site.ts';
 import { unitsAsked } from '../unitsAsked.ts';
 
 /** The kept settings for the wall, for the printer. */
-export const wallListRoutes = (site: Site, ports: ServedPorts, draw: Printer['wallList']): void => {
+export const wallListRoutes = (site: Site, ports: ServedPorts, printer: Printer): void => {
   site.put(apiOfFiles.wallList, async ({ query, gone }) => {
     const { readWallList } = await import('../../app/book/readWallList.ts');
     const list = await readWallList(ports.until(gone));
-    return andThen(await draw(list, { units: metricUnits, ...unitsAsked(query) }), (body) =>
-      done(
-        new FileAnswer({
-          contentType: 'application/pdf',
-          body,
-          name: 'wall-list.pdf',
-          isShown: true,
-        }),
-      ),
-    );
+    const page = await printer.wallList(list, { units: metricUnits, ...unitsAsked(query) });
+    return pageAnswer(page, 'wall-list.pdf');
   });
 };

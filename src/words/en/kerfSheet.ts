@@ -22,10 +22,6 @@ const slotsRead = [
 /** The page that lies beside the machine when a comb or slot card is cut. */
 export const kerfSheetText = {
   title: ({ sheet: { kind } }: KerfCard) => titles[kind],
-  plainTitle: { comb: 'kerf comb', slots: 'slot card' } as const satisfies Record<
-    KerfCardKind,
-    string
-  >,
   file: { comb: 'kerf-comb', slots: 'slot-card' } as const satisfies Record<KerfCardKind, string>,
   about: ({ sheet, thicknessMm }: KerfCard) =>
     sheet.kind === 'comb'
@@ -39,13 +35,11 @@ export const kerfSheetText = {
     'Lid shut, extraction on, air as the setting says. Keep the order: marks, inside, outline; turn off re-ordering. Stay with it to the end.',
     ...(kind === 'comb' ? combRead : slotsRead),
   ],
-  order: 'Type in',
   entries: ({ setting, scoring }: KerfCard): readonly string[] => [
     `Marks: ${settingWords(scoring)}`,
     `Inside and outline: ${settingWords(setting)}`,
   ],
   tryFirst: 'Try the marks on scrap first: they should show plainly and cut nothing through.',
-  notes: 'Note here',
   noteFields: ({ sheet }: KerfCard): readonly string[] =>
     sheet.kind === 'comb'
       ? sheet.combs.flatMap(({ label }) => [

@@ -5,6 +5,7 @@ import { counted, lengthWords, settingWords } from './terms/figures.ts';
 /** The page that lies beside the machine when a strip is marked, and its entries. */
 export const markStripText = {
   title: 'Marking strip',
+  file: 'marking-strip',
   about: ({ kind, settings, lineSpacingMm }: MarkStrip) =>
     kind === 'lines'
       ? `${counted(settings.length, 'line')}, the gentlest on top. Nothing is cut.`
@@ -20,11 +21,9 @@ export const markStripText = {
       : ['Look at the middle half of each band: its ends are slower and darker.']),
     'If anything comes through, stop: the sheet is weaker than was believed.',
   ],
-  order: 'Type in',
   entries: ({ settings, scoring }: MarkStrip): readonly string[] => [
     `Words: ${settingWords(scoring)}`,
     ...settings.map((setting, i) => `${rungLetter(i)}: ${settingWords(setting)}`),
   ],
-  notes: 'Note here',
   noteFields: ['The palest that you see', 'The one that you want'],
 } as const;

@@ -20,13 +20,11 @@ export const rampSheetText = {
     'Lid shut, extraction on. Draw it in the order of the list: every line begins at the low end. Stay with it.',
     'Let the fume clear. Take the strip out and read it lying flat, from the low edge, along the strip.',
   ],
-  order: 'Type in',
   line: ({ letter, setting }: RampLine) =>
     `Line ${letter}: ${speedWords(setting.speedMmPerS)}, ${powerWords(setting.powerPct)}`,
   marks: (line: RampLine) =>
     `Ruler and figures: as line ${line.letter}. Turn off re-ordering: each line starts at the low end.`,
   tryFirst: 'Try line A on scrap first: it should mark plainly and cut nothing through.',
-  notes: 'Note here',
   noteFields: (letters: readonly string[]) => [
     ...letters.map((letter) => `Line ${letter} shows from … to …`),
     'Narrowest at, about',

@@ -1,3 +1,4 @@
+import { actsOfRamp } from '../../../core/card/actsOfRamp.ts';
 import { rampCard } from '../../../core/card/rampCard.ts';
 import { findFocus } from '../../../core/focus/findFocus.ts';
 import type { WorkshopMachine } from '../../../core/machine/workshopMachine.ts';
@@ -26,8 +27,6 @@ import { KeepFocusTest } from './KeepFocusTest.tsx';
 import { RampForm } from './RampForm.tsx';
 import { RampReading } from './RampReading.tsx';
 import './focus.css';
-
-const acts = ['focus', 'unattended', 'fire', 'beforeCut', 'always'] as const;
 
 /** A ramp, a line up it, and from what is read off it the height at which a sheet is in focus. */
 export const FocusScreen = () => (
@@ -70,7 +69,7 @@ const Focus = ({ here, study }: FocusProps) => {
   const found = test === undefined ? undefined : findFocus(test);
   return (
     <>
-      <Cautions acts={acts} />
+      <Cautions acts={actsOfRamp} />
       <RampForm draft={draft} onChange={change} />
       <DrawRamp
         card={card}

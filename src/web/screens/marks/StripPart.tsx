@@ -87,7 +87,7 @@ export const StripPart = (props: StripPartProps) => {
               <DownloadLink
                 key={file}
                 href={markStripAddress(file, { wish, cut, stock, machineId })}
-                fileName={`marking-strip.${file}`}
+                fileName={`${markStripText.file}.${file}`}
               >
                 {isMachineFileKind(file) ? machineFiles[file].name : words.files[file]}
               </DownloadLink>

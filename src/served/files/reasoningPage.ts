@@ -3,7 +3,6 @@ import type { Explanation } from '../../core/explain/explanation.ts';
 import type { Outcome } from '../../core/problem.ts';
 import { inventedText } from '../../words/texts.ts';
 import type { Printer } from './printer.ts';
-import type { DrawReasoning } from './reasoningFile.ts';
 
 /** The page of reasons of a sheet, whoever asks for it. */
 export const reasoningPage = (
@@ -15,9 +14,3 @@ export const reasoningPage = (
   const stock = inventedText.stock(`${String(thicknessMm)} mm ${material}`, isExample);
   return printer.reasoning(cut, explanation, { stock });
 };
-
-/** The same of a stored study. */
-export const reasoningFileBy =
-  (printer: Printer): DrawReasoning =>
-  ({ study, cut, explanation }) =>
-    reasoningPage(cut, explanation, { printer, isExample: study.isExample });

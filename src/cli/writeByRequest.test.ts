@@ -1,9 +1,12 @@
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
-import { join } from 'node:path';
+import { basename, extname, join } from 'node:path';
 import { afterEach, beforeEach, describe, expect, it, vi } from 'vitest';
+import { z } from 'zod';
+import { exampleRequest, filesRequests } from '../../test/samples/pagesBeside.ts';
 import { readToolpath } from '../formats/readToolpath.ts';
-import { runRamp } from './ramp.ts';
+import { filesByRequest, type FilesRequest } from '../served/files/filesByRequest.ts';
+import { writeByRequest } from './writeByRequest.ts';
 
 let folder: string;
 const printed: string[] = [];
@@ -20,21 +23,44 @@ afterEach(() => {
   rmSync(folder, { recursive: true, force: true });
 });
 
-/** The example of the page on the format. */
-const example: unknown = JSON.parse(
-  /```json\n([^`]+)```/.exec(
-    readFileSync(join(import.meta.dirname, '../../docs/formats/ramp-request.md'), 'utf8'),
-  )?.[1] ?? '',
-);
-
-const run = async (over: object = {}): Promise<{ code: number; json: unknown }> => {
+const runOf = async (name: FilesRequest, over: object = {}) => {
   const request = join(folder, 'request.json');
-  writeFileSync(request, JSON.stringify({ ...(example as object), ...over }));
-  const code = await runRamp({ request, out: join(folder, 'out') });
-  return { code, json: JSON.parse(printed.join('')) };
+  writeFileSync(request, JSON.stringify({ ...exampleRequest(name), ...over }));
+  const { fromFile } = filesByRequest[name];
+  const code = await writeByRequest(fromFile, { request, out: join(folder, 'out') });
+  return { code, json: JSON.parse(printed.join('')) as unknown };
 };
+const run = (over: object = {}) => runOf('ramp', over);
 const file = (kind: string): string =>
   readFileSync(join(folder, 'out', `focus-ramp.${kind}`), 'utf8');
+
+describe.each(filesRequests)('%s --request --out', (name) => {
+  it('takes the documented example, and writes every kind under one name, each for the machine readable', async () => {
+    const { code, json } = await runOf(name);
+    expect(code).toBe(0);
+    const { files, cautions } = z
+      .object({ files: z.array(z.string()), cautions: z.array(z.string()) })
+      .parse(json);
+    expect(readdirSync(join(folder, 'out')).sort()).toEqual(
+      files.map((made) => basename(made)).sort(),
+    );
+    expect(new Set(files.map((made) => basename(made).split('.')[0])).size).toBe(1);
+    expect(files.map((made) => extname(made)).sort()).toEqual(['.dxf', '.gcode', '.pdf', '.svg']);
+    for (const made of files.filter((path) => !path.endsWith('.pdf'))) {
+      const text = readFileSync(made, 'utf8');
+      expect(readToolpath(text).ok, made).toBe(true);
+      if (made.endsWith('.svg')) for (const caution of cautions) expect(text).toContain(caution);
+    }
+  });
+
+  it('writes nothing of a key that it does not know', async () => {
+    expect(await runOf(name, { sede: 1 })).toMatchObject({
+      code: 2,
+      json: { error: { code: 'file-key-unknown' } },
+    });
+    expect(readdirSync(folder)).toEqual(['request.json']);
+  });
+});
 
 describe('the command that writes a focus ramp', () => {
   it('takes the documented example, and writes every kind with its cautions', async () => {
