@@ -6,12 +6,21 @@ import type { CellAsRead } from '../core/reading/readingEvent.ts';
 import { stockThicknessMm } from '../core/stock/stockThickness.ts';
 import type { Study } from '../core/study/study.ts';
 import { csvTable, type Columns } from './csv.ts';
+import { readingColumns } from './saved/readingEvent.ts';
 
 interface Row {
   readonly study: Study;
   readonly card: Card;
   readonly cell: CellAsRead;
 }
+
+/** What each kind of event leaves of a cell. */
+const readOf = Object.fromEntries(
+  Object.entries(readingColumns).map(([name, valueOf]) => [
+    name,
+    ({ cell }: Row) => valueOf(cell.reading),
+  ]),
+);
 
 const columns: Columns<Row> = {
   study: ({ study }) => study.id,
@@ -32,17 +41,7 @@ const columns: Columns<Row> = {
   setting_corrected: ({ cell }) => (cell.corrected ? 'yes' : 'no'),
   shape: ({ card }) => card.shape,
   shape_length_mm: ({ card }) => card.shapeLengthMm,
-  grade: ({ cell }) => (cell.reading.kind === 'graded' ? cell.reading.grade : undefined),
-  how: ({ cell }) => (cell.reading.kind === 'graded' ? cell.reading.how : undefined),
-  read_from: ({ cell }) => (cell.reading.kind === 'graded' ? cell.reading.source : undefined),
-  edge: ({ cell }) => (cell.reading.kind === 'graded' ? cell.reading.edge?.edge : undefined),
-  taped: ({ cell }) =>
-    cell.reading.kind === 'graded' && cell.reading.edge !== undefined
-      ? cell.reading.edge.taped === true
-        ? 'yes'
-        : 'no'
-      : undefined,
-  spoilt: ({ cell }) => (cell.reading.kind === 'spoilt' ? cell.reading.reason : undefined),
+  ...readOf,
   invented: ({ study }) => (study.isExample ? 'invented' : ''),
 };
 

@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { gradeShape } from './saved/readingEvent.ts';
 import type { Outcome } from '../core/problem.ts';
 import type { Grade } from '../core/reading/grade.ts';
 import { parseWith } from './border.ts';
@@ -25,7 +26,7 @@ const photoSetShape = z.strictObject({
   card: fileName,
   front: fileName,
   back: fileName.optional(),
-  grades: z.record(z.string().max(20), z.enum(['out', 'hangs', 'stays'])),
+  grades: z.record(z.string().max(20), gradeShape),
 }) satisfies z.ZodType<PhotoSetFile>;
 
 export const parsePhotoSetFile = (json: unknown): Outcome<PhotoSetFile> =>

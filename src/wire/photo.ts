@@ -1,4 +1,5 @@
 import { z } from 'zod';
+import { grades } from '../core/reading/grade.ts';
 import { settingSubjects } from '../core/marking/settingSubjects.ts';
 import { photoSides } from '../core/photo/photoSide.ts';
 import { isoTime } from '../formats/saved/bounds.ts';
@@ -91,7 +92,7 @@ export const photoApi = {
       cells: z.array(
         z.strictObject({
           cell: z.string(),
-          grade: z.enum(['out', 'hangs', 'stays', 'cant-tell']),
+          grade: z.enum([...grades, 'cant-tell']),
           sure: z.number(),
         }),
       ),

@@ -1,6 +1,6 @@
 import { normalCdf } from '../../num/normal.ts';
 import { priors } from '../cutmodel/priors.ts';
-import type { Grade } from '../reading/grade.ts';
+import { grades, type Grade } from '../reading/grade.ts';
 import { chanceBelow, quantileOf, sumOf, times, type GridDensity } from './gridDensity.ts';
 import { bedPlaces, bedSides, forEachPlace, type BedPlace, type BedSide } from './place.ts';
 
@@ -222,7 +222,7 @@ const slowerOf = (density: GridDensity, parts: number): Slower => {
 const informationAt = (curves: Curves, lnMargin: number): number => {
   const h = 1e-4;
   const [before, here, after] = [curves(lnMargin - h), curves(lnMargin), curves(lnMargin + h)];
-  return (['out', 'hangs', 'stays'] as const).reduce(
+  return grades.reduce(
     (sum, grade) => sum + ((after[grade] - before[grade]) / (2 * h)) ** 2 / here[grade],
     0,
   );

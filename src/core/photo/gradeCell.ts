@@ -1,5 +1,5 @@
 import { links } from '../../num/link.ts';
-import type { Grade } from '../reading/grade.ts';
+import { grades, type Grade } from '../reading/grade.ts';
 import type { CellLooks } from './cellLooks.ts';
 import type { CutLine } from './cutLine.ts';
 
@@ -47,7 +47,7 @@ export const gradeCell = (front: CellLooks, back?: BackLooks): CellSeen => {
   const isIn = (1 - out) * agreeing(1 - out, 1 - behind);
   const hangs = hangsBy(front, back);
   const shares = { out: isOut, hangs: isIn * hangs, stays: isIn * (1 - hangs) };
-  const [grade, sure] = (['out', 'hangs', 'stays'] as const).reduce<readonly [Grade, number]>(
+  const [grade, sure] = grades.reduce<readonly [Grade, number]>(
     (best, one) => (shares[one] > best[1] ? [one, shares[one]] : best),
     ['out', -1],
   );

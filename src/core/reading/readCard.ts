@@ -1,7 +1,7 @@
 import type { Card } from '../card/card.ts';
 import { settingKey } from '../machine/setting.ts';
 import { problemOf, type Problem } from '../problem.ts';
-import type { EdgeAsRead } from './edge.ts';
+import { foldEvent, nothingSaid, readingOf, type SaidOfCell } from './cellEvent.ts';
 import type { CellAsRead, ReadingEvent } from './readingEvent.ts';
 import { standingEvents, withoutRepeats } from './standing.ts';
 
@@ -22,52 +22,18 @@ export const readCard = (card: Card, events: readonly ReadingEvent[]): CardAsRea
   const said = new Map<string, SaidOfCell>();
   for (const event of standingEvents(own)) {
     if (event.kind !== 'undone')
-      said.set(event.cell, later(said.get(event.cell) ?? nothingSaid, event));
+      said.set(event.cell, foldEvent(said.get(event.cell) ?? nothingSaid, event));
   }
   const asDesigned = new Map(card.rungs.map(({ letter, setting }) => [letter, setting]));
   const cells = card.cells.flatMap(({ id, rung }): CellAsRead[] => {
     const designed = asDesigned.get(rung);
     if (designed === undefined) return []; // a card whose cell names no rung cannot be made; see the card's own check
-    const { reading, asCut, edge } = said.get(id) ?? nothingSaid;
+    const saidOf = said.get(id) ?? nothingSaid;
+    const { asCut } = saidOf;
     const corrected = asCut !== undefined && settingKey(asCut) !== settingKey(designed);
-    return [{ id, rung, setting: asCut ?? designed, corrected, reading: withEdge(reading, edge) }];
+    return [{ id, rung, setting: asCut ?? designed, corrected, reading: readingOf(saidOf) }];
   });
   return { cells, leftOut: leftOut(card, own) };
-};
-
-interface SaidOfCell {
-  readonly reading: CellAsRead['reading'];
-  readonly asCut?: CellAsRead['setting'];
-  /** Null: taken back. */
-  readonly edge?: EdgeAsRead | null;
-}
-
-const nothingSaid: SaidOfCell = { reading: { kind: 'unread' } };
-
-const withEdge = (
-  reading: CellAsRead['reading'],
-  edge: EdgeAsRead | null | undefined,
-): CellAsRead['reading'] =>
-  edge && reading.kind === 'graded' && reading.grade === 'out' ? { ...reading, edge } : reading;
-
-const later = (said: SaidOfCell, event: Exclude<ReadingEvent, { kind: 'undone' }>): SaidOfCell => {
-  switch (event.kind) {
-    case 'graded': {
-      const how = event.how === undefined ? {} : { how: event.how };
-      const source = event.source === undefined ? {} : { source: event.source };
-      return { ...said, reading: { kind: 'graded', grade: event.grade, ...how, ...source } };
-    }
-    case 'spoilt':
-      return { ...said, reading: { kind: 'spoilt', reason: event.reason }, edge: null };
-    case 'cleared':
-      return { ...said, reading: { kind: 'unread' }, edge: null };
-    case 'edge': {
-      const taped = event.taped === undefined ? {} : { taped: event.taped };
-      return { ...said, edge: event.edge === null ? null : { edge: event.edge, ...taped } };
-    }
-    case 'as-cut':
-      return { ...said, asCut: event.setting };
-  }
 };
 
 const leftOut = (card: Card, events: readonly ReadingEvent[]): readonly Problem[] => {

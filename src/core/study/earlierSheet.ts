@@ -1,6 +1,6 @@
 import type { StudyCell } from '../cutmodel/cutStudy.ts';
 import { oncePerObject } from '../oncePerObject.ts';
-import type { Grade } from '../reading/grade.ts';
+import { grades } from '../reading/grade.ts';
 import { stockThicknessMm } from '../stock/stockThickness.ts';
 import { batchOf as batchInModel } from './sinceChange.ts';
 import type { RecordedTally, Study } from './study.ts';
@@ -73,8 +73,6 @@ const withOneMore = (
     ? [...cuts, { cell, count: 1 }]
     : cuts.map((cut, i) => (i === at ? { ...cut, count: cut.count + 1 } : cut));
 };
-
-const grades: readonly Grade[] = ['out', 'hangs', 'stays'];
 
 /** Parts lost to a pocket or a knot: nobody noted which, and the two count alike. */
 const sheetOfOrder = (study: Study, tally: RecordedTally): readonly EarlierSheet[] => {

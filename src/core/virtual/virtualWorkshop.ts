@@ -1,7 +1,7 @@
 import type { SeededRandom } from '../../num/seededRandom.ts';
 import { links, type Link } from '../cutmodel/links.ts';
 import { priorMedianV50MmPerS } from '../cutmodel/priors.ts';
-import type { Grade } from '../reading/grade.ts';
+import { grades, type Grade } from '../reading/grade.ts';
 import { referenceLengthMm } from '../reading/promise.ts';
 
 /** How one invented workshop cuts: what a real one never tells. */
@@ -188,8 +188,6 @@ export const virtualWorkshop = (traits: WorkshopTraits, random: SeededRandom): V
 
 /** A part shorter than the reference shape is not easier than it. */
 const lengthsOf = (lengthMm: number): number => Math.max(1, lengthMm / referenceLengthMm);
-
-const grades: readonly Grade[] = ['out', 'hangs', 'stays'];
 
 /** Draws from a link by bisection of its distribution function. */
 const quantile = (link: Link, u: number): number => {

@@ -1,3 +1,4 @@
+import { grades } from '../../../core/reading/grade.ts';
 import * as Plot from '@observablehq/plot';
 import { useEffect, useMemo, useRef, useState } from 'react';
 import type { ChangeoverPoint, FitAnswer } from '../../../core/cutmodel/fitAnswer.ts';
@@ -32,7 +33,7 @@ const CutPicture = ({ study, answer }: CutPictureProps) => {
       <div ref={holder} className="picture-plot" role="img" aria-label={words.label(answer)} />
       <figcaption>
         <ul className="picture-key">
-          {(['out', 'hangs', 'stays'] as const).map((grade) => (
+          {grades.map((grade) => (
             <li key={grade}>
               <Sign grade={grade} /> {words.grades[grade]}
             </li>
@@ -139,7 +140,7 @@ const drawn = (answer: FitAnswer, points: readonly PicturePoint[], width: number
             }),
           ]
         : []),
-      ...(['out', 'hangs', 'stays'] as const).map((grade) =>
+      ...grades.map((grade) =>
         Plot.dot(
           signs.filter((point) => point.grade === grade),
           {

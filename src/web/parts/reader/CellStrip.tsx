@@ -1,6 +1,7 @@
 import { lazy, Suspense, useEffect, type ComponentType } from 'react';
-import type { CellAsRead, HowItCame } from '../../../core/reading/readingEvent.ts';
-import type { Grade } from '../../../core/reading/grade.ts';
+import type { HowItCame } from '../../../core/reading/cellEvent.ts';
+import type { CellAsRead } from '../../../core/reading/readingEvent.ts';
+import { grades, type Grade } from '../../../core/reading/grade.ts';
 import type { EdgeKind } from '../../../core/reading/edge.ts';
 import type { FlawKind } from '../../../core/stock/flawKind.ts';
 import { readingText as words } from '../../../words/texts.ts';
@@ -88,7 +89,7 @@ const Grades = ({ reading, cell, flaws, edges, onAsk }: GradesProps) => {
   return (
     <>
       <div className="strip-grades">
-        {(['out', 'hangs', 'stays'] as const).map((each) => (
+        {grades.map((each) => (
           <button
             key={each}
             type="button"

@@ -1,15 +1,11 @@
 import { useMemo } from 'react';
 import type { Card } from '../../../core/card/card.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
+import type { HowItCame, ReadingSource } from '../../../core/reading/cellEvent.ts';
 import type { EdgeAsRead } from '../../../core/reading/edge.ts';
 import type { Grade, SpoiltReason } from '../../../core/reading/grade.ts';
 import { readCard } from '../../../core/reading/readCard.ts';
-import type {
-  CellAsRead,
-  HowItCame,
-  ReadingEvent,
-  ReadingSource,
-} from '../../../core/reading/readingEvent.ts';
+import type { CellAsRead, ReadingEvent } from '../../../core/reading/readingEvent.ts';
 import { standingEvents } from '../../../core/reading/standing.ts';
 import { redoable, undoable } from '../../../core/reading/undoable.ts';
 import { newId } from '../../state/newId.ts';

@@ -1,3 +1,4 @@
+import { grades } from '../../../core/reading/grade.ts';
 import type { ReactNode } from 'react';
 import type {
   Explanation,
@@ -38,7 +39,7 @@ export const WhyFigures = ({ cut, explanation, speed }: WhyFiguresProps) => (
           key={speedMmPerS}
           cells={[
             speedWords(speedMmPerS),
-            ...(['out', 'hangs', 'stays'] as const).map(
+            ...grades.map(
               (grade) =>
                 `${words.orNone(after[grade].speedMmPerS)} (${words.chance(after[grade].probability)}${after[grade].by === 'rough-weights' ? `, ${words.rough}` : ''})`,
             ),

@@ -1,5 +1,7 @@
+import { grades } from '../../../core/reading/grade.ts';
+
 /** How a part of a nest came out. */
-export const tapGrades = ['out', 'hangs', 'stays', 'spoilt'] as const;
+export const tapGrades = [...grades, 'spoilt'] as const;
 
 export type Grade = (typeof tapGrades)[number];
 

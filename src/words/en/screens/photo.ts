@@ -1,4 +1,4 @@
-import type { Grade } from '../../../core/reading/grade.ts';
+import { grades, type Grade } from '../../../core/reading/grade.ts';
 import type { PhotoStep } from '../../../core/photo/readPhoto.ts';
 import type { PhotoSide } from '../../../core/photo/photoSide.ts';
 import { counted } from '../terms/figures.ts';
@@ -43,9 +43,7 @@ export const photoText = {
   sureInFull: (sure: number) => `${String(Math.min(99, Math.floor(100 * sure)))} % sure`,
   cell: (id: string, said: string, how: string) => `${id}: ${said}, ${how}`,
   counts: (counts: Readonly<Record<Grade, number>>) =>
-    (['out', 'hangs', 'stays'] as const)
-      .map((grade) => `${String(counts[grade])} ${readingText.grades[grade]}`)
-      .join(', '),
+    grades.map((grade) => `${String(counts[grade])} ${readingText.grades[grade]}`).join(', '),
   toLookAt: (unsure: number, cantTell: number) =>
     [
       ...(cantTell === 0 ? [] : [`${counted(cantTell, 'shape')} it can’t tell`]),

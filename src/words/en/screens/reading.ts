@@ -1,6 +1,6 @@
 import type { EdgeGrade } from '../../../core/reading/edge.ts';
 import type { Grade, SpoiltReason } from '../../../core/reading/grade.ts';
-import type { HowItCame, ReadingSource } from '../../../core/reading/readingEvent.ts';
+import type { HowItCame, ReadingSource } from '../../../core/reading/cellEvent.ts';
 import { counted, passesWords, powerWords, speedWords } from '../terms/figures.ts';
 
 interface Spot {
