@@ -111,7 +111,7 @@ describe('an export', () => {
     const events = [{ id: 'e1', cardCode: 'K7QX', at, kind: 'eaten', cell: 'A1' }];
     const problem = problemOf({ ...file, studies: [{ ...saved, events }] });
     expect(param(problem, 'path')).toBe('studies[0].events[0].kind');
-    expect(problem.message).toContain('"graded", "spoilt"');
+    expect(problem.message).toContain('"graded", "edge"');
     expect(problemOf([]).code).toBe('file-value-wrong-type');
     const cut = parseExportFile('{"kind":');
     expect(!cut.ok && cut.problem.code).toBe('file-not-json');
