@@ -1,3 +1,4 @@
+import { pseudoLanguage } from './test/pseudo/pseudoLanguage.ts';
 import { availableParallelism } from 'node:os';
 import { playwright } from '@vitest/browser-playwright';
 import { defineConfig } from 'vitest/config';
@@ -16,13 +17,32 @@ export default defineConfig({
           name: 'unit',
           environment: 'node',
           include: ['src/**/*.test.ts', 'bench/**/*.test.ts', 'test/**/*.test.ts'],
-          exclude: ['test/browser/**', 'test/e2e/**', 'test/dangers/**', 'src/web/**'],
+          exclude: [
+            ...[
+              'test/browser/**',
+              'test/e2e/**',
+              'test/dangers/**',
+              'test/pseudo/**',
+              'src/web/**',
+            ],
+          ],
           setupFiles: [fixedSeed],
           // One process for many files: loading the model anew for each takes as long as the tests. Lint keeps module mocks out.
           isolate: false,
           testTimeout: 60_000,
           // A database server is made and started in some.
           hookTimeout: 60_000,
+        },
+      },
+      {
+        // In a made-up language: what is said past the doors of the words is seen to be in another.
+        plugins: [pseudoLanguage()],
+        test: {
+          name: 'pseudo',
+          environment: 'node',
+          include: ['test/pseudo/**/*.test.ts'],
+          setupFiles: [fixedSeed],
+          testTimeout: 60_000,
         },
       },
       {

@@ -4,7 +4,6 @@ import { describe, expect, it } from 'vitest';
 import { designCard } from '../src/core/card/designCard.ts';
 import { jobSheet } from '../src/core/card/jobSheet.ts';
 import { explainStudy } from '../src/core/explain/explain.ts';
-import { undescribedMachine } from '../src/core/machine/machine.ts';
 import { jobSheetPdf } from '../src/print/jobSheetPdf.ts';
 import { pageBesidePdf } from '../src/print/pageBesidePdf.ts';
 import { reasoningPdf } from '../src/print/reasoningPdf.ts';

@@ -5,7 +5,8 @@ import type { Page } from 'playwright-core';
 import { build } from 'vite';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
 import { judgedMaterials } from '../../src/core/stock/materialsToRefuse.ts';
-import { closing, opening } from '../pseudo/inPseudo.ts';
+import { opening } from '../pseudo/inPseudo.ts';
+import { outside } from '../pseudo/outside.ts';
 import { pseudoLanguage } from '../pseudo/pseudoLanguage.ts';
 import { everyScreen, oneOfEverything, settled, type Made } from './everyScreen.ts';
 import { openAll, overflow, phone, picture } from './page.ts';
@@ -57,20 +58,6 @@ const saidOn = (page: Page): Promise<{ texts: string[]; attributes: string[] }> 
     );
     return { texts, attributes: [document.title, ...attributes] };
   });
-
-/** What of texts that follow one another stands outside the wraps. */
-const outside = (texts: readonly string[]): string[] => {
-  let depth = 0;
-  return texts.flatMap((text) => {
-    let left = '';
-    for (const sign of text) {
-      if (sign === opening) depth += 1;
-      else if (sign === closing) depth -= 1;
-      else if (depth === 0) left += sign;
-    }
-    return /\p{L}/u.test(left) ? [left.trim()] : [];
-  });
-};
 
 /**
  * What is no sentence and the same in any language: the product's name, kinds of files, codes of cards and shapes, letters of

@@ -1,6 +1,6 @@
-/** Begins and ends what the made-up language says; neither stands anywhere else. */
-export const opening = '⟦';
-export const closing = '⟧';
+/** Begins and ends what the made-up language says; neither stands anywhere else, and the typeface of pages has both. */
+export const opening = '‹';
+export const closing = '›';
 
 /** So much longer is what it says, as many a language is. */
 const longer = 1 / 3;

@@ -1,0 +1,198 @@
+import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
+import { printer } from '../../src/cli/printer.ts';
+import { runCard } from '../../src/cli/card.ts';
+import { runCheck } from '../../src/cli/check.ts';
+import { runTime } from '../../src/cli/time.ts';
+import { runTrial } from '../../src/cli/trial.ts';
+import { runWatch } from '../../src/cli/watch.ts';
+import { writeByRequest } from '../../src/cli/writeByRequest.ts';
+import { designCard } from '../../src/core/card/designCard.ts';
+import { jobSheet } from '../../src/core/card/jobSheet.ts';
+import { explainStudy } from '../../src/core/explain/explain.ts';
+import { jobSheetPdf } from '../../src/print/jobSheetPdf.ts';
+import { pageBesidePdf } from '../../src/print/pageBesidePdf.ts';
+import { reasoningPdf } from '../../src/print/reasoningPdf.ts';
+import { filesByRequest } from '../../src/served/files/filesByRequest.ts';
+import { api } from '../../src/wire/api.ts';
+import { addressOf } from '../../src/wire/route.ts';
+import { demoRequest } from '../fixtures/cardRequest.ts';
+import { textOfPdf } from '../fixtures/textOfPdf.ts';
+import { plainStudy } from '../plainStudy.ts';
+import { exampleRequest, filesRequests, pagesBeside } from '../samples/pagesBeside.ts';
+import { testServer, type TestServer } from '../samples/server.ts';
+import { outside } from './outside.ts';
+import { closing, opening } from './inPseudo.ts';
+
+/** What is told past the doors of the words, on paper, by commands and by the server, is seen to be in another language. */
+
+const folder = mkdtempSync(join(tmpdir(), 'throughcut-pseudo-'));
+afterAll(() => rmSync(folder, { recursive: true, force: true }));
+const file = (name: string, content: unknown): string => {
+  const path = join(folder, name);
+  writeFileSync(path, typeof content === 'string' ? content : JSON.stringify(content));
+  return path;
+};
+
+/** Every text of a value that is told, with where it stands. */
+const textsIn = (value: unknown, at = ''): (readonly [at: string, text: string])[] => {
+  if (typeof value === 'string') return [[at, value]];
+  if (typeof value !== 'object' || value === null) return [];
+  return Object.entries(value).flatMap(([name, inner]) =>
+    textsIn(inner, Array.isArray(value) ? at : `${at}.${name}`),
+  );
+};
+
+/** What reads as a sentence, or as words of one: codes, kinds and names of files have no space in them. */
+const isProse = (text: string): boolean => /\p{L}/u.test(text) && /\s/.test(text.trim());
+
+/** What people and machines named themselves. */
+const named =
+  /\.(?:id|material|sheet|files|file|name|note|label|title|machine|batch|personsChoice)$/;
+
+const escapes = (value: unknown): string[] =>
+  textsIn(value)
+    .filter(([at, text]) => isProse(text) && !named.test(at))
+    .flatMap(([at, text]) => outside([text]).map((left) => `${at}: ${left}`));
+
+/** On paper: the product's name, codes, letters and figures with their units are the same in any language. */
+const onPaper = (bytes: Uint8Array): string[] => {
+  const text = textOfPdf(bytes);
+  // A sentence that did not end would hide what follows it.
+  expect(text.split(opening).length).toBe(text.split(closing).length);
+  return outside([text]).flatMap((left) => left.match(/\p{L}{4,}/gu) ?? []);
+};
+const madeAt = '2031-04-05T06:07:08.000Z';
+
+describe('on paper', () => {
+  it('nothing is said past the words, on any page beside the machine', async () => {
+    for (const page of await pagesBeside()) {
+      const bytes = await pageBesidePdf(page, { madeAt });
+      expect(textOfPdf(bytes)).toContain(opening);
+      expect(onPaper(bytes)).toEqual([]);
+    }
+  });
+
+  it('nor on a job sheet', async () => {
+    for (const vary of ['speed', 'power', 'passes', 'corners'] as const) {
+      const made = designCard({ ...demoRequest, vary });
+      if (!made.ok) throw new Error(made.problem.code);
+      const sheet = jobSheet(made.value.card);
+      expect(onPaper(await jobSheetPdf(sheet, { stock: '3 mm', madeAt }))).toEqual([]);
+    }
+  });
+
+  it('nor on the page of reasons', async () => {
+    const cells = [12, 14, 16, 18, 20].map((speedMmPerS, i) => ({
+      powerPct: 30,
+      speedMmPerS,
+      grade: i < 3 ? ('out' as const) : ('stays' as const),
+    }));
+    const study = plainStudy({ cells, ask: { powerPct: 30 } });
+    const about = { stock: '3 mm', version: '1.0.0', madeAt };
+    expect(onPaper(await reasoningPdf(study, explainStudy(study), about))).toEqual([]);
+  });
+});
+
+/** What a command prints. */
+const printedBy = async (run: () => Promise<number>): Promise<unknown> => {
+  let text = '';
+  const output = vi.spyOn(process.stdout, 'write').mockImplementation((chunk) => {
+    text += String(chunk);
+    return true;
+  });
+  try {
+    await run();
+  } finally {
+    output.mockRestore();
+  }
+  return JSON.parse(text);
+};
+
+const study = {
+  version: 1,
+  machine: { maxPowerPct: 80, speedRangeMmPerS: [1, 100] },
+  stock: { material: 'birch plywood', thicknessMm: 3.1 },
+};
+const card = { version: 1, study, powerPct: 34, settingsAtMost: 3, sheetMm: [120, 90], seed: 1 };
+const out = join(folder, 'made');
+const square =
+  '<svg xmlns="http://www.w3.org/2000/svg" width="60mm" height="60mm" viewBox="0 0 60 60"><path stroke="#f00" fill="none" d="M5 5H65V55H5Z"/></svg>';
+const setting = { powerPct: 30, speedMmPerS: 13, passes: 1 };
+
+/** Each with something to say: what it made, what it found, why it refuses. */
+const commands: Readonly<Record<string, () => Promise<number>>> = {
+  ...Object.fromEntries(
+    filesRequests.map((name) => [
+      name,
+      () =>
+        writeByRequest(filesByRequest[name].fromFile, {
+          request: file(`${name}.json`, exampleRequest(name)),
+          out,
+        }),
+    ]),
+  ),
+  card: () => runCard({ request: file('card.json', card), out }),
+  'card whose power is above the machine’s': () =>
+    runCard({ request: file('card.json', { ...card, powerPct: 95 }), out }),
+  'card that is misspelt': () => runCard({ request: file('card.json', { ...card, sede: 1 }), out }),
+  trial: () => runTrial({ out }),
+  check: () => runCheck(file('drawing.svg', square), {}),
+  time: () => runTime(file('drawing.svg', square), {}),
+  watch: () => runWatch(file('watch.json', { version: 1, setting, orders: [{ out: 99 }], study })),
+};
+
+describe('at the command line', () => {
+  it.each(Object.entries(commands))('nothing is said past the words by %s', async (_, run) => {
+    const printed = await printedBy(run);
+    expect(JSON.stringify(printed)).toContain(opening);
+    expect(escapes(printed)).toEqual([]);
+  });
+});
+
+describe('over HTTP', () => {
+  let server: TestServer;
+  beforeAll(async () => {
+    server = await testServer({ printer });
+    await server.ask(api.openExample);
+  });
+  afterAll(() => server.close());
+  afterEach(() => expect(server.reported).toEqual([]));
+
+  it('nothing is said past the words of the example workshop, where something is said at all', async () => {
+    const { studies } = await server.ask(api.listStudies);
+    const { entries } = await server.ask(api.searchBook);
+    const asked = [
+      ...studies.map(({ id }) => addressOf(api.answerStudy, { id })),
+      ...studies.map(({ id }) => addressOf(api.proposeNextCard, { id })),
+      ...entries.map(({ entry: { id } }) => addressOf(api.getEntry, { id })),
+      ...Object.values(api).flatMap(({ method, path }) =>
+        method === 'GET' && /^[^:]*$/.test(path) && !path.endsWith('/live') ? [path] : [],
+      ),
+    ];
+    const said: string[] = [];
+    for (const url of asked) {
+      const reply = await server.app.inject({ url, headers: { host: '127.0.0.1:4870' } });
+      if (reply.headers['content-type']?.toString().includes('json') !== true) continue;
+      if (reply.body.includes(opening)) said.push(url);
+      expect(escapes(reply.json()), url).toEqual([]);
+    }
+    expect(said.length).toBeGreaterThan(5);
+  });
+
+  it.each([
+    ['a material that is not cut', 'materials?material=PVC'],
+    ['an address that there is not', 'nowhere'],
+    ['a sheet that there is not', 'studies/nobody'],
+    ['a query that is misspelt', 'studies?colour=red'],
+  ])('nothing is said past the words of %s', async (_, path) => {
+    const reply = await server.app.inject({
+      url: `/api/${path}`,
+      headers: { host: '127.0.0.1:4870' },
+    });
+    expect(reply.body).toContain(opening);
+    expect(escapes(reply.json())).toEqual([]);
+  });
+});
