@@ -1,6 +1,7 @@
 import { useState, type KeyboardEvent } from 'react';
 import { Field } from './Field.tsx';
 import { readCount } from './readers.ts';
+import { useReplaceable } from './useReplaceable.ts';
 
 export interface CountFieldProps {
   readonly label: string;
@@ -13,6 +14,7 @@ export interface CountFieldProps {
 /** A whole number, stepped by a thumb, by arrow keys, or typed; it counts as it is typed. */
 export const CountField = ({ label, value, least, most, onChange }: CountFieldProps) => {
   const [typed, setTyped] = useState<string | undefined>(undefined);
+  const entered = useReplaceable(typed === undefined ? String(value) : undefined);
   const step = (by: number): void => {
     setTyped(undefined);
     onChange(Math.min(most, Math.max(least, value + by)));
@@ -49,6 +51,7 @@ export const CountField = ({ label, value, least, most, onChange }: CountFieldPr
           </button>
           <input
             {...box}
+            ref={entered}
             className="field-input count-input figure-text"
             type="text"
             inputMode="numeric"

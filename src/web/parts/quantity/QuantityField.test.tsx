@@ -9,13 +9,13 @@ let root: Root;
 let holder: HTMLElement;
 const said: (number | undefined)[] = [];
 
-const show = (optional: boolean): Promise<void> =>
+const show = (optional: boolean, value = 14): Promise<void> =>
   acting(() =>
     root.render(
       <QuantityField
         label="Speed"
         hint="of the head"
-        value={14}
+        value={value}
         optional={optional}
         show={speedWords}
         parse={readCutSpeed}
@@ -88,5 +88,16 @@ describe('a quantity that is typed', () => {
     await show(true);
     await type(' ');
     expect(said).toEqual([undefined]);
+  });
+
+  it('is replaced by what is typed, though the figure was reckoned anew after it was entered', async () => {
+    await show(false);
+    await acting(() => box().focus());
+    await show(false, 12.6);
+    expect(box().value).toBe('12.6\u202fmm/s');
+    expect([box().selectionStart, box().selectionEnd]).toEqual([0, box().value.length]);
+    await type('13');
+    await show(false, 9);
+    expect([box().value, box().selectionStart]).toEqual(['13', 2]); // and never under a hand that types
   });
 });

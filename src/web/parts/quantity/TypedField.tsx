@@ -1,6 +1,7 @@
 import { useState } from 'react';
 import type { Outcome } from '../../../core/problem.ts';
 import { Field, type FieldProps } from './Field.tsx';
+import { useReplaceable } from './useReplaceable.ts';
 
 export interface TypedFieldProps<T> extends Pick<
   FieldProps,
@@ -23,6 +24,7 @@ export interface TypedFieldProps<T> extends Pick<
 export const TypedField = <T,>(props: TypedFieldProps<T>) => {
   const { value, show, parse, onChange, replaces = false, ...field } = props;
   const [typed, setTyped] = useState<string | undefined>(undefined);
+  const entered = useReplaceable(replaces && typed === undefined ? show(value) : undefined);
   const read = typed === undefined ? undefined : parse(typed);
   const problem = read?.ok === false ? read.problem : undefined;
   return (
@@ -30,6 +32,7 @@ export const TypedField = <T,>(props: TypedFieldProps<T>) => {
       {(box) => (
         <input
           {...box}
+          ref={entered}
           className="field-input figure-text"
           type="text"
           autoComplete="off"
