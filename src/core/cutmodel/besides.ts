@@ -1,9 +1,18 @@
 import { leastWhole } from '../../num/leastWhole.ts';
 import { answerSpeed, oneStepSurer } from './answerSpeed.ts';
-import { decisionOn } from './decision.ts';
+import { decisionOn, forecast } from './decision.ts';
 import type { Fit } from './fit.ts';
 import type { FitAnswer, Recommendation } from './fitAnswer.ts';
 import { speedAt } from './recommend.ts';
+
+/** One step slower, where that is surer: what welds back is not. */
+export const surerBeside = (
+  { decision }: Pick<Fit, 'decision'>,
+  { powerPct, speedMmPerS, sureAtSpeedPct }: Recommendation,
+): Pick<FitAnswer, 'oneStepSurer'> => {
+  const slower = forecast(decision, powerPct, oneStepSurer(speedMmPerS));
+  return slower.sureOfPromisePct < sureAtSpeedPct ? {} : { oneStepSurer: slower };
+};
 
 /** What would do if an even chance of the promise were enough: shows how much of the setting is thin evidence. */
 export const evenOddsBeside = (

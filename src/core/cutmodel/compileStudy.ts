@@ -9,6 +9,7 @@ import type { CutStudy, StudyCell } from './cutStudy.ts';
 import type { HabitBelief, Model, Observation, ObservedOutcome } from './model.ts';
 import { expectedV50, priors, type ExpectedV50 } from './priors.ts';
 import { strengthOf } from './strengthOf.ts';
+import { weldingIn, type Welding } from './welding.ts';
 
 /** A study made ready for the posterior, and what is needed to carry its answer back to settings. */
 export interface CompiledStudy {
@@ -32,6 +33,8 @@ export interface CompiledStudy {
   readonly slowCells: readonly number[];
   /** Air levels in the order of their effects, the commonest (which has none) first. */
   readonly airLevels: readonly string[];
+  /** Absent: nothing was seen to weld back. */
+  readonly welding?: Welding;
 }
 
 /** Some of the shapes of one observation. */
@@ -162,6 +165,7 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
     ...strengthOf(study.machine),
   });
   const habit = habitBelief(study, lnPowerOf);
+  const welding = weldingIn(study);
   return {
     model: {
       priors: modelPriors(expected, beliefsOf(study)),
@@ -185,6 +189,7 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
     unusableCells,
     slowCells,
     airLevels,
+    ...(welding === undefined ? {} : { welding }),
   };
 };
 

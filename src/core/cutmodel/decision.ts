@@ -2,12 +2,14 @@ import { roughWeightedQuantile } from '../../num/weightedQuantile.ts';
 import { referenceLengthMm, type PromiseWish } from '../reading/promise.ts';
 import type { CompiledStudy } from './compileStudy.ts';
 import { links } from './links.ts';
+import type { SettingForecast } from './fitAnswer.ts';
 import type { Posterior } from './posterior.ts';
 import { marginKeeping, marginalShare } from './marginalShare.ts';
+import { openToo, type ThroughByPoint } from './openToo.ts';
 
 /** What one promise means to each point of a posterior, ready to be asked about many settings. */
 export interface Decision {
-  /** The fastest speed, mm/s, at which the promise holds with the wanted certainty; null where the tube is dark. */
+  /** The fastest speed, mm/s, at which the promise holds with the wanted certainty; null where the tube is dark, or where what is cut through welds back. */
   readonly fastestHolding: (powerPct: number, surePct?: number) => number | null;
   /** How sure the promise is at a setting, 0–1; `minPowerPct` is the power in corners, absent where it is the same. */
   readonly sureAt: (powerPct: number, speedMmPerS: number, minPowerPct?: number) => number;
@@ -51,7 +53,13 @@ export const decisionOn = (
     }
     return column;
   };
-  return {
+  const through = (i: number, lnPower: number, lnSpeed: number): number => {
+    const link = links[posterior.link[i] ?? NaN];
+    if (!link) return 0;
+    const margin = (level[i] ?? NaN) + (posterior.powerExponent[i] ?? NaN) * lnPower - lnSpeed;
+    return marginalShare(link, margin, posterior.sigma[i] ?? NaN, scatter[i] ?? NaN, lengths);
+  };
+  const cutting: Decision = {
     lnFastestAtP0,
     fastestHolding: (powerPct, surePct = promise.surePct) => {
       const lnPower = compiled.lnPowerOf(powerPct);
@@ -80,12 +88,7 @@ export const decisionOn = (
       const lnSpeed = Math.log(speedMmPerS);
       let sum = 0;
       for (let i = 0; i < count; i += 1) {
-        const link = links[posterior.link[i] ?? NaN];
-        if (!link) continue;
-        const margin = (level[i] ?? NaN) + (posterior.powerExponent[i] ?? NaN) * lnPower - lnSpeed;
-        sum +=
-          (weight[i] ?? NaN) *
-          marginalShare(link, margin, posterior.sigma[i] ?? NaN, scatter[i] ?? NaN, lengths);
+        sum += (weight[i] ?? NaN) * through(i, lnPower, lnSpeed);
       }
       return Math.min(1, sum);
     },
@@ -96,6 +99,47 @@ export const decisionOn = (
         : Math.exp(roughWeightedQuantile(along(level, lnPower), weight, p));
     },
   };
+  const { welding } = compiled;
+  if (welding === undefined || passes !== 1) return cutting;
+  const points = evenly(weight, pointsForWelding).map((i): ThroughByPoint => ({
+    weight: 1 / pointsForWelding,
+    shareAt: (powerPct, speedMmPerS, minPowerPct) => {
+      const lnPower = compiled.lnPowerOf(powerPct);
+      const lnLeast = compiled.lnPowerOf(minPowerPct);
+      if (lnPower === null || lnLeast === null) return 0;
+      const slowed = (posterior.cornersExponent[i] ?? NaN) * Math.max(0, lnPower - lnLeast);
+      return through(i, lnPower, Math.log(speedMmPerS) + slowed);
+    },
+  }));
+  return openToo(cutting, { welding, points, promise, lengths });
+};
+
+/** What one setting gives, by a decision. */
+export const forecast = (
+  decision: Decision,
+  powerPct: number,
+  speedMmPerS: number,
+): SettingForecast => ({
+  powerPct,
+  speedMmPerS,
+  outOf100Mean: 100 * decision.shareAt(powerPct, speedMmPerS),
+  sureOfPromisePct: 100 * decision.sureAt(powerPct, speedMmPerS),
+});
+
+/** Welding takes little away where a promise holds: so many points are right to a fraction of a per cent of it. */
+const pointsForWelding = 300;
+
+/** So many points, each as often as it weighs: every one that stands over the next of equal steps through all the weight. */
+const evenly = (weight: Float64Array, count: number): readonly number[] => {
+  const total = weight.reduce((sum, w) => sum + w, 0);
+  const chosen: number[] = [];
+  let reached = 0;
+  weight.forEach((w, i) => {
+    reached += w;
+    while (chosen.length < count && (chosen.length + 0.5) / count <= reached / total)
+      chosen.push(i);
+  });
+  return chosen;
 };
 
 /** ln v50 at P0 for what the promise is of: the present air; this batch or a new one; this sheet or all of them. */

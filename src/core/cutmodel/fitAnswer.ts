@@ -102,7 +102,7 @@ export interface FitAnswer {
   readonly recommended: Recommendation | null;
   /** Why there is no recommendation. */
   readonly reason?: Problem;
-  /** One step surer than the recommended (production default), and one step faster: what each gives. */
+  /** One step surer than the recommended (production default; absent where slower is not surer, since it welds back), and one step faster: what each gives. */
   readonly oneStepSurer?: SettingForecast;
   readonly oneStepFaster?: SettingForecast;
   /** What would do if an even chance of the promise were enough: how much of the setting is thin evidence. */

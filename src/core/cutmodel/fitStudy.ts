@@ -1,11 +1,17 @@
 import { powerLimit } from '../tube/deliveredPower.ts';
-import { oneStepFaster, oneStepSurer } from './answerSpeed.ts';
-import { cornersBeside, evenOddsBeside, passesBeside, thisSheetBeside } from './besides.ts';
+import { oneStepFaster } from './answerSpeed.ts';
+import {
+  cornersBeside,
+  evenOddsBeside,
+  passesBeside,
+  surerBeside,
+  thisSheetBeside,
+} from './besides.ts';
 import type { Ask, CutStudy } from './cutStudy.ts';
-import type { Decision } from './decision.ts';
+import { forecast } from './decision.ts';
 import { edgeBeside } from './edgeBeside.ts';
 import { fit, type Fit } from './fit.ts';
-import type { ChangeoverPoint, FitAnswer, LinePoint, SettingForecast } from './fitAnswer.ts';
+import type { ChangeoverPoint, FitAnswer, LinePoint } from './fitAnswer.ts';
 import { knownPower } from './knownPower.ts';
 import { meanSdOf, type Posterior } from './posterior.ts';
 import { presentLnV50 } from './presentLevel.ts';
@@ -58,7 +64,7 @@ export const answerFrom = (
       ? { recommended: null, reason: choice.reason }
       : {
           recommended: choice,
-          oneStepSurer: forecast(decision, choice.powerPct, oneStepSurer(choice.speedMmPerS)),
+          ...surerBeside(fitted, choice),
           oneStepFaster: forecast(decision, choice.powerPct, oneStepFaster(choice.speedMmPerS)),
           ...evenOddsBeside(fitted, choice),
           ...thisSheetBeside(fitted, choice),
@@ -92,13 +98,6 @@ export const answerFrom = (
 
 const linkProbability = (posterior: Posterior, name: string): number =>
   posterior.links.find(({ link }) => link.name === name)?.probability ?? 0;
-
-const forecast = (decision: Decision, powerPct: number, speedMmPerS: number): SettingForecast => ({
-  powerPct,
-  speedMmPerS,
-  outOf100Mean: 100 * decision.shareAt(powerPct, speedMmPerS),
-  sureOfPromisePct: 100 * decision.sureAt(powerPct, speedMmPerS),
-});
 
 const changeoverOf = (fitted: Fit, limitPct: number): readonly ChangeoverPoint[] => {
   const { study, decision } = fitted;

@@ -1,5 +1,6 @@
 import type { EdgeKind } from '../reading/edge.ts';
-import { edgeBeliefs, type EdgeCut, type EdgeShare, type EdgeSpot } from './edgeBeliefs.ts';
+import { edgeBeliefs, type EdgeCut, type EdgeShare } from './edgeBeliefs.ts';
+import type { HeatSpot } from './heat.ts';
 
 /** Fewer edges say nothing that is worth saying. */
 export const leastEdges = 6;
@@ -10,7 +11,7 @@ const worthPreferring = 10;
 /** How sure it has to be that there are more at all. */
 const leastSurePct = 90;
 
-export interface EdgePreference<Spot extends EdgeSpot> {
+export interface EdgePreference<Spot extends HeatSpot> {
   /** The edge at the answer itself. */
   readonly here: EdgeShare;
   readonly preferred?: { readonly spot: Spot; readonly share: EdgeShare };
@@ -21,7 +22,7 @@ export interface EdgePreference<Spot extends EdgeSpot> {
  * best grade, surely more and enough more than at the answer, the fastest. The settings to choose
  * from are the caller's, so nothing is preferred that does not keep the promise.
  */
-export const preferEdge = <Spot extends EdgeSpot>({
+export const preferEdge = <Spot extends HeatSpot>({
   cuts,
   kind,
   answer,
@@ -29,7 +30,7 @@ export const preferEdge = <Spot extends EdgeSpot>({
 }: {
   readonly cuts: readonly EdgeCut[];
   readonly kind: EdgeKind;
-  readonly answer: EdgeSpot;
+  readonly answer: HeatSpot;
   readonly mayRun: readonly Spot[];
 }): EdgePreference<Spot> => {
   const beliefs = edgeBeliefs(cuts, kind);

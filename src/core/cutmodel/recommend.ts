@@ -166,8 +166,10 @@ const leastPowerAt = (found: FittedStudy, speedMmPerS: number, limitPct: number)
   return enough(most) ? leastWhole(most, enough) : null;
 };
 
-/** Where most cells count for nothing, that is the reason, and not the machine. */
-const tooSlow = ({ study, compiled }: FittedStudy): ProblemOf<ReasonCode> => {
+/** Where most cells count for nothing, that is the reason, or what welds back, and not the machine. */
+const tooSlow = (found: FittedStudy): ProblemOf<ReasonCode> => {
+  const { study, compiled } = found;
+  if (compiled.welding !== undefined) return weldsBeforeItCuts(found);
   const [cells, leftOut] = [study.cells.length, compiled.unusableCells.length];
   return 2 * leftOut > cells
     ? { code: 'most-cells-left-out', params: { cells, leftOut } }
@@ -175,6 +177,30 @@ const tooSlow = ({ study, compiled }: FittedStudy): ProblemOf<ReasonCode> => {
         code: 'slower-than-the-machine',
         params: { leastMmPerS: study.machine.speedRangeMmPerS[0] },
       };
+};
+
+/** Speeds among which the best is looked for, as shares of the fastest that came out. */
+const sharesTried = Array.from({ length: 40 }, (_, i) => 0.97 ** i);
+
+/** The speed at which most come out, at the asked power. */
+const weldsBeforeItCuts = ({
+  study,
+  compiled,
+  decision,
+  evidence,
+}: FittedStudy): ProblemOf<ReasonCode> => {
+  const powerPct = study.ask.powerPct ?? compiled.p0Pct;
+  const fastest =
+    fastestOutAt(evidence, powerPct) ??
+    Math.max(...evidence.out.map(({ speedMmPerS }) => speedMmPerS));
+  const best = sharesTried
+    .map((share) => answerSpeed(share * fastest))
+    .map((speedMmPerS) => ({ speedMmPerS, comeOut: decision.shareAt(powerPct, speedMmPerS) }))
+    .reduce((most, one) => (one.comeOut > most.comeOut ? one : most));
+  return {
+    code: 'welds-before-it-cuts',
+    params: { powerPct, speedMmPerS: best.speedMmPerS, outOf100: Math.floor(100 * best.comeOut) },
+  };
 };
 
 /** No answer without one out and one not-out; a tally or a habit may stand in for either. */

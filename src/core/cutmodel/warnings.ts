@@ -1,5 +1,6 @@
 import { describePower, type PowerLimit } from '../tube/deliveredPower.ts';
 import { problemOf, type Problem } from '../problem.ts';
+import { aboutWelding } from './aboutWelding.ts';
 import { cardsDisagree } from './cardsDisagree.ts';
 import { slowerIsNoHelp } from './countedOrders.ts';
 import { fastestOutAt } from './evidence.ts';
@@ -21,6 +22,7 @@ export const warningsOn = (
   ...overdrives(fitted, limit),
   ...aboutOrders(fitted),
   ...aboutCards(fitted),
+  ...aboutWelding(fitted, recommended),
   ...aboutInput(fitted),
   ...aboutRecommendation(fitted, recommended),
   ...aboutCard(fitted, remarks, odds),

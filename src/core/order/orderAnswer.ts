@@ -1,5 +1,5 @@
 import { usualAssumptions, type CostAssumptions } from '../cost/partCost.ts';
-import { oneStepSurer } from '../cutmodel/answerSpeed.ts';
+import { surerBeside } from '../cutmodel/besides.ts';
 import type { Fit } from '../cutmodel/fit.ts';
 import { lineOf, recommend } from '../cutmodel/recommend.ts';
 import type { Setting } from '../machine/setting.ts';
@@ -68,7 +68,8 @@ export const orderAnswer = (fitted: Fit, wish: OrderWish): Outcome<OrderAnswer> 
     partsPerSheet: wish.partsPerSheet ?? parts,
     setting: wish.setting ?? {
       powerPct: recommended.powerPct,
-      speedMmPerS: oneStepSurer(recommended.speedMmPerS),
+      speedMmPerS:
+        surerBeside(fitted, recommended).oneStepSurer?.speedMmPerS ?? recommended.speedMmPerS,
       passes: recommended.passes,
     },
   };

@@ -11,6 +11,7 @@ export const reasonProblems = {
   'most-cells-left-out': { cells: figure, leftOut: figure },
   'power-not-known': { powerPct: figure },
   'did-not-converge': { points: figure },
+  'welds-before-it-cuts': { powerPct: figure, speedMmPerS: figure, outOf100: figure },
 } as const satisfies ProblemList;
 
 /** What an answer has to say beside its setting. */
@@ -52,6 +53,15 @@ export const warningProblems = {
   'cells-overdrove': { cells: figure, powers: text, ratedMa: maybe(figure) },
   'power-beyond-the-card': { powerPct: figure },
   'flaws-beside-the-promise': { flawsPerMetre: figure },
+  'welds-back': {
+    welded: figure,
+    through: figure,
+    speedMmPerS: figure,
+    powerPct: figure,
+    of100: figure,
+    slowestMmPerS: maybe(figure),
+  },
+  'perhaps-welded': { cells: figure, speeds: text },
 } as const satisfies ProblemList;
 
 /** Slips of the hand that the shapes betray. */

@@ -48,6 +48,12 @@ export const cutmodelWords = {
     remedy: () =>
       'That is a limit of this tool, not of your readings. Ask about the last card and the last orders alone.',
   },
+  'welds-before-it-cuts': {
+    message: (p) =>
+      `At ${p.powerPct} % no speed is sure enough yet: slower the shapes weld back behind the beam, faster they are not through. Best known is ${p.speedMmPerS} mm/s, where about ${p.outOf100} in 100 come out.`,
+    remedy: () =>
+      'Cut more shapes near it; or try a card with more air along the cut, or at another power.',
+  },
   'slower-would-not-help': {
     message: (p) =>
       p.because === 'pockets'
@@ -116,6 +122,18 @@ export const cutmodelWords = {
       'How often this material has flaws, where no setting gets through, cannot be told yet.',
     remedy: () =>
       'Counts of orders tell it: count parts lost to a flaw apart from those that need a knife.',
+  },
+  'welds-back': {
+    message: (p) =>
+      `${p.welded} of ${p.through} shapes that were cut through welded back behind the beam: too slow is a failure too. At ${p.speedMmPerS} mm/s and ${p.powerPct} % about ${p.of100} in 100 will${p.slowestMmPerS === undefined ? '' : `; slower than ${p.slowestMmPerS} mm/s too many do`}.`,
+    remedy: () =>
+      'Never mend a part that welds back by cutting slower. More air along the cut helps.',
+  },
+  'perhaps-welded': {
+    message: (p) =>
+      `${p.cells} slower shapes, at ${p.speeds} mm/s, did not come out where faster ones did. Acrylic that is cut too slowly closes again behind the beam.`,
+    remedy: () =>
+      'Look at the cut: where it closed again, mark the shape as spoilt, welded back. Else it counts as too fast, and the answer is slower than it need be.',
   },
   'flaws-beside-the-promise': {
     message: (p) =>

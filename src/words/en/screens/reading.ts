@@ -54,7 +54,7 @@ export const readingText = {
     clip: 'counts for nothing',
     lifted: 'counts for nothing',
     slat: 'counts for nothing',
-    'welded-back': 'acrylic: no sign of too fast',
+    'welded-back': 'acrylic: a sign of too slow',
   } satisfies Record<SpoiltReason, string>,
   how: 'How did it come?',
   hows: { fell: 'fell by itself', pushed: 'a light push', knife: 'a knife' } satisfies Record<
