@@ -1,4 +1,4 @@
-import { decisionOn } from '../../src/core/cutmodel/decision.ts';
+import { decisionOn } from '../../src/core/cutmodel/decisionOn.ts';
 import { fit } from '../../src/core/cutmodel/fit.ts';
 import { posteriorOf } from '../../src/core/cutmodel/posterior.ts';
 import { priors } from '../../src/core/cutmodel/priors.ts';

@@ -1,5 +1,5 @@
 import { compileStudy } from '../../src/core/cutmodel/compileStudy.ts';
-import { decisionOn } from '../../src/core/cutmodel/decision.ts';
+import { decisionOn } from '../../src/core/cutmodel/decisionOn.ts';
 import { fit } from '../../src/core/cutmodel/fit.ts';
 import { target } from '../../src/core/cutmodel/likelihood.ts';
 import { links } from '../../src/core/cutmodel/links.ts';

@@ -1,8 +1,8 @@
 import { median } from '../../num/median.ts';
 import { problemOf, type Problem } from '../problem.ts';
-import { edgeKindOf } from '../stock/edgeKind.ts';
 import type { Fit } from './fit.ts';
 import type { Recommendation } from './fitAnswer.ts';
+import { kindNamedIn } from './priors.ts';
 
 /** What an answer says of shapes that welded back, and of those that perhaps did. */
 export const aboutWelding = (
@@ -14,7 +14,7 @@ export const aboutWelding = (
   if (recommended === null) return [];
   const { powerPct, speedMmPerS } = recommended;
   const slowest = slowestHolding(fitted, recommended);
-  const opens = welding.openAt(recommended, 1).mean;
+  const opens = welding.openAt(recommended, 1);
   return [
     problemOf('welds-back', {
       welded: welding.welded,
@@ -55,7 +55,7 @@ const fewest = 2;
  * taken for shapes that were too fast they would make the answer slower still.
  */
 const perhapsWelded = ({ study }: Fit): readonly Problem[] => {
-  if (edgeKindOf(study.stock.material) !== 'acrylic') return [];
+  if (kindNamedIn(study.stock.material) !== 'acrylic') return [];
   const graded = study.cells.filter(
     ({ grade, spoilt, passes }) => grade !== undefined && spoilt === undefined && passes === 1,
   );

@@ -1,6 +1,7 @@
 import { leastWhole } from '../../num/leastWhole.ts';
 import { answerSpeed, oneStepSurer } from './answerSpeed.ts';
-import { decisionOn, forecast } from './decision.ts';
+import { forecast } from './decision.ts';
+import { decisionOn } from './decisionOn.ts';
 import type { Fit } from './fit.ts';
 import type { FitAnswer, Recommendation } from './fitAnswer.ts';
 import { speedAt } from './recommend.ts';

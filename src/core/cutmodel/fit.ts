@@ -1,7 +1,8 @@
 import { beliefsOf } from './beliefs.ts';
 import { compileStudy, type CompiledStudy } from './compileStudy.ts';
 import type { CutStudy } from './cutStudy.ts';
-import { decisionOn, type Decision } from './decision.ts';
+import type { Decision } from './decision.ts';
+import { decisionOn } from './decisionOn.ts';
 import { evidenceIn, type Evidence } from './evidence.ts';
 import type { Posterior } from './posterior.ts';
 import { hasManySheets, lastBatchOf, type LastBatch } from './lastBatch.ts';

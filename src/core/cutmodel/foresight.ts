@@ -2,7 +2,7 @@ import { kronecker } from '../../num/kronecker.ts';
 import { normalQuantile } from '../../num/normal.ts';
 import { risingOrder, systematicResample } from '../../num/systematicResample.ts';
 import type { CompiledStudy } from './compileStudy.ts';
-import { decisionOn } from './decision.ts';
+import { decisionOn } from './decisionOn.ts';
 import type { Fit } from './fit.ts';
 import { knownPower } from './knownPower.ts';
 import { links } from './links.ts';

@@ -53,7 +53,7 @@ export const priors = {
 } as const;
 
 /** Median v50 of each class at 3 mm and a delivered fraction of 0.30, in mm/s. Common practice, no source. */
-const medianAtReference: Readonly<Record<string, number>> = {
+const medianAtReference = {
   plywood: 17,
   mdf: 14,
   hardboard: 13,
@@ -70,8 +70,16 @@ const medianAtReference: Readonly<Record<string, number>> = {
   felt: 35,
   fabric: 60,
   rubber: 10,
-};
+} as const;
 const medianOfTheUnknown = 16;
+
+/** The first kind with a prior of its own that a material's name holds. */
+export const kindNamedIn = (material: string): keyof typeof medianAtReference | undefined => {
+  const words = material.toLowerCase();
+  const kinds = Object.keys(medianAtReference) as (keyof typeof medianAtReference)[];
+  const named = kinds.find((kind) => words.includes(kind));
+  return named ?? (/\bply\b/.test(words) ? 'plywood' : undefined);
+};
 
 /**
  * Prior median of the speed at which half the reference shapes fall out:
@@ -83,11 +91,8 @@ export const priorMedianV50MmPerS = (
   thicknessMm: number,
   deliveredFraction: number,
 ): number => {
-  const words = material.toLowerCase();
-  const named = Object.entries(medianAtReference).find(([name]) => words.includes(name));
-  const atReference =
-    named?.[1] ??
-    (/\bply\b/.test(words) ? (medianAtReference['plywood'] ?? 0) : medianOfTheUnknown);
+  const kind = kindNamedIn(material);
+  const atReference = kind === undefined ? medianOfTheUnknown : medianAtReference[kind];
   const power = Math.max(0.01, deliveredFraction) / 0.3;
   return Math.max(0.2, atReference * power * (thicknessMm / 3) ** -priors.thicknessExponent.mean);
 };

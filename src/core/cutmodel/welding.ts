@@ -14,18 +14,10 @@ import {
 import { priors } from './priors.ts';
 import { asRead } from './reading.ts';
 
-/** How many of what is cut through at a setting do not weld back. */
-export interface StayingOpen {
-  /** On average over what is known, 0–1. */
-  readonly mean: number;
-  /** How sure it is that at least such a share does, 0–1. */
-  readonly sureOf: (share: number) => number;
-}
-
 /** What shapes that welded back behind the beam let expect at other settings of one pass. */
 export interface Welding {
-  /** `lengths`: of the part, over that of a test shape. */
-  readonly openAt: (spot: HeatSpot, lengths: number) => StayingOpen;
+  /** The share of what is cut through at a setting that stays open, 0–1; `lengths`: of the part, over that of a test shape. */
+  readonly openAt: (spot: HeatSpot, lengths: number) => number;
   /** How many welded back, and how many of one pass were cut through in all. */
   readonly welded: number;
   readonly through: number;
@@ -86,42 +78,17 @@ export const weldingIn = (study: CutStudy): Welding | undefined => {
   const counted = (of: number): number =>
     shapes.reduce((sum, { way, count }) => (way === of ? sum + count : sum), 0);
   return {
-    openAt: (spot, lengths) => {
-      const stays = Float64Array.from(
-        changes,
-        ({ at, spread, exponent }) => logistic((at - heat(spot, exponent)) / spread) ** lengths,
-      );
-      return stayingOpen(stays, weight);
-    },
+    openAt: (spot, lengths) =>
+      Math.min(
+        1,
+        changes.reduce((sum, { at, spread, exponent }, i) => {
+          const stays = logistic((at - heat(spot, exponent)) / spread) ** lengths;
+          return sum + stays * (weight[i] ?? NaN);
+        }, 0),
+      ),
     welded: counted(welded),
     through: counted(welded) + counted(open),
   };
 };
 
 const [open, welded] = [0, 1];
-
-const stayingOpen = (stays: Float64Array, weight: Float64Array): StayingOpen => {
-  const order = Uint32Array.from(stays, (_, i) => i).sort(
-    (a, b) => (stays[b] ?? NaN) - (stays[a] ?? NaN),
-  );
-  const most = Float64Array.from(order, (i) => stays[i] ?? NaN);
-  const above = new Float64Array(order.length + 1);
-  order.forEach((i, n) => {
-    above[n + 1] = (above[n] ?? NaN) + (weight[i] ?? NaN);
-  });
-  return {
-    mean: Math.min(
-      1,
-      stays.reduce((sum, share, i) => sum + share * (weight[i] ?? NaN), 0),
-    ),
-    sureOf: (least) => {
-      let [from, to] = [0, most.length];
-      while (from < to) {
-        const middle = (from + to) >> 1;
-        if ((most[middle] ?? NaN) >= least) from = middle + 1;
-        else to = middle;
-      }
-      return Math.min(1, above[from] ?? NaN);
-    },
-  };
-};

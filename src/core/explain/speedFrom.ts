@@ -1,6 +1,6 @@
 import { answerSpeed } from '../cutmodel/answerSpeed.ts';
 import type { CutStudy } from '../cutmodel/cutStudy.ts';
-import { decisionOn } from '../cutmodel/decision.ts';
+import { decisionOn } from '../cutmodel/decisionOn.ts';
 import { evidenceIn, fastestOutAt } from '../cutmodel/evidence.ts';
 import type { Fit, FittedStudy } from '../cutmodel/fit.ts';
 import type { Posterior } from '../cutmodel/posterior.ts';

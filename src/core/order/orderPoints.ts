@@ -1,4 +1,4 @@
-import { levelOf } from '../cutmodel/decision.ts';
+import { levelOf } from '../cutmodel/decisionOn.ts';
 import type { Fit } from '../cutmodel/fit.ts';
 import { links } from '../cutmodel/links.ts';
 import { meanSdOf, thinned, type Posterior } from '../cutmodel/posterior.ts';

@@ -1,4 +1,4 @@
-import { decisionOn } from '../cutmodel/decision.ts';
+import { decisionOn } from '../cutmodel/decisionOn.ts';
 import type { Fit, FittedStudy } from '../cutmodel/fit.ts';
 import { recommend, lineOf, type NoRecommendation } from '../cutmodel/recommend.ts';
 import type { Recommendation } from '../cutmodel/fitAnswer.ts';

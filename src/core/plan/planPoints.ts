@@ -1,5 +1,5 @@
 import type { Fit } from '../cutmodel/fit.ts';
-import { levelOf } from '../cutmodel/decision.ts';
+import { levelOf } from '../cutmodel/decisionOn.ts';
 import { links } from '../cutmodel/links.ts';
 import { systematicResample } from '../../num/systematicResample.ts';
 import { referenceLengthMm } from '../reading/promise.ts';

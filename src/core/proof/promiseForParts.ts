@@ -1,7 +1,7 @@
 import { halton } from '../../num/halton.ts';
 import { betaCdf } from '../../num/distributions.ts';
 import { normalQuantile } from '../../num/normal.ts';
-import { decisionOn, levelOf, scatterOf } from '../cutmodel/decision.ts';
+import { decisionOn, levelOf, scatterOf } from '../cutmodel/decisionOn.ts';
 import type { Fit } from '../cutmodel/fit.ts';
 import { links } from '../cutmodel/links.ts';
 import { meanSdOf, thinned } from '../cutmodel/posterior.ts';

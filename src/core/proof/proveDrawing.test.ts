@@ -4,7 +4,7 @@ import { beforeAll, describe, expect, it } from 'vitest';
 
 import { shapeOutline } from '../card/testShapes.ts';
 import type { CutStudy } from '../cutmodel/cutStudy.ts';
-import { decisionOn } from '../cutmodel/decision.ts';
+import { decisionOn } from '../cutmodel/decisionOn.ts';
 import { fit, type Fit } from '../cutmodel/fit.ts';
 import type { MotionValues } from '../motion/motionValues.ts';
 import type { Setting } from '../machine/setting.ts';

@@ -1,4 +1,5 @@
-import { decisionOn, type Decision } from '../cutmodel/decision.ts';
+import type { Decision } from '../cutmodel/decision.ts';
+import { decisionOn } from '../cutmodel/decisionOn.ts';
 import type { Fit } from '../cutmodel/fit.ts';
 import { fastestOutAt } from '../cutmodel/evidence.ts';
 import { meanSdOf } from '../cutmodel/posterior.ts';
