@@ -287,6 +287,7 @@ const fields: Readonly<Record<string, readonly FormField[]>> = {
   'screens/sheet/RunScreen words.thickness readThickness': [
     field(readers.readThickness, stockShape.shape.nominalThicknessMm),
   ],
+  'screens/people/NameHere words.name': [line(label)],
   'screens/sheet/StockForm words.batch': [line(stockShape.shape.batch)],
   'screens/sheet/StockForm words.measured readLengths': [thicknesses],
   'screens/sheet/StockForm words.thickness readThickness': [

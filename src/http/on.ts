@@ -1,5 +1,6 @@
 import { Readable } from 'node:stream';
 import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
+import type { Author } from '../core/author.ts';
 import type { Outcome } from '../core/problem.ts';
 import type { ReplyOf, Route } from '../wire/route.ts';
 import { FileAnswer } from '../served/fileAnswer.ts';
@@ -16,7 +17,12 @@ export interface AskedHere<R extends Route> extends Asked<R> {
 interface OwnRouteOptions extends RouteOptions {
   /** Most requests that one address may make in a minute, where the server counts them. */
   readonly triesAMinute?: number;
+  /** Who it is that asks. Absent: it is nobody's business. */
+  readonly authorOf?: AuthorOf;
 }
+
+/** By what name whoever asks goes. */
+export type AuthorOf = (request: FastifyRequest) => Author;
 
 /**
  * Puts a route of the wire on the server: parse by its shapes, ask the use-case, print. A refusal of either leaves in
@@ -26,7 +32,7 @@ export const on = <R extends Route>(
   app: FastifyInstance,
   route: R,
   ask: (asked: AskedHere<R>) => Promise<Outcome<ReplyOf<R> | FileAnswer>>,
-  { bodyLimit, triesAMinute }: OwnRouteOptions = {},
+  { bodyLimit, triesAMinute, authorOf = () => ({}) }: OwnRouteOptions = {},
 ): void => {
   app.route({
     method: route.method,
@@ -36,7 +42,9 @@ export const on = <R extends Route>(
       ? {}
       : { config: { rateLimit: { max: triesAMinute, timeWindow: 60_000 } } }),
     handler: async (request, reply) => {
-      const asked = readAsked(route, request, goneOf(reply));
+      const { params, query, body } = request;
+      const came = { params, query, body, author: authorOf(request) };
+      const asked = readAsked(route, came, goneOf(reply));
       const outcome = asked.ok ? await ask({ ...asked.value, request, reply }) : asked;
       if (!outcome.ok) return sendRefusal(reply, outcome.problem);
       if (reply.sent) return reply;
@@ -47,9 +55,9 @@ export const on = <R extends Route>(
 };
 
 /** The server as the place where routes are answered. */
-export const siteOn = (app: FastifyInstance): Site => ({
+export const siteOn = (app: FastifyInstance, authorOf: AuthorOf): Site => ({
   put: (route, ask, options) => {
-    on(app, route, ask, options);
+    on(app, route, ask, { ...options, authorOf });
   },
 });
 

@@ -73,7 +73,7 @@ describe('a phone in the network', () => {
     const cookie = cookieOf(paired).split(';')[0] ?? '';
     expect((await get('/api/home', phone, { cookie: `other=1; ${cookie}` })).statusCode).toBe(200);
     const known = pairingReply.parse((await get('/api/pairing', phone, { cookie })).json());
-    expect(known).toEqual({ lan: true, desk: false, letIn: true });
+    expect(known).toEqual({ lan: true, desk: false, letIn: true, name: 'Phone 1' });
     const forged = await get('/api/home', phone, { cookie: `${cookie}x` });
     expect(forged.statusCode).toBe(401);
   });

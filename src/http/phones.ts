@@ -1,5 +1,6 @@
 import type { FastifyInstance, FastifyRequest } from 'fastify';
 import type { PairedPhone } from '../app/ports/phones.ts';
+import { authorNamed } from '../core/author.ts';
 import { done, refused } from '../core/problem.ts';
 import { api, type ReplyOf } from '../wire/api.ts';
 import { pairText } from '../words/texts.ts';
@@ -34,9 +35,20 @@ export const gatePhones = async (
   }
   const phoneOf = async (request: FastifyRequest): Promise<PairedPhone | undefined> =>
     lan?.pairing.phoneOf(tokenOf(request));
-  const letIn = async (request: FastifyRequest): Promise<boolean> =>
-    atDesk(request) || (await phoneOf(request)) !== undefined;
-  const told = async (request: FastifyRequest) => done(await howItStands(lan, request, letIn));
+  /** Which phone was let through with which request: what it says is said under its name. */
+  const letThrough = new WeakMap<FastifyRequest, PairedPhone>();
+  const letIn = async (request: FastifyRequest): Promise<boolean> => {
+    if (atDesk(request)) return true;
+    const phone = await phoneOf(request);
+    if (phone !== undefined) letThrough.set(request, phone);
+    return phone !== undefined;
+  };
+  const told = async (request: FastifyRequest) => {
+    const isLetIn = await letIn(request);
+    const { by: name } = authorNamed(letThrough.get(request)?.name);
+    const stands = await howItStands(lan, request, isLetIn);
+    return done(name === undefined ? stands : { ...stands, name });
+  };
 
   app.addHook('onRequest', async (request, reply) => {
     // The route that was found, not the address as written: that may be written in many ways.
@@ -75,16 +87,18 @@ export const gatePhones = async (
   return {
     phoneOf,
     isStillIn: letIn,
+    authorOf: (request) =>
+      authorNamed(atDesk(request) ? cookieIn(request, nameCookie) : letThrough.get(request)?.name),
   };
 };
 
 const howItStands = async (
   lan: Lan | undefined,
   request: FastifyRequest,
-  letIn: (request: FastifyRequest) => Promise<boolean>,
+  letIn: boolean,
 ): Promise<ReplyOf<typeof api.pairing>> => {
   const desk = atDesk(request);
-  const told = { lan: lan !== undefined, desk, letIn: await letIn(request) };
+  const told = { lan: lan !== undefined, desk, letIn };
   if (lan === undefined || !desk) return told;
   const state = await lan.pairing.state();
   const phones = (await lan.pairing.phones()).map(({ id, name, pairedAt, lastSeenAt }) => ({
@@ -109,12 +123,16 @@ const openToAll: readonly string[] = [api.health.path, api.pairing.path, api.pai
 /** As long as browsers keep one; when a phone is let in no longer is decided here. */
 const cookieDays = 400;
 const cookieName = 'throughcut-phone';
+/** What the page at the desk keeps there itself: it lets nobody in. */
+const nameCookie = 'throughcut-name';
 
 const cookieFor = (token: string, protocol: string): string =>
   `${cookieName}=${encodeURIComponent(token)}; HttpOnly; SameSite=Strict; Path=/; Max-Age=${String(cookieDays * 24 * 3600)}${protocol === 'https' ? '; Secure' : ''}`;
 
-const tokenOf = ({ headers }: FastifyRequest): string => {
-  const found = new RegExp(`(?:^|;\\s*)${cookieName}=([^;]*)`).exec(headers.cookie ?? '');
+const tokenOf = (request: FastifyRequest): string => cookieIn(request, cookieName);
+
+const cookieIn = ({ headers }: FastifyRequest, name: string): string => {
+  const found = new RegExp(`(?:^|;\\s*)${name}=([^;]*)`).exec(headers.cookie ?? '');
   try {
     return decodeURIComponent(found?.[1] ?? '');
   } catch {

@@ -100,7 +100,7 @@ export const buildServer = async (options: ServerOptions): Promise<FastifyInstan
   app.addContentTypeParser(/^image\//, { parseAs: 'buffer' }, (_request, body, parsed) =>
     parsed(null, body),
   );
-  putRoutes(siteOn(app), ports, options);
+  putRoutes(siteOn(app, gate.authorOf), ports, options);
   tellBackups(app, options.backups, changes);
   serveLive(app, { changes, gate, counted: metrics.streams });
   tellMetrics(app, metrics, options.metricsToken);

@@ -19,6 +19,7 @@ import { readingRoutes } from './routes/readings.ts';
 import { reasoningRoutes } from './routes/reasoning.ts';
 import { scoreRoutes } from './routes/score.ts';
 import { studyRoutes } from './routes/studies.ts';
+import { trailRoutes } from './routes/trail.ts';
 import { transferRoutes } from './routes/transfer.ts';
 import { wallListRoutes } from './routes/wallList.ts';
 import { watchRoutes } from './routes/watch.ts';
@@ -57,5 +58,6 @@ export const putRoutes = (
   scoreRoutes(site, ports);
   watchRoutes(site, ports);
   machineTestRoutes(site, ports);
+  trailRoutes(site, ports);
   transferRoutes(site, ports, importBytesAtMost);
 };

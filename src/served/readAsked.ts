@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { Author } from '../core/author.ts';
 import { done, type Outcome } from '../core/problem.ts';
 import { parseWith } from '../formats/border.ts';
 import type { Route } from '../wire/route.ts';
@@ -9,6 +10,7 @@ export interface CameIn {
   readonly params: unknown;
   readonly query: unknown;
   readonly body: unknown;
+  readonly author: Author;
 }
 
 /** Reads what came in by a route's shapes. `gone`: see `Asked`. */
@@ -30,6 +32,7 @@ export const readAsked = <R extends Route>(
     query: query.value,
     body: body.value,
     ...file,
+    author: came.author,
     gone,
   } as Asked<R>);
 };

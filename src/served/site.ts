@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { Author } from '../core/author.ts';
 import type { Outcome } from '../core/problem.ts';
 import type { ReplyOf, Route } from '../wire/route.ts';
 import type { FileAnswer } from './fileAnswer.ts';
@@ -12,6 +13,8 @@ export interface Asked<R extends Route> {
   readonly body: Read<R['body']>;
   /** The body of a route that takes a file; absent where none came. */
   readonly file?: Uint8Array;
+  /** Who it is that asks. */
+  readonly author: Author;
   /** Says when whoever asked has gone without waiting for the answer. */
   readonly gone: AbortSignal;
 }

@@ -14,6 +14,7 @@ const keysOf = {
   started_order: ['id'],
   proven_setting: ['id'],
   setting_photo: ['setting_id', 'subject'],
+  setting_change: ['id'],
   tally: ['id'],
   machine_test: ['kind', 'id'],
   removed_study: ['id'],
@@ -70,7 +71,7 @@ export const holdsRows = async (db: Kysely<Tables>): Promise<boolean> => {
 async function* inPages(db: Kysely<Tables>, table: CopiedTable): AsyncGenerator<readonly Row[]> {
   const keys = keysOf[table];
   const columns = sql.join(keys.map((key) => sql.ref(key)));
-  const isOfPhotos = table === 'card_photo' || table === 'setting_photo';
+  const isOfPhotos = ['card_photo', 'setting_photo', 'setting_change'].includes(table);
   const atOnce = isOfPhotos ? photosAtOnce : rowsAtOnce;
   let behind = sql`1 = 1`;
   for (;;) {

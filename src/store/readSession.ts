@@ -19,6 +19,7 @@ import {
   type ReadEach,
 } from './rows.ts';
 import { photoOf, photosOf } from './photos.ts';
+import { builtOn, listChanges, readChange } from './settingChanges.ts';
 import { settingPhotoOf, settingPhotosOf } from './settingPhotos.ts';
 import { removedStudies } from './removedStudies.ts';
 import { listSheets, readOnBed, readSheet, readSummaries, sheetsOfKind } from './summaries.ts';
@@ -169,6 +170,10 @@ const otherQuestions = (
       (await entryRows(db).where('proven_setting.code', '=', idOrCode).limit(1).executeTakeFirst());
     return row === undefined ? undefined : entryOf(row);
   },
+  settingChanges: (asked) => listChanges(db, readEach, asked),
+  settingChange: (id) => readChange(db, 'id', id),
+  undoOfChange: (id) => readChange(db, 'undoes', id),
+  builtOnEntry: (id) => builtOn(db, id),
   studyOfOrder: async (orderId) => {
     const row = await db
       .selectFrom('started_order')

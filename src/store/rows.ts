@@ -2,6 +2,7 @@ import type { z } from 'zod';
 import type { RemovedStudy } from '../app/ports/ports.ts';
 import type { StoredStudy, StudyHead } from '../app/ports/stored.ts';
 import type { ProvenSetting } from '../core/book/provenSetting.ts';
+import type { SettingChange } from '../core/book/settingChange.ts';
 import type { Card } from '../core/card/card.ts';
 import type { MachineTestName } from '../core/machineTests.ts';
 import { machineTestKinds, type MachineTestOf } from '../formats/machineTests.ts';
@@ -15,12 +16,13 @@ import { cardShape } from '../formats/saved/card.ts';
 import { machineShape } from '../formats/saved/machine.ts';
 import { machineChangesShape } from '../formats/saved/workshopMachine.ts';
 import { provenSettingShape } from '../formats/saved/provenSetting.ts';
+import { settingChangeShape } from '../formats/saved/settingChange.ts';
 import { readingEventShape } from '../formats/saved/readingEvent.ts';
 import { stockShape } from '../formats/saved/stock.ts';
 import { aimShape, askShape, promiseShape, savedStudyShape } from '../formats/saved/study.ts';
 import { startedOrderShape } from '../formats/saved/startedOrder.ts';
 import { habitShape, recordedTallyShape } from '../formats/saved/tally.ts';
-import { machineFoundBy, stockFoundBy } from './foundBy.ts';
+import { entryFoundBy, machineFoundBy, stockFoundBy } from './foundBy.ts';
 import { StoreError } from './storeError.ts';
 import type {
   EntryRow,
@@ -146,6 +148,20 @@ export const entryOf = (row: Pick<EntryRow, 'body' | 'id'> & OfMachine): ProvenS
   const entry = parsed(provenSettingShape, row.body, 'proven_setting', row.id);
   return { ...entry, holdsFor: ofMachine(entry.holdsFor, row) };
 };
+
+export const entryColumns = (entry: ProvenSetting) => ({
+  id: entry.id,
+  code: entry.code,
+  is_example: entry.isExample ? 1 : 0,
+  kept_at: entry.keptAt,
+  study_id: entry.cameFrom.studyId,
+  machine_id: entry.holdsFor.machineId ?? null,
+  ...entryFoundBy(entry),
+  body: JSON.stringify(entry),
+});
+
+export const changeOf = ({ body, id }: { body: string; id: string }): SettingChange =>
+  parsed(settingChangeShape, body, 'setting_change', id);
 
 type TestRow = Pick<MachineTestRow, 'body' | 'id'> & OfMachine;
 

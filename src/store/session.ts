@@ -10,7 +10,8 @@ import { replaceMachine } from './machines.ts';
 import { deletePhoto, keepPhoto, sweepPhotos } from './photos.ts';
 import { readSession } from './readSession.ts';
 import { forgetRemoved, keepRemoved } from './removedStudies.ts';
-import { headColumns, machineColumns, tallyColumns } from './rows.ts';
+import { entryColumns, headColumns, machineColumns, tallyColumns } from './rows.ts';
+import { noteChange, putBackEntry } from './settingChanges.ts';
 import { deleteSettingPhoto, keepSettingPhoto } from './settingPhotos.ts';
 import { StoreError } from './storeError.ts';
 import type { Tables } from './tables.ts';
@@ -135,17 +136,7 @@ export const changeSession = (db: Kysely<Tables>): Omit<Session, 'announce'> => 
   insertEntry: async (entry) => {
     await db
       .insertInto('proven_setting')
-      .values({
-        id: entry.id,
-        code: entry.code,
-        is_example: entry.isExample ? 1 : 0,
-        kept_at: entry.keptAt,
-        kept_no: await nextKept(db),
-        study_id: entry.cameFrom.studyId,
-        machine_id: entry.holdsFor.machineId ?? null,
-        ...entryFoundBy(entry),
-        body: JSON.stringify(entry),
-      })
+      .values({ ...entryColumns(entry), kept_no: await nextKept(db) })
       .execute();
   },
   replaceEntry: async (entry) => {
@@ -164,6 +155,9 @@ export const changeSession = (db: Kysely<Tables>): Omit<Session, 'announce'> => 
     await db.deleteFrom('proven_setting').where('id', '=', id).execute();
   },
 
+  noteChange: (change) => noteChange(db, change),
+  putBackEntry: (changeId, entry) => putBackEntry(db, changeId, entry),
+
   insertMachineTest: (name, test) => insertMachineTest(db, name, test),
   deleteMachineTest: (name, id) => deleteMachineTest(db, name, id),
 
@@ -173,6 +167,7 @@ export const changeSession = (db: Kysely<Tables>): Omit<Session, 'announce'> => 
     await db.deleteFrom('tally').where('study_id', 'in', studies).execute();
     await db.deleteFrom('tally').where('proven_setting_id', 'in', entries).execute();
     await db.deleteFrom('proven_setting').where('is_example', '=', 1).execute();
+    await db.deleteFrom('setting_change').where('is_example', '=', 1).execute();
     await db.deleteFrom('study').where('is_example', '=', 1).execute();
     await db.deleteFrom('removed_study').where('is_example', '=', 1).execute();
     await db.deleteFrom('machine_test').where('is_example', '=', 1).execute();

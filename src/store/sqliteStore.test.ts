@@ -39,6 +39,7 @@ import { StoreError } from './storeError.ts';
 const machineId = 'machine-s1';
 const hasOrder = (name: string): boolean => !/-[1-6]\.sql$/.test(name);
 const hasSettingPhoto = (name: string): boolean => !/-(?:[1-9]|1[0-2])\.sql$/.test(name);
+const hasChange = (name: string): boolean => !/-(?:[1-9]|1[0-3])\.sql$/.test(name);
 const hasPhoto = (name: string): boolean => !/-[1-8]\.sql$/.test(name);
 const hasBedTest = (name: string): boolean => !/-[12]\.sql$/.test(name);
 
@@ -104,6 +105,10 @@ describe('the SQLite store', () => {
       expect(ofSetting && [...ofSetting.jpeg]).toEqual(
         hasSettingPhoto(name) ? [0xff, 0xd8, 0xff, 0xd9] : undefined,
       );
+      const { found } = await session.settingChanges({ limit: 9 });
+      expect(found.map(({ settingId, by }) => [settingId, by])).toEqual(
+        hasChange(name) ? [['b0', 'bench']] : [],
+      );
     });
     await store.close();
   });
@@ -143,6 +148,7 @@ describe('the SQLite store', () => {
       { number: 11, name: 'near-in-book', applied_at: sampleTime },
       { number: 12, name: 'own-words', applied_at: sampleTime },
       { number: 13, name: 'setting-photos', applied_at: sampleTime },
+      { number: 14, name: 'setting-changes', applied_at: sampleTime },
     ]);
     db.close();
   });
@@ -177,6 +183,7 @@ describe('the SQLite store', () => {
       { number: 11, applied_at: '2032-01-01T00:00:00.000Z' },
       { number: 12, applied_at: '2032-01-01T00:00:00.000Z' },
       { number: 13, applied_at: '2032-01-01T00:00:00.000Z' },
+      { number: 14, applied_at: '2032-01-01T00:00:00.000Z' },
     ]);
     db.close();
   });

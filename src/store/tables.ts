@@ -15,6 +15,7 @@ export interface Tables {
   readonly tally: TallyRow;
   readonly proven_setting: EntryRow;
   readonly setting_photo: SettingPhotoRow;
+  readonly setting_change: SettingChangeRow;
   readonly machine_test: MachineTestRow;
   readonly removed_study: RemovedStudyRow;
   readonly phone: PhoneRow;
@@ -127,6 +128,20 @@ export interface SettingPhotoRow {
   readonly height_px: number;
   /** In base64, as a card's. */
   readonly jpeg: string;
+}
+
+/** What was done to a kept setting. */
+export interface SettingChangeRow {
+  readonly id: string;
+  readonly position: number;
+  readonly at: string;
+  readonly setting_id: string;
+  /** The change that it takes back. */
+  readonly undoes: string | null;
+  readonly is_example: number;
+  readonly body: string;
+  /** JSON: what went with the setting, for as long as it can come back. */
+  readonly aside: string | null;
 }
 
 /** Something measured of the machine itself. */

@@ -8,6 +8,7 @@ import { orderApi } from './order.ts';
 import { photoApi } from './photo.ts';
 import type { Route } from './route.ts';
 import { scoreApi } from './score.ts';
+import { trailApi } from './trailApi.ts';
 import { watchApi } from './watch.ts';
 
 /** Every route by its name, for whoever describes or tries them all. */
@@ -21,5 +22,6 @@ export const allRoutes: Readonly<Record<string, Route>> = {
   ...orderApi,
   ...photoApi,
   ...scoreApi,
+  ...trailApi,
   ...watchApi,
 };

@@ -9,6 +9,8 @@ export const pairingReply = z.strictObject({
   desk: z.boolean(),
   /** Whether the one who asks may go on: at the desk always, a phone once it is paired. */
   letIn: z.boolean(),
+  /** The phone that asks: by what name it was let in. */
+  name: z.string().exactOptional(),
   /** For the desk: where a phone finds the server, and what to type there. */
   invitation: z
     .strictObject({

@@ -1,4 +1,5 @@
 import { listConformance } from '../conformance/lists.ts';
+import { takeBackConformance } from '../conformance/takeBack.ts';
 import { storeConformance, type EngineUnderTest } from '../conformance/store.ts';
 import { sampleTime } from '../samples/studies.ts';
 import { openBrowserStore } from '../../src/store/browser/browserStore.ts';
@@ -44,3 +45,4 @@ const ends = new Map<Worker, () => void>();
 
 storeConformance('a browser', make);
 listConformance('a browser', make);
+takeBackConformance('a browser', make);

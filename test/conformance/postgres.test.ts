@@ -2,6 +2,7 @@ import { afterAll, beforeAll } from 'vitest';
 import { startPostgres, type PostgresServer } from '../postgres/postgresServer.ts';
 import { engineAt } from './engineAt.ts';
 import { listConformance } from './lists.ts';
+import { takeBackConformance } from './takeBack.ts';
 import { storeConformance, type EngineUnderTest } from './store.ts';
 
 let server: PostgresServer;
@@ -21,3 +22,4 @@ const make = (): Promise<EngineUnderTest> => {
 
 storeConformance('PostgreSQL', make);
 listConformance('PostgreSQL', make);
+takeBackConformance('PostgreSQL', make);

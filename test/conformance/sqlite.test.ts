@@ -3,6 +3,7 @@ import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { engineAt } from './engineAt.ts';
 import { listConformance } from './lists.ts';
+import { takeBackConformance } from './takeBack.ts';
 import { storeConformance, type EngineUnderTest } from './store.ts';
 
 const make = (): Promise<EngineUnderTest> => {
@@ -18,3 +19,4 @@ const make = (): Promise<EngineUnderTest> => {
 
 storeConformance('SQLite', make);
 listConformance('SQLite', make);
+takeBackConformance('SQLite', make, false);

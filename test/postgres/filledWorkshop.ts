@@ -57,7 +57,12 @@ export const fillWorkshop = async (store: OpenedStore, events = 1_203): Promise<
         }),
         sampleTime,
       );
-      await session.insertEntry(sampleEntry(`b${String(i)}`, { note: name }));
+      const entry = sampleEntry(`b${String(i)}`, { note: name });
+      await session.insertEntry(entry);
+      await session.noteChange({
+        version: 1,
+        ...{ id: `h${String(i)}`, at: sampleTime, settingId: entry.id, after: entry },
+      });
     }
     for (let i = 0; i < 24; i += 1)
       await session.keepPhoto(

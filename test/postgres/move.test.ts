@@ -64,6 +64,7 @@ describe('moving a workshop', () => {
       started_order: 5,
       proven_setting: 5,
       setting_photo: 12,
+      setting_change: 5,
       tally: 6,
       machine_test: 5,
       removed_study: 1,

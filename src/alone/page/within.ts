@@ -1,6 +1,7 @@
 import type { SumName, SumOutcome } from '../../app/sums/model.ts';
 import type { StoredChange } from '../../app/ports/storedChange.ts';
 import { refused } from '../../core/problem.ts';
+import { nameHere } from '../../web/state/nameHere.ts';
 import type { Reach } from '../../web/state/reach.ts';
 import type {
   FromPlace,
@@ -94,6 +95,7 @@ export const within = (start: (name: 'place' | 'sums') => Worker): Reach => {
         address,
         ...(contentType === null ? {} : { contentType }),
         ...(sent === undefined ? {} : { body: sent }),
+        by: nameHere(),
       };
       return responseOf(await ask(asked, signal));
     },

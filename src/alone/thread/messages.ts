@@ -28,6 +28,8 @@ export interface PlaceAsked {
   /** What the body is; absent where there is none. */
   readonly contentType?: string;
   readonly body?: string | Uint8Array;
+  /** The name that was given on this page. */
+  readonly by?: string;
 }
 
 /** An answer, as a server would give it. */

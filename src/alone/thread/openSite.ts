@@ -1,3 +1,4 @@
+import { authorNamed } from '../../core/author.ts';
 import { problemOf } from '../../core/problem.ts';
 import { FileAnswer } from '../../served/fileAnswer.ts';
 import { readAsked } from '../../served/readAsked.ts';
@@ -35,6 +36,7 @@ export const openSite = (): OpenSite => {
         params: Object.fromEntries(names.map(([name, text]) => [name, decodeURIComponent(text)])),
         query: Object.fromEntries(searchParams),
         body: bodyOf(asked),
+        author: authorNamed(asked.by),
       },
       gone,
     );

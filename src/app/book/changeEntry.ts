@@ -1,4 +1,6 @@
+import { saidBy, type Author } from '../../core/author.ts';
 import type { ProvenSetting } from '../../core/book/provenSetting.ts';
+import type { SettingChange } from '../../core/book/settingChange.ts';
 import { omit } from '../../core/omit.ts';
 import { done, type Outcome } from '../../core/problem.ts';
 import { findEntry } from '../shared/entryStanding.ts';
@@ -10,9 +12,9 @@ export interface EntryChange {
   readonly note: string | null;
 }
 
-/** Says the note of a kept setting anew. Refuses: `entry-not-found`. */
+/** Says the note of a kept setting anew; where it says something else, that is noted as a change. Refuses: `entry-not-found`. */
 export const changeEntry = (
-  { store }: Pick<Ports, 'store'>,
+  { store, clock, ids, ...author }: Ports & Author,
   idOrCode: string,
   { note }: EntryChange,
 ): Promise<Outcome<ProvenSetting>> =>
@@ -20,7 +22,17 @@ export const changeEntry = (
     const found = await findEntry(session, idOrCode);
     if (!found.ok) return found;
     const bare = omit(found.value, 'note');
-    const entry = note === null || note.trim() === '' ? bare : { ...bare, note };
+    const entry: ProvenSetting = note === null || note.trim() === '' ? bare : { ...bare, note };
+    if (entry.note === found.value.note) return done(entry);
     await session.replaceEntry(entry);
+    const change: SettingChange = {
+      version: 1,
+      id: ids.newId(),
+      at: clock.now(),
+      settingId: entry.id,
+      before: found.value,
+      after: entry,
+    };
+    await session.noteChange(saidBy(change, author));
     return done(entry);
   });

@@ -1,4 +1,6 @@
+import { saidBy, type Author } from '../../core/author.ts';
 import type { ProvenSetting } from '../../core/book/provenSetting.ts';
+import type { SettingChange } from '../../core/book/settingChange.ts';
 import { firingProblem } from '../../core/card/firingLimits.ts';
 import { powerLimit } from '../../core/tube/deliveredPower.ts';
 import type { Machine } from '../../core/machine/machine.ts';
@@ -47,7 +49,7 @@ export interface KeepSetting extends EarlierSheetsWish {
  * `fires-above-ceiling`, `overdrive-needs-reason`, `rest-not-said`, `no-forecast-to-keep`, `entry-id-taken`, what `Model` refuses.
  */
 export const keepSetting = async (
-  ports: AskingPorts,
+  ports: AskingPorts & Author,
   asked: KeepSetting,
 ): Promise<Outcome<EntryStanding>> => {
   const { store, model } = ports;
@@ -94,7 +96,7 @@ const knownAs = async (
 
 /** What was said of the study while the forecast was made counts as said since. */
 const keep = async (
-  { store, clock, ids, model }: AskingPorts,
+  { store, clock, ids, model, ...author }: AskingPorts & Author,
   asked: KeepSetting,
   { study, earlier }: ToKeep,
 ): Promise<Outcome<ProvenSetting>> => {
@@ -106,7 +108,7 @@ const keep = async (
     if (known !== undefined) return known;
     if ((await session.cardsOf(study.id)) === undefined)
       return refused('study-not-found', { id: study.id });
-    const entry: ProvenSetting = {
+    const worked: ProvenSetting = {
       version: 1,
       id: asked.id ?? ids.newId(),
       code: await freeCode(session, ids),
@@ -121,7 +123,16 @@ const keep = async (
       ...(asked.personsChoice === undefined ? {} : { personsChoice: asked.personsChoice }),
       ...(asked.note === undefined ? {} : { note: asked.note }),
     };
+    const entry = saidBy(worked, author);
     await session.insertEntry(entry);
+    const change: SettingChange = {
+      version: 1,
+      id: ids.newId(),
+      at: now,
+      settingId: entry.id,
+      after: entry,
+    };
+    await session.noteChange(saidBy(change, author));
     await session.touch(study.id, clock.now());
     return done(entry);
   });

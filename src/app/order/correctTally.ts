@@ -1,3 +1,4 @@
+import type { Author } from '../../core/author.ts';
 import { done, refused, type Outcome } from '../../core/problem.ts';
 import type { RecordedTally } from '../../core/study/study.ts';
 import type { Ports } from '../ports/ports.ts';
@@ -12,16 +13,16 @@ export interface TallyCorrected {
   readonly revision?: number;
 }
 
-/** Puts a mistyped count right where it stands: same order, same day. Sent twice it changes nothing. Refuses: `tally-not-found`. */
+/** Puts a mistyped count right where it stands: same order, same day, same counter; who put it right stands beside it. Sent twice it changes nothing. Refuses: `tally-not-found`. */
 export const correctTally = (
-  { store, clock }: Pick<Ports, 'store' | 'clock'>,
+  { store, clock, by }: Pick<Ports, 'store' | 'clock'> & Author,
   tallyId: string,
   counts: CorrectedCount,
 ): Promise<Outcome<TallyCorrected>> =>
   store.change(async (session) => {
     const known = await session.tally(tallyId);
     if (known === undefined) return refused('tally-not-found', { id: tallyId });
-    const { id, at, setting, provenSettingId, orderId, foretold } = known.tally;
+    const { id, at, setting, provenSettingId, orderId, foretold, by: counter } = known.tally;
     const tally: RecordedTally = {
       ...counts,
       id,
@@ -30,6 +31,8 @@ export const correctTally = (
       ...(provenSettingId === undefined ? {} : { provenSettingId }),
       ...(orderId === undefined ? {} : { orderId }),
       ...(foretold === undefined ? {} : { foretold }),
+      ...(counter === undefined ? {} : { by: counter }),
+      ...(by === undefined || by === counter ? {} : { correctedBy: by }),
     };
     await session.replaceTally(tally);
     const { studyId } = known;

@@ -1,3 +1,4 @@
+import { saidBy, type Author } from '../../core/author.ts';
 import { done, refused, type Outcome } from '../../core/problem.ts';
 import type { RecordedTally } from '../../core/study/study.ts';
 import type { Ports } from '../ports/ports.ts';
@@ -5,7 +6,7 @@ import { findStudy } from '../shared/findStudy.ts';
 import { storeTally } from '../shared/storeTally.ts';
 
 /** A tally whose id and time may be left to the tool. */
-export type TallyToRecord = Omit<RecordedTally, 'id' | 'at'> & {
+export type TallyToRecord = Omit<RecordedTally, 'id' | 'at' | 'by' | 'correctedBy'> & {
   readonly id?: string;
   readonly at?: string;
 };
@@ -20,7 +21,7 @@ export interface TallyRecorded {
  * Refuses: `study-not-found`, `entry-not-found`, `tally-id-taken`.
  */
 export const recordTally = (
-  { store, clock, ids }: Ports,
+  { store, clock, ids, ...author }: Ports & Author,
   studyId: string,
   asked: TallyToRecord,
 ): Promise<Outcome<TallyRecorded>> =>
@@ -31,7 +32,8 @@ export const recordTally = (
     if (entryId !== undefined && (await session.entry(entryId))?.id !== entryId)
       return refused('entry-not-found', { id: entryId });
     const now = clock.now();
-    const tally = { ...asked, id: asked.id ?? ids.newId(), at: asked.at ?? now };
+    const counted = { ...asked, id: asked.id ?? ids.newId(), at: asked.at ?? now };
+    const tally = saidBy<RecordedTally>(counted, author);
     const stored = await storeTally(session, studyId, tally, asked);
     if (!stored.ok) return stored;
     const revision = stored.value.isNew ? await session.touch(studyId, now) : found.value.revision;

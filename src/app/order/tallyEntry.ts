@@ -1,3 +1,4 @@
+import type { Author } from '../../core/author.ts';
 import { done, type Outcome } from '../../core/problem.ts';
 import type { Setting } from '../../core/machine/setting.ts';
 import { promiseOf } from '../../core/study/promiseOf.ts';
@@ -20,7 +21,7 @@ export type OrderCount = Omit<TallyToRecord, 'setting' | 'provenSettingId' | 'pa
  * stored once. Refuses: `entry-not-found`, `tally-id-taken`.
  */
 export const tallyEntry = async (
-  { store, clock, ids, model }: AskingPorts,
+  { store, clock, ids, model, by }: AskingPorts & Author,
   idOrCode: string,
   asked: OrderCount,
 ): Promise<Outcome<EntryStanding>> => {
@@ -39,6 +40,7 @@ export const tallyEntry = async (
       id: asked.id ?? ids.newId(),
       at: asked.at ?? now,
       provenSettingId: entry.id,
+      ...(by === undefined ? {} : { by }),
     };
     const stored = await storeTally(session, study?.study.id, tally, asked);
     if (!stored.ok) return stored;

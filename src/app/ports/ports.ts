@@ -1,4 +1,5 @@
 import type { ProvenSetting } from '../../core/book/provenSetting.ts';
+import type { SettingChange, SinceChange } from '../../core/book/settingChange.ts';
 import type { Card } from '../../core/card/card.ts';
 import type { MachineTestName } from '../../core/machineTests.ts';
 import type { SettingSubject } from '../../core/marking/settingSubjects.ts';
@@ -122,6 +123,13 @@ export interface ReadSession {
   readonly entriesOnlyByAir: (entry: ProvenSetting) => Promise<readonly ProvenSetting[]>;
   /** By id, or by the code on its label (the last kept, should two have it). */
   readonly entry: (idOrCode: string) => Promise<ProvenSetting | undefined>;
+  /** What was done to kept settings, the last first. */
+  readonly settingChanges: (asked: ChangesAsked) => Promise<Listed<SettingChange>>;
+  readonly settingChange: (id: string) => Promise<SettingChange | undefined>;
+  /** The change that takes this one back. */
+  readonly undoOfChange: (id: string) => Promise<SettingChange | undefined>;
+  /** What was made with a kept setting. */
+  readonly builtOnEntry: (entryId: string) => Promise<SinceChange['builtOn']>;
   /** The study that an order was started on. */
   readonly studyOfOrder: (orderId: string) => Promise<string | undefined>;
   readonly tally: (id: string) => Promise<StoredTally | undefined>;
@@ -162,6 +170,12 @@ export interface EntriesAsked extends ListAsked {
   readonly onBed?: Stock;
   /** Only those that were kept from this sheet. */
   readonly studyId?: string;
+}
+
+export interface ChangesAsked {
+  /** Only those of this setting. */
+  readonly settingId?: string;
+  readonly limit: number;
 }
 
 export interface Listed<T> {
@@ -265,6 +279,13 @@ export interface Session extends ReadSession {
   readonly replaceEntry: (entry: ProvenSetting) => Promise<void>;
   /** Its photographs go too. Its tallies stay with their studies; those without one go. */
   readonly deleteEntry: (id: string) => Promise<void>;
+  /**
+   * Adds a change behind those that are there; of one that takes a setting out, before it is taken out, with what goes with
+   * it. Throws where another has taken back the same change.
+   */
+  readonly noteChange: (change: SettingChange) => Promise<void>;
+  /** Puts a setting back that this change took out, where it stood, with its photographs and its counts. */
+  readonly putBackEntry: (changeId: string, entry: ProvenSetting) => Promise<void>;
   readonly insertMachineTest: <Name extends MachineTestName>(
     name: Name,
     test: MachineTestOf<Name>,

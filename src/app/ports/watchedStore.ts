@@ -67,6 +67,10 @@ const noting = (session: Session, changes: Map<string | undefined, StoredChange>
       await session.deleteEntry(id);
       note({});
     },
+    putBackEntry: async (changeId, entry) => {
+      await session.putBackEntry(changeId, entry);
+      note({});
+    },
     insertMachineTest: async (name, test) => {
       await session.insertMachineTest(name, test);
       note({});

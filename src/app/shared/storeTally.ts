@@ -1,10 +1,12 @@
+import { omit } from '../../core/omit.ts';
 import { done, refused, type Outcome } from '../../core/problem.ts';
 import { sameValue } from '../../core/sameValue.ts';
 import type { RecordedTally } from '../../core/study/study.ts';
 import type { Session } from '../ports/ports.ts';
 
 /**
- * Stores a tally, or finds that this very one is there. Where the time was left to the tool it is not compared.
+ * Stores a tally, or finds that this very one is there. Where the time was left to the tool it is not compared, nor who
+ * sent it again.
  * Refuses: `tally-id-taken`.
  */
 export const storeTally = async (
@@ -19,7 +21,9 @@ export const storeTally = async (
     return done({ tally, isNew: true });
   }
   const compared = asked.at === undefined ? { ...tally, at: known.tally.at } : tally;
-  return known.studyId === studyId && sameValue(known.tally, compared)
+  return known.studyId === studyId && sameValue(said(known.tally), said(compared))
     ? done({ tally: known.tally, isNew: false })
     : refused('tally-id-taken', { id: tally.id });
 };
+
+const said = (tally: RecordedTally) => omit(tally, 'by', 'correctedBy');

@@ -1,9 +1,10 @@
+import type { Author } from '../author.ts';
 import type { Setting } from '../machine/setting.ts';
 import type { PromiseWish } from '../reading/promise.ts';
 import type { Aim } from '../cutmodel/aims.ts';
 
-/** A setting, what it holds for, its promise and where it came from. */
-export interface ProvenSetting {
+/** A setting, what it holds for, its promise, where it came from and who kept it. */
+export interface ProvenSetting extends Author {
   readonly version: 1;
   readonly id: string;
   /** Four characters, printed on the shelf label. */

@@ -1,3 +1,4 @@
+import type { Author } from '../author.ts';
 import type { Setting } from '../machine/setting.ts';
 import type { CellEvent, CellReading } from './cellEvent.ts';
 
@@ -11,7 +12,8 @@ export type ReadingEvent = {
   readonly cardCode: string;
   /** ISO 8601, UTC. */
   readonly at: string;
-} & (CellEvent | { readonly kind: 'undone'; readonly eventId: string });
+} & Author &
+  (CellEvent | { readonly kind: 'undone'; readonly eventId: string });
 
 /** A cell as it stands after all that was said of it. */
 export interface CellAsRead {

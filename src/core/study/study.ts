@@ -1,3 +1,4 @@
+import type { Author } from '../author.ts';
 import type { Aim } from '../cutmodel/aims.ts';
 import type { Card } from '../card/card.ts';
 import type { Ask } from '../cutmodel/cutStudy.ts';
@@ -11,7 +12,7 @@ import type { Foretold } from './foretold.ts';
 import type { StartedOrder } from './startedOrder.ts';
 
 /** A tally as the workshop keeps it. */
-export interface RecordedTally extends Tally {
+export interface RecordedTally extends Tally, Author {
   readonly id: string;
   /** ISO 8601, UTC. */
   readonly at: string;
@@ -20,6 +21,8 @@ export interface RecordedTally extends Tally {
   /** The order that it belongs to, where that is counted sheet by sheet. */
   readonly orderId?: string;
   readonly foretold?: Foretold;
+  /** Who put it right where it was mistyped, the last of them. */
+  readonly correctedBy?: string;
 }
 
 /**

@@ -34,3 +34,6 @@ export const code = z.string().regex(/^[A-Z0-9]{4}$/, 'four capital letters or d
 
 /** ISO 8601 in UTC, as `2031-04-05T06:07:08.900Z`. */
 export const isoTime = z.iso.datetime();
+
+/** Who said it; absent: nobody gave a name. */
+export const authorShape = { by: label.exactOptional() };

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import type { ProvenSetting } from '../../core/book/provenSetting.ts';
-import { code, count, id, isoTime, label, note, thicknessMm } from './bounds.ts';
+import { authorShape, code, count, id, isoTime, label, note, thicknessMm } from './bounds.ts';
 import { materialKnownShape } from './materialKnown.ts';
 import { settingShape } from './setting.ts';
 import { aimShape, promiseShape } from './study.ts';
@@ -36,4 +36,5 @@ export const provenSettingShape = z.strictObject({
   }),
   personsChoice: note.exactOptional(),
   note: note.exactOptional(),
+  ...authorShape,
 }) satisfies z.ZodType<ProvenSetting>;

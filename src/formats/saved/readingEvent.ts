@@ -4,7 +4,7 @@ import { edgesOf } from '../../core/reading/edge.ts';
 import { grades, spoiltReasons } from '../../core/reading/grade.ts';
 import type { ReadingEvent } from '../../core/reading/readingEvent.ts';
 import type { Columns } from '../csv.ts';
-import { code, id, isoTime } from './bounds.ts';
+import { authorShape, code, id, isoTime } from './bounds.ts';
 import { settingShape } from './setting.ts';
 
 export const gradeShape = z.enum(grades);
@@ -16,7 +16,7 @@ export const tapedShape = z.literal(true);
 type Kind = ReadingEvent['kind'];
 type Carried<K extends Kind> = Omit<
   Extract<ReadingEvent, { readonly kind: K }>,
-  'id' | 'cardCode' | 'at' | 'kind'
+  'id' | 'cardCode' | 'at' | 'by' | 'kind'
 >;
 
 /** What an event of a kind carries, and what stands of it in the table of cells. */
@@ -65,7 +65,11 @@ const kinds = {
 } satisfies { readonly [K in Kind]: EventFormat<K> };
 
 const shapes = Object.entries(kinds).map(([kind, { fields }]) =>
-  z.strictObject({ id, cardCode: code, at: isoTime, kind: z.literal(kind), ...fields }),
+  z.strictObject({
+    ...{ id, cardCode: code, at: isoTime, ...authorShape },
+    kind: z.literal(kind),
+    ...fields,
+  }),
 );
 
 /** A reading event as saved and sent. What the compiler loses in the loop, `EventFormat` has held to the event's own type. */

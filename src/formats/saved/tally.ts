@@ -2,7 +2,7 @@ import { z } from 'zod';
 import type { Habit, Tally } from '../../core/reading/tally.ts';
 import type { Foretold } from '../../core/study/foretold.ts';
 import type { RecordedTally } from '../../core/study/study.ts';
-import { count, id, isoTime, label, lengthMm, pct, speedMmPerS } from './bounds.ts';
+import { authorShape, count, id, isoTime, label, lengthMm, pct, speedMmPerS } from './bounds.ts';
 import { settingShape } from './setting.ts';
 
 const counted = {
@@ -50,6 +50,8 @@ export const recordedTallyShape = z
     ...ofOrder,
     setting: settingShape,
     ...counted,
+    ...authorShape,
+    correctedBy: label.exactOptional(),
   })
   .refine(countsSomething, countsNothing) satisfies z.ZodType<RecordedTally>;
 

@@ -34,23 +34,23 @@ export const bookRoutes = (site: Site, ports: ServedPorts): void => {
       onBed: { stock, differs: differs.map((problem) => problemInWords(problem)) },
     });
   });
-  site.put(api.keepSetting, async ({ body, gone }) => {
+  site.put(api.keepSetting, async ({ body, gone, author }) => {
     const { keepSetting } = await import('../../app/book/keepSetting.ts');
-    return saidOf(await keepSetting(ports.until(gone), body));
+    return saidOf(await keepSetting({ ...ports.until(gone), ...author }, body));
   });
-  site.put(api.changeEntry, async ({ params, body }) => {
+  site.put(api.changeEntry, async ({ params, body, author }) => {
     const { changeEntry } = await import('../../app/book/changeEntry.ts');
-    const changed = await changeEntry(ports, params.id, body);
+    const changed = await changeEntry({ ...ports, ...author }, params.id, body);
     return changed.ok ? done({ entry: changed.value }) : changed;
   });
-  site.put(api.removeEntry, async ({ params }) => {
+  site.put(api.removeEntry, async ({ params, author }) => {
     const { removeEntry } = await import('../../app/book/removeEntry.ts');
-    const removed = await removeEntry(ports, params.id);
+    const removed = await removeEntry({ ...ports, ...author }, params.id);
     return removed.ok ? done({ removed: true }) : removed;
   });
-  site.put(api.tallyEntry, async ({ params, body, gone }) => {
+  site.put(api.tallyEntry, async ({ params, body, gone, author }) => {
     const { tallyEntry } = await import('../../app/order/tallyEntry.ts');
-    return saidOf(await tallyEntry(ports.until(gone), params.id, body));
+    return saidOf(await tallyEntry({ ...ports.until(gone), ...author }, params.id, body));
   });
 };
 

@@ -8,8 +8,14 @@ import type { Site } from '../site.ts';
 
 /** What fell out: of cards, and of orders. */
 export const readingRoutes = (site: Site, ports: Ports): void => {
-  site.put(api.recordReadings, ({ params, body }) => recordReadings(ports, params.id, body.events));
-  site.put(api.recordTally, ({ params, body }) => recordTally(ports, params.id, body));
-  site.put(api.correctTally, ({ params, body }) => correctTally(ports, params.tallyId, body));
+  site.put(api.recordReadings, ({ params, body, author }) =>
+    recordReadings({ ...ports, ...author }, params.id, body.events),
+  );
+  site.put(api.recordTally, ({ params, body, author }) =>
+    recordTally({ ...ports, ...author }, params.id, body),
+  );
+  site.put(api.correctTally, ({ params, body, author }) =>
+    correctTally({ ...ports, ...author }, params.tallyId, body),
+  );
   site.put(api.removeTally, ({ params }) => removeTally(ports, params.id, params.tallyId));
 };

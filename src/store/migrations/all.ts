@@ -11,6 +11,7 @@ import { phones } from './0010-phones.ts';
 import { nearInBook } from './0011-near-in-book.ts';
 import { ownWords } from './0012-own-words.ts';
 import { settingPhotos } from './0013-setting-photos.ts';
+import { settingChanges } from './0014-setting-changes.ts';
 import type { Migration } from './migration.ts';
 
 /** Every step, in order. A new one is one file and one line here. */
@@ -28,4 +29,5 @@ export const migrations: readonly Migration[] = [
   nearInBook,
   ownWords,
   settingPhotos,
+  settingChanges,
 ];

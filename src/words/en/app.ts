@@ -1,5 +1,9 @@
 import type { AppCode } from '../../core/problems/app.ts';
 import type { Sentences } from '../shape/sentence.ts';
+import { counted, listed } from './terms/figures.ts';
+
+const some = (count: string, what: string): readonly string[] =>
+  count === '0' ? [] : [counted(Number(count), what)];
 
 /** What stands against a use-case. */
 export const appWords = {
@@ -64,6 +68,36 @@ export const appWords = {
   'entry-id-taken': {
     message: (p) => `Another setting in the book already has the id “${p.id}”.`,
     remedy: () => 'Send the setting with an id of its own, or with none.',
+  },
+  'setting-change-not-found': {
+    message: (p) => `Nothing is noted under “${p.id}” of what was done to kept settings.`,
+    remedy: () => 'Load the page again, and take the change back from there.',
+  },
+  'setting-change-over': {
+    message: (p) =>
+      `That was done to kept setting ${p.code} more than ${p.hours} hours ago: it is not taken back any more.`,
+    remedy: () => 'Change the setting itself: say its note anew, keep it again or take it out.',
+  },
+  'setting-changed-since': {
+    message: (p) => `Something else was done to kept setting ${p.code} after that.`,
+    remedy: () => 'Take back what was done last, first; or change the setting itself.',
+  },
+  'setting-built-on': {
+    message: (p) =>
+      `Kept setting ${p.code} has been used since it was kept: ${listed([
+        ...some(p.counts, 'counted order'),
+        ...some(p.strips, 'check strip'),
+        ...some(p.photos, 'photo'),
+      ])}.`,
+    remedy: () => 'If it is to go all the same, open it and take it out of the book.',
+  },
+  'setting-code-taken': {
+    message: (p) => `Another card or kept setting has the code ${p.code} by now.`,
+    remedy: () => 'Keep the setting again from its sheet: it gets a code of its own.',
+  },
+  'setting-machine-gone': {
+    message: (p) => `The machine that kept setting ${p.code} was for has been removed.`,
+    remedy: () => 'Keep the setting again from a sheet of the machine that you have.',
   },
   'power-above-machine': {
     message: (p) =>

@@ -45,6 +45,7 @@ export * from './screens/order.ts';
 export * from './screens/orderLink.ts';
 export * from './screens/orderRun.ts';
 export * from './screens/pair.ts';
+export * from './screens/people.ts';
 export * from './screens/picture.ts';
 export * from './screens/photo.ts';
 export * from './screens/proof.ts';

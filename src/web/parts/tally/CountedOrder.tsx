@@ -1,7 +1,8 @@
 import { useState } from 'react';
+import { omit } from '../../../core/omit.ts';
 import type { Tally } from '../../../core/reading/tally.ts';
 import type { RecordedTally } from '../../../core/study/study.ts';
-import { tallyText as words } from '../../../words/texts.ts';
+import { peopleText, tallyText as words } from '../../../words/texts.ts';
 import { Action } from '../action/Action.tsx';
 import { SureAction } from '../action/SureAction.tsx';
 import { TallyForm } from './TallyForm.tsx';
@@ -16,24 +17,17 @@ export interface CountedOrderProps {
 /** An order that was counted. A slip in it is put right here, where it was typed. */
 export const CountedOrder = ({ tally, material, onCorrect, onRemove }: CountedOrderProps) => {
   const [isOpen, setOpen] = useState(false);
+  const who = peopleText.countedBy(tally.by, tally.correctedBy);
   const correct = (counted: Tally): void => {
-    const { id, at, setting, provenSettingId, orderId, foretold, sheet } = tally;
-    onCorrect({
-      ...counted,
-      id,
-      at,
-      setting,
-      ...(provenSettingId === undefined ? {} : { provenSettingId }),
-      ...(orderId === undefined ? {} : { orderId }),
-      ...(foretold === undefined ? {} : { foretold }),
-      ...(sheet === undefined ? {} : { sheet }),
-    });
+    const stays = omit(tally, 'out', 'hangs', 'stays', 'spoilt', 'partLengthMm', 'batch');
+    onCorrect({ ...counted, ...stays });
     setOpen(false);
   };
   return (
     <li className="tally-line">
       <span>
         {new Date(tally.at).toLocaleDateString()} · {words.at(tally.setting)}: {words.line(tally)}
+        {who === '' ? null : <span className="small soft"> · {who}</span>}
       </span>
       <span className="actions">
         <Action kind="quiet" onPress={() => setOpen(!isOpen)}>

@@ -1,8 +1,9 @@
-import { useState } from 'react';
+import { lazy, useState } from 'react';
 import { Link } from 'wouter';
 import { inventedText, bookText as words, noteText, shellText } from '../../../words/texts.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { ExampleBanner } from '../../parts/example/ExampleBanner.tsx';
+import { Fetched } from '../../parts/fetched/Fetched.tsx';
 import { More } from '../../parts/more/More.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
 import { Page } from '../../parts/page/Page.tsx';
@@ -14,10 +15,16 @@ import {
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { OnlyByAir } from './OnlyByAir.tsx';
 import { useBook, type BookEntry } from '../../state/queries.ts';
+import { fetchPart } from '../../state/fetchPart.ts';
 import { useDraft } from '../../state/useDraft.ts';
 import { Transfer } from './Transfer.tsx';
 import { pageAt, pages } from '../../state/pages.ts';
 import './book.css';
+
+/** Below the settings themselves. */
+const SettingTrail = lazy(() =>
+  fetchPart(async () => ({ default: (await import('../people/SettingTrail.tsx')).SettingTrail })),
+);
 
 /** So many stand on the page at first, and come with each asking for more. */
 const pageOf = 25;
@@ -66,6 +73,9 @@ export const BookScreen = () => {
         <ActionLink href={pages.wall}>{words.wall}</ActionLink>
         <ActionLink href={pages.promises}>{words.promises}</ActionLink>
       </div>
+      <Fetched waiting={null}>
+        <SettingTrail />
+      </Fetched>
       <div>
         <More title={words.out}>
           <Transfer />

@@ -1,6 +1,6 @@
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
 import type { PromiseWish } from '../../../core/reading/promise.ts';
-import { bookText as words } from '../../../words/texts.ts';
+import { bookText as words, peopleText } from '../../../words/texts.ts';
 
 /** What the setting holds for and where it came from. */
 export const EntryFacts = ({
@@ -28,7 +28,13 @@ export const EntryFacts = ({
       <Fact name={words.cameFrom}>
         {words.from(cameFrom.cardCodes, cameFrom.cellCount, cameFrom.partsTallied, cameFrom.habit)}.
       </Fact>
-      <Fact name={words.keptOn}>{new Date(entry.keptAt).toLocaleDateString()}.</Fact>
+      <Fact name={words.keptOn}>
+        {[
+          new Date(entry.keptAt).toLocaleDateString(),
+          ...(entry.by === undefined ? [] : [peopleText.keptBy(entry.by)]),
+        ].join(' ')}
+        .
+      </Fact>
       <Fact name={words.label}>
         <span className="book-code figure-text">{entry.code}</span>
       </Fact>

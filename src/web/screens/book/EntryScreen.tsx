@@ -59,6 +59,11 @@ const SettingPhotos = lazy(() =>
   fetchPart(async () => ({ default: (await import('../photo/SettingPhotos.tsx')).SettingPhotos })),
 );
 
+/** Who changed it, for whoever asks. */
+const SettingTrail = lazy(() =>
+  fetchPart(async () => ({ default: (await import('../people/SettingTrail.tsx')).SettingTrail })),
+);
+
 /** One proven setting: what it holds for, where it came from, and its promise checked by orders. */
 export const EntryScreen = ({ id }: { readonly id: string }) => {
   const { waiting, sending } = usePageStoreState();
@@ -163,6 +168,9 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
           </Fetched>
           <Fetched waiting={null}>
             <MarksOfEntry entry={entry} />
+          </Fetched>
+          <Fetched waiting={null}>
+            <SettingTrail settingId={entry.id} onGone={() => goTo(pages.book)} />
           </Fetched>
           {tallies.length === 0 ? null : (
             <Section title={words.checked}>

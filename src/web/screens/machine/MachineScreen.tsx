@@ -6,6 +6,7 @@ import { Beside } from '../../parts/page/Beside.tsx';
 import { Page, Section } from '../../parts/page/Page.tsx';
 import { chosenUnits, keepUnits } from '../../state/units.ts';
 import { PhoneInvitation } from '../pair/PhoneInvitation.tsx';
+import { NameHere } from '../people/NameHere.tsx';
 import { MachineChanges } from './MachineChanges.tsx';
 import { MachineForm } from './MachineForm.tsx';
 import { MachineHere } from './MachineHere.tsx';
@@ -40,6 +41,7 @@ export const MachineScreen = () => (
           </div>
         </Section>
         <PhoneInvitation />
+        <NameHere />
         <Section title={cornersText.door}>
           <p>{cornersText.doorMore}</p>
           <div className="actions">

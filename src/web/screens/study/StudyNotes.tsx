@@ -3,6 +3,7 @@ import type { Study } from '../../../core/study/study.ts';
 import { noteText as words } from '../../../words/texts.ts';
 import { NoteOf } from '../../parts/note/NoteOf.tsx';
 import { withOptional } from '../../state/withOptional.ts';
+import { ReadBy } from '../people/ReadBy.tsx';
 import { useWorkshop } from '../../state/workshop.tsx';
 
 export interface StudyNotesProps {
@@ -10,12 +11,13 @@ export interface StudyNotesProps {
   readonly card: Card | undefined;
 }
 
-/** What was written of the sheet, and of the card that lies on the bench. */
+/** Who read the card that lies on the bench, and what was written of it and of the sheet. */
 export const StudyNotes = ({ study, card }: StudyNotesProps) => {
   const { store } = useWorkshop();
   const { id: studyId, stock } = study;
   return (
     <div className="stack">
+      {card === undefined ? null : <ReadBy study={study} card={card} />}
       {card === undefined ? null : (
         <NoteOf
           key={card.code}

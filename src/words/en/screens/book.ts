@@ -59,8 +59,8 @@ export const bookText = {
   remove: 'Take it out of the book',
   removeAsk: (orders: number) =>
     orders === 0
-      ? 'The setting goes; the sheet and its cards stay.'
-      : `The setting goes with ${counted(orders, 'counted order')}; the sheet and its cards stay.`,
+      ? 'The setting goes; the sheet and its cards stay. For 24 hours it can be taken back in the book.'
+      : `The setting goes with ${counted(orders, 'counted order')}; the sheet and its cards stay. For 24 hours it can be taken back in the book.`,
   back: 'The whole book',
   label: 'Shelf label',
   labelLead:

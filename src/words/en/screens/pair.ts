@@ -4,7 +4,8 @@ export const pairText = {
   lead: 'The desk shows a code under “Machine”. Type it here; the phone then stays in as long as it is used.',
   code: 'Code shown at the desk',
   name: 'Name of this phone',
-  nameHint: 'So that the desk knows which it is. May be left empty.',
+  nameHint:
+    'So that the desk knows which it is; it stands with what is read and counted here. May be left empty.',
   unnamed: (number: number) => `Phone ${String(number)}`,
   letIn: 'Let me in',
   phone: 'A phone beside the machine',
