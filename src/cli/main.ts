@@ -199,6 +199,18 @@ book
   .description('Those that fit all the words; all of them without a word.')
   .argument('[words...]')
   .action(async (words: string[]) => ends((await import('./transfer.ts')).runBookList(words)));
+book
+  .command('changes')
+  .description('What was done to them and by whom, the last 500.')
+  .action(async () => ends((await import('./trail.ts')).runBookChanges()));
+book
+  .command('take-back')
+  .description('Take one of these changes back, within 24 hours.')
+  .argument('<change>', 'its id, from book changes')
+  .option('--by <name>', 'who takes it back')
+  .action(async (change: string, by: { by?: string }) =>
+    ends((await import('./trail.ts')).runTakeBack(change, by)),
+  );
 
 program
   .command('export')

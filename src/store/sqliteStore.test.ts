@@ -113,6 +113,29 @@ describe('the SQLite store', () => {
     await store.close();
   });
 
+  it('lets go after a day what went with a setting that was taken out', async () => {
+    const store = await open();
+    const take = (id: string, at: string) =>
+      store.change(async (session) => {
+        const before = sampleEntry(id);
+        await session.insertEntry(before);
+        await session.noteChange({ version: 1, id: `h-${id}`, at, settingId: id, before });
+        return done(await session.deleteEntry(id));
+      });
+    await take('b1', '2031-05-06T07:00:00.000Z');
+    await take('b2', '2031-05-07T07:00:00.000Z');
+    const aside = (): unknown[] => {
+      const db = new Database(file, { readonly: true });
+      const rows = db.prepare('select id from setting_change where aside is not null').all();
+      db.close();
+      return rows;
+    };
+    expect(aside()).toEqual([{ id: 'h-b1' }, { id: 'h-b2' }]);
+    await take('b3', '2031-05-07T07:00:00.001Z');
+    expect(aside()).toEqual([{ id: 'h-b2' }, { id: 'h-b3' }]);
+    await store.close();
+  });
+
   it('has a fixture of every schema version', () => {
     expect(readdirSync(fixtures).sort()).toEqual(
       migrations.map(({ number }) => `version-${String(number)}.sql`).sort(),

@@ -3,20 +3,15 @@ import { takeBackChange } from '../../app/book/takeBackChange.ts';
 import type { Ports } from '../../app/ports/ports.ts';
 import { done } from '../../core/problem.ts';
 import { trailApi } from '../../wire/trailApi.ts';
-import { problemInWords } from '../../words/words.ts';
 import type { Site } from '../site.ts';
+import { trailSaid } from '../trailSaid.ts';
 
 const usualLines = 25;
 
 /** Who did what to kept settings. */
 export const trailRoutes = (site: Site, ports: Ports): void => {
   site.put(trailApi.listSettingChanges, async ({ query: { limit = usualLines, ...of } }) => {
-    const { found, total } = await settingTrail(ports, { ...of, limit });
-    const changes = found.map(({ held, ...line }) => ({
-      ...line,
-      ...(held === undefined ? {} : { held: problemInWords(held) }),
-    }));
-    return done({ changes, total });
+    return done(trailSaid(await settingTrail(ports, { ...of, limit })));
   });
   site.put(trailApi.takeBackSettingChange, async ({ params, author }) => {
     const made = await takeBackChange({ ...ports, ...author }, params.changeId);
