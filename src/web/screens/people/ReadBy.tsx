@@ -17,7 +17,7 @@ export const ReadBy = ({ study, card }: ReadByProps) => {
     <More title={words.readBy}>
       <ul>
         {readers.map(({ by, shapes, lastAt }) => (
-          <li key={by ?? ''}>{words.reader(by, shapes, new Date(lastAt).toLocaleString())}</li>
+          <li key={by ?? ''}>{words.reader(by, shapes, lastAt)}</li>
         ))}
       </ul>
     </More>

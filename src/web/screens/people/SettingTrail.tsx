@@ -77,7 +77,7 @@ const TrailLine = ({
   return (
     <li className="trail-line">
       <span>
-        {what} <span className="small soft">{new Date(at).toLocaleString()}</span>
+        {what} <span className="small soft">{words.when(at)}</span>
       </span>
       {noteBefore === undefined ? null : (
         <span className="small soft">{words.noteBefore(noteText.inList(noteBefore))}</span>

@@ -4,6 +4,9 @@ import { counted, listed } from '../terms/figures.ts';
 const named = (by: string | undefined): string => by ?? 'somebody who gave no name';
 const capital = (words: string): string => `${words.charAt(0).toUpperCase()}${words.slice(1)}`;
 
+/** Day and time as the person at this screen writes them. */
+const when = (at: string): string => new Date(at).toLocaleString();
+
 /** Who read, counted and kept what. */
 export const peopleText = {
   title: 'Your name, on this device',
@@ -11,9 +14,10 @@ export const peopleText = {
   hint: 'Stands with what is read, counted and kept from here from now on, and goes out in “Everything in one file”. May be left empty.',
   asPhone: (name: string) =>
     `What you read, count and keep here stands under “${name}”, the name that this phone was let in by.`,
+  when,
   readBy: 'Who read this card?',
   reader: (by: string | undefined, shapes: number, at: string) =>
-    `${capital(named(by))}: ${counted(shapes, 'shape')}, the last ${at}.`,
+    `${capital(named(by))}: ${counted(shapes, 'shape')}, the last ${when(at)}.`,
   countedBy: (by: string | undefined, correctedBy: string | undefined) =>
     listed([
       ...(by === undefined ? [] : [`counted by ${by}`]),
