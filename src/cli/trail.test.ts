@@ -40,7 +40,10 @@ const changes = async () => changesShape.parse((await run(runBookChanges)).said)
 it('tells what was done to kept settings, and takes it back under the name that is given', async () => {
   expect(await changes()).toEqual([]);
   await withStore(async (ports) => {
-    await ports.store.change(async (session) => done(await session.insertEntry(sampleEntry('b1'))));
+    await ports.store.change(async (session) => {
+      await session.insertEntry(sampleEntry('b1'));
+      return done(undefined);
+    });
     await removeEntry({ ...ports, by: 'Ada' }, 'b1');
   });
   const [removed] = await changes();

@@ -120,7 +120,8 @@ describe('the SQLite store', () => {
         const before = sampleEntry(id);
         await session.insertEntry(before);
         await session.noteChange({ version: 1, id: `h-${id}`, at, settingId: id, before });
-        return done(await session.deleteEntry(id));
+        await session.deleteEntry(id);
+        return done(undefined);
       });
     await take('b1', '2031-05-06T07:00:00.000Z');
     await take('b2', '2031-05-07T07:00:00.000Z');
