@@ -1,3 +1,4 @@
+import { systematicResample } from '../../num/systematicResample.ts';
 import { roughWeightedQuantile } from '../../num/weightedQuantile.ts';
 import { referenceLengthMm, type PromiseWish } from '../reading/promise.ts';
 import type { CompiledStudy } from './compileStudy.ts';
@@ -87,7 +88,8 @@ export const decisionOn = (
   };
   const { welding } = compiled;
   if (welding === undefined || passes !== 1) return cutting;
-  const points = evenly(weight, pointsForWelding).map((i): ThroughByPoint => ({
+  const chosen = systematicResample(weight, lnFastestAtP0, pointsForWelding);
+  const points = Array.from(chosen, (i): ThroughByPoint => ({
     weight: 1 / pointsForWelding,
     shareAt: (powerPct, speedMmPerS, minPowerPct) => {
       const lnPower = compiled.lnPowerOf(powerPct);
@@ -101,20 +103,7 @@ export const decisionOn = (
 };
 
 /** Welding takes little away where a promise holds: so many points are right to a fraction of a per cent of it. */
-const pointsForWelding = 300;
-
-/** So many points, each as often as it weighs: every one that stands over the next of equal steps through all the weight. */
-const evenly = (weight: Float64Array, count: number): readonly number[] => {
-  const total = weight.reduce((sum, w) => sum + w, 0);
-  const chosen: number[] = [];
-  let reached = 0;
-  weight.forEach((w, i) => {
-    reached += w;
-    while (chosen.length < count && (chosen.length + 0.5) / count <= reached / total)
-      chosen.push(i);
-  });
-  return chosen;
-};
+const pointsForWelding = 1000;
 
 /** ln v50 at P0 for what the promise is of: the present air; this batch or a new one; this sheet or all of them. */
 export const levelOf = (
