@@ -24,7 +24,7 @@ export interface OrderPoints {
 
 /**
  * What becomes of one part at one point, where its sheet cuts `shift` faster in ln speed than the mean of them: shares
- * that add up to 1 with those that stay. Those that meet a flaw are among hangs and stays, half each.
+ * that add up to 1 with those that stay. Those that meet a flaw are among hangs and stays, half each; those that weld back hang.
  */
 export interface Fate {
   out: number;
@@ -78,8 +78,10 @@ export const orderPoints = (
       if (lnPower === null || lnLeast === null) return null;
       const level = levelFor(setting.passes);
       const lnSpeed = Math.log(setting.speedMmPerS);
+      const { welding } = compiled;
       const lnCorners = Math.max(0, lnPower - lnLeast);
       const lengths = Math.max(1, partLengthMm / referenceLengthMm);
+      const open = setting.passes === 1 ? (welding?.openAt(setting, lengths) ?? 1) : 1;
       const metres = flawsLearnt ? partLengthMm / 1000 : 0;
       const whole = (share: number): number => (lengths === 1 ? share : share ** lengths);
       return (point, shift, into) => {
@@ -88,7 +90,7 @@ export const orderPoints = (
         const through =
           (level[point] ?? NaN) + (few.powerExponent[point] ?? NaN) * lnPower + shift - lnSpeed;
         const margin = through - (few.cornersExponent[point] ?? NaN) * lnCorners;
-        const out = whole(link?.quickCdf(margin / scatter) ?? NaN);
+        const out = open * whole(link?.quickCdf(margin / scatter) ?? NaN);
         const comesOff = whole(
           link?.quickCdf((through + (few.hangBand[point] ?? NaN)) / scatter) ?? NaN,
         );

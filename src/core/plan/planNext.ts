@@ -293,7 +293,12 @@ const reasonFor = (
     speedMmPerS,
     notOutOf100: Number((100 * (1 - meanOver(weights, priced.outShare))).toFixed(1)),
   };
-  if (!keeps) return { code: 'plan-nothing-keeps', params };
+  if (!keeps) {
+    return {
+      code: grid.slowerIsSurer ? 'plan-nothing-keeps' : 'plan-nothing-keeps-since-it-welds',
+      params,
+    };
+  }
   if (trial !== undefined) {
     const fasterMmPerS = grid.priced(trial.index).speedMmPerS;
     return { code: 'plan-try-faster', params: { ...params, parts: trial.parts, fasterMmPerS } };

@@ -15,6 +15,8 @@ export interface PlanPoints {
   readonly flawsPerMetre: Float64Array;
   /** Index into the links. */
   readonly link: Uint8Array;
+  /** The share of parts cut through that stay open, 0–1; absent: nothing of the sheet was seen to weld back, so slower is never less sure. */
+  readonly openAt?: (speedMmPerS: number, lengths: number) => number;
 }
 
 /** Of each point the shares of shapes cut at one speed that come out, hang and are not through, on one sheet of the batch. */
@@ -44,8 +46,14 @@ export const planPoints = (
   const chosen = systematicResample(posterior.weight, level, pointCount);
   const kept = (values: Float64Array): Float64Array =>
     Float64Array.from(chosen, (i) => values[i] ?? NaN);
+  const { welding } = compiled;
   return {
     count: pointCount,
+    ...(welding === undefined
+      ? {}
+      : {
+          openAt: (speedMmPerS, lengths) => welding.openAt({ powerPct, speedMmPerS }, lengths),
+        }),
     level: kept(level),
     sigma: kept(posterior.sigma),
     hangBand: kept(posterior.hangBand),
@@ -67,11 +75,15 @@ export const sheetPlaceWeights = [
 /** Grades are noted wrongly now and then, and flaws overlooked: no outcome is impossible. */
 const leastOdds = 0.002;
 
-/** The odds of sound shapes of a length at a speed, one entry for each sheet place and point: `[place * count + point]`. */
+/**
+ * The odds of sound shapes of a length at a speed, one entry for each sheet place and point: `[place * count + point]`. What
+ * is cut through and welds back hangs: it is freed by hand.
+ */
 export const oddsAt = (points: PlanPoints, speedMmPerS: number, lengthMm: number): SheetOdds => {
   const { count, level, sigma, hangBand, sheetSd, link } = points;
   const lengths = Math.max(1, lengthMm / referenceLengthMm);
   const lnSpeed = Math.log(speedMmPerS);
+  const open = points.openAt?.(speedMmPerS, lengths) ?? 1;
   const size = count * sheetPlaces.length;
   const [out, hangs, stays] = [
     new Float64Array(size),
@@ -85,7 +97,7 @@ export const oddsAt = (points: PlanPoints, speedMmPerS: number, lengthMm: number
       const margin =
         (level[i] ?? NaN) + (sheetSd[i] ?? NaN) * (sheetPlaces[place] ?? NaN) - lnSpeed;
       const scatter = sigma[i] ?? NaN;
-      const fell = cdf(margin / scatter) ** lengths;
+      const fell = open * cdf(margin / scatter) ** lengths;
       const through = cdf((margin + (hangBand[i] ?? NaN)) / scatter) ** lengths;
       const at = place * count + i;
       out[at] = leastOdds + (1 - 3 * leastOdds) * fell;

@@ -138,7 +138,8 @@ export const settingNow = (
 ): number => {
   if (typed < 0) return best;
   const held = grid.priced(typed);
-  if (typed > best && !keepsBounds(weights, held, bounds)) return best;
+  const mayBreak = typed > best || !grid.slowerIsSurer;
+  if (mayBreak && !keepsBounds(weights, held, bounds)) return best;
   const saved = meanOver(weights, held.costS) - meanOver(weights, grid.priced(best).costS);
   return saved * left > wish.costS.type ? best : typed;
 };

@@ -62,18 +62,31 @@ export const forecastSheet = (
   };
 };
 
-/** How fast the promise is kept: a faster speed never keeps it more surely, so each place is found by halving. O(log speeds). */
+/**
+ * How fast the promise is kept: a faster speed never keeps it more surely, so each place is found by halving. O(log speeds).
+ * Where what is cut may weld back it may, so each is looked at from the fastest on.
+ */
 export const keptUpTo = (
   grid: SpeedGrid,
   weights: Float64Array,
   promise: { readonly outOf100: number; readonly surePct: number },
 ): KeptUpTo => {
+  const surenesses = new Map<number, number>();
+  const surenessAt = (index: number): number => {
+    const known = surenesses.get(index);
+    if (known !== undefined) return known;
+    const sureness = sureOfShare(weights, grid.priced(index), promise.outOf100 / 100);
+    surenesses.set(index, sureness);
+    return sureness;
+  };
   const fastest = (sure: number): number | null => {
+    if (!grid.slowerIsSurer) {
+      return grid.speeds.findLast((_, index) => surenessAt(index) >= sure) ?? null;
+    }
     let [below, above] = [-1, grid.speeds.length];
     while (above - below > 1) {
       const middle = (below + above) >> 1;
-      const keeps = sureOfShare(weights, grid.priced(middle), promise.outOf100 / 100) >= sure;
-      if (keeps) below = middle;
+      if (surenessAt(middle) >= sure) below = middle;
       else above = middle;
     }
     return grid.speeds[below] ?? null;

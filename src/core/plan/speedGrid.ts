@@ -10,6 +10,8 @@ export interface SpeedGrid {
   readonly priced: (index: number) => PricedSpeed;
   /** Where a speed stands; −1 where it is none of them. */
   readonly indexOf: (speedMmPerS: number) => number;
+  /** Whether slower is never less sure; it is where what is cut through may weld back. */
+  readonly slowerIsSurer: boolean;
 }
 
 /** From one speed to the next, times; those below 5 mm/s go by 0.1. */
@@ -30,6 +32,7 @@ export const speedGrid = (
   const known = new Map<number, PricedSpeed>();
   return {
     speeds,
+    slowerIsSurer: points.openAt === undefined,
     indexOf: (speedMmPerS) => speeds.findIndex((one) => Math.abs(one - speedMmPerS) < 1e-6),
     priced: (index) => {
       const at = Math.min(speeds.length - 1, Math.max(0, index));
@@ -44,7 +47,8 @@ export const speedGrid = (
 
 /**
  * The index of the speed at which a good part is expected to cost least among those within bounds. Cost and bounds have one
- * turn each, so it is walked to from `from`. Where none keeps the bounds: the slowest.
+ * turn each, so it is walked to from `from`. Where none keeps the bounds: the one of which most come out, which is the slowest
+ * where nothing welds back.
  */
 export const bestSpeed = (
   grid: SpeedGrid,
@@ -57,7 +61,22 @@ export const bestSpeed = (
   const last = grid.speeds.length - 1;
   let at = Math.min(last, Math.max(0, from));
   while (at > 0 && !allowed(at)) at -= 1;
+  if (!grid.slowerIsSurer && !allowed(at)) {
+    while (at < last && !allowed(at)) at += 1;
+    if (!allowed(at)) return mostComeOut(grid, weights, bounds);
+  }
   while (at < last && allowed(at + 1) && costAt(at + 1) < costAt(at)) at += 1;
-  while (at > 0 && costAt(at - 1) < costAt(at)) at -= 1;
+  while (at > 0 && costAt(at - 1) < costAt(at) && (grid.slowerIsSurer || allowed(at - 1))) at -= 1;
   return at;
+};
+
+/** The index of the speed of which most parts are expected to come out, none faster than anything near it was seen to. */
+const mostComeOut = (grid: SpeedGrid, weights: Float64Array, bounds: Bounds): number => {
+  let [most, best] = [-Infinity, 0];
+  for (const [index, speedMmPerS] of grid.speeds.entries()) {
+    if (speedMmPerS > bounds.fastestMmPerS + 1e-9) break;
+    const share = meanOver(weights, grid.priced(index).outShare);
+    if (share > most) [most, best] = [share, index];
+  }
+  return best;
 };

@@ -14,6 +14,7 @@ export const planProblems = {
     notOutOf100: figure,
   },
   'plan-nothing-keeps': { speedMmPerS: figure, notOutOf100: figure },
+  'plan-nothing-keeps-since-it-welds': { speedMmPerS: figure, notOutOf100: figure },
   'plan-done': {},
 } as const satisfies ProblemList;
 

@@ -4,6 +4,13 @@ import { figure, text, type ProblemList } from './param.ts';
 export const standingProblems = {
   'order-failed': { speedMmPerS: figure, notOut: figure, parts: figure, allowedFor: figure },
   'orders-since-failed': { speedMmPerS: figure, notOut: figure, parts: figure, allowedFor: figure },
+  'failed-where-slower-welds': {
+    speedMmPerS: figure,
+    notOut: figure,
+    parts: figure,
+    allowedFor: figure,
+    slowestMmPerS: figure,
+  },
   'run-before-failed': { speedMmPerS: figure, notOut: figure, parts: figure, allowedFor: figure },
   'checked-since': { speedMmPerS: figure, notOut: figure, parts: figure, allowedFor: figure },
   'slipped-once': { speedMmPerS: figure, notOut: figure, parts: figure, allowedFor: figure },
@@ -13,6 +20,7 @@ export const standingProblems = {
   'strip-does-not-tell': { strip: text, of: text },
   'cards-say-slower': { speedMmPerS: figure, holdsMmPerS: figure },
   'no-answer-any-more': {},
+  'no-answer-since-it-welds': { bestMmPerS: figure },
   'less-sure-than-asked': { surePct: figure, askedPct: figure },
   'card-half-read': { read: figure, cells: figure, left: figure },
   'outside-what-was-cut': { speedMmPerS: figure, powerPct: figure },

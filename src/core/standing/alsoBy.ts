@@ -1,6 +1,5 @@
-import { answerSpeed } from '../cutmodel/answerSpeed.ts';
 import type { AnswerSeen, KeptSeen } from './evidence.ts';
-import { answerFindings } from './findings.ts';
+import { answerFindings, heldDown } from './findings.ts';
 import { rankOf, type Standing } from './standing.ts';
 
 /**
@@ -10,7 +9,7 @@ import { rankOf, type Standing } from './standing.ts';
 export const alsoBy = (standing: Standing, kept: KeptSeen, answer: AnswerSeen): Standing =>
   answerFindings(kept, answer).reduce<Standing>((now, finding) => {
     const { run = kept.setting } = now;
-    const speedMmPerS = Math.min(run.speedMmPerS, answerSpeed(finding.atMostMmPerS ?? Infinity));
+    const speedMmPerS = heldDown(run.speedMmPerS, [finding.atMostMmPerS ?? Infinity], answer);
     const held = {
       ...now,
       run: speedMmPerS < run.speedMmPerS ? { ...run, speedMmPerS } : run,

@@ -22,6 +22,8 @@ export interface AnswerSeen {
   readonly isGuess: boolean;
   /** The fastest speed that holds at the power of the kept setting; null: none. */
   readonly holdsAtKeptMmPerS: number | null;
+  /** Slower than this too many weld back, so slower is no surer; absent: no such thing was seen. */
+  readonly staysOpenFromMmPerS?: number;
 }
 
 /** An order with its time. */

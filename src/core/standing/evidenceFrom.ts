@@ -103,11 +103,15 @@ const noPromise = (): never => {
 
 /** What of an answer bears on how its sheet stands. */
 export const answerSeen = (
-  { recommended, line }: FitAnswer,
+  { recommended, line, warnings, reason }: FitAnswer,
   kept: ProvenSetting | undefined,
   study: Study | undefined,
 ): AnswerSeen => {
   const { powerPct, speedMmPerS, passes } = recommended ?? {};
+  const staysOpenFrom =
+    reason?.code === 'welds-before-it-cuts'
+      ? reason.params.speedMmPerS
+      : warnings.find((warning) => warning.code === 'welds-back')?.params.slowestMmPerS;
   const air = study?.cards.at(-1)?.rungs[0]?.setting.air ?? recommended?.air;
   return {
     recommended:
@@ -122,6 +126,7 @@ export const answerSeen = (
           ? recommended.speedMmPerS
           : (line.findLast((point) => point.powerPct <= kept.setting.powerPct + 0.5)?.speedMmPerS ??
             null),
+    ...(staysOpenFrom === undefined ? {} : { staysOpenFromMmPerS: staysOpenFrom }),
   };
 };
 

@@ -13,13 +13,36 @@ export interface Finding {
   readonly atMostMmPerS?: number;
 }
 
+/**
+ * The fastest that may be run by all that holds it down, never slower than what stays open: what welds back comes out no more
+ * surely for being cut slower.
+ */
+export const heldDown = (
+  speedMmPerS: number,
+  atMostMmPerS: readonly number[],
+  answer: Pick<AnswerSeen, 'staysOpenFromMmPerS'> | undefined,
+): number =>
+  Math.min(
+    speedMmPerS,
+    Math.max(answer?.staysOpenFromMmPerS ?? 0, Math.min(...atMostMmPerS.map(answerSpeed))),
+  );
+
 /** Where the sheet's cards and orders, as they now are, no longer carry the kept setting. */
 export const answerFindings = (
   kept: Pick<KeptSeen, 'setting'>,
   answer: AnswerSeen,
 ): readonly Finding[] => {
   const { speedMmPerS } = kept.setting;
-  const holds = answer.holdsAtKeptMmPerS;
+  const { holdsAtKeptMmPerS: holds, staysOpenFromMmPerS: bestMmPerS } = answer;
+  if (holds === null && bestMmPerS !== undefined)
+    return [
+      {
+        kind: 'watch-it',
+        why: problemOf('no-answer-since-it-welds', { bestMmPerS }),
+        next: 'cut-card',
+        atMostMmPerS: bestMmPerS,
+      },
+    ];
   if (holds === null)
     return [
       {

@@ -67,6 +67,33 @@ describe('how a kept setting stands', () => {
     expect(standing.why.code).toBe('by-cards-alone');
   });
 
+  it('is not sent slower where slower welds back, and asks for a card', () => {
+    const answer = { recommended: setting, isGuess: false, holdsAtKeptMmPerS: 12 };
+    const bad = [order(2, 12, 200)];
+    const weldsFrom = (staysOpenFromMmPerS: number) =>
+      standingOf(evidence({ orders: bad, answer: { ...answer, staysOpenFromMmPerS } }));
+    const near = weldsFrom(11.4);
+    expect(near.why).toEqual({
+      code: 'failed-where-slower-welds',
+      params: { notOut: 12, parts: 200, allowedFor: 6, speedMmPerS: 12, slowestMmPerS: 11.4 },
+    });
+    expect([near.kind, near.next, near.run?.speedMmPerS]).toEqual(['failed', 'cut-card', 11.4]);
+    // Where one step slower still stays open, it is what it was.
+    expect(weldsFrom(10)).toEqual(standingOf(evidence({ orders: bad, answer })));
+    // Nor is it ever sent faster.
+    expect(weldsFrom(13).run?.speedMmPerS).toBe(12);
+  });
+
+  it('says that it welds where no speed holds any more for that, and names the best that is known', () => {
+    const answer = { recommended: null, isGuess: false, holdsAtKeptMmPerS: null };
+    const standing = standingOf(evidence({ answer: { ...answer, staysOpenFromMmPerS: 11.2 } }));
+    expect(standing.why).toEqual({
+      code: 'no-answer-since-it-welds',
+      params: { bestMmPerS: 11.2 },
+    });
+    expect([standing.next, standing.run?.speedMmPerS]).toEqual(['cut-card', 11.2]);
+  });
+
   it('failed with 12 of 200 not out, and is run one step slower until it is checked', () => {
     // 3 in 100 of 200 are 6; twelve or more come by luck in 2 of 100 such orders (binomial).
     const standing = standingOf(evidence({ orders: [order(2, 12, 200)] }));

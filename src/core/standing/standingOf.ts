@@ -1,9 +1,9 @@
 import { problemOf } from '../problem.ts';
-import { answerSpeed, oneStepSurer } from '../cutmodel/answerSpeed.ts';
+import { oneStepSurer } from '../cutmodel/answerSpeed.ts';
 import type { Setting } from '../machine/setting.ts';
 import { countOrders } from './countedOrders.ts';
 import type { OrderSeen, StandingEvidence, StripSeen } from './evidence.ts';
-import { answerFindings, type Finding } from './findings.ts';
+import { answerFindings, heldDown, type Finding } from './findings.ts';
 import { isSameSpeed, ordersWith } from './ordersWith.ts';
 import { whatOrdersSay, type OrdersSay } from './ordersSay.ts';
 import { isReached } from '../cutmodel/reach.ts';
@@ -33,7 +33,7 @@ export const standingOf = (evidence: StandingEvidence): Standing => {
     ...(kept === undefined ? halfRead(evidence) : []),
   ];
   const caps = found.flatMap(({ atMostMmPerS }) => atMostMmPerS ?? []);
-  const speedMmPerS = Math.min(setting.speedMmPerS, ...caps.map(answerSpeed));
+  const speedMmPerS = heldDown(setting.speedMmPerS, caps, answer);
   const run = speedMmPerS < setting.speedMmPerS ? { ...setting, speedMmPerS } : setting;
   const isGuess =
     (reach !== undefined && !isReached(reach, run)) ||
@@ -93,7 +93,7 @@ const countParams = (by: { notOut: number; parts: number; allowedFor: number }) 
 });
 
 const byOrders = (
-  { promise, orders, strips, kept }: StandingEvidence,
+  { promise, orders, strips, kept, answer }: StandingEvidence,
   setting: Setting,
   own: readonly OrderSeen[],
 ): readonly Finding[] => {
@@ -103,7 +103,7 @@ const byOrders = (
     ...gentler.filter((group) => !isSameSpeed(group.speedMmPerS, setting.speedMmPerS)),
   ].map((group) => ({ ...group, says: whatOrdersSay(promise, group.orders) }));
   return [
-    ...judged.flatMap((group) => ordersFound(group, strips)),
+    ...judged.flatMap((group) => ordersFound(group, strips, answer?.staysOpenFromMmPerS)),
     ...(kept === undefined ? runBefore({ promise, orders }, setting) : []),
   ];
 };
@@ -117,6 +117,7 @@ interface Judged {
 const ordersFound = (
   { speedMmPerS, orders, says }: Judged,
   strips: readonly StripSeen[],
+  slowestMmPerS = 0,
 ): readonly Finding[] => {
   if (says.kind === 'none' || says.kind === 'fine') return [];
   const params = { ...countParams(says.by), speedMmPerS };
@@ -129,6 +130,15 @@ const ordersFound = (
   const last = orders.at(-1)?.at ?? '';
   const isChecked = strips.some((strip) => strip.at > last && isGood(strip));
   const atMostMmPerS = oneStepSurer(speedMmPerS);
+  if (!isChecked && atMostMmPerS < slowestMmPerS - 1e-9)
+    return [
+      {
+        kind: 'failed',
+        why: problemOf('failed-where-slower-welds', { ...params, slowestMmPerS }),
+        next: 'cut-card',
+        atMostMmPerS,
+      },
+    ];
   return isChecked
     ? [
         {

@@ -41,6 +41,12 @@ export const planWords = {
       `No speed is known yet to keep what was asked for: ${speed(p.speedMmPerS)} comes nearest, with about ${p.notOutOf100} in 100 sound parts not coming out.`,
     remedy: () => 'Check lens, focus and air before the sheet; count it, or use more power.',
   },
+  'plan-nothing-keeps-since-it-welds': {
+    message: (p) =>
+      `No speed is known yet to keep what was asked for: faster too little is cut through, slower too much welds back. ${speed(p.speedMmPerS)} comes nearest, with about ${p.notOutOf100} in 100 sound parts not coming out.`,
+    remedy: () =>
+      'Check lens, focus and air before the sheet, and note of each part that stays in whether it had welded.',
+  },
   'plan-done': {
     message: () => 'The order is done.',
     remedy: () => 'Keep the setting: the next order starts with it.',

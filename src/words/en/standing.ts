@@ -15,6 +15,12 @@ export const standingWords = {
     remedy: () =>
       'Run one step slower until it is checked, by a check strip or by the next order, counted.',
   },
+  'failed-where-slower-welds': {
+    message: (p) =>
+      `${p.notOut} of ${p.parts} sound parts cut at ${p.speedMmPerS} mm/s did not come out; the promise allows about ${p.allowedFor} of them. Slower than ${p.slowestMmPerS} mm/s too many weld back, so slower is no way out.`,
+    remedy: () =>
+      'Look whether they had welded or were not through, then cut a card of this sheet: with more air along the cut, or at another power.',
+  },
   'run-before-failed': {
     message: (p) =>
       `What was run before failed: ${p.notOut} of ${p.parts} sound parts cut at ${p.speedMmPerS} mm/s did not come out; the promise allows about ${p.allowedFor} of them.`,
@@ -52,6 +58,11 @@ export const standingWords = {
     message: (p) =>
       `With what was read and counted since it was kept, ${p.holdsMmPerS} mm/s holds, not ${p.speedMmPerS}.`,
     remedy: () => 'Run the slower speed; keep it in place of this one.',
+  },
+  'no-answer-since-it-welds': {
+    message: (p) =>
+      `With what was read and counted since it was kept, no speed can be promised at this power: slower than about ${p.bestMmPerS} mm/s too much welds back, faster too little is cut through.`,
+    remedy: () => 'Cut a card of this sheet, with more air along the cut or at another power.',
   },
   'no-answer-any-more': {
     message: () =>
