@@ -2,6 +2,7 @@ import { median } from '../../num/median.ts';
 import { problemOf, type Problem } from '../problem.ts';
 import type { Fit } from './fit.ts';
 import type { Recommendation } from './fitAnswer.ts';
+import { referenceLengthMm } from '../reading/promise.ts';
 import { kindNamedIn } from './priors.ts';
 
 /** What an answer says of shapes that welded back, and of those that perhaps did. */
@@ -14,7 +15,8 @@ export const aboutWelding = (
   if (recommended === null) return [];
   const { powerPct, speedMmPerS } = recommended;
   const slowest = slowestHolding(fitted, recommended);
-  const opens = welding.openAt(recommended, 1);
+  const { partLengthMm } = fitted.study.promise;
+  const opens = welding.openAt(recommended, Math.max(1, partLengthMm / referenceLengthMm));
   return [
     problemOf('welds-back', {
       welded: welding.welded,
@@ -22,6 +24,7 @@ export const aboutWelding = (
       speedMmPerS,
       powerPct,
       of100: Math.round(100 * (1 - opens)),
+      partLengthMm,
       ...(slowest === undefined ? {} : { slowestMmPerS: slowest }),
     }),
   ];

@@ -103,6 +103,20 @@ describe('an answer where shapes welded back', () => {
     expect(slowest).toBeLessThan(fast);
   });
 
+  it('tells how many of the promised part weld, more of a longer one', () => {
+    const of = (partLengthMm: number) => {
+      const promise = { outOf100: 90, surePct: 60, partLengthMm, for: 'batch' } as const;
+      const cells = [welded(7, 2), out(8, 1), welded(8, 1), out(9, 8), out(10, 8), notThrough(16)];
+      const said = fitStudy(acrylic(cells, { promise })).warnings.find(
+        ({ code }) => code === 'welds-back',
+      );
+      return [figureIn(said, 'partLengthMm'), figureIn(said, 'of100')] as const;
+    };
+    const [[short, few], [long, more]] = [of(60), of(180)];
+    expect([short, long]).toEqual([60, 180]);
+    expect(more).toBeGreaterThanOrEqual(few);
+  });
+
   it('is none where nothing lies between, with the best that is known, and no step that is slower is called surer', () => {
     const narrow = [welded(7), welded(8), out(8, 1), out(9), notThrough(9), notThrough(10)];
     const { recommended, reason } = fitStudy(acrylic(narrow));

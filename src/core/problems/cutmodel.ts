@@ -59,6 +59,7 @@ export const warningProblems = {
     speedMmPerS: figure,
     powerPct: figure,
     of100: figure,
+    partLengthMm: figure,
     slowestMmPerS: maybe(figure),
   },
   'perhaps-welded': { cells: figure, speeds: text },

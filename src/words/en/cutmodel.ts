@@ -125,7 +125,7 @@ export const cutmodelWords = {
   },
   'welds-back': {
     message: (p) =>
-      `${p.welded} of ${p.through} shapes that were cut through welded back behind the beam: too slow is a failure too. At ${p.speedMmPerS} mm/s and ${p.powerPct} % ${p.of100 === '0' ? 'hardly any' : `about ${p.of100} in 100`} will${p.slowestMmPerS === undefined ? '' : `; slower than ${p.slowestMmPerS} mm/s too many do`}.`,
+      `${p.welded} of ${p.through} shapes that were cut through welded back behind the beam: too slow is a failure too. At ${p.speedMmPerS} mm/s and ${p.powerPct} % ${p.of100 === '0' ? 'hardly any part' : `about ${p.of100} in 100 parts`} with ${p.partLengthMm} mm of cut will${p.slowestMmPerS === undefined ? '' : `; slower than ${p.slowestMmPerS} mm/s too many do`}.`,
     remedy: () =>
       'Never mend a part that welds back by cutting slower. More air along the cut helps.',
   },

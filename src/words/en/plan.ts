@@ -45,7 +45,7 @@ export const planWords = {
     message: (p) =>
       `No speed is known yet to keep what was asked for: faster too little is cut through, slower too much welds back. ${speed(p.speedMmPerS)} comes nearest, with about ${p.notOutOf100} in 100 sound parts not coming out.`,
     remedy: () =>
-      'Check lens, focus and air before the sheet, and note of each part that stays in whether it had welded.',
+      'Check lens, focus and air before the sheet, and look at what stays in: whether it welded or was not through.',
   },
   'plan-done': {
     message: () => 'The order is done.',
