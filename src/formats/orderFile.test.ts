@@ -14,13 +14,7 @@ const study = (order: unknown, cells: readonly unknown[] = []) => ({
 const cells = [12, 14, 16, 18, 20, 22].flatMap((speedMmPerS) =>
   [1, 2].map(() => ({ powerPct: 34, speedMmPerS, grade: speedMmPerS < 17 ? 'out' : 'stays' })),
 );
-const ofBoard = problemOf('material-caution', {
-  text: 'MDF',
-  material: 'MDF',
-  reason: 'It chars.',
-  hazards: 'smoke',
-  source: 'common practice, no source',
-});
+const ofBoard = problemOf('material-caution', { judged: 'mdf-board' });
 const say = ({ code }: { code: string }) => ({ code, message: `says ${code}` });
 
 describe('an order in a study file', () => {

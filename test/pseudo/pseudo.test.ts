@@ -183,7 +183,9 @@ describe('over HTTP', () => {
   });
 
   it.each([
-    ['a material that is not cut', 'materials?material=PVC'],
+    ['a material that is not cut', 'materials?text=PVC'],
+    ['a material that is cut with care', 'materials?text=MDF'],
+    ['a material that is asked about', 'materials?text=leather'],
     ['an address that there is not', 'nowhere'],
     ['a sheet that there is not', 'studies/nobody'],
     ['a query that is misspelt', 'studies?colour=red'],
@@ -194,5 +196,21 @@ describe('over HTTP', () => {
     });
     expect(reply.body).toContain(opening);
     expect(escapes(reply.json())).toEqual([]);
+  });
+
+  it('nothing is said past the words of a setting whose material is refused by now', async () => {
+    const { entries } = await server.ask(api.searchBook);
+    const [first] = entries;
+    if (first === undefined) throw new Error('nothing is kept');
+    const { entry } = first;
+    const ofPvc = { ...entry, holdsFor: { ...entry.holdsFor, material: 'PVC' } };
+    await server.ports.store.change(async (session) => {
+      await session.replaceEntry(ofPvc);
+      return { ok: true, value: undefined };
+    });
+    const said = await server.ask(api.getEntry, { params: { id: entry.id } });
+    expect(said.standing.why.code).toBe('not-to-be-cut');
+    expect(said.standing.why.remedy).toContain(opening);
+    expect(escapes(said)).toEqual([]);
   });
 });

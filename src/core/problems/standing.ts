@@ -1,4 +1,5 @@
-import { figure, text, type ProblemList } from './param.ts';
+import { isRefusedMaterial, judgedMaterialNames } from '../judgedMaterials.ts';
+import { figure, oneOf, text, type ProblemList } from './param.ts';
 
 /** Why a sheet or a kept setting stands as it does. */
 export const standingProblems = {
@@ -33,7 +34,7 @@ export const standingProblems = {
   'above-its-machine': { powerPct: figure, most: figure },
   'above-its-tube': { powerPct: figure, most: figure },
   'beyond-its-speeds': { speedMmPerS: figure, least: figure, most: figure },
-  'not-to-be-cut': { text, material: text, reason: text, hazards: text, source: text },
+  'not-to-be-cut': { text, judged: oneOf(judgedMaterialNames.filter(isRefusedMaterial)) },
 } as const satisfies ProblemList;
 
 export type StandingCode = keyof typeof standingProblems;

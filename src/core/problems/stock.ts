@@ -1,9 +1,10 @@
-import { figure, text, type ProblemList } from './param.ts';
+import { judgedMaterialNames, isCautionedMaterial, isRefusedMaterial } from '../judgedMaterials.ts';
+import { figure, oneOf, text, type ProblemList } from './param.ts';
 
 /** What can be the matter with a stock, or is worth asking about it. */
 export const stockProblems = {
-  'material-refused': { text, material: text, reason: text, hazards: text, source: text },
-  'material-caution': { text, material: text, reason: text, hazards: text, source: text },
+  'material-refused': { text, judged: oneOf(judgedMaterialNames.filter(isRefusedMaterial)) },
+  'material-caution': { judged: oneOf(judgedMaterialNames.filter(isCautionedMaterial)) },
   'material-which-leather': { text },
   'material-which-felt': { text },
   'material-which-cloth': { text },

@@ -1,12 +1,15 @@
-import { problemOf, type ParamsOf, type Problem, type ProblemOf } from '../problem.ts';
+import {
+  isCautionedMaterial,
+  isRefusedMaterial,
+  judgedMaterialNames,
+  type CautionedMaterial,
+  type JudgedMaterialName,
+  type RefusedMaterial,
+} from '../judgedMaterials.ts';
+import { problemOf, type Problem, type ProblemOf } from '../problem.ts';
 import { remembered } from '../remembered.ts';
 import type { OpenQuestion } from '../problems/stock.ts';
 import { findMaterial, type MaterialClass } from './materials.ts';
-import {
-  judgedMaterials,
-  type JudgedMaterial,
-  type JudgedMaterialName,
-} from './materialsToRefuse.ts';
 import { innocentWords, materialWords, standsBackForPlywood } from './materialWords.ts';
 import { dictionaryOf, mentionsIn, overlap, type Mention } from './mentions.ts';
 import { otherLanguages } from './names/otherLanguages.ts';
@@ -23,19 +26,19 @@ export type MaterialJudgement = {
   readonly remarks: readonly Problem[];
 } & (
   | { readonly decision: 'allowed' }
-  | (Matched & {
+  | {
       readonly decision: 'caution';
+      /** What of the list the text names. */
+      readonly judged: CautionedMaterial;
       readonly problem: ProblemOf<'material-caution'>;
-    })
-  | (Matched & { readonly decision: 'refuse'; readonly problem: ProblemOf<'material-refused'> })
+    }
+  | {
+      readonly decision: 'refuse';
+      readonly judged: RefusedMaterial;
+      readonly problem: ProblemOf<'material-refused'>;
+    }
   | { readonly decision: 'unknown'; readonly problem: ProblemOf<Question> }
 );
-
-interface Matched {
-  readonly entry: JudgedMaterial;
-  /** The word in the list that the text hit. */
-  readonly matched: string;
-}
 
 /** A question, of a name or where nothing known is named. */
 type Question =
@@ -52,18 +55,16 @@ export const judgeMaterial = (text: string): MaterialJudgement => judged(text);
 const mostRemembered = 500;
 
 const judged = remembered((text: string): MaterialJudgement => {
-  const { entries, questions, denied } = readNames(text);
+  const { names, questions, denied } = readNames(text);
   const material = findMaterial(text);
   const about = material === undefined ? {} : { material };
-  const cautioned = onceEach(entries.filter(({ entry }) => entry.decision === 'caution'));
-  const cautions = cautioned.map((one) => problemOf('material-caution', saidOf(text, one)));
-  const refusals = entries.filter(({ entry }) => entry.decision === 'refuse');
-  const refusal = refusals.find(
-    (one) => !isLaserRubber(text, one) && !denied.has(one.entry.material),
-  );
+  const cautioned = [...new Set(names.filter(isCautionedMaterial))];
+  const cautions = cautioned.map((one) => problemOf('material-caution', { judged: one }));
+  const refusals = names.filter(isRefusedMaterial);
+  const refusal = refusals.find((one) => !isLaserRubber(text, one) && !denied.has(one));
   if (refusal !== undefined) {
-    const problem = problemOf('material-refused', saidOf(text, refusal));
-    return { decision: 'refuse', ...refusal, problem, remarks: [problem], ...about };
+    const problem = problemOf('material-refused', { text, judged: refusal });
+    return { decision: 'refuse', judged: refusal, problem, remarks: [problem], ...about };
   }
   const asked = leftOpen(text, refusals) ?? questions[0] ?? unlisted(cautions, material);
   if (asked !== undefined) {
@@ -74,17 +75,11 @@ const judged = remembered((text: string): MaterialJudgement => {
   const [problem] = cautions;
   return caution === undefined || problem === undefined
     ? { decision: 'allowed', remarks: [], ...about }
-    : { decision: 'caution', ...caution, problem, remarks: cautions, ...about };
+    : { decision: 'caution', judged: caution, problem, remarks: cautions, ...about };
 }, mostRemembered);
 
-/** One material may be named in several words or languages (“plywood, Sperrholz”): what is to be said of it is said once. */
-const onceEach = (named: readonly NamedEntry[]): readonly NamedEntry[] =>
-  named.filter(
-    ({ entry }, i) => named.findIndex((one) => one.entry.material === entry.material) === i,
-  );
-
 /** The question that stands in for a refusal: of rubber for lasers, or of what the text says that it is not. */
-const leftOpen = (text: string, [refusal]: readonly NamedEntry[]): Question | undefined => {
+const leftOpen = (text: string, [refusal]: readonly RefusedMaterial[]): Question | undefined => {
   if (refusal === undefined) return undefined;
   return isLaserRubber(text, refusal) ? 'material-rubber-data-sheet' : 'material-what-instead';
 };
@@ -95,32 +90,27 @@ const unlisted = (
 ): Question | undefined =>
   cautions.length === 0 && material === undefined ? 'material-unknown' : undefined;
 
-interface NamedEntry {
-  readonly entry: JudgedMaterial & { readonly material: JudgedMaterialName };
-  readonly matched: string;
-}
-
 interface NamesRead {
   /** Each by its longest word, those hidden in longer or innocent words left out. */
-  readonly entries: readonly NamedEntry[];
+  readonly names: readonly JudgedMaterialName[];
   /** Open and not settled by what else is named, the most pressing first. */
   readonly questions: readonly OpenQuestion[];
   /** What the text says that it is not: another word for the same (“non-PVC vinyl”) is then asked about. */
   readonly denied: ReadonlySet<JudgedMaterialName>;
 }
 
-type Told = JudgedMaterialName | OpenQuestion | 'innocent';
+type Named = JudgedMaterialName | OpenQuestion | 'innocent';
 
-const others = (of: Told): readonly Term[] =>
+const others = (of: Named): readonly Term[] =>
   otherLanguages.flatMap(({ [of]: listed }) => wordListOf(listed));
 
 /** Everything that decides, in all languages. */
-const dictionary = dictionaryOf<Told>([
-  ...judgedMaterials.map(({ material, decision }): readonly [Told, readonly Term[]] => {
-    const terms = [...materialWords[material], ...others(material)];
-    return [material, decision === 'refuse' ? [...terms, ...otherWayRound(terms)] : terms];
+const dictionary = dictionaryOf<Named>([
+  ...judgedMaterialNames.map((name): readonly [Named, readonly Term[]] => {
+    const terms = [...materialWords[name], ...others(name)];
+    return [name, isRefusedMaterial(name) ? [...terms, ...otherWayRound(terms)] : terms];
   }),
-  ...openQuestions.map(({ code, words }): readonly [Told, readonly Term[]] => [
+  ...openQuestions.map(({ code, words }): readonly [Named, readonly Term[]] => [
     code,
     [...words, ...others(code)],
   ]),
@@ -131,51 +121,47 @@ const settling = dictionaryOf(openQuestions.map((one) => [one.code, one.settledB
 const readNames = (text: string): NamesRead => {
   const all = mentionsIn(text, dictionary).toSorted((a, b) => letters(b) - letters(a));
   const innocent = all.filter(({ of }) => of === 'innocent');
-  const kept: Mention<Told>[] = [];
+  const kept: Mention<Named>[] = [];
   for (const one of all) {
     if (innocent.some((word) => overlap(word, one))) continue;
     if (!kept.some((longer) => hides(longer, one))) kept.push(one);
   }
   const said = kept.filter(({ isDenied }) => !isDenied);
-  const isPlywood = said.some(({ of }) => of === 'Plywood');
-  const entries = said
+  const isPlywood = said.some(({ of }) => of === 'glued-plywood');
+  const names = said
     .filter((one) => !isPieces(text, one))
-    .flatMap(({ of, term }) => {
-      const entry = judgedMaterials.find(({ material }) => material === of);
-      return entry === undefined ? [] : [{ entry, matched: term }];
-    })
-    .filter(({ entry }) => !(isPlywood && standsBackForPlywood.has(entry.material)));
+    .flatMap(({ of }) => judgedMaterialNames.filter((name) => name === of))
+    .filter((name) => !(isPlywood && standsBackForPlywood.has(name)));
   const settled = new Set(mentionsIn(text, settling).map(({ of }) => of));
   const isOpen = ({ code, settledBy }: (typeof openQuestions)[number]): boolean =>
     said.some(({ of }) => of === code) &&
     !settled.has(code) &&
     !settledBy.some((name) => said.some(({ of }) => of === name));
-  const denied = judgedMaterials.filter(({ material }) => isSaidNotToBe(kept, material));
   return {
-    entries,
+    names,
     questions: openQuestions.filter(isOpen).map(({ code }) => code),
-    denied: new Set(denied.map(({ material }) => material)),
+    denied: new Set(judgedMaterialNames.filter((name) => isSaidNotToBe(kept, name))),
   };
 };
 
 /** Of “PVC, not PVC” nothing is denied: the same word both ways. */
-const isSaidNotToBe = (kept: readonly Mention<Told>[], name: JudgedMaterialName): boolean => {
+const isSaidNotToBe = (kept: readonly Mention<Named>[], name: JudgedMaterialName): boolean => {
   const own = kept.filter(({ of }) => of === name);
   const said = new Set(own.filter(({ isDenied }) => !isDenied).map(({ term }) => term));
   return own.some(({ isDenied, term }) => isDenied && !said.has(term));
 };
 
 /** A longer word hides what it overlaps; a slip hides nothing that is spelled right ("vegan leather", "veg tan leather"). */
-const hides = (longer: Mention<Told>, other: Mention<Told>): boolean =>
+const hides = (longer: Mention<Named>, other: Mention<Named>): boolean =>
   overlap(longer, other) &&
   letters(longer) > letters(other) &&
   (longer.exact || !other.exact) &&
   longer.isDenied === other.isDenied;
 
-const letters = ({ term }: Mention<Told>): number => term.length;
+const letters = ({ term }: Mention<Named>): number => term.length;
 
 /** "5 pc birch ply" is five pieces: after a bare figure, and only where the text names another material. */
-const isPieces = (text: string, { term, fromWord }: Mention<Told>): boolean =>
+const isPieces = (text: string, { term, fromWord }: Mention<Named>): boolean =>
   term === 'pc' &&
   /^\d+$/.test(bareWords(text)[fromWord - 1] ?? '') &&
   findMaterial(text) !== undefined;
@@ -189,14 +175,5 @@ const laserRubber = dictionaryOf([
   ],
 ]);
 
-const isLaserRubber = (text: string, { entry }: NamedEntry): boolean =>
-  entry.material === 'Rubber and elastomers of unknown type' &&
-  mentionsIn(text, laserRubber).some(({ isDenied }) => !isDenied);
-
-const saidOf = (text: string, { entry }: NamedEntry): ParamsOf<'material-refused'> => ({
-  text,
-  material: entry.material,
-  reason: entry.reason,
-  hazards: entry.hazards.join(', '),
-  source: entry.sources.join('; '),
-});
+const isLaserRubber = (text: string, name: JudgedMaterialName): boolean =>
+  name === 'unknown-rubber' && mentionsIn(text, laserRubber).some(({ isDenied }) => !isDenied);

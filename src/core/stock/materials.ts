@@ -91,12 +91,12 @@ export const findMaterial = (text: string): MaterialClass | undefined => {
 
 /** Classes that are judged as well: their words stand with the judgement. */
 const judgedAs: Readonly<Partial<Record<MaterialClassId, keyof MaterialNames>>> = {
-  plywood: 'Plywood',
-  mdf: 'MDF',
-  acrylic: 'Acrylic',
-  cardboard: 'Corrugated cardboard',
-  leather: 'Vegetable-tanned leather',
-  felt: 'Wool felt and natural protein fibre',
+  plywood: 'glued-plywood',
+  mdf: 'mdf-board',
+  acrylic: 'acrylic-sheet',
+  cardboard: 'corrugated-board',
+  leather: 'veg-tan-leather',
+  felt: 'wool',
 };
 
 const wordsFor = (id: MaterialClassId, language: MaterialNames): readonly Term[] => {

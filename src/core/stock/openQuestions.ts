@@ -1,5 +1,5 @@
 import type { OpenQuestion } from '../problems/stock.ts';
-import type { JudgedMaterialName } from './materialsToRefuse.ts';
+import type { JudgedMaterialName } from '../judgedMaterials.ts';
 import { wordList, type Term } from './wordList.ts';
 
 interface AskedAbout {
@@ -14,7 +14,7 @@ interface AskedAbout {
 
 /**
  * Names that leave open whether the thing may be cut, the most pressing first. Decisions: judgement from the reasons of
- * `materialsToRefuse.ts`, no source of their own. "Acrylic felt" and "synthetic felt" are no acrylic sheet and no wool:
+ * `../judgedMaterials.ts`, no source of their own. "Acrylic felt" and "synthetic felt" are no acrylic sheet and no wool:
  * acrylic fibre is polyacrylonitrile and gives off hydrogen cyanide (from memory). Polyester and polyethylene are cut in
  * industry and prohibited by some workshops: a person looks first.
  */
@@ -22,7 +22,7 @@ export const openQuestions: readonly AskedAbout[] = [
   {
     code: 'material-which-leather',
     words: wordList('leather, suede, hide'),
-    settledBy: ['Vegetable-tanned leather'],
+    settledBy: ['veg-tan-leather'],
     settledByWords: [],
   },
   {
@@ -50,7 +50,7 @@ export const openQuestions: readonly AskedAbout[] = [
       plastic, plastics, plastic sheet, polymer, thermoplastic, pet, petg, pe, ldpe,
       polyethylene, polythene, mylar, film, plastic film, stone paper, mineral paper
     `),
-    settledBy: ['Acrylic', 'Mirror-backed acrylic'],
+    settledBy: ['acrylic-sheet', 'mirrored-acrylic'],
     settledByWords: [],
   },
   {
@@ -59,7 +59,7 @@ export const openQuestions: readonly AskedAbout[] = [
       laminated, laminate, laminated paper, laminated card, plastic coated, film coated,
       foil backed, plasticised, plasticized
     `),
-    settledBy: ['Melamine-faced board'],
+    settledBy: ['melamine-faced'],
     settledByWords: wordList(
       'laminated bamboo, laminated veneer, laminated wood, laminated timber, laminated beech',
     ),

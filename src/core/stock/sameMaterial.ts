@@ -19,7 +19,7 @@ const partsOf = remembered((name: string): NameParts => {
   const judgement = judgeMaterial(name);
   return {
     material: findMaterial(name)?.id,
-    judged: 'entry' in judgement ? judgement.entry.material : judgement.decision,
+    judged: 'judged' in judgement ? judgement.judged : judgement.decision,
     besides: besidesMaterial(name),
   };
 }, mostRemembered);

@@ -1,6 +1,8 @@
 import type { Home } from '../../app/workshop/home.ts';
+import type { JudgedMaterialName } from '../../core/judgedMaterials.ts';
 import { done, type Outcome } from '../../core/problem.ts';
 import { judgeMaterial } from '../../core/stock/judgeMaterial.ts';
+import { judgedMaterialWords } from '../../words/texts.ts';
 import { problemInWords } from '../../words/words.ts';
 import { standingInWords } from '../../words/standingInWords.ts';
 import { api, type ReplyOf } from '../../wire/api.ts';
@@ -30,12 +32,15 @@ export const homeRoutes = (site: Site, ports: ServedPorts, version: string): voi
         decision,
         ...(material === undefined ? {} : { material: material.id }),
         ...('problem' in judged ? { said: problemInWords(judged.problem) } : {}),
-        ...('entry' in judged
-          ? { hazards: judged.entry.hazards, sources: judged.entry.sources }
-          : {}),
+        ...('judged' in judged ? whyOf(judged.judged) : {}),
       }),
     );
   });
+};
+
+const whyOf = (name: JudgedMaterialName) => {
+  const { hazards, sources } = judgedMaterialWords[name];
+  return { hazards: [...hazards], sources: [...sources] };
 };
 
 const spoken = ({ latest, unreadable, ...home }: Home): ReplyOf<typeof api.home> => {

@@ -118,7 +118,7 @@ const newMaterial: readonly Caution[] = [
     'unknown-plastic',
     'Unknown plastic is not cut. Find the data sheet first: some sheet that looks like acrylic is PVC.',
   ),
-  // the list of refused materials with its sources: core/stock/materialsToRefuse.ts
+  // the list of refused materials with its sources: words/en/judgedMaterials.ts
   line(
     'refused-kinds',
     'Not cut here: PVC and vinyl, fluoropolymers, ABS, polycarbonate, foams, fibreglass, carbon fibre, treated wood.',
@@ -256,7 +256,7 @@ const marking: readonly Caution[] = [
     'dust-wiped',
     'Engraved wood leaves fine dust and soot. Wipe it off damp or draw it off with a vacuum cleaner made for fine dust; do not blow it about.',
   ),
-  // common practice, no source; vinyl is refused: core/stock/materialsToRefuse.ts
+  // common practice, no source; vinyl is refused: words/en/judgedMaterials.ts
   essential(
     'tape-known',
     'Mask with plain paper tape, or with film that is known not to be vinyl (PVC): that gives off hydrogen chloride. Tape can catch fire; peel it when all is cool.',

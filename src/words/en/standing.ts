@@ -1,5 +1,6 @@
 import type { StandingCode } from '../../core/problems/standing.ts';
 import type { Sentences } from '../shape/sentence.ts';
+import { judgedMaterialWords as judged } from './judgedMaterials.ts';
 
 /** Why a sheet or a kept setting stands as it does, and what to do about it. */
 export const standingWords = {
@@ -126,7 +127,9 @@ export const standingWords = {
     remedy: () => 'Put the speeds of the machine right, or cut a card within them.',
   },
   'not-to-be-cut': {
-    message: (p) => `${p.material} is not cut here, so nothing is said of how to cut it.`,
-    remedy: (p) => `${p.reason} Cut another material. Source: ${p.source}.`,
+    message: (p) =>
+      `${judged[p.judged].name} is not cut here, so nothing is said of how to cut it.`,
+    remedy: (p) =>
+      `${judged[p.judged].reason} Cut another material. Source: ${judged[p.judged].sources.join('; ')}.`,
   },
 } satisfies Sentences<StandingCode>;

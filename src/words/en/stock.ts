@@ -1,16 +1,24 @@
+import type { JudgedMaterialName } from '../../core/judgedMaterials.ts';
 import type { StockCode } from '../../core/problems/stock.ts';
 import type { Sentences } from '../shape/sentence.ts';
+import { judgedMaterialWords as judged } from './judgedMaterials.ts';
+
+const whyOf = (name: JudgedMaterialName): string =>
+  `${judged[name].reason} Hazard: ${judged[name].hazards.join(', ')}.`;
+
+const sourceOf = (name: JudgedMaterialName): string =>
+  `Source: ${judged[name].sources.join('; ')}.`;
 
 export const stockWords = {
   'material-refused': {
-    message: (p) => `“${p.text}” is not cut here: ${p.material}. ${p.reason} Hazard: ${p.hazards}.`,
+    message: (p) => `“${p.text}” is not cut here: ${judged[p.judged].name}. ${whyOf(p.judged)}`,
     remedy: (p) =>
-      `Choose another material. If it is something else, name it as its data sheet does. Source: ${p.source}.`,
+      `Choose another material. If it is something else, name it as its data sheet does. ${sourceOf(p.judged)}`,
   },
   'material-caution': {
-    message: (p) => `${p.material}: cut with care. ${p.reason} Hazard: ${p.hazards}.`,
+    message: (p) => `${judged[p.judged].name}: cut with care. ${whyOf(p.judged)}`,
     remedy: (p) =>
-      `Extraction on, extinguisher at hand, stay with it; your local rules and the maker’s data sheet come first. Source: ${p.source}.`,
+      `Extraction on, extinguisher at hand, stay with it; your local rules and the maker’s data sheet come first. ${sourceOf(p.judged)}`,
   },
   'material-which-leather': {
     message: (p) =>

@@ -8,6 +8,7 @@ export * from './earlier.ts';
 export * from './firstAreas.ts';
 export * from './invented.ts';
 export * from './jobSheet.ts';
+export * from './judgedMaterials.ts';
 export * from './kerfSheet.ts';
 export * from './meterVerdict.ts';
 export * from './mistakes.ts';

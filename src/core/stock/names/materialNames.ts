@@ -1,6 +1,6 @@
 import type { OpenQuestion } from '../../problems/stock.ts';
 import type { MaterialClassId } from '../materialClass.ts';
-import type { JudgedMaterialName } from '../materialsToRefuse.ts';
+import type { JudgedMaterialName } from '../../judgedMaterials.ts';
 
 /** What a language's word may name. `innocent`: it sounds like a refused thing and is none. */
 export type Named = JudgedMaterialName | MaterialClassId | OpenQuestion | 'innocent';

@@ -1,5 +1,5 @@
 import type { MaterialJudgement } from '../../../core/stock/judgeMaterial.ts';
-import { materialText as words } from '../../../words/texts.ts';
+import { judgedMaterialWords, materialText as words } from '../../../words/texts.ts';
 import { More } from '../more/More.tsx';
 import { Notice, ProblemNotice } from '../notice/Notice.tsx';
 
@@ -9,19 +9,19 @@ export const MaterialNotice = ({ judgement }: { readonly judgement: MaterialJudg
   if (judgement.decision === 'unknown') {
     return <ProblemNotice problem={judgement.problem} tone="care" />;
   }
-  const { entry, decision } = judgement;
-  const refused = decision === 'refuse';
+  const refused = judgement.decision === 'refuse';
+  const { name, reason, hazards, sources } = judgedMaterialWords[judgement.judged];
   return (
     <Notice
       tone={refused ? 'stop' : 'care'}
-      title={refused ? words.refused(entry.material) : words.caution(entry.material)}
+      title={refused ? words.refused(name) : words.caution(name)}
     >
-      <p>{entry.reason}</p>
-      <p>{words.hazards(entry.hazards)}</p>
+      <p>{reason}</p>
+      <p>{words.hazards(hazards)}</p>
       {refused ? <p>{words.remedy}</p> : null}
       <More title={words.sources}>
         <ul className="notice-sources">
-          {entry.sources.map((source) => (
+          {sources.map((source) => (
             <li key={source}>{source}</li>
           ))}
         </ul>
