@@ -41,7 +41,7 @@ export default defineConfig({
           name: 'pseudo',
           environment: 'node',
           include: ['test/pseudo/**/*.test.ts'],
-          setupFiles: [fixedSeed],
+          setupFiles: [fixedSeed, 'test/dangers/sumsHere.ts'],
           testTimeout: 60_000,
         },
       },

@@ -16,11 +16,11 @@ describe('the README', () => {
   it('names every command of the program, and no other', () => {
     const section = readme.split(/^## /m).find((part) => part.startsWith('On the command line'));
     const named = [...(section ?? '').matchAll(/^\| `([a-z]+)[^`]*`/gm)].map(([, word]) => word);
-    const program = read('src/cli/main.ts');
+    const program = read('src/cli/program.ts');
     const offered = [...program.matchAll(/program\s*\.command\('([a-z]+)'\)/g)].map(
       ([, word]) => word,
     );
-    expect(program).toContain('Object.entries(filesByRequest)');
+    expect(program).toContain('of filesRequests)');
     const all = [...offered, ...Object.keys(filesByRequest)];
     expect(new Set(named)).toEqual(new Set(all));
   });

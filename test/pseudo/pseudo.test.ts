@@ -1,9 +1,24 @@
-import { mkdtempSync, rmSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
+import { Readable } from 'node:stream';
 import { afterAll, afterEach, beforeAll, describe, expect, it, vi } from 'vitest';
 import { printer } from '../../src/cli/printer.ts';
+import type { Command } from 'commander';
+import {
+  runCompare,
+  runFit,
+  runKerf,
+  runMarks,
+  runNextCard,
+  runOrder,
+  runPlan,
+  runShades,
+} from '../../src/cli/calc.ts';
 import { runCard } from '../../src/cli/card.ts';
+import { runCalcExplain, runExplain } from '../../src/cli/explain.ts';
+import { program } from '../../src/cli/program.ts';
+import { runProof } from '../../src/cli/proof.ts';
 import { runCheck } from '../../src/cli/check.ts';
 import { runTime } from '../../src/cli/time.ts';
 import { runTrial } from '../../src/cli/trial.ts';
@@ -122,6 +137,35 @@ const square =
   '<svg xmlns="http://www.w3.org/2000/svg" width="60mm" height="60mm" viewBox="0 0 60 60"><path stroke="#f00" fill="none" d="M5 5H65V55H5Z"/></svg>';
 const setting = { powerPct: 30, speedMmPerS: 13, passes: 1 };
 
+const cell = (speedMmPerS: number, grade: string) => ({ powerPct: 30, speedMmPerS, grade });
+/** Read on both sides of the edge, so that a speed is recommended. */
+const read = {
+  ...study,
+  cells: [12, 13, 14, 15, 16, 18, 20, 22].map((speed) => cell(speed, speed < 17 ? 'out' : 'stays')),
+  ask: { powerPct: 30 },
+};
+/** Read on one side alone, so that nothing is. */
+const halfRead = { ...read, cells: [12, 14, 16].map((speed) => cell(speed, 'out')) };
+/** The example of a file as its page of the documentation has it. */
+const documented = (page: string): unknown => {
+  const text = readFileSync(join(import.meta.dirname, '../../docs/formats', `${page}.md`), 'utf8');
+  return JSON.parse(/```json\n([^]*?)```/.exec(text)?.[1] ?? '');
+};
+
+/** Of one place alone, which is remarked on. */
+const comb = { strips: 10, nominalMm: 100, measuredMm: [98.02] };
+
+/** A command that reads what is piped in. */
+const piped = (run: () => Promise<number>, content: unknown) => async (): Promise<number> => {
+  const stdin = Readable.from([JSON.stringify(content)]);
+  const input = vi.spyOn(process, 'stdin', 'get').mockReturnValue(stdin as never);
+  try {
+    return await run();
+  } finally {
+    input.mockRestore();
+  }
+};
+
 /** Each with something to say: what it made, what it found, why it refuses. */
 const commands: Readonly<Record<string, () => Promise<number>>> = {
   ...Object.fromEntries(
@@ -141,6 +185,24 @@ const commands: Readonly<Record<string, () => Promise<number>>> = {
   trial: () => runTrial({ out }),
   check: () => runCheck(file('drawing.svg', square), {}),
   time: () => runTime(file('drawing.svg', square), {}),
+  'calc fit': piped(runFit, read),
+  'calc fit of what is read on one side alone': piped(runFit, halfRead),
+  'calc fit of a material that is not cut': piped(runFit, { ...read, stock: { material: 'PVC' } }),
+  'calc nextcard': piped(runNextCard, { ...read, cellsWanted: 12, settingsAtMost: 6 }),
+  'calc order': piped(runOrder, { ...read, order: { parts: 60 } }),
+  'calc plan': piped(runPlan, {
+    ...read,
+    plan: { parts: 300, partsPerSheet: 30, partLengthMm: 180, done: 60 },
+  }),
+  'calc compare': piped(runCompare, documented('compare')),
+  'calc kerf': piped(runKerf, { version: 1, combs: [comb] }),
+  'calc marks': piped(runMarks, documented('marks')),
+  'calc shades': piped(runShades, documented('shades')),
+  'calc explain': piped(runCalcExplain, read),
+  explain: () => runExplain({ study: file('study.json', read), out: join(folder, 'why.pdf') }),
+  proof: () => runProof(file('drawing.svg', square), { study: file('study.json', read) }),
+  'proof without a promise': () =>
+    runProof(file('drawing.svg', square), { study: file('study.json', halfRead) }),
   watch: () => runWatch(file('watch.json', { version: 1, setting, orders: [{ out: 99 }], study })),
 };
 
@@ -150,6 +212,38 @@ describe('at the command line', () => {
     expect(JSON.stringify(printed)).toContain(opening);
     expect(escapes(printed)).toEqual([]);
   });
+});
+
+/** A command with all that stand below it. */
+const withThoseBelow = (command: Command): readonly Command[] => [
+  command,
+  ...command.commands.flatMap(withThoseBelow),
+];
+
+const everyCommand = withThoseBelow(program);
+
+/** What is typed is the same in any language: names of commands, files and options, and what stands for a value. */
+const typed = /throughcut|THROUGHCUT_\w+|<[^>]*>|\[[^\]]*\]|(?<!\S)--?[\w-]+/g;
+const names = new Set([
+  'help',
+  ...everyCommand.flatMap((one) => [
+    one.name(),
+    ...one.registeredArguments.map((argument) => argument.name()),
+  ]),
+]);
+
+describe('asked for help', () => {
+  it.each(everyCommand.map((command) => [command.name(), command] as const))(
+    'nothing is said past the words of %s',
+    (_, command) => {
+      const help = command.helpInformation();
+      expect(help).toContain(opening);
+      const left = outside([help])
+        .flatMap((text) => text.replace(typed, ' ').split(/\s+/))
+        .filter((word) => /\p{L}/u.test(word) && !names.has(word));
+      expect(left).toEqual([]);
+    },
+  );
 });
 
 describe('over HTTP', () => {

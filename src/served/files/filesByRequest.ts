@@ -4,8 +4,6 @@ import type { RequestKind, ToFile } from './toFile.ts';
 
 /** Something that is asked for in a file or at an address, and comes as files for the machine and a page beside it. */
 export interface FilesByRequest<Asked> {
-  /** What the command of its name says that it does. */
-  readonly does: string;
   /** Loads what it needs when it is first asked. */
   readonly load: () => Promise<RequestKind<Asked>>;
   /** What a request file asks for, and the G-code that is wanted. */
@@ -17,11 +15,7 @@ interface AskedInFile {
   readonly dialect: GcodeDialect;
 }
 
-const kind = <Asked>(
-  does: string,
-  load: () => Promise<RequestKind<Asked>>,
-): FilesByRequest<Asked> => ({
-  does,
+const kind = <Asked>(load: () => Promise<RequestKind<Asked>>): FilesByRequest<Asked> => ({
   load,
   fromFile: async (json) => {
     const { read, make } = await load();
@@ -33,18 +27,13 @@ const kind = <Asked>(
 
 /** Every one of them, by the name of its command. One more is its own file and a line here. */
 export const filesByRequest = {
-  ramp: kind(
-    'Write a focus ramp: lines to draw on a tilted strip.',
-    async () => (await import('./rampFiles.ts')).rampFiles,
-  ),
-  kerf: kind(
-    'Write a comb card or a slot card: what a cut removes, and slots for joints.',
-    async () => (await import('./kerfCardFiles.ts')).kerfCardFiles,
-  ),
-  mark: kind(
-    'Write a marking strip: shades or lines, from gentle to strong, beside a proven cut.',
-    async () => (await import('./markStripFiles.ts')).markStripFiles,
-  ),
+  ramp: kind(async () => (await import('./rampFiles.ts')).rampFiles),
+  kerf: kind(async () => (await import('./kerfCardFiles.ts')).kerfCardFiles),
+  mark: kind(async () => (await import('./markStripFiles.ts')).markStripFiles),
 };
 
 export type FilesRequest = keyof typeof filesByRequest;
+
+export const filesRequests: readonly FilesRequest[] = Object.keys(filesByRequest).filter(
+  (name): name is FilesRequest => name in filesByRequest,
+);

@@ -3,6 +3,7 @@
  * Another language exports the same names.
  */
 export * from './cautions.ts';
+export * from './commands.ts';
 export * from './compareVerdict.ts';
 export * from './earlier.ts';
 export * from './firstAreas.ts';
