@@ -6,6 +6,7 @@ import type { RecordedTally } from '../core/study/study.ts';
 import { cardFoundBy, orderFoundBy } from './foundBy.ts';
 import { tallyColumns } from './rows.ts';
 import type { Tables } from './tables.ts';
+import { nextPosition } from './nextPosition.ts';
 
 /** Rows a statement: SQLite takes no more than 32 766 values at once. */
 const rowsAtOnce = 1000;
@@ -21,16 +22,11 @@ export const insertCards = async (
   studyId: string,
   cards: readonly Card[],
 ): Promise<void> => {
-  const behind = await db
-    .selectFrom('card')
-    .select(({ fn }) => fn.max('position').as('last'))
-    .where('study_id', '=', studyId)
-    .executeTakeFirst();
-  const first = (behind?.last ?? 0) + 1;
+  const next = await nextPosition(db, 'card', studyId);
   const rows = cards.map((card, i) => ({
     study_id: studyId,
     code: card.code,
-    position: first + i,
+    position: next + i,
     body: JSON.stringify(card),
     ...cardFoundBy(card),
   }));
@@ -62,12 +58,8 @@ export const appendEvents = async (
   });
   const fresh = events.filter(({ id }) => !seen.has(id) && seen.add(id));
   if (fresh.length === 0) return 0;
-  const behind = await db
-    .selectFrom('reading_event')
-    .select(({ fn }) => fn.max('position').as('last'))
-    .where('study_id', '=', studyId)
-    .executeTakeFirst();
-  await insertEvents(db, studyId, fresh, (behind?.last ?? 0) + 1);
+  const next = await nextPosition(db, 'reading_event', studyId);
+  await insertEvents(db, studyId, fresh, next);
   return fresh.length;
 };
 
@@ -128,14 +120,10 @@ export const insertTallies = async (
   tallies: readonly RecordedTally[],
 ): Promise<void> => {
   if (tallies.length === 0) return;
-  const behind = await db
-    .selectFrom('tally')
-    .select(({ fn }) => fn.max('position').as('last'))
-    .executeTakeFirst();
-  const first = (behind?.last ?? 0) + 1;
+  const next = await nextPosition(db, 'tally');
   const rows = tallies.map((tally, i) => ({
     ...tallyColumns(tally),
-    position: first + i,
+    position: next + i,
     study_id: studyId ?? null,
   }));
   await inParts(rows, async (part) => {
@@ -153,15 +141,11 @@ export const keepOrder = async (
   studyId: string,
   order: StartedOrder,
 ): Promise<void> => {
-  const behind = await db
-    .selectFrom('started_order')
-    .select(({ fn }) => fn.max('position').as('last'))
-    .where('study_id', '=', studyId)
-    .executeTakeFirst();
+  const next = await nextPosition(db, 'started_order', studyId);
   const said = { body: JSON.stringify(order), ...orderFoundBy(order) };
   await db
     .insertInto('started_order')
-    .values({ id: order.id, study_id: studyId, position: (behind?.last ?? 0) + 1, ...said })
+    .values({ id: order.id, study_id: studyId, position: next, ...said })
     .onConflict((conflict) => conflict.column('id').doUpdateSet(said))
     .execute();
 };

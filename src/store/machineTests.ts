@@ -1,6 +1,7 @@
 import type { Kysely } from 'kysely';
 import type { MachineTest, MachineTestName } from '../core/machineTests.ts';
 import type { Tables } from './tables.ts';
+import { nextPosition } from './nextPosition.ts';
 
 /** What stands in the column `kind`. */
 const stored = (name: MachineTestName): string => name.replace(/-test$/, '');
@@ -26,15 +27,12 @@ export const insertMachineTest = async (
   name: MachineTestName,
   test: MachineTest,
 ): Promise<void> => {
-  const behind = await db
-    .selectFrom('machine_test')
-    .select(({ fn }) => fn.max('position').as('last'))
-    .executeTakeFirst();
+  const next = await nextPosition(db, 'machine_test');
   await db
     .insertInto('machine_test')
     .values({
       id: test.id,
-      position: (behind?.last ?? 0) + 1,
+      position: next,
       kind: stored(name),
       at: test.at,
       is_example: test.isExample === true ? 1 : 0,

@@ -15,19 +15,17 @@ import { noteChange, putBackEntry } from './settingChanges.ts';
 import { deleteSettingPhoto, keepSettingPhoto } from './settingPhotos.ts';
 import { StoreError } from './storeError.ts';
 import type { Tables } from './tables.ts';
+import { nextPosition } from './nextPosition.ts';
 
 /** A session that may change things, inside its transaction. */
 export const changeSession = (db: Kysely<Tables>): Omit<Session, 'announce'> => ({
   ...readSession(db),
 
   insertMachine: async (machine) => {
-    const behind = await db
-      .selectFrom('machine')
-      .select(({ fn }) => fn.max('position').as('last'))
-      .executeTakeFirst();
+    const next = await nextPosition(db, 'machine');
     await db
       .insertInto('machine')
-      .values({ ...machineColumns(machine), position: (behind?.last ?? 0) + 1 })
+      .values({ ...machineColumns(machine), position: next })
       .execute();
   },
   replaceMachine: (machine) => replaceMachine(db, machine),

@@ -9,6 +9,7 @@ import {
 import { changeOf, entryColumns, type ReadEach } from './rows.ts';
 import { settingPhotosOf } from './settingPhotos.ts';
 import type { SettingPhotoRow, Tables, TallyRow } from './tables.ts';
+import { nextPosition } from './nextPosition.ts';
 
 /** What goes with a setting that is taken out of the book, as it stood. */
 interface Aside {
@@ -74,16 +75,13 @@ export const builtOn = async (
  * before that; what others left aside is let go once they can be taken back no more.
  */
 export const noteChange = async (db: Kysely<Tables>, change: SettingChange): Promise<void> => {
-  const behind = await db
-    .selectFrom('setting_change')
-    .select(({ fn }) => fn.max('position').as('last'))
-    .executeTakeFirst();
+  const next = await nextPosition(db, 'setting_change');
   const setting = change.after ?? change.before;
   await db
     .insertInto('setting_change')
     .values({
       id: change.id,
-      position: (behind?.last ?? 0) + 1,
+      position: next,
       at: change.at,
       setting_id: change.settingId,
       undoes: change.undoes ?? null,
@@ -154,13 +152,10 @@ const takeBackTally = async (db: Kysely<Tables>, tally: TallyRow): Promise<void>
       .execute();
     return;
   }
-  const behind = await db
-    .selectFrom('tally')
-    .select(({ fn }) => fn.max('position').as('last'))
-    .executeTakeFirst();
+  const next = await nextPosition(db, 'tally');
   await db
     .insertInto('tally')
-    .values({ ...tally, position: (behind?.last ?? 0) + 1 })
+    .values({ ...tally, position: next })
     .onConflict((conflict) => conflict.column('id').doNothing())
     .execute();
 };
