@@ -2,7 +2,7 @@ import { median } from '../../num/median.ts';
 import { problemOf, type Problem } from '../problem.ts';
 import type { Fit } from './fit.ts';
 import type { Recommendation } from './fitAnswer.ts';
-import { referenceLengthMm } from '../reading/promise.ts';
+import { referenceLengthsIn } from '../reading/referenceLengths.ts';
 import { kindNamedIn } from './priors.ts';
 
 /** What an answer says of shapes that welded back, and of those that perhaps did. */
@@ -16,7 +16,7 @@ export const aboutWelding = (
   const { powerPct, speedMmPerS } = recommended;
   const slowest = slowestHolding(fitted, recommended);
   const { partLengthMm } = fitted.study.promise;
-  const opens = welding.openAt(recommended, Math.max(1, partLengthMm / referenceLengthMm));
+  const opens = welding.openAt(recommended, referenceLengthsIn(partLengthMm));
   return [
     problemOf('welds-back', {
       welded: welding.welded,

@@ -4,6 +4,7 @@ import { deliveryOf } from '../tube/deliveredPower.ts';
 import { cornerPowerPct } from '../machine/setting.ts';
 import { isFlaw } from '../reading/grade.ts';
 import { referenceLengthMm } from '../reading/promise.ts';
+import { referenceLengthsIn } from '../reading/referenceLengths.ts';
 import { beliefsOf, type Beliefs } from './beliefs.ts';
 import type { CutStudy, StudyCell } from './cutStudy.ts';
 import type { HabitBelief, Model, Observation, ObservedOutcome } from './model.ts';
@@ -135,7 +136,7 @@ export const compileStudy = (study: CutStudy): CompiledStudy => {
       lnThickness: Math.log(cut.thicknessMm / study.stock.thicknessMm),
       lnPasses: Math.log(cut.passes),
       lnCorners: Math.max(0, lnPower - lnLeast),
-      lengths: Math.max(1, cut.lengthMm / referenceLengthMm),
+      lengths: referenceLengthsIn(cut.lengthMm),
       lengthM: cut.lengthMm / 1000,
       counted: cut.counted,
       air: airLevels.indexOf(airKey(cut.air)) - 1,

@@ -1,6 +1,7 @@
 import { systematicResample } from '../../num/systematicResample.ts';
 import { roughWeightedQuantile } from '../../num/weightedQuantile.ts';
-import { referenceLengthMm, type PromiseWish } from '../reading/promise.ts';
+import type { PromiseWish } from '../reading/promise.ts';
+import { referenceLengthsIn } from '../reading/referenceLengths.ts';
 import type { CompiledStudy } from './compileStudy.ts';
 import { links } from './links.ts';
 import type { Decision } from './decision.ts';
@@ -16,7 +17,7 @@ export const decisionOn = (
   passes = 1,
 ): Decision => {
   const { count, weight } = posterior;
-  const lengths = Math.max(1, promise.partLengthMm / referenceLengthMm);
+  const lengths = referenceLengthsIn(promise.partLengthMm);
   const share = promise.outOf100 / 100;
   const level = levelOf(compiled, posterior, promise, passes);
   const scatter = scatterOf(posterior, promise);

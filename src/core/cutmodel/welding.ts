@@ -1,5 +1,5 @@
 import { airKey } from '../machine/air.ts';
-import { referenceLengthMm } from '../reading/promise.ts';
+import { referenceLengthsIn } from '../reading/referenceLengths.ts';
 import type { CutStudy } from './cutStudy.ts';
 import {
   countedBySetting,
@@ -56,7 +56,7 @@ export const weldingIn = (study: CutStudy): Welding | undefined => {
     if (setting.passes !== 1 || airKey(setting.air) !== air || out === 0) return [];
     const { powerPct, speedMmPerS } = setting;
     // A long part that is open is open in each of its lengths.
-    const count = out * Math.max(1, partLengthMm / referenceLengthMm);
+    const count = out * referenceLengthsIn(partLengthMm);
     return [{ powerPct, speedMmPerS, count, way: open }];
   });
   const cuts = [...shapes, ...parts];

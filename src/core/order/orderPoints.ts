@@ -4,7 +4,8 @@ import { links } from '../cutmodel/links.ts';
 import { meanSdOf, thinned, type Posterior } from '../cutmodel/posterior.ts';
 import { priors } from '../cutmodel/priors.ts';
 import { cornerPowerPct, type Setting } from '../machine/setting.ts';
-import { referenceLengthMm, type PromiseWish } from '../reading/promise.ts';
+import type { PromiseWish } from '../reading/promise.ts';
+import { referenceLengthsIn } from '../reading/referenceLengths.ts';
 
 /** The posterior as an order sees it: its points, and how the order's sheets differ at each. */
 export interface OrderPoints {
@@ -80,7 +81,7 @@ export const orderPoints = (
       const lnSpeed = Math.log(setting.speedMmPerS);
       const { welding } = compiled;
       const lnCorners = Math.max(0, lnPower - lnLeast);
-      const lengths = Math.max(1, partLengthMm / referenceLengthMm);
+      const lengths = referenceLengthsIn(partLengthMm);
       const open = setting.passes === 1 ? (welding?.openAt(setting, lengths) ?? 1) : 1;
       const metres = flawsLearnt ? partLengthMm / 1000 : 0;
       const whole = (share: number): number => (lengths === 1 ? share : share ** lengths);

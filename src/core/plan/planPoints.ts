@@ -2,7 +2,7 @@ import type { Fit } from '../cutmodel/fit.ts';
 import { levelOf } from '../cutmodel/decisionOn.ts';
 import { links } from '../cutmodel/links.ts';
 import { systematicResample } from '../../num/systematicResample.ts';
-import { referenceLengthMm } from '../reading/promise.ts';
+import { referenceLengthsIn } from '../reading/referenceLengths.ts';
 
 /** The posterior as a plan sees it: so many workshops that this one may be, each as likely as the other. */
 export interface PlanPoints {
@@ -81,7 +81,7 @@ const leastOdds = 0.002;
  */
 export const oddsAt = (points: PlanPoints, speedMmPerS: number, lengthMm: number): SheetOdds => {
   const { count, level, sigma, hangBand, sheetSd, link } = points;
-  const lengths = Math.max(1, lengthMm / referenceLengthMm);
+  const lengths = referenceLengthsIn(lengthMm);
   const lnSpeed = Math.log(speedMmPerS);
   const open = points.openAt?.(speedMmPerS, lengths) ?? 1;
   const size = count * sheetPlaces.length;

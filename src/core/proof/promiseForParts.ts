@@ -7,7 +7,7 @@ import { links } from '../cutmodel/links.ts';
 import { meanSdOf, thinned } from '../cutmodel/posterior.ts';
 import { priors } from '../cutmodel/priors.ts';
 import type { Setting } from '../machine/setting.ts';
-import { referenceLengthMm } from '../reading/promise.ts';
+import { referenceLengthsIn } from '../reading/referenceLengths.ts';
 import type { LearntCorners } from './learntCorners.ts';
 import { equivalentSpeed } from './placeVerdict.ts';
 
@@ -90,7 +90,7 @@ export const promiseForParts = (
   const lnSpeed = Math.log(speedMmPerS);
   const shares = kinds.map((kind) => {
     const { cutMm } = kind;
-    const lengths = Math.max(1, cutMm / referenceLengthMm);
+    const lengths = referenceLengthsIn(cutMm);
     return Float64Array.from({ length: points }, (_, i) => {
       const level = (sheet[i] ?? NaN) + (few.powerExponent[i] ?? NaN) * lnPower;
       const margin = level - lnSpeed + changeOf(kind, i);

@@ -1,6 +1,7 @@
 import { clopperPearsonLower } from '../../num/binomialInterval.ts';
 import { betaCdf } from '../../num/distributions.ts';
-import { referenceLengthMm, type PromiseWish } from '../reading/promise.ts';
+import type { PromiseWish } from '../reading/promise.ts';
+import { referenceLengthsIn } from '../reading/referenceLengths.ts';
 import type { Tally } from '../reading/tally.ts';
 
 /** Orders put together, and how they stand to a promise by the count alone: no model is asked. */
@@ -25,9 +26,9 @@ export interface CountedOrders {
  * shape counts as one.
  */
 export const shareAllowedToFail = (promise: PromiseWish, partLengthMm: number): number =>
-  1 - (promise.outOf100 / 100) ** (lengthsOf(partLengthMm) / lengthsOf(promise.partLengthMm));
-
-const lengthsOf = (mm: number): number => Math.max(1, mm / referenceLengthMm);
+  1 -
+  (promise.outOf100 / 100) **
+    (referenceLengthsIn(partLengthMm) / referenceLengthsIn(promise.partLengthMm));
 
 /**
  * Holds orders against a promise. Parts of several lengths have several chances; the count is held against as many parts

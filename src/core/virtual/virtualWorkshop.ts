@@ -3,6 +3,7 @@ import { links, type Link } from '../cutmodel/links.ts';
 import { priorMedianV50MmPerS } from '../cutmodel/priors.ts';
 import { grades, type Grade } from '../reading/grade.ts';
 import { referenceLengthMm } from '../reading/promise.ts';
+import { referenceLengthsIn } from '../reading/referenceLengths.ts';
 
 /** How one invented workshop cuts: what a real one never tells. */
 export interface WorkshopTraits {
@@ -133,7 +134,7 @@ export const virtualWorkshop = (traits: WorkshopTraits, random: SeededRandom): V
   const cutParts = (parts: readonly VirtualPart[]): PartEnd[] => {
     const levels = levelsOf(parts);
     return parts.map((part, i) => {
-      const lengths = lengthsOf(part.lengthMm);
+      const lengths = referenceLengthsIn(part.lengthMm);
       // The worst of so many reference lengths: P(it > x) = F(-x)^lengths, F being symmetric.
       const worst = -quantile(link, random.uniform() ** (1 / lengths));
       const margin = (levels[i] ?? NaN) + sigmaAt(part.speedMmPerS) * worst;
@@ -157,7 +158,7 @@ export const virtualWorkshop = (traits: WorkshopTraits, random: SeededRandom): V
     ({ powerPct, speedMmPerS, passes }, lengthMm = referenceLengthMm) => {
       const margin = lnV50(powerPct, passes) + band - Math.log(speedMmPerS);
       const sigma = sigmaAt(speedMmPerS);
-      const lengths = lengthsOf(lengthMm);
+      const lengths = referenceLengthsIn(lengthMm);
       let sum = 0;
       let weights = 0;
       for (let i = -24; i <= 24; i += 1) {
@@ -185,9 +186,6 @@ export const virtualWorkshop = (traits: WorkshopTraits, random: SeededRandom): V
 
   return { traits, bed, cutCard, cutParts, trueOutShare, trueThroughShare, fastestKeeping };
 };
-
-/** A part shorter than the reference shape is not easier than it. */
-const lengthsOf = (lengthMm: number): number => Math.max(1, lengthMm / referenceLengthMm);
 
 /** Draws from a link by bisection of its distribution function. */
 const quantile = (link: Link, u: number): number => {

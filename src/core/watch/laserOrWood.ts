@@ -6,6 +6,7 @@ import { presentLnV50 } from '../cutmodel/presentLevel.ts';
 import { thinned, type Posterior } from '../cutmodel/posterior.ts';
 import type { Grade } from '../reading/grade.ts';
 import { referenceLengthMm } from '../reading/promise.ts';
+import { referenceLengthsIn } from '../reading/referenceLengths.ts';
 
 /** What may have changed since the proven setting was found. */
 export const causes = ['laser', 'wood', 'both', 'neither'] as const;
@@ -173,7 +174,7 @@ const likelihoods = (
         lnThickness: Math.log(
           (cell.thicknessMm ?? fitted.study.stock.thicknessMm) / fitted.study.stock.thicknessMm,
         ),
-        lengths: Math.max(1, lengthMm / referenceLengthMm),
+        lengths: referenceLengthsIn(lengthMm),
         lengthM: lengthMm / 1000,
         counted: false,
       },

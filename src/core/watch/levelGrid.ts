@@ -1,7 +1,7 @@
 import { betaCdf } from '../../num/distributions.ts';
 import { logChoose } from '../../num/logChoose.ts';
 import { logNormalCdf } from '../../num/normal.ts';
-import { referenceLengthMm } from '../reading/promise.ts';
+import { referenceLengthsIn } from '../reading/referenceLengths.ts';
 import type { ForeseenLevel } from './foreseenLevel.ts';
 import type { Watched, WatchedGroup } from './watched.ts';
 
@@ -86,8 +86,7 @@ export const countChances = ({ groups }: Watched, promiseLengthMm: number): Coun
 
 /** ln of the share that comes out: a longer part has more chances to fail. */
 const lnShare = (margin: number, lengthMm: number, promiseLengthMm: number): number =>
-  (logNormalCdf(margin) * Math.max(1, lengthMm / referenceLengthMm)) /
-  Math.max(1, promiseLengthMm / referenceLengthMm);
+  (logNormalCdf(margin) * referenceLengthsIn(lengthMm)) / referenceLengthsIn(promiseLengthMm);
 
 const ofOneSetting = (group: WatchedGroup, promiseLengthMm: number): CountChances => {
   const { parts, out, lengthMm } = group;
