@@ -15,6 +15,7 @@ export const letPhonesIn = async (
       await session.add({
         id: `phone-${String(n)}`,
         name: `phone ${String(n)}`,
+        role: 'decides',
         tokenHash: createHash('sha256').update(token).digest('hex'),
         pairedAt: at,
         lastSeenAt: at,

@@ -3,6 +3,7 @@ import type { FastifyInstance } from 'fastify';
 import type { StoredChange } from '../app/ports/storedChange.ts';
 import { done } from '../core/problem.ts';
 import { api } from '../wire/api.ts';
+import type { LiveEvent } from '../wire/live.ts';
 import type { Gate } from './gate.ts';
 import { on } from './on.ts';
 
@@ -46,6 +47,7 @@ export const serveLive = (app: FastifyInstance, { changes, gate, counted }: Serv
   });
   on(app, api.live, async ({ request, reply }) => {
     const phone = await gate.phoneOf(request);
+    let role = await gate.roleNow(request);
     const stream = reply.raw;
     const headers = Object.entries(reply.getHeaders()).filter(([, value]) => value !== undefined);
     reply.hijack();
@@ -54,21 +56,30 @@ export const serveLive = (app: FastifyInstance, { changes, gate, counted }: Serv
       'content-type': 'text/event-stream',
       'cache-control': 'no-store',
     });
+    const tell = (said: LiveEvent): void => void stream.write(`data: ${JSON.stringify(said)}\n\n`);
     stream.write(': here\n\n');
+    // The desk runs the place, and need not be told.
+    if (phone !== undefined && role !== undefined) tell({ role });
     open.add(stream);
     counted(1);
-    const stop = changes.hear(({ phoneOut, ...change }) => {
-      if (phoneOut !== undefined && phoneOut === phone?.id) stream.end();
-      else stream.write(`data: ${JSON.stringify(change)}\n\n`);
+    /** Looks again whether, and as what, the one who listens is let in. */
+    const look = async (): Promise<void> => {
+      const before = role;
+      role = await gate.roleNow(request);
+      if (role === undefined) stream.end();
+      else if (role === before) stream.write(': still here\n\n');
+      else tell({ role });
+    };
+    const lookIfThere = (): void =>
+      // The store may not answer: nothing is told meanwhile either.
+      void look().catch(() => undefined);
+    const stop = changes.hear(({ phoneOut, phoneChanged, ...change }) => {
+      if (phone !== undefined && phoneOut === phone.id) stream.end();
+      else tell(change);
+      if (phone !== undefined && phoneChanged === phone.id) lookIfThere();
     });
     // What another program said of a phone may have been missed.
-    const breath = setInterval(() => {
-      gate.isStillIn(request).then(
-        (isIn) => (isIn ? stream.write(': still here\n\n') : stream.end()),
-        // The store does not answer: nothing is told meanwhile either.
-        () => undefined,
-      );
-    }, breathMs);
+    const breath = setInterval(lookIfThere, breathMs);
     request.raw.on('close', () => {
       clearInterval(breath);
       open.delete(stream);

@@ -14,6 +14,10 @@ export interface AskedHere<R extends Route> extends Asked<R> {
   readonly reply: FastifyReply;
 }
 
+declare module 'fastify' {
+  interface FastifyContextConfig extends Partial<Pick<Route, 'least' | 'leastToSay'>> {}
+}
+
 interface OwnRouteOptions extends RouteOptions {
   /** Most requests that one address may make in a minute, where the server counts them. */
   readonly triesAMinute?: number;
@@ -38,9 +42,13 @@ export const on = <R extends Route>(
     method: route.method,
     url: route.path,
     ...(bodyLimit === undefined ? {} : { bodyLimit }),
-    ...(triesAMinute === undefined
-      ? {}
-      : { config: { rateLimit: { max: triesAMinute, timeWindow: 60_000 } } }),
+    config: {
+      least: route.least,
+      ...(route.leastToSay === undefined ? {} : { leastToSay: route.leastToSay }),
+      ...(triesAMinute === undefined
+        ? {}
+        : { rateLimit: { max: triesAMinute, timeWindow: 60_000 } }),
+    },
     handler: async (request, reply) => {
       const { params, query, body } = request;
       const came = { params, query, body, author: authorOf(request) };

@@ -2,6 +2,7 @@ import { z } from 'zod';
 import { allRoutes } from '../wire/allRoutes.ts';
 import { errorReply } from '../wire/problem.ts';
 import type { Route } from '../wire/route.ts';
+import { whoMay } from './whoMay.ts';
 
 type Json = Readonly<Record<string, unknown>>;
 
@@ -30,9 +31,14 @@ const pathsOf = (routes: readonly (readonly [name: string, route: Route])[]): Js
   return paths;
 };
 
-const operation = (name: string, { summary, params, query, body, takes, reply }: Route): Json => ({
+const operation = (
+  name: string,
+  { summary, params, query, body, takes, reply, ...who }: Route,
+): Json => ({
   operationId: name,
   summary,
+  description: `Who may: ${whoMay(who)}.`,
+  'x-least-role': who.least,
   parameters: [...parametersOf('path', params), ...parametersOf('query', query)],
   ...(body === undefined
     ? {}
@@ -51,6 +57,14 @@ const operation = (name: string, { summary, params, query, body, takes, reply }:
       description: 'Done.',
       ...(reply === undefined ? {} : { content: asJson(schemaOf(reply, 'output')) }),
     },
+    ...(who.least === 'anyone'
+      ? {}
+      : {
+          403: {
+            description: 'Whoever asks may not do this (`role-too-low`); nothing was changed.',
+            content: asJson({ $ref: '#/components/schemas/Error' }),
+          },
+        }),
     '4XX': {
       description: 'Refused; nothing was changed.',
       content: asJson({ $ref: '#/components/schemas/Error' }),

@@ -1,11 +1,14 @@
 import { createHash, randomBytes, randomInt, timingSafeEqual } from 'node:crypto';
-import type { PairedPhone, PairingNow, PhonesKept } from '../app/ports/phones.ts';
+import type { PairedPhone, PairingNow, PhoneAltered, PhonesKept } from '../app/ports/phones.ts';
+import { omit } from '../core/omit.ts';
 import { done, refused, type Outcome } from '../core/problem.ts';
+import { usualRole, type Role } from '../core/role.ts';
 
-/** What a phone types, and until when it holds. ISO 8601, UTC. */
+/** What a phone types, until when it holds (ISO 8601, UTC), and what that phone may do then. */
 export interface PairingCode {
   readonly code: string;
   readonly validUntil: string;
+  readonly role: Role;
 }
 
 /** `closed`: nobody asked for a code; `paused`: too many tried wrong ones, until then. */
@@ -14,16 +17,21 @@ export type PairingState =
   | { readonly kind: 'paused'; readonly until: string }
   | { readonly kind: 'closed' };
 
-/** Lets phones in by a code that the desk asked for. Throws what the store throws. */
+/** Lets phones in by a code that somebody asked for who runs the place. Throws what the store throws. */
 export interface Pairing {
   readonly state: () => Promise<PairingState>;
-  /** Someone at the desk asks for a code: the one that is open, or a new one. Ends a pause. */
-  readonly open: () => Promise<PairingCode>;
+  /**
+   * Someone asks for a code: the one that is open, or a new one. Ends a pause. `role`: what the phone may do; absent: as was
+   * said of the open one, else the usual.
+   */
+  readonly open: (role?: Role) => Promise<PairingCode>;
   /** Gives a token for a right code; the code is spent by it. Refuses: `pairing-code-wrong`, `pairing-not-open`. */
   readonly redeem: (code: string, name: string) => Promise<Outcome<string>>;
   /** The phone that shows this token, noted as seen. */
   readonly phoneOf: (token: string) => Promise<PairedPhone | undefined>;
   readonly phones: () => Promise<readonly PairedPhone[]>;
+  /** The phone after it; undefined where there is none. */
+  readonly alter: (id: string, to: PhoneAltered) => Promise<PairedPhone | undefined>;
   /** Whether there was such a phone. */
   readonly remove: (id: string) => Promise<boolean>;
 }
@@ -53,14 +61,20 @@ export const openPairing = ({ kept, now, paused }: PairingOptions): Pairing => {
 
   return {
     state: () => kept.read(async (session) => stateOf(await session.now(), now())),
-    open: () =>
+    open: (role) =>
       kept.change(async (session) => {
         const at = now();
-        const known = stateOf(await session.now(), at);
-        if (known.kind === 'open') return known.code;
-        const { code, validUntil } = codeFrom(at);
-        await session.putNow({ code: { code, validUntil, from: at }, misses: 0, byItself: false });
-        return { code, validUntil };
+        const current = await session.now();
+        const known = stateOf(current, at);
+        if (known.kind !== 'open') {
+          const made = codeFrom(at, role ?? usualRole);
+          await session.putNow({ code: { ...made, from: at }, misses: 0, byItself: false });
+          return made;
+        }
+        const code = { ...known.code, role: role ?? known.code.role };
+        if (current.code !== undefined && code.role !== known.code.role)
+          await session.putNow({ ...current, code: { ...current.code, role: code.role } });
+        return code;
       }),
     redeem: async (typed, name) => {
       let pause: Paused | undefined;
@@ -80,7 +94,13 @@ export const openPairing = ({ kept, now, paused }: PairingOptions): Pairing => {
           if (!isUsed(phone)) await session.remove(phone.id);
         const made = randomBytes(32).toString('base64url');
         const id = randomBytes(8).toString('hex');
-        await session.add({ id, name, tokenHash: hashOf(made), pairedAt: at, lastSeenAt: at });
+        const { role } = known.code;
+        await session.add({
+          ...{ id, name, role },
+          tokenHash: hashOf(made),
+          pairedAt: at,
+          lastSeenAt: at,
+        });
         return done(made);
       });
       if (pause !== undefined) paused(pause.next, pause.from);
@@ -95,6 +115,7 @@ export const openPairing = ({ kept, now, paused }: PairingOptions): Pairing => {
       return phone;
     },
     phones: () => kept.read(async (session) => (await session.phones()).filter(isUsed)),
+    alter: (id, to) => kept.change((session) => session.alter(id, to)),
     remove: (id) => kept.change((session) => session.remove(id)),
   };
 };
@@ -111,7 +132,7 @@ const noteSeen = async (kept: PhonesKept, id: string, at: string): Promise<void>
 const stateOf = ({ code }: PairingNow, at: string): PairingState => {
   if (code === undefined || code.validUntil <= at) return { kind: 'closed' };
   if (code.from > at) return { kind: 'paused', until: code.from };
-  return { kind: 'open', code: { code: code.code, validUntil: code.validUntil } };
+  return { kind: 'open', code: omit(code, 'from') };
 };
 
 interface Paused {
@@ -127,14 +148,15 @@ const afterMiss = (
   if (misses < wrongTries) return { now: { ...current, misses } };
   if (current.byItself) return { now: closed };
   const from = later(at, pauseMinutes);
-  const next = codeFrom(from);
+  const next = codeFrom(from, current.code?.role ?? usualRole);
   return {
     now: { code: { ...next, from }, misses: 0, byItself: true },
     pause: { next, from },
   };
 };
 
-const codeFrom = (from: string): PairingCode => ({
+const codeFrom = (from: string, role: Role): PairingCode => ({
+  role,
   code: String(randomInt(1_000_000)).padStart(6, '0'),
   validUntil: later(from, codeMinutes),
 });

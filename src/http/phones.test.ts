@@ -68,12 +68,15 @@ describe('a phone in the network', () => {
     expect(wrong.headers['set-cookie']).toBeUndefined();
 
     const paired = await pair(desk.invitation?.code ?? '');
-    expect(paired.json()).toEqual({ letIn: true });
+    expect(paired.json()).toEqual({ letIn: true, role: 'decides' });
     expect(cookieOf(paired)).toMatch(/HttpOnly; SameSite=Strict; Path=\/; Max-Age=34560000$/);
     const cookie = cookieOf(paired).split(';')[0] ?? '';
     expect((await get('/api/home', phone, { cookie: `other=1; ${cookie}` })).statusCode).toBe(200);
     const known = pairingReply.parse((await get('/api/pairing', phone, { cookie })).json());
-    expect(known).toEqual({ lan: true, desk: false, letIn: true, name: 'Phone 1' });
+    expect(known).toEqual({
+      ...{ lan: true, desk: false, letIn: true },
+      ...{ name: 'Phone 1', role: 'decides' },
+    });
     const forged = await get('/api/home', phone, { cookie: `${cookie}x` });
     expect(forged.statusCode).toBe(401);
   });
@@ -90,7 +93,7 @@ describe('a phone in the network', () => {
       await atDesk('POST', '/api/pairing', phone, cookie),
       await atDesk('DELETE', address, phone, cookie),
     ];
-    expect(byPhone.map(codeOf)).toEqual(['desk-only', 'desk-only']);
+    expect(byPhone.map(codeOf)).toEqual(['role-too-low', 'role-too-low']);
     expect((await get('/api/home', phone, { cookie })).statusCode).toBe(200);
 
     expect((await atDesk('DELETE', address)).json()).toEqual({ removed: true });
@@ -131,7 +134,10 @@ describe('without --lan', () => {
     await server.close();
     server = await testServer();
     const desk = await server.app.inject({ url: '/api/pairing', headers: { host: 'localhost' } });
-    expect(pairingReply.parse(desk.json())).toEqual({ lan: false, desk: true, letIn: true });
+    expect(pairingReply.parse(desk.json())).toEqual({
+      ...{ lan: false, desk: true, letIn: true },
+      role: 'runs-the-place',
+    });
     const other = await get('/api/home', phone, { host: 'localhost' });
     expect([other.statusCode, codeOf(other)]).toEqual([401, 'pairing-needed']);
   });

@@ -1,7 +1,8 @@
-import type { FastifyInstance, FastifyRequest } from 'fastify';
+import type { FastifyInstance, FastifyReply, FastifyRequest } from 'fastify';
 import type { PairedPhone } from '../app/ports/phones.ts';
 import { authorNamed } from '../core/author.ts';
 import { done, refused } from '../core/problem.ts';
+import { mayDo, usualRole, type Role } from '../core/role.ts';
 import { api, type ReplyOf } from '../wire/api.ts';
 import { pairText } from '../words/texts.ts';
 import { atDesk } from './atDesk.ts';
@@ -21,7 +22,8 @@ export interface Lan {
 }
 
 /**
- * Lets the desk through as it is, and a phone once it has typed the code. The page itself holds nothing of the workshop
+ * Lets the desk through as it is, and a phone once it has typed the code,
+ * to what its role may do. The page itself holds nothing of the workshop
  * and is served to all, so that it can ask for the code.
  */
 export const gatePhones = async (
@@ -37,35 +39,54 @@ export const gatePhones = async (
     lan?.pairing.phoneOf(tokenOf(request));
   /** Which phone was let through with which request: what it says is said under its name. */
   const letThrough = new WeakMap<FastifyRequest, PairedPhone>();
-  const letIn = async (request: FastifyRequest): Promise<boolean> => {
-    if (atDesk(request)) return true;
+  const roleNow = async (request: FastifyRequest): Promise<Role | undefined> => {
+    if (atDesk(request)) return 'runs-the-place';
     const phone = await phoneOf(request);
     if (phone !== undefined) letThrough.set(request, phone);
-    return phone !== undefined;
+    return phone?.role;
   };
   const told = async (request: FastifyRequest) => {
-    const isLetIn = await letIn(request);
+    const role = await roleNow(request);
     const { by: name } = authorNamed(letThrough.get(request)?.name);
-    const stands = await howItStands(lan, request, isLetIn);
+    const stands = await howItStands(lan, request, role);
     return done(name === undefined ? stands : { ...stands, name });
   };
+  const tooLow = (reply: FastifyReply, role: Role, least: Role) =>
+    sendRefusal(reply, { code: 'role-too-low', params: { role, least } });
 
   app.addHook('onRequest', async (request, reply) => {
     // The route that was found, not the address as written: that may be written in many ways.
-    const route = request.routeOptions.url ?? '';
-    if (!route.startsWith('/api/') || openToAll.includes(route) || (await letIn(request)))
-      return undefined;
-    return sendRefusal(reply, { code: 'pairing-needed', params: {} });
+    const { url = '', config } = request.routeOptions;
+    // A route that says nothing is for who runs the place.
+    const { least = 'runs-the-place' } = config;
+    if (!url.startsWith('/api/') || least === 'anyone') return undefined;
+    const role = await roleNow(request);
+    if (role === undefined) return sendRefusal(reply, { code: 'pairing-needed', params: {} });
+    return mayDo(role, least) ? undefined : tooLow(reply, role, least);
+  });
+  app.addHook('preHandler', async (request, reply) => {
+    const { body } = request;
+    const { leastToSay = {} } = request.routeOptions.config;
+    const role = atDesk(request) ? undefined : letThrough.get(request)?.role;
+    if (role === undefined || typeof body !== 'object' || body === null) return undefined;
+    const [least] = Object.entries(leastToSay).flatMap(([field, needed]) =>
+      Object.hasOwn(body, field) && !mayDo(role, needed) ? [needed] : [],
+    );
+    return least === undefined ? undefined : tooLow(reply, role, least);
   });
 
   on(app, api.pairing, ({ request }) => told(request));
-  on(app, api.openPairing, async ({ request }) => {
-    if (!atDesk(request)) return refused('desk-only');
-    await lan?.pairing.open();
+  on(app, api.openPairing, async ({ query, request }) => {
+    await lan?.pairing.open(query.role);
     return told(request);
   });
-  on(app, api.removePhone, async ({ params, request }) => {
-    if (!atDesk(request)) return refused('desk-only');
+  on(app, api.changePhone, async ({ params, body }) => {
+    const phone = await lan?.pairing.alter(params.id, body);
+    if (phone === undefined) return refused('phone-not-found', params);
+    changes.tell({ phoneChanged: params.id });
+    return done({ phone: seenOf(phone) });
+  });
+  on(app, api.removePhone, async ({ params }) => {
     const removed = (await lan?.pairing.remove(params.id)) ?? false;
     if (!removed) return refused('phone-not-found', params);
     changes.tell({ phoneOut: params.id });
@@ -75,18 +96,20 @@ export const gatePhones = async (
     app,
     api.pair,
     async ({ body, request, reply }) => {
-      if (lan === undefined || atDesk(request)) return done({ letIn: true });
+      if (lan === undefined || atDesk(request))
+        return done({ letIn: true, role: 'runs-the-place' });
       const name = body.name ?? pairText.unnamed((await lan.pairing.phones()).length + 1);
       const token = await lan.pairing.redeem(body.code, name);
       if (!token.ok) return token;
       reply.header('set-cookie', cookieFor(token.value, request.protocol));
-      return done({ letIn: true });
+      const role = (await lan.pairing.phoneOf(token.value))?.role ?? usualRole;
+      return done({ letIn: true, role });
     },
     { triesAMinute: 5 },
   );
   return {
     phoneOf,
-    isStillIn: letIn,
+    roleNow,
     authorOf: (request) =>
       authorNamed(atDesk(request) ? cookieIn(request, nameCookie) : letThrough.get(request)?.name),
   };
@@ -95,18 +118,18 @@ export const gatePhones = async (
 const howItStands = async (
   lan: Lan | undefined,
   request: FastifyRequest,
-  letIn: boolean,
+  role: Role | undefined,
 ): Promise<ReplyOf<typeof api.pairing>> => {
   const desk = atDesk(request);
-  const told = { lan: lan !== undefined, desk, letIn };
-  if (lan === undefined || !desk) return told;
+  const told = {
+    lan: lan !== undefined,
+    desk,
+    letIn: role !== undefined,
+    ...(role === undefined ? {} : { role }),
+  };
+  if (lan === undefined || !mayDo(role, api.openPairing.least)) return told;
   const state = await lan.pairing.state();
-  const phones = (await lan.pairing.phones()).map(({ id, name, pairedAt, lastSeenAt }) => ({
-    id,
-    name,
-    pairedAt,
-    lastSeenAt,
-  }));
+  const phones = (await lan.pairing.phones()).map(seenOf);
   return {
     ...told,
     invitation: {
@@ -118,7 +141,10 @@ const howItStands = async (
   };
 };
 
-const openToAll: readonly string[] = [api.health.path, api.pairing.path, api.pair.path];
+/** What of a phone is told. */
+const seenOf = ({ id, name, role, pairedAt, lastSeenAt }: PairedPhone) => ({
+  ...{ id, name, role, pairedAt, lastSeenAt },
+});
 
 /** As long as browsers keep one; when a phone is let in no longer is decided here. */
 const cookieDays = 400;

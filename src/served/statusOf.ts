@@ -60,7 +60,7 @@ const statuses: Readonly<Record<AppCode | HttpCode | MachineTestCode, number>> =
   'pairing-code-wrong': 403,
   'pairing-not-open': 403,
   'phone-not-found': 404,
-  'desk-only': 403,
+  'role-too-low': 403,
   'metrics-token-needed': 401,
   'no-pdf-here': 501,
   'something-broke': 500,

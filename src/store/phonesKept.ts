@@ -1,4 +1,5 @@
 import type { Kysely } from 'kysely';
+import { roles, usualRole, type Role } from '../core/role.ts';
 import type {
   PairedPhone,
   PairingNow,
@@ -40,7 +41,7 @@ const reading = (db: Kysely<Tables>): PhonesRead => ({
       byItself: row.by_itself === 1,
       ...(code === null || validUntil === null || from === null
         ? {}
-        : { code: { code, validUntil, from } }),
+        : { code: { code, validUntil, from, role: roleIn(row.role ?? usualRole) } }),
     };
   },
   phones: async () =>
@@ -71,16 +72,18 @@ const changing = (db: Kysely<Tables>, news: Engine['news']): PhonesChange => ({
         valid_until: now.code?.validUntil ?? null,
         misses: now.misses,
         by_itself: now.byItself ? 1 : 0,
+        role: now.code?.role ?? null,
       })
       .execute();
   },
-  add: async ({ id, name, tokenHash, pairedAt, lastSeenAt }) => {
+  add: async ({ id, name, role, tokenHash, pairedAt, lastSeenAt }) => {
     await db
       .insertInto('phone')
       .values({
         id,
         // As JSON: a name may hold signs that one engine does not take as they are.
         name: JSON.stringify(name),
+        role,
         token_hash: tokenHash,
         paired_at: pairedAt,
         last_seen_at: lastSeenAt,
@@ -90,6 +93,22 @@ const changing = (db: Kysely<Tables>, news: Engine['news']): PhonesChange => ({
   },
   noteSeen: async (id, at) => {
     await db.updateTable('phone').set({ last_seen_at: at }).where('id', '=', id).execute();
+  },
+  alter: async (id, { name, role }) => {
+    const said = {
+      ...(name === undefined ? {} : { name: JSON.stringify(name) }),
+      ...(role === undefined ? {} : { role }),
+    };
+    // Something is set in any case: a change of nothing is none that an engine takes.
+    const row = await db
+      .updateTable('phone')
+      .set({ id, ...said })
+      .where('id', '=', id)
+      .returningAll()
+      .executeTakeFirst();
+    if (row === undefined) return undefined;
+    await news?.announce(db, [{ phoneChanged: id }]);
+    return phoneIn(row);
   },
   remove: async (id) => {
     const gone = await db.deleteFrom('phone').where('id', '=', id).returning('id').execute();
@@ -104,7 +123,11 @@ const isClosed = ({ code, misses, byItself }: PairingNow): boolean =>
 const phoneIn = (row: PhoneRow): PairedPhone => ({
   id: row.id,
   name: JSON.parse(row.name) as string,
+  role: roleIn(row.role),
   tokenHash: row.token_hash,
   pairedAt: row.paired_at,
   lastSeenAt: row.last_seen_at,
 });
+
+/** One that nobody knows lets do the least. */
+const roleIn = (kept: string): Role => roles.find((role) => role === kept) ?? roles[0];

@@ -32,6 +32,7 @@ import {
 import type { Session } from '../app/ports/ports.ts';
 import { done } from '../core/problem.ts';
 import { migrations } from './migrations/all.ts';
+import { openStore } from './openStore.ts';
 import { openSqliteStore, openSqliteToRead } from './sqliteStore.ts';
 import { StoreError } from './storeError.ts';
 
@@ -40,6 +41,8 @@ const machineId = 'machine-s1';
 const hasOrder = (name: string): boolean => !/-[1-6]\.sql$/.test(name);
 const hasSettingPhoto = (name: string): boolean => !/-(?:[1-9]|1[0-2])\.sql$/.test(name);
 const hasChange = (name: string): boolean => !/-(?:[1-9]|1[0-3])\.sql$/.test(name);
+const hasPhone = (name: string): boolean => !/-[1-9]\.sql$/.test(name);
+const hasRole = (name: string): boolean => !/-(?:[1-9]|1[0-4])\.sql$/.test(name);
 const hasPhoto = (name: string): boolean => !/-[1-8]\.sql$/.test(name);
 const hasBedTest = (name: string): boolean => !/-[12]\.sql$/.test(name);
 
@@ -113,6 +116,18 @@ describe('the SQLite store', () => {
     await store.close();
   });
 
+  it.each(readdirSync(fixtures))('lets a phone go on doing all that it could: %s', async (name) => {
+    const before = new Database(file);
+    before.exec(readFileSync(join(fixtures, name), 'utf8'));
+    before.close();
+    const store = await openStore({ kind: 'file', file }, sampleTime);
+    const phones = await store.phones.read((session) => session.phones());
+    expect(phones.map(({ name: called, role }) => [called, role])).toEqual(
+      hasPhone(name) ? [['bench', hasRole(name) ? 'reads-and-counts' : 'runs-the-place']] : [],
+    );
+    await store.close();
+  });
+
   it('lets go after a day what went with a setting that was taken out', async () => {
     const store = await open();
     const take = (id: string, at: string) =>
@@ -173,6 +188,7 @@ describe('the SQLite store', () => {
       { number: 12, name: 'own-words', applied_at: sampleTime },
       { number: 13, name: 'setting-photos', applied_at: sampleTime },
       { number: 14, name: 'setting-changes', applied_at: sampleTime },
+      { number: 15, name: 'roles', applied_at: sampleTime },
     ]);
     db.close();
   });
@@ -208,6 +224,7 @@ describe('the SQLite store', () => {
       { number: 12, applied_at: '2032-01-01T00:00:00.000Z' },
       { number: 13, applied_at: '2032-01-01T00:00:00.000Z' },
       { number: 14, applied_at: '2032-01-01T00:00:00.000Z' },
+      { number: 15, applied_at: '2032-01-01T00:00:00.000Z' },
     ]);
     db.close();
   });

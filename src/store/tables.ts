@@ -168,6 +168,8 @@ export interface PhoneRow {
   readonly id: string;
   /** JSON. */
   readonly name: string;
+  /** What it may do. */
+  readonly role: string;
   readonly token_hash: string;
   readonly paired_at: string;
   readonly last_seen_at: string;
@@ -181,4 +183,6 @@ export interface PairingRow {
   readonly valid_until: string | null;
   readonly misses: number;
   readonly by_itself: number;
+  /** What the phone may do that types the code; null: from before there were roles. */
+  readonly role: string | null;
 }

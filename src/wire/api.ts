@@ -38,7 +38,15 @@ import {
 import { judgeMaterialQuery, materialJudged } from './material.ts';
 import { machineTestApi } from './machineTestApi.ts';
 import { byTwoMeterings, compareQuery, compareReply } from './metering.ts';
-import { byPhone, pairBody, pairingReply, pairReply } from './pairing.ts';
+import {
+  byPhone,
+  changePhoneBody,
+  openPairingQuery,
+  pairBody,
+  pairingReply,
+  pairReply,
+  phoneLetIn,
+} from './pairing.ts';
 import { saidInFull } from './problem.ts';
 import { route } from './route.ts';
 import { unitsWanted } from './unitsWanted.ts';
@@ -68,6 +76,9 @@ const counts = z.strictObject({
   provenSettings: z.number().int(),
   ...byTestList(() => z.number().int()),
 });
+
+/** What is known of a machine is for every sheet of it. */
+const describes = { machine: addresses.describeMachine.least };
 
 /** Every route of the server, by the verb that it carries out. */
 export const api = {
@@ -102,6 +113,7 @@ export const api = {
     ...addresses.startStudy,
     summary: 'Begin a sheet; sending the same id again changes nothing',
     body: startStudyBody,
+    leastToSay: describes,
     reply: storedStudy,
   }),
   getStudy: route({
@@ -115,6 +127,7 @@ export const api = {
     summary: 'Replace its stock, promise, aim, ask or habit; name or describe its machine',
     params: byStudy,
     body: changeStudyBody,
+    leastToSay: describes,
     reply: storedStudy,
   }),
   removeStudy: route({
@@ -336,8 +349,16 @@ export const api = {
   }),
   openPairing: route({
     ...addresses.openPairing,
-    summary: 'Ask at the desk for a code that lets a phone in',
+    summary: 'Ask for a code that lets a phone in, and say what that phone may do',
+    query: openPairingQuery,
     reply: pairingReply,
+  }),
+  changePhone: route({
+    ...addresses.changePhone,
+    summary: 'Call a phone that is let in by another name, or let it do more or less',
+    params: byPhone,
+    body: changePhoneBody,
+    reply: z.strictObject({ phone: phoneLetIn }),
   }),
   removePhone: route({
     ...addresses.removePhone,

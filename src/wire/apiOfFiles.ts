@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { studyAnswerQuery } from './answer.ts';
-import { wallListAddress } from './addresses.ts';
+import { wallListAddress } from './laterAddresses.ts';
 import { route } from './route.ts';
 import { byStudy } from './study.ts';
 import { unitsWanted } from './unitsWanted.ts';
@@ -15,6 +15,7 @@ export const apiOfFiles = {
   reasoningFile: route({
     method: 'GET',
     path: '/api/studies/:id/reasoning.pdf',
+    least: 'reads-and-counts',
     summary: 'Why the answer is what it is, as one printable page',
     params: byStudy,
     query: studyAnswerQuery,

@@ -8,6 +8,7 @@ export const checkApi = {
   checkFile: route({
     method: 'POST',
     path: '/api/calc/check',
+    least: 'reads-and-counts',
     summary:
       'What would go wrong with a drawing or program, by itself, against its card, against the machine; nothing is stored, and nothing is called safe',
     body: z.strictObject({

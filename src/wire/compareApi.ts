@@ -9,6 +9,7 @@ export const compareApi = {
   compareConditions: route({
     method: 'POST',
     path: '/api/compare',
+    least: 'reads-and-counts',
     summary: 'Two conditions beside each other: read cards of stored sheets, side by side',
     body: compareBody,
     reply: comparisonReply,
@@ -16,6 +17,7 @@ export const compareApi = {
   calcCompare: route({
     method: 'POST',
     path: '/api/calc/compare',
+    least: 'reads-and-counts',
     summary: 'The same for a file of two conditions; nothing is stored',
     body: compareFileBody,
     reply: comparisonReply,

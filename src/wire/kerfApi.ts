@@ -10,7 +10,7 @@ import { kerfFileShape } from '../formats/kerfFile.ts';
 import { readingLimits } from '../formats/readingLimits.ts';
 import { cornerRule, cornersWithin } from '../formats/saved/setting.ts';
 import { lengthMm, pct, speedMmPerS, thicknessMm } from '../formats/saved/bounds.ts';
-import { kerfAddresses } from './addresses.ts';
+import { kerfAddresses } from './laterAddresses.ts';
 import { cutAsked } from './cutAsked.ts';
 import { byRampKind } from './focus.ts';
 import { saidInFull, saidProblem } from './problem.ts';

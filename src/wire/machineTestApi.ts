@@ -72,7 +72,7 @@ const summary: Readonly<Record<TestVerb, (name: MachineTestName) => string>> = {
 
 /** A route of one verb and kind. */
 type TestRoute<Verb extends TestVerb, Name extends MachineTestName> = Shapes<Name>[Verb] &
-  Pick<Route, 'method' | 'path' | 'summary'>;
+  Pick<Route, 'method' | 'path' | 'least' | 'summary'>;
 
 type ApiOf<Verb extends TestVerb> = {
   readonly [Name in MachineTestName as TestRouteName<Verb, Name>]: TestRoute<Verb, Name>;

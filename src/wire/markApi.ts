@@ -6,7 +6,7 @@ import { stripWishBounds } from '../formats/markStripRequestFile.ts';
 import { lineSpacingMm } from '../formats/saved/markTest.ts';
 import { thicknessMm } from '../formats/saved/bounds.ts';
 import { cornerRule, cornersWithin, settingShape } from '../formats/saved/setting.ts';
-import { markAddresses } from './addresses.ts';
+import { markAddresses } from './laterAddresses.ts';
 import { cutAsked } from './cutAsked.ts';
 import { byRampKind } from './focus.ts';
 import { saidProblem } from './problem.ts';

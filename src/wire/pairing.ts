@@ -1,7 +1,21 @@
 import { z } from 'zod';
+import { roles } from '../core/role.ts';
 import { isoTime } from '../formats/saved/bounds.ts';
 
-/** How the one who asks stands to this server. The code is told to the desk alone. */
+const role = z.enum(roles);
+/** How the desk is to call a phone. */
+const phoneName = z.string().trim().min(1).max(40);
+
+/** A phone that is let in, as who runs the place sees it. */
+export const phoneLetIn = z.strictObject({
+  id: z.string(),
+  name: z.string(),
+  role,
+  pairedAt: isoTime,
+  lastSeenAt: isoTime,
+});
+
+/** How the one who asks stands to this server. The code is told to who runs the place alone. */
 export const pairingReply = z.strictObject({
   /** Whether phones are let in at all (`serve --lan`). */
   lan: z.boolean(),
@@ -11,31 +25,39 @@ export const pairingReply = z.strictObject({
   letIn: z.boolean(),
   /** The phone that asks: by what name it was let in. */
   name: z.string().exactOptional(),
-  /** For the desk: where a phone finds the server, and what to type there. */
+  /** What the one who asks may do. Absent: not let in. */
+  role: role.exactOptional(),
+  /** For who runs the place: where a phone finds the server, and what to type there. */
   invitation: z
     .strictObject({
       addresses: z.array(z.string()),
       /** Absent: nobody asked for one, or it has run out. */
       code: z.string().exactOptional(),
       validUntil: isoTime.exactOptional(),
+      /** What the phone may do that types the code. */
+      role: role.exactOptional(),
       /** Too many wrong codes were typed: no phone gets in before then, unless the desk asks for a code. */
       pausedUntil: isoTime.exactOptional(),
     })
     .exactOptional(),
-  /** For the desk: the phones that are let in. */
-  phones: z
-    .array(
-      z.strictObject({ id: z.string(), name: z.string(), pairedAt: isoTime, lastSeenAt: isoTime }),
-    )
-    .exactOptional(),
+  /** For who runs the place: the phones that are let in. */
+  phones: z.array(phoneLetIn).exactOptional(),
 });
 
 export const pairBody = z.strictObject({
   code: z.string().trim().min(1).max(20),
-  /** How the desk is to call the phone. Absent: by a number. */
-  name: z.string().trim().min(1).max(40).exactOptional(),
+  /** Absent: it is called by a number. */
+  name: phoneName.exactOptional(),
+});
+
+/** `role`: what the phone may do. Absent: as was said before, else the usual. */
+export const openPairingQuery = z.strictObject({ role: role.exactOptional() });
+
+export const changePhoneBody = z.strictObject({
+  name: phoneName.exactOptional(),
+  role: role.exactOptional(),
 });
 
 export const byPhone = z.strictObject({ id: z.string().min(1).max(40) });
 
-export const pairReply = z.strictObject({ letIn: z.literal(true) });
+export const pairReply = z.strictObject({ letIn: z.literal(true), role });

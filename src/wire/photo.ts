@@ -3,7 +3,7 @@ import { grades } from '../core/reading/grade.ts';
 import { settingSubjects } from '../core/marking/settingSubjects.ts';
 import { photoSides } from '../core/photo/photoSide.ts';
 import { isoTime } from '../formats/saved/bounds.ts';
-import { photoAddresses } from './addresses.ts';
+import { photoAddresses } from './laterAddresses.ts';
 import { byEntry } from './book.ts';
 import { byCard } from './card.ts';
 import { saidInFull } from './problem.ts';

@@ -1,4 +1,5 @@
 import type { z } from 'zod';
+import type { LeastRole, Role } from '../core/role.ts';
 
 /**
  * One route as both sides see it: the server checks what comes in and prints what goes out by the same shapes that
@@ -8,6 +9,10 @@ export interface Route {
   readonly method: 'GET' | 'POST' | 'PUT' | 'PATCH' | 'DELETE';
   /** With `:name` for each of `params`. */
   readonly path: string;
+  /** Who may call it. Whoever sits at this computer may call all. */
+  readonly least: LeastRole;
+  /** What takes more, where the body says it: by its field. */
+  readonly leastToSay?: Readonly<Record<string, Role>>;
   /** One line for the API page. */
   readonly summary: string;
   readonly params?: z.ZodType;

@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { promiseVerdicts } from '../core/score/scorePromises.ts';
-import { scoreAddresses } from './addresses.ts';
+import { scoreAddresses } from './laterAddresses.ts';
 import { route } from './route.ts';
 
 const band = z.tuple([z.number(), z.number()]).readonly();

@@ -3,7 +3,7 @@ import { machineChangeKinds } from '../core/machine/machineChange.ts';
 import { code, id, isoTime, label, lengthMm, thicknessMm } from '../formats/saved/bounds.ts';
 import { cardShape } from '../formats/saved/card.ts';
 import { settingShape } from '../formats/saved/setting.ts';
-import { watchAddresses } from './addresses.ts';
+import { watchAddresses } from './laterAddresses.ts';
 import { byEntry } from './book.ts';
 import { saidProblem } from './problem.ts';
 import { route } from './route.ts';

@@ -34,6 +34,7 @@ export const fillWorkshop = async (store: OpenedStore, events = 1_203): Promise<
       await session.add({
         id: `p${String(i)}`,
         name,
+        role: 'decides',
         tokenHash: `hash ${String(i)}`,
         pairedAt: sampleTime,
         lastSeenAt: sampleTime,

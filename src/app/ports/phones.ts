@@ -1,16 +1,28 @@
+import type { Role } from '../../core/role.ts';
+
 /** A phone that was let in. What it shows on every request is kept as a hash alone. Times: ISO 8601, UTC. */
 export interface PairedPhone {
   readonly id: string;
   readonly name: string;
+  readonly role: Role;
   readonly tokenHash: string;
   readonly pairedAt: string;
   readonly lastSeenAt: string;
 }
 
+/** What is said anew of a phone; what is absent stays. */
+export type PhoneAltered = Partial<Pick<PairedPhone, 'name' | 'role'>>;
+
 /** Who gets in just now, as all programs at work in one workshop know it. */
 export interface PairingNow {
   /** Absent: nobody asked for one. It holds `from` then, which may not have come yet. */
-  readonly code?: { readonly code: string; readonly validUntil: string; readonly from: string };
+  readonly code?: {
+    readonly code: string;
+    readonly validUntil: string;
+    readonly from: string;
+    /** What the phone may do that types it. */
+    readonly role: Role;
+  };
   /** Wrong codes that were typed. */
   readonly misses: number;
   /** The code came by itself after a pause: another pause is followed by none. */
@@ -38,6 +50,8 @@ export interface PhonesChange extends PhonesRead {
   /** One whose id is known is passed over. */
   readonly add: (phone: PairedPhone) => Promise<void>;
   readonly noteSeen: (id: string, at: string) => Promise<void>;
+  /** The phone after it; undefined where there is none. Other programs hear of it. */
+  readonly alter: (id: string, to: PhoneAltered) => Promise<PairedPhone | undefined>;
   /** Whether there was such a phone. Other programs hear of it. */
   readonly remove: (id: string) => Promise<boolean>;
 }

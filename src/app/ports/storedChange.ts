@@ -5,4 +5,6 @@ export interface StoredChange {
   readonly revision?: number;
   /** A phone that is let in no longer. */
   readonly phoneOut?: string;
+  /** A phone that may do more or less from now on, or is called otherwise. */
+  readonly phoneChanged?: string;
 }

@@ -1,4 +1,5 @@
-import { figure, text, type ProblemList } from './param.ts';
+import { roles } from '../role.ts';
+import { figure, oneOf, text, type ProblemList } from './param.ts';
 
 /** What the server itself may refuse, before any use-case is asked. */
 export const httpProblems = {
@@ -18,7 +19,7 @@ export const httpProblems = {
   'pairing-code-wrong': {},
   'pairing-not-open': {},
   'phone-not-found': { id: text },
-  'desk-only': {},
+  'role-too-low': { role: oneOf(roles), least: oneOf(roles) },
   'metrics-token-needed': {},
   'no-pdf-here': {},
   'something-broke': {},

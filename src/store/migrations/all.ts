@@ -12,6 +12,7 @@ import { nearInBook } from './0011-near-in-book.ts';
 import { ownWords } from './0012-own-words.ts';
 import { settingPhotos } from './0013-setting-photos.ts';
 import { settingChanges } from './0014-setting-changes.ts';
+import { rolesOfPhones } from './0015-roles.ts';
 import type { Migration } from './migration.ts';
 
 /** Every step, in order. A new one is one file and one line here. */
@@ -30,4 +31,5 @@ export const migrations: readonly Migration[] = [
   ownWords,
   settingPhotos,
   settingChanges,
+  rolesOfPhones,
 ];

@@ -15,6 +15,7 @@ import { workshopReach } from './reach.ts';
 export interface Refusal {
   readonly kind: 'refused';
   readonly status: number;
+  readonly code?: string;
   readonly message: string;
   readonly remedy: string;
 }
@@ -150,6 +151,7 @@ export const refusalOf = (status: number, text: string): Refusal => {
   return {
     kind: 'refused',
     status,
+    code: textOf(fieldOf(error, 'code')) ?? '',
     message: textOf(fieldOf(error, 'message')) ?? message,
     remedy: textOf(fieldOf(error, 'remedy')) ?? remedy,
   };

@@ -1,6 +1,6 @@
 import { useQuery, useQueryClient } from '@tanstack/react-query';
 import type { PhotoSide } from '../../core/photo/photoSide.ts';
-import { pagePhotoApi } from '../../wire/pageApi.ts';
+import { pagePhotoApi } from '../../wire/pageLaterApi.ts';
 import { addressOf } from '../../wire/route.ts';
 import { call, callOrThrow, type CallOutcome } from './call.ts';
 import { keepPicture, pictureTimeLimitMs } from './keepPicture.ts';

@@ -1,6 +1,7 @@
 import type { QueryClient } from '@tanstack/react-query';
 import type { PageStore } from './pageStore.ts';
 import { queryKeys } from './queries.ts';
+import { keepRoleHere } from './role.ts';
 import { workshopReach } from './reach.ts';
 import type { Tabs } from './tabs.ts';
 
@@ -41,7 +42,11 @@ export const listenLive = ({ store, cache, tabs }: Listening): void => {
   const open = (): void => {
     close();
     stop = workshopReach().hear({
-      news: (change) => {
+      news: ({ role, ...change }) => {
+        if (role !== undefined) {
+          keepRoleHere(role);
+          return;
+        }
         if (change.studyId !== undefined) store.noticed(change.studyId, change.revision);
         tabs.tell({ ...change, kind: 'news' });
         refreshLists();

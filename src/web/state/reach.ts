@@ -1,9 +1,15 @@
+import type { Role } from '../../core/role.ts';
 import type { StoredChange } from '../../app/ports/storedChange.ts';
 import { pageApi } from '../../wire/pageApi.ts';
 
+/** A change that is stored; or what this device may do from now on. */
+export interface NewsSaid extends StoredChange {
+  readonly role?: Role;
+}
+
 /** What is told of the stream of news, beside the news. */
 export interface NewsHeard {
-  readonly news: (change: StoredChange) => void;
+  readonly news: (change: NewsSaid) => void;
   /** Some may have been missed. */
   readonly missed: () => void;
   /** News come from now on. */
@@ -43,7 +49,7 @@ export const overNetwork: Reach = {
       const opened = new EventSource(pageApi.live.path);
       source = opened;
       // What our own server writes into the stream.
-      opened.onmessage = ({ data }: MessageEvent<string>) => news(JSON.parse(data) as StoredChange);
+      opened.onmessage = ({ data }: MessageEvent<string>) => news(JSON.parse(data) as NewsSaid);
       opened.onerror = () => {
         missed();
         if (opened.readyState === EventSource.CLOSED) retry = setTimeout(begin, betweenTriesMs);

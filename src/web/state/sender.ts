@@ -179,6 +179,6 @@ const fateOf = (why: CallProblem): 'nobody-there' | 'not-let-in' | 'later' | 'ne
   return why.status === 401 ? 'not-let-in' : isForNow(why) ? 'later' : 'never';
 };
 
-/** 403: asked under a name that is not ours, as by another door; 408 and 429: too slow, too much at once; 5xx: broken there. */
-const isForNow = ({ status }: Refusal): boolean =>
-  [403, 408, 429].includes(status) || status >= 500;
+/** 403: asked under a name that is not ours, as by another door, but for what this phone may not do; 408 and 429: too slow, too much at once; 5xx: broken there. */
+const isForNow = ({ status, code }: Refusal): boolean =>
+  ([403, 408, 429].includes(status) && code !== 'role-too-low') || status >= 500;

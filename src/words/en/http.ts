@@ -1,5 +1,6 @@
 import type { HttpCode } from '../../core/problems/http.ts';
 import type { Sentences } from '../shape/sentence.ts';
+import { roleText } from './terms/roles.ts';
 
 /** What the server refuses before any use-case is asked. */
 export const httpWords = {
@@ -70,9 +71,11 @@ export const httpWords = {
     message: (p) => `No phone “${p.id}” is let in.`,
     remedy: () => 'It may have been taken off the list already. Load the page again.',
   },
-  'desk-only': {
-    message: () => 'This is done at the desk alone.',
-    remedy: () => 'Do it on the computer on which Throughcut runs.',
+  'role-too-low': {
+    message: (p) =>
+      `This phone may ${roleText.may[p.role]}; for this it has to be one that may ${roleText.may[p.least]}. Nothing was changed.`,
+    remedy: () =>
+      'Do it at the desk, or ask whoever runs the place to let this phone do more: under “Machine”, “Phones that are let in”.',
   },
   'metrics-token-needed': {
     message: () => 'How the server fares is told at this computer, or to who shows the token.',

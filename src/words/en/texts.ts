@@ -70,6 +70,7 @@ export * from './standing.ts';
 export * from './terminal.ts';
 export * from './terms/figures.ts';
 export * from './terms/inUnits.ts';
+export * from './terms/roles.ts';
 export * from './typingVerdict.ts';
 export * from './wallList.ts';
 export * from './watchVerdict.ts';

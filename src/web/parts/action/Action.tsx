@@ -1,5 +1,6 @@
 import type { ReactNode } from 'react';
 import { Link } from 'wouter';
+import { useMay, type Takes } from '../../state/role.ts';
 import { goToRefusedField } from '../form/refusedField.ts';
 import './action.css';
 
@@ -15,6 +16,8 @@ export interface ActionProps {
   /** Keeps what the fields of its page say, outside a form: not where one of them refuses what was typed into it. */
   readonly keepsTyped?: boolean;
   readonly label?: string;
+  /** The route that it leads to: it is not there for who may not call it. */
+  readonly calls?: Takes | undefined;
   readonly children: ReactNode;
 }
 
@@ -26,30 +29,39 @@ export const Action = ({
   submits = false,
   keepsTyped = false,
   label,
+  calls,
   children,
-}: ActionProps) => (
-  <button
-    type={submits ? 'submit' : 'button'}
-    className={`action action-${kind}`}
-    onClick={({ currentTarget }) => {
-      if (!keepsTyped || !goToRefusedField(currentTarget.closest('main'))) onPress?.();
-    }}
-    disabled={isDisabled}
-    aria-label={label}
-  >
-    {children}
-  </button>
-);
+}: ActionProps) =>
+  useIsThere(calls) ? (
+    <button
+      type={submits ? 'submit' : 'button'}
+      className={`action action-${kind}`}
+      onClick={({ currentTarget }) => {
+        if (!keepsTyped || !goToRefusedField(currentTarget.closest('main'))) onPress?.();
+      }}
+      disabled={isDisabled}
+      aria-label={label}
+    >
+      {children}
+    </button>
+  ) : null;
 
 export interface ActionLinkProps {
   readonly kind?: ActionKind;
   readonly href: string;
+  readonly calls?: Takes | undefined;
   readonly children: ReactNode;
 }
 
 /** A link to another screen that looks like what it does. */
-export const ActionLink = ({ kind = 'plain', href, children }: ActionLinkProps) => (
-  <Link className={`action action-${kind}`} href={href}>
-    {children}
-  </Link>
-);
+export const ActionLink = ({ kind = 'plain', href, calls, children }: ActionLinkProps) =>
+  useIsThere(calls) ? (
+    <Link className={`action action-${kind}`} href={href}>
+      {children}
+    </Link>
+  ) : null;
+
+const useIsThere = (calls: Takes | undefined): boolean => {
+  const may = useMay();
+  return calls === undefined || may(calls);
+};

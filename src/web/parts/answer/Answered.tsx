@@ -1,3 +1,5 @@
+import { pageApi } from '../../../wire/pageApi.ts';
+import { IfMay } from '../action/IfMay.tsx';
 import { lazy, useState } from 'react';
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
@@ -70,6 +72,7 @@ export const Answered = (props: AnsweredProps) => {
           <p className="small">{words.onThisSheet(answer.onThisSheet, promiseOf(study))}</p>
           <Action
             kind="quiet"
+            calls={pageApi.changeStudy}
             onPress={() => changeHead({ promise: { ...promiseOf(study), for: 'sheet' } })}
           >
             {words.promiseThisSheet}
@@ -86,13 +89,15 @@ export const Answered = (props: AnsweredProps) => {
             <CutPicture study={study} answer={answer} />
           </Fetched>
         </More>
-        <More title={words.ask}>
-          <PromiseQuestion
-            promise={promiseOf(study)}
-            onChange={(promise) => changeHead({ promise })}
-          />
-          <AimChoice study={study} onChange={changeHead} />
-        </More>
+        <IfMay call={pageApi.changeStudy}>
+          <More title={words.ask}>
+            <PromiseQuestion
+              promise={promiseOf(study)}
+              onChange={(promise) => changeHead({ promise })}
+            />
+            <AimChoice study={study} onChange={changeHead} />
+          </More>
+        </IfMay>
         {answer.recommended === null ? null : (
           <More title={costText.title}>
             <CostTable study={study} answer={answer} />

@@ -1,3 +1,4 @@
+import { pageApi } from '../../../wire/pageApi.ts';
 import { useEffect, useState } from 'react';
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
 import { settingKey, type Setting } from '../../../core/machine/setting.ts';
@@ -59,7 +60,7 @@ export const KeepInBook = ({ study, behind, speed, kept: before }: KeepInBookPro
     <>
       <div className="actions">
         {speed === undefined || isKept || wanted !== undefined ? null : (
-          <Action kind="strong" onPress={() => setWanted('asking')}>
+          <Action kind="strong" calls={pageApi.keepSetting} onPress={() => setWanted('asking')}>
             {words.keepThis(speed)}
           </Action>
         )}

@@ -1,3 +1,4 @@
+import { testVerbs } from '../../../wire/addresses.ts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { newId } from '../../state/newId.ts';
 import { Action } from '../action/Action.tsx';
@@ -35,6 +36,7 @@ export const KeepTest = <T extends object>(props: KeepTestProps<T>) => {
     <>
       <Action
         kind="strong"
+        calls={testVerbs.record}
         keepsTyped
         isDisabled={test === undefined || keep.isPending}
         onPress={() => {

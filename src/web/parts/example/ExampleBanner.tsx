@@ -27,7 +27,11 @@ export const ExampleBanner = () => {
     <Notice tone="say">
       <div className="actions">
         <p>{home.latest?.study.isExample === false ? words.exampleBeside : words.exampleOpen}</p>
-        <Action onPress={() => remove.mutate()} isDisabled={remove.isPending}>
+        <Action
+          calls={pageApi.removeExample}
+          onPress={() => remove.mutate()}
+          isDisabled={remove.isPending}
+        >
           {words.exampleGone}
         </Action>
       </div>

@@ -1,7 +1,9 @@
 import { useState } from 'react';
 import { noteText as words } from '../../../words/texts.ts';
 import { useDraft } from '../../state/useDraft.ts';
+import type { Takes } from '../../state/role.ts';
 import { Action } from '../action/Action.tsx';
+import { IfMay } from '../action/IfMay.tsx';
 import { More } from '../more/More.tsx';
 import { LinesField } from '../quantity/LinesField.tsx';
 import { readLine } from '../quantity/readLine.ts';
@@ -16,13 +18,15 @@ export interface NoteOfProps {
   readonly kind: 'sheet' | 'card' | 'entry' | 'job';
   readonly label: string;
   readonly note: string | undefined;
+  /** The route by which it is kept. */
+  readonly calls: Takes;
   /** Undefined: it is taken away. */
   readonly onKeep: (note: string | undefined) => void;
 }
 
 /** A note on something, or its name: shown where there is one, and written, changed or taken away one click below. */
 export const NoteOf = (props: NoteOfProps) => {
-  const { name, kind, label, note } = props;
+  const { name, kind, label, note, calls } = props;
   const [said, setSaid] = useState<string>();
   return (
     <div className="note-of">
@@ -31,10 +35,12 @@ export const NoteOf = (props: NoteOfProps) => {
           <span className="soft small">{label}</span> {note}
         </p>
       )}
-      <More title={note === undefined ? words.write[kind] : words.change[kind]}>
-        <Written key={`${name} ${note ?? ''}`} {...props} onSaid={setSaid} />
-        {said === undefined ? null : <Said what="done">{said}</Said>}
-      </More>
+      <IfMay call={calls}>
+        <More title={note === undefined ? words.write[kind] : words.change[kind]}>
+          <Written key={`${name} ${note ?? ''}`} {...props} onSaid={setSaid} />
+          {said === undefined ? null : <Said what="done">{said}</Said>}
+        </More>
+      </IfMay>
     </div>
   );
 };

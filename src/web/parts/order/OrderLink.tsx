@@ -1,3 +1,4 @@
+import { pageOrderApi } from '../../../wire/pageApi.ts';
 import { orderSoFar, runningOrder } from '../../../core/study/orderSoFar.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { orderLinkText as words } from '../../../words/texts.ts';
@@ -19,7 +20,11 @@ const Link = ({ study }: { readonly study: Study }) => {
   const order = runningOrder(study.orders ?? [], study.tallies);
   const isRunning = order !== undefined && !orderSoFar(order, study.tallies).isDone;
   return (
-    <ActionLink kind={isRunning ? 'strong' : 'plain'} href={pageAt(pages.order, { id: study.id })}>
+    <ActionLink
+      calls={order === undefined ? pageOrderApi.keepOrder : undefined}
+      kind={isRunning ? 'strong' : 'plain'}
+      href={pageAt(pages.order, { id: study.id })}
+    >
       {isRunning ? words.goOn : order === undefined ? words.start : words.look}
     </ActionLink>
   );

@@ -1,3 +1,4 @@
+import { pageApi } from '../../../wire/pageApi.ts';
 import { useState } from 'react';
 import { omit } from '../../../core/omit.ts';
 import type { Tally } from '../../../core/reading/tally.ts';
@@ -33,7 +34,7 @@ export const CountedOrder = ({ tally, material, onCorrect, onRemove }: CountedOr
         <Action kind="quiet" onPress={() => setOpen(!isOpen)}>
           {isOpen ? words.leaveIt : words.correct}
         </Action>
-        <SureAction ask={words.removeAsk} onPress={onRemove}>
+        <SureAction calls={pageApi.removeTally} ask={words.removeAsk} onPress={onRemove}>
           {words.remove}
         </SureAction>
       </span>

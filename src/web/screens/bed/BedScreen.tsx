@@ -1,3 +1,5 @@
+import { pageApi } from '../../../wire/pageApi.ts';
+import { pageWatchApi } from '../../../wire/pageLaterApi.ts';
 import { useSearch } from 'wouter';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import { standingText, bedText as words, studyText, shellText } from '../../../words/texts.ts';
@@ -76,7 +78,11 @@ export const BedScreen = () => {
               <KeptSetting entry={kept} standing={standing} lastTally={lastTally} />
               <div className="actions">
                 {standing.next === 'cut-strip' ? (
-                  <ActionLink kind="strong" href={`${pageAt(pages.entry, { id: kept.id })}#strip`}>
+                  <ActionLink
+                    kind="strong"
+                    calls={pageWatchApi.cutStrip}
+                    href={`${pageAt(pages.entry, { id: kept.id })}#strip`}
+                  >
                     {standingText.next['cut-strip']}
                   </ActionLink>
                 ) : null}
@@ -88,7 +94,9 @@ export const BedScreen = () => {
                 </ActionLink>
                 <OrderLink studyId={study.id} />
                 <ActionLink href={pageAt(pages.study, { id: study.id })}>{words.open}</ActionLink>
-                <ActionLink href={pages.newSheet}>{words.newOne}</ActionLink>
+                <ActionLink calls={pageApi.startStudy} href={pages.newSheet}>
+                  {words.newOne}
+                </ActionLink>
               </div>
             </OnlyIfCut>
           )}

@@ -1,3 +1,4 @@
+import { pageApi } from '../../../wire/pageApi.ts';
 import type { Card } from '../../../core/card/card.ts';
 import { progress } from '../../../core/reading/progress.ts';
 import { readCard } from '../../../core/reading/readCard.ts';
@@ -39,7 +40,9 @@ const SoFar = ({ study }: { readonly study: Study }) => {
       <div className="actions">
         <OrderLink studyId={study.id} />
         <Next study={study} card={card} read={done?.read ?? 0} cells={done?.cells ?? 0} />
-        <ActionLink href={pages.newSheet}>{words.newOne}</ActionLink>
+        <ActionLink calls={pageApi.startStudy} href={pages.newSheet}>
+          {words.newOne}
+        </ActionLink>
       </div>
     </>
   );
@@ -57,7 +60,7 @@ const Next = ({ study: { id }, card, read, cells }: NextProps) => {
   if (card === undefined) {
     return (
       <>
-        <ActionLink kind="strong" href={pageAt(pages.newCard, { id })}>
+        <ActionLink kind="strong" calls={pageApi.addCard} href={pageAt(pages.newCard, { id })}>
           {words.makeCard}
         </ActionLink>
         <ActionLink href={pageAt(pages.study, { id })}>{words.answer}</ActionLink>

@@ -1,3 +1,4 @@
+import { pageApi } from '../../../wire/pageApi.ts';
 import { stockThicknessMm } from '../../../core/stock/stockThickness.ts';
 import type { Stock } from '../../../core/stock/stock.ts';
 import { bedText as words, studyText } from '../../../words/texts.ts';
@@ -54,7 +55,10 @@ const PutBack = ({ one, label }: { readonly one: Removed; readonly label: string
   const { store } = useWorkshop();
   return (
     <div className="actions">
-      <Action onPress={() => store.make({ kind: 'put-back-study', studyId: one.id })}>
+      <Action
+        calls={pageApi.putBackStudy}
+        onPress={() => store.make({ kind: 'put-back-study', studyId: one.id })}
+      >
         {label}
       </Action>
     </div>

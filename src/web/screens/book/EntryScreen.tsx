@@ -7,6 +7,7 @@ import { isNotToBeCut } from '../../../core/standing/isNotToBeCut.ts';
 import { partLengthOf } from '../../../core/study/promiseOf.ts';
 import type { RecordedTally } from '../../../core/study/study.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
+import { pageWatchApi } from '../../../wire/pageLaterApi.ts';
 import {
   answerText,
   bookText as words,
@@ -142,7 +143,11 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
           <StandingSays standing={standing} />
           {standing.next === 'cut-strip' ? (
             <div className="actions">
-              <ActionLink kind="strong" href={`${pageAt(pages.entry, { id: entry.id })}#strip`}>
+              <ActionLink
+                kind="strong"
+                calls={pageWatchApi.cutStrip}
+                href={`${pageAt(pages.entry, { id: entry.id })}#strip`}
+              >
                 {standingText.next['cut-strip']}
               </ActionLink>
             </div>
@@ -150,6 +155,7 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
             <div className="actions">
               <ActionLink
                 kind="strong"
+                calls={pageApi.addCard}
                 href={pageAt(pages.newCard, { id: entry.cameFrom.studyId })}
               >
                 {standingText.next[standing.next]}
@@ -234,7 +240,11 @@ const Entry = ({ found }: { readonly found: BookEntry }) => {
           {answerText.printLabel}
         </ActionLink>
         <ActionLink href={pages.book}>{words.back}</ActionLink>
-        <SureAction ask={words.removeAsk(tallies.length)} onPress={() => remove.mutate()}>
+        <SureAction
+          calls={pageApi.removeEntry}
+          ask={words.removeAsk(tallies.length)}
+          onPress={() => remove.mutate()}
+        >
           {words.remove}
         </SureAction>
       </div>

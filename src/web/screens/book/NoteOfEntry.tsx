@@ -18,6 +18,7 @@ export const NoteOfEntry = ({ entry: { id, note } }: { readonly entry: ProvenSet
   return (
     <>
       <NoteOf
+        calls={pageApi.changeEntry}
         name={`entry.${id}`}
         kind="entry"
         label={words.of.entry}

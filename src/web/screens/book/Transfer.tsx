@@ -1,3 +1,4 @@
+import { IfMay } from '../../parts/action/IfMay.tsx';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { importedFileShape } from '../../../formats/exportFile.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
@@ -48,12 +49,14 @@ export const Transfer = () => {
           <p className="small soft">{words.aloneMore}</p>
         </div>
       ) : null}
-      <FilePick
-        label={words.importAll}
-        accept=".json"
-        refuse={refuseImportBySize}
-        onText={(_name, text) => bringIn.mutate(text)}
-      />
+      <IfMay call={pageApi.importAll}>
+        <FilePick
+          label={words.importAll}
+          accept=".json"
+          refuse={refuseImportBySize}
+          onText={(_name, text) => bringIn.mutate(text)}
+        />
+      </IfMay>
       {bringIn.isError ? (
         <Notice tone="stop">
           <p>{bringIn.error.message}</p>

@@ -9,7 +9,7 @@ import { useMachines } from '../../state/machines.ts';
 import { useBook } from '../../state/queries.ts';
 import { unitsInAddress } from '../../state/units.ts';
 import { addressOf } from '../../../wire/route.ts';
-import { wallListAddress } from '../../../wire/addresses.ts';
+import { wallListAddress } from '../../../wire/laterAddresses.ts';
 import { useMarkTests } from '../marks/useMarkTests.ts';
 import { useKerfTests } from '../kerf/useKerfTests.ts';
 import { bookText } from '../../../words/texts.ts';

@@ -1,3 +1,6 @@
+import { pageApi } from '../../../wire/pageApi.ts';
+import { Reserved } from '../../parts/page/Reserved.tsx';
+import { useMay } from '../../state/role.ts';
 import { useMemo, useState } from 'react';
 import { useLocation, useSearch } from 'wouter';
 import type { DesignedCard } from '../../../core/card/designCard.ts';
@@ -35,7 +38,9 @@ export const CardScreen = ({ studyId }: { readonly studyId: string }) => {
   return study === undefined ? (
     <p className="page-wait">{shellText.loading}</p>
   ) : (
-    <Design study={study} />
+    <Reserved call={pageApi.addCard} title={words.title}>
+      <Design study={study} />
+    </Reserved>
   );
 };
 
@@ -46,6 +51,7 @@ const isFirstOfAll = ({ cards, tallies, habit }: Study): boolean =>
 const Design = ({ study }: { readonly study: Study }) => {
   useDocumentTitle(words.title);
   const { store } = useWorkshop();
+  const may = useMay();
   const [, goTo] = useLocation();
   const asksNext = useSearch().split('&').includes('next');
   const [next] = useState(() => (asksNext ? nextCard(study.id) : undefined));
@@ -111,7 +117,7 @@ const Design = ({ study }: { readonly study: Study }) => {
             <p>{next.compared.oneSheet ? words.comparedOneSheet : words.comparedOwnSheets}</p>
           </Notice>
         )}
-        {asksStrength ? (
+        {asksStrength && may(pageApi.describeMachine) ? (
           <StrengthQuestion
             machine={study.machine}
             sheet={{

@@ -1,3 +1,4 @@
+import { pageApi } from '../../../wire/pageApi.ts';
 import { useLocation } from 'wouter';
 import type { Comparison } from '../../../core/compare/compareConditions.ts';
 import type { Difference } from '../../../core/compare/twoConditions.ts';
@@ -85,7 +86,7 @@ export const Settling = ({ comparison, names, studyOf }: SettlingProps) => {
         <Cautions acts={actsFor(differs)} title={words.cautions} />
         <div className="actions">
           {(['one', 'other'] as const).map((side) => (
-            <Action key={side} onPress={() => make(side)}>
+            <Action key={side} calls={pageApi.addCard} onPress={() => make(side)}>
               {words.makeFor(names[side])}
             </Action>
           ))}

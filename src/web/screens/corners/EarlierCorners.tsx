@@ -21,7 +21,11 @@ export const EarlierCorners = ({ machineId }: { readonly machineId: string }) =>
       {(test) => (
         <>
           <Line test={test} />
-          <SureAction ask={words.removeAsk} onPress={() => remove.mutate(test.id)}>
+          <SureAction
+            calls={pageApi.removeBedTest}
+            ask={words.removeAsk}
+            onPress={() => remove.mutate(test.id)}
+          >
             {words.remove}
           </SureAction>
         </>

@@ -1,3 +1,5 @@
+import { pageApi } from '../../../wire/pageApi.ts';
+import { Reserved } from '../../parts/page/Reserved.tsx';
 import { useLocation } from 'wouter';
 import type { Card } from '../../../core/card/card.ts';
 import { likelyBoard } from '../../../core/study/likelyBoard.ts';
@@ -26,8 +28,11 @@ import '../../parts/reader/reader.css';
 import { pageAt, pages } from '../../state/pages.ts';
 
 /** A card from the drawer: what stands on it, then to the reading. With a study: one more card of its sheet. */
-export const DescribeScreen = ({ studyId }: { readonly studyId?: string }) =>
-  studyId === undefined ? <Describe study={undefined} /> : <DescribeFor id={studyId} />;
+export const DescribeScreen = ({ studyId }: { readonly studyId?: string }) => (
+  <Reserved call={pageApi.addCard} title={words.title}>
+    {studyId === undefined ? <Describe study={undefined} /> : <DescribeFor id={studyId} />}
+  </Reserved>
+);
 
 const DescribeFor = ({ id }: { readonly id: string }) => {
   const { study } = useStudy(id);

@@ -31,7 +31,12 @@ export const ExampleDoor = () => {
   };
   return (
     <div className="actions">
-      <Action kind="quiet" onPress={() => void open()} isDisabled={isOpening}>
+      <Action
+        kind="quiet"
+        calls={pageApi.openExample}
+        onPress={() => void open()}
+        isDisabled={isOpening}
+      >
         {words.exampleShow}
       </Action>
     </div>

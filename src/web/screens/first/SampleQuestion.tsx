@@ -1,3 +1,4 @@
+import { pageApi } from '../../../wire/pageApi.ts';
 import { firstText as words } from '../../../words/texts.ts';
 import { Action, ActionLink } from '../../parts/action/Action.tsx';
 import { Notice } from '../../parts/notice/Notice.tsx';
@@ -10,10 +11,12 @@ export const SampleQuestion = ({ sample }: { readonly sample: SampleCard }) =>
     <Notice tone="say" title={words.yours}>
       <p>{words.yoursMore}</p>
       <div className="actions">
-        <Action kind="strong" onPress={sample.own}>
+        <Action kind="strong" calls={pageApi.startStudy} onPress={sample.own}>
           {words.own}
         </Action>
-        <ActionLink href={pages.describeCard}>{words.other}</ActionLink>
+        <ActionLink calls={pageApi.startStudy} href={pages.describeCard}>
+          {words.other}
+        </ActionLink>
         <Action kind="quiet" onPress={sample.clear}>
           {words.tried}
         </Action>

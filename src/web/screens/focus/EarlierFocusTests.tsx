@@ -26,7 +26,11 @@ export const EarlierFocusTests = ({ machineId }: { readonly machineId: string })
               <b>{new Date(test.at).toLocaleDateString()}</b>{' '}
               {words.lineOf(test, found.ok ? found.value : undefined)}
             </p>
-            <SureAction ask={words.removeAsk} onPress={() => remove.mutate(test.id)}>
+            <SureAction
+              calls={pageApi.removeFocusTest}
+              ask={words.removeAsk}
+              onPress={() => remove.mutate(test.id)}
+            >
               {words.remove}
             </SureAction>
           </>

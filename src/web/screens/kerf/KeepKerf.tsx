@@ -51,7 +51,11 @@ export const KeptKerfs = ({ tests, isPending, onAgain }: KeptKerfsProps) => {
               <b>{new Date(test.at).toLocaleDateString()}</b>{' '}
               {words.keptLine(kerf, joints.length, test.stock.batch)}
             </p>
-            <SureAction ask={words.removeAsk} onPress={() => remove.mutate(test.id)}>
+            <SureAction
+              calls={pageApi.removeKerfTest}
+              ask={words.removeAsk}
+              onPress={() => remove.mutate(test.id)}
+            >
               {words.remove}
             </SureAction>
           </>

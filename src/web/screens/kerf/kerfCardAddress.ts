@@ -1,6 +1,6 @@
 import type { KerfCard } from '../../../core/kerf/kerfCard.ts';
 import type { KerfSubject } from '../../../core/kerf/kerfTest.ts';
-import { pageKerfApi } from '../../../wire/pageApi.ts';
+import { pageKerfApi } from '../../../wire/pageLaterApi.ts';
 import { addressOf } from '../../../wire/route.ts';
 import { unitsInAddress } from '../../state/units.ts';
 

@@ -1,3 +1,5 @@
+import { pageApi } from '../../../wire/pageApi.ts';
+import { IfMay } from '../../parts/action/IfMay.tsx';
 import { machineChangeKinds, type MachineChangeKind } from '../../../core/machine/machineChange.ts';
 import { problemOf } from '../../../core/problem.ts';
 import type { WorkshopMachine } from '../../../core/machine/workshopMachine.ts';
@@ -41,6 +43,7 @@ export const MachineChanges = ({ here }: { readonly here: WorkshopMachine }) => 
               </span>
               <SureAction
                 ask={words.takeBackAsk}
+                calls={pageApi.removeMachineChange}
                 onPress={() =>
                   store.make({
                     kind: 'remove-machine-change',
@@ -55,38 +58,40 @@ export const MachineChanges = ({ here }: { readonly here: WorkshopMachine }) => 
           ))}
         </ul>
       )}
-      <More title={words.noteOne}>
-        <Form onSend={note}>
-          <Choice
-            label={words.whatChanged}
-            value={what}
-            options={machineChangeKinds.map((value) => ({ value, label: words.changes[value] }))}
-            onChange={(next) => setDraft({ what: next, day })}
-          />
-          <Field
-            label={words.when}
-            problem={day > today() ? problemOf('day-to-come', {}) : undefined}
-          >
-            {(box) => (
-              <input
-                {...box}
-                type="date"
-                className="field-input"
-                value={day}
-                max={today()}
-                onChange={({ target }) =>
-                  setDraft({ ...(what === undefined ? {} : { what }), day: target.value })
-                }
-              />
-            )}
-          </Field>
-          <div className="actions">
-            <Action isDisabled={what === undefined || at === undefined} submits>
-              {words.noteIt}
-            </Action>
-          </div>
-        </Form>
-      </More>
+      <IfMay call={pageApi.noteMachineChange}>
+        <More title={words.noteOne}>
+          <Form onSend={note}>
+            <Choice
+              label={words.whatChanged}
+              value={what}
+              options={machineChangeKinds.map((value) => ({ value, label: words.changes[value] }))}
+              onChange={(next) => setDraft({ what: next, day })}
+            />
+            <Field
+              label={words.when}
+              problem={day > today() ? problemOf('day-to-come', {}) : undefined}
+            >
+              {(box) => (
+                <input
+                  {...box}
+                  type="date"
+                  className="field-input"
+                  value={day}
+                  max={today()}
+                  onChange={({ target }) =>
+                    setDraft({ ...(what === undefined ? {} : { what }), day: target.value })
+                  }
+                />
+              )}
+            </Field>
+            <div className="actions">
+              <Action isDisabled={what === undefined || at === undefined} submits>
+                {words.noteIt}
+              </Action>
+            </div>
+          </Form>
+        </More>
+      </IfMay>
     </Section>
   );
 };

@@ -1,3 +1,5 @@
+import { pageApi } from '../../../wire/pageApi.ts';
+import { IfMay } from '../../parts/action/IfMay.tsx';
 import { unitChoiceNames } from '../../../core/units/unitPreference.ts';
 import { cornersText, machineText as words, motionText } from '../../../words/texts.ts';
 import { ActionLink } from '../../parts/action/Action.tsx';
@@ -21,9 +23,13 @@ export const MachineScreen = () => (
         {(machine, change, here, study) => (
           <>
             <p className="soft">{study === undefined ? words.noStudy : words.forStudies}</p>
-            <MachineForm machineId={here.id} machine={machine} onChange={change} />
+            <IfMay call={pageApi.describeMachine} isSaid>
+              <MachineForm machineId={here.id} machine={machine} onChange={change} />
+            </IfMay>
             <MachineChanges here={here} />
-            <OwnMachines here={here} />
+            <IfMay call={pageApi.describeMachine}>
+              <OwnMachines here={here} />
+            </IfMay>
           </>
         )}
       </MachineHere>

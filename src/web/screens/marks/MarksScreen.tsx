@@ -215,7 +215,11 @@ const RemoveMark = ({ id }: { readonly id: string }) => {
     onSettled: () => cache.invalidateQueries({ queryKey: markTestsKey }),
   });
   return (
-    <SureAction ask={words.removeAsk} onPress={() => remove.mutate()}>
+    <SureAction
+      calls={pageApi.removeMarkTest}
+      ask={words.removeAsk}
+      onPress={() => remove.mutate()}
+    >
       {words.remove}
     </SureAction>
   );

@@ -1,7 +1,7 @@
 import type { KeptStock } from '../../../core/book/keptStock.ts';
 import type { Setting } from '../../../core/machine/setting.ts';
 import type { MarkStripWish } from '../../../core/marking/markStrip.ts';
-import { pageMarkApi } from '../../../wire/pageApi.ts';
+import { pageMarkApi } from '../../../wire/pageLaterApi.ts';
 import { addressOf } from '../../../wire/route.ts';
 import { unitsInAddress } from '../../state/units.ts';
 

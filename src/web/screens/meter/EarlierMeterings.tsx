@@ -55,11 +55,15 @@ const Line = ({ metering, onUse, onRemove }: LineProps) => {
       </p>
       <div className="actions">
         {report.ok ? (
-          <Action kind="quiet" onPress={() => onUse(tubePointsOf(report.value.curve))}>
+          <Action
+            kind="quiet"
+            calls={pageApi.describeMachine}
+            onPress={() => onUse(tubePointsOf(report.value.curve))}
+          >
             {words.use}
           </Action>
         ) : null}
-        <SureAction ask={words.removeAsk} onPress={onRemove}>
+        <SureAction calls={pageApi.removeMetering} ask={words.removeAsk} onPress={onRemove}>
           {words.remove}
         </SureAction>
       </div>

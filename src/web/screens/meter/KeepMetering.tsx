@@ -41,6 +41,7 @@ export const KeepMetering = (props: KeepMeteringProps) => {
       <div className="actions">
         <Action
           kind="strong"
+          calls={pageApi.describeMachine}
           keepsTyped
           isDisabled={report === undefined || keep.isPending}
           onPress={() => {
@@ -51,6 +52,7 @@ export const KeepMetering = (props: KeepMeteringProps) => {
           {words.keepAndUse}
         </Action>
         <Action
+          calls={pageApi.recordMetering}
           keepsTyped
           isDisabled={report === undefined || keep.isPending}
           onPress={() => keep.mutate(undefined)}
@@ -58,7 +60,10 @@ export const KeepMetering = (props: KeepMeteringProps) => {
           {words.keep}
         </Action>
         {keepToPct > 0 && keepToPct < machine.maxPowerPct ? (
-          <Action onPress={() => onChange({ ...machine, maxPowerPct: keepToPct })}>
+          <Action
+            calls={pageApi.describeMachine}
+            onPress={() => onChange({ ...machine, maxPowerPct: keepToPct })}
+          >
             {words.allowMost(keepToPct)}
           </Action>
         ) : null}

@@ -1,3 +1,4 @@
+import { pageApi } from '../../../wire/pageApi.ts';
 import { useState } from 'react';
 import type { MotionValues } from '../../../core/motion/motionValues.ts';
 import type { MotionFit } from '../../../core/motion/fitMotion.ts';
@@ -59,6 +60,7 @@ export const FittedMotion = ({ fit, numbers, onKeep }: FittedMotionProps) => {
         <div className="actions">
           <Action
             kind="strong"
+            calls={pageApi.describeMachine}
             onPress={() => {
               onKeep(motion);
               setIsKept(true);

@@ -1,3 +1,5 @@
+import { pageApi } from '../../../wire/pageApi.ts';
+import { IfMay } from '../../parts/action/IfMay.tsx';
 import { useState } from 'react';
 import type { Machine } from '../../../core/machine/machine.ts';
 import { machineText, motionText as words } from '../../../words/texts.ts';
@@ -16,7 +18,9 @@ export const MotionScreen = () => (
           <p className="soft">
             {study === undefined ? machineText.noStudy : machineText.forStudies}
           </p>
-          <BothWays machineId={id} machine={machine} onChange={change} />
+          <IfMay call={pageApi.describeMachine} isSaid>
+            <BothWays machineId={id} machine={machine} onChange={change} />
+          </IfMay>
         </>
       )}
     </MachineHere>

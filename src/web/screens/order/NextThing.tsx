@@ -1,3 +1,4 @@
+import { pageApi } from '../../../wire/pageApi.ts';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { actsOfSettings } from '../../../core/card/cardActs.ts';
@@ -175,7 +176,7 @@ const NextCard = ({ study, order, plan, next }: NextCardProps) => {
       </p>
       <div className="actions">
         {unread === undefined ? (
-          <Action kind="strong" onPress={make}>
+          <Action kind="strong" calls={pageApi.addCard} onPress={make}>
             {words.makeCard}
           </Action>
         ) : (
@@ -186,10 +187,14 @@ const NextCard = ({ study, order, plan, next }: NextCardProps) => {
             >
               {words.readCard}
             </ActionLink>
-            <Action onPress={make}>{words.makeCard}</Action>
+            <Action calls={pageApi.addCard} onPress={make}>
+              {words.makeCard}
+            </Action>
           </>
         )}
-        <ActionLink href={pageAt(pages.study, { id: study.id })}>{words.sayHabit}</ActionLink>
+        <ActionLink calls={pageApi.changeStudy} href={pageAt(pages.study, { id: study.id })}>
+          {words.sayHabit}
+        </ActionLink>
       </div>
       <p className="soft">{words.withoutCard}</p>
     </>

@@ -1,3 +1,5 @@
+import { pageOrderApi } from '../../../wire/pageApi.ts';
+import { Reserved } from '../../parts/page/Reserved.tsx';
 import { runningOrder } from '../../../core/study/orderSoFar.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { shellText, orderRunText as words, studyText } from '../../../words/texts.ts';
@@ -38,7 +40,9 @@ export const OrderScreen = ({ studyId, isNew = false }: OrderScreenProps) => {
 const Opened = ({ study, isNew }: { readonly study: Study; readonly isNew: boolean }) => {
   const order = isNew ? undefined : runningOrder(study.orders ?? [], study.tallies);
   return order === undefined ? (
-    <StartOrder study={study} />
+    <Reserved call={pageOrderApi.keepOrder} title={words.start}>
+      <StartOrder study={study} />
+    </Reserved>
   ) : (
     <RunningOrder key={order.id} study={study} order={order} />
   );

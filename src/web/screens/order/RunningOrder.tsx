@@ -1,3 +1,5 @@
+import { pageOrderApi } from '../../../wire/pageApi.ts';
+import { useMay } from '../../state/role.ts';
 import { useMemo, useRef, useState } from 'react';
 import { nestFromDrawing } from '../../../app/drawing/nestFromDrawing.ts';
 import { climbOf, savedByClimbing } from '../../../core/running/climb.ts';
@@ -44,6 +46,7 @@ export interface RunningOrderProps {
 /** An order that is cut sheet by sheet: the one next thing, the count, and the climb so far. */
 export const RunningOrder = ({ study, order }: RunningOrderProps) => {
   const { store } = useWorkshop();
+  const may = useMay();
   const { sheets: earlier, state } = useEarlier(study);
   const head = useRef<HTMLDivElement>(null);
   const soFar = useMemo(() => orderSoFar(order, study.tallies), [order, study.tallies]);
@@ -89,7 +92,7 @@ export const RunningOrder = ({ study, order }: RunningOrderProps) => {
   const takeDrawing = (text: string): void => {
     setDrawing(text);
     const read = nestFromDrawing(text);
-    if (order.nest !== undefined || !read.ok) return;
+    if (order.nest !== undefined || !read.ok || !may(pageOrderApi.keepOrder)) return;
     const { nest } = read.value;
     if (nest.parts.length === order.partsPerSheet)
       store.make({ kind: 'keep-order', studyId: study.id, order: { ...order, nest } });
@@ -117,6 +120,7 @@ export const RunningOrder = ({ study, order }: RunningOrderProps) => {
         </p>
         <Invented is={study.isExample} />
         <NoteOf
+          calls={pageOrderApi.keepOrder}
           name={`order.${order.id}`}
           kind="job"
           label={noteText.of.job}
@@ -203,6 +207,7 @@ export const RunningOrder = ({ study, order }: RunningOrderProps) => {
           <ActionLink href={pageAt(pages.study, { id: study.id })}>{studyText.known}</ActionLink>
           {isDone ? null : (
             <SureAction
+              calls={pageOrderApi.keepOrder}
               ask={words.endAsk}
               onPress={() =>
                 store.make({
@@ -245,7 +250,11 @@ const Done = ({ study, order }: RunningOrderProps) => {
       <p className="order-act">{order.endedAt === undefined ? words.done : words.ended}</p>
       {last === undefined ? null : <p>{words.doneLead(sheets.length, speedWords(last))}</p>}
       <div className="actions">
-        <ActionLink kind="strong" href={pageAt(pages.newOrder, { id: study.id })}>
+        <ActionLink
+          kind="strong"
+          calls={pageOrderApi.keepOrder}
+          href={pageAt(pages.newOrder, { id: study.id })}
+        >
           {words.again}
         </ActionLink>
       </div>

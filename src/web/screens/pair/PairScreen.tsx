@@ -7,6 +7,7 @@ import { Notice } from '../../parts/notice/Notice.tsx';
 import { Page } from '../../parts/page/Page.tsx';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { callOrThrow } from '../../state/call.ts';
+import { keepRoleHere } from '../../state/role.ts';
 import { useDraft } from '../../state/useDraft.ts';
 import { useWorkshop } from '../../state/workshop.tsx';
 
@@ -22,7 +23,8 @@ export const PairScreen = () => {
       callOrThrow(pageApi.pair, {
         body: { code, ...(name.trim() === '' ? {} : { name: name.trim().slice(0, 40) }) },
       }),
-    onSuccess: () => {
+    onSuccess: ({ role }) => {
+      keepRoleHere(role);
       sent();
       store.letIn();
     },

@@ -1,4 +1,6 @@
+import { useState } from 'react';
 import { encode } from 'uqr';
+import { usualRole, type Role } from '../../../core/role.ts';
 import { pairText as words } from '../../../words/texts.ts';
 import { Section } from '../../parts/page/Page.tsx';
 import { CodePicture } from '../../parts/code/CodePicture.tsx';
@@ -6,14 +8,18 @@ import { Action } from '../../parts/action/Action.tsx';
 import { callOrThrow } from '../../state/call.ts';
 import { usePairing } from '../../state/queries.ts';
 import { pageApi } from '../../../wire/pageApi.ts';
+import { RoleChoice } from './RoleChoice.tsx';
 import { PhonesLetIn } from './PhonesLetIn.tsx';
 import { usePairingChange } from './usePairingChange.ts';
 
-/** How a phone gets in; shown at the desk alone. */
+/** How a phone gets in, and what it may do then; shown to who runs the place. */
 export const PhoneInvitation = () => {
   const { data } = usePairing();
-  const ask = usePairingChange(() => callOrThrow(pageApi.openPairing));
-  if (data?.desk !== true) return null;
+  const [role, setRole] = useState<Role>(usualRole);
+  const ask = usePairingChange((as: Role) =>
+    callOrThrow(pageApi.openPairing, { query: { role: as } }),
+  );
+  if (data === undefined || !(data.desk || data.invitation !== undefined)) return null;
   const { invitation } = data;
   return (
     <Section title={words.phone} id="phone">
@@ -32,11 +38,20 @@ export const PhoneInvitation = () => {
               <CodePicture matrix={encode(address).data} label={words.picture(address)} />
             </div>
           ))}
+          <RoleChoice
+            label={words.mayPhone}
+            value={invitation.role ?? role}
+            onChange={(wanted) => {
+              setRole(wanted);
+              // The code that stands there is for such a phone from now on.
+              if (invitation.code !== undefined) ask.mutate(wanted);
+            }}
+          />
           {invitation.code === undefined ? (
             <>
               {invitation.pausedUntil === undefined ? null : <p>{words.paused}</p>}
               <div className="actions">
-                <Action isDisabled={ask.isPending} onPress={() => ask.mutate()}>
+                <Action isDisabled={ask.isPending} onPress={() => ask.mutate(role)}>
                   {words.ask}
                 </Action>
               </div>

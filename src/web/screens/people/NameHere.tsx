@@ -1,5 +1,5 @@
 import { useState } from 'react';
-import { peopleText as words } from '../../../words/texts.ts';
+import { peopleText as words, roleText } from '../../../words/texts.ts';
 import { Section } from '../../parts/page/Page.tsx';
 import { TextLine } from '../../parts/quantity/TextLine.tsx';
 import { keepNameHere, nameHere } from '../../state/nameHere.ts';
@@ -24,6 +24,9 @@ export const NameHere = () => {
         />
       ) : data.name === undefined ? null : (
         <p>{words.asPhone(data.name)}</p>
+      )}
+      {data.desk || data.role === undefined ? null : (
+        <p>{words.phoneMay(roleText.may[data.role])}</p>
       )}
     </Section>
   );

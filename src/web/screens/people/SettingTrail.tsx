@@ -1,3 +1,4 @@
+import { pageTrailApi } from '../../../wire/pageTrailApi.ts';
 import { useState } from 'react';
 import { kindOfChange, settingOfChange } from '../../../core/book/settingChange.ts';
 import type { trailApi } from '../../../wire/trailApi.ts';
@@ -86,7 +87,12 @@ const TrailLine = ({
       {held === undefined ? null : <span className="small soft">{held.message}</span>}
       {mayTakeBack ? (
         <span className="actions">
-          <Action label={words.takeBackThis(what)} isDisabled={isBusy} onPress={onTakeBack}>
+          <Action
+            calls={pageTrailApi.takeBackSettingChange}
+            label={words.takeBackThis(what)}
+            isDisabled={isBusy}
+            onPress={onTakeBack}
+          >
             {words.takeBack}
           </Action>
         </span>

@@ -1,3 +1,4 @@
+import { pagePhotoApi } from '../../../wire/pageLaterApi.ts';
 import { photoText as words } from '../../../words/texts.ts';
 import { SureAction } from '../../parts/action/SureAction.tsx';
 import {
@@ -25,7 +26,11 @@ export const CardPhotos = ({ id, code }: CardOfPhotos) => {
             widthPx={widthPx}
             heightPx={heightPx}
           />
-          <SureAction ask={words.removePhotoAsk} onPress={() => void remove(side)}>
+          <SureAction
+            calls={pagePhotoApi.removePhoto}
+            ask={words.removePhotoAsk}
+            onPress={() => void remove(side)}
+          >
             {words.removePhoto(side)}
           </SureAction>
         </li>

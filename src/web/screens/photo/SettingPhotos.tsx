@@ -1,3 +1,5 @@
+import { pagePhotoApi } from '../../../wire/pageLaterApi.ts';
+import { IfMay } from '../../parts/action/IfMay.tsx';
 import { useState } from 'react';
 import { settingSubjects, type SettingSubject } from '../../../core/marking/settingSubjects.ts';
 import { essentialCautions } from '../../../words/cautions.ts';
@@ -43,38 +45,48 @@ export const SettingPhotos = ({ entryId }: { readonly entryId: string }) => {
                 widthPx={widthPx}
                 heightPx={heightPx}
               />
-              <SureAction ask={words.removeAsk} onPress={() => void remove(of)}>
+              <SureAction
+                calls={pagePhotoApi.removeSettingPhoto}
+                ask={words.removeAsk}
+                onPress={() => void remove(of)}
+              >
                 {words.remove(of)}
               </SureAction>
             </li>
           ))}
         </ul>
       )}
-      <More title={words.title}>
-        <div className="stack">
-          <p className="small soft">{words.more}</p>
-          {essentialCautions(['photo']).map(({ sentence }) => (
-            <p key={sentence}>{sentence}</p>
-          ))}
-          <Choice
-            label={words.of}
-            value={subject}
-            options={settingSubjects.map((value) => ({ value, label: words.subjects[value] }))}
-            onChange={setSubject}
-          />
-          {photos.some(({ subject: of }) => of === subject) ? (
-            <p className="small">{words.replaces}</p>
-          ) : null}
-          <PhotoPick key={sent === 'kept' ? photos.length : 'pick'} labels={words} onPick={pick} />
-          {sent === undefined ? null : sent === 'keeping' ? (
-            <p aria-busy="true">{words.keeping}</p>
-          ) : sent === 'kept' ? (
-            <Said what="done">{words.keptSaid}</Said>
-          ) : (
-            <NotKept why={sent} />
-          )}
-        </div>
-      </More>
+      <IfMay call={pagePhotoApi.keepSettingPhoto}>
+        <More title={words.title}>
+          <div className="stack">
+            <p className="small soft">{words.more}</p>
+            {essentialCautions(['photo']).map(({ sentence }) => (
+              <p key={sentence}>{sentence}</p>
+            ))}
+            <Choice
+              label={words.of}
+              value={subject}
+              options={settingSubjects.map((value) => ({ value, label: words.subjects[value] }))}
+              onChange={setSubject}
+            />
+            {photos.some(({ subject: of }) => of === subject) ? (
+              <p className="small">{words.replaces}</p>
+            ) : null}
+            <PhotoPick
+              key={sent === 'kept' ? photos.length : 'pick'}
+              labels={words}
+              onPick={pick}
+            />
+            {sent === undefined ? null : sent === 'keeping' ? (
+              <p aria-busy="true">{words.keeping}</p>
+            ) : sent === 'kept' ? (
+              <Said what="done">{words.keptSaid}</Said>
+            ) : (
+              <NotKept why={sent} />
+            )}
+          </div>
+        </More>
+      </IfMay>
     </div>
   );
 };

@@ -1,3 +1,4 @@
+import { pageApi } from '../../../wire/pageApi.ts';
 import { cornerPowerPct } from '../../../core/machine/setting.ts';
 import {
   cornersSentences,
@@ -125,7 +126,7 @@ const Promised = ({
         .filter((mm) => mm !== promisedMm)
         .map((mm) => (
           <div key={mm} className="actions">
-            <Action kind="quiet" onPress={() => onLength(mm)}>
+            <Action kind="quiet" calls={pageApi.changeStudy} onPress={() => onLength(mm)}>
               {words.promiseFor(mm)}
             </Action>
           </div>

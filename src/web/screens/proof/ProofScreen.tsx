@@ -1,3 +1,5 @@
+import { pageApi } from '../../../wire/pageApi.ts';
+import { useMay } from '../../state/role.ts';
 import { machineFileEndings } from '../../../formats/machineFiles.ts';
 import { useCallback, useEffect, useMemo } from 'react';
 import type { Setting } from '../../../core/machine/setting.ts';
@@ -94,6 +96,8 @@ const longestOf = (kinds: readonly { readonly cutMm: number }[] | undefined): re
 
 const Prove = ({ study, kept, back }: ProveProps) => {
   const { store } = useWorkshop();
+  const may = useMay();
+  const mayPromise = may(pageApi.changeStudy);
   const { answer, earlier } = useAnswer(study, { from: 'any-sheet' });
   const [draft, setDraft] = useDraft<Draft>({
     name: `prove.${back}`,
@@ -146,8 +150,8 @@ const Prove = ({ study, kept, back }: ProveProps) => {
   const isLengthKnown = partLengthOf(study) !== undefined;
   // Nobody said how long the part is, and the drawing does: the longest of its parts is the hardest to promise.
   useEffect(() => {
-    if (longest > 0 && !isLengthKnown) tellLength(longest);
-  }, [longest, isLengthKnown, tellLength]);
+    if (longest > 0 && !isLengthKnown && mayPromise) tellLength(longest);
+  }, [longest, isLengthKnown, mayPromise, tellLength]);
   const { material } = study.stock;
   const stock = studyText.stock(
     material,
@@ -171,7 +175,7 @@ const Prove = ({ study, kept, back }: ProveProps) => {
             spoken={typed ?? spokenOf(proposed)}
             onChange={(spoken) => change({ typed: spoken })}
             startMmPerS={study.machine.powerRampStartMmPerS}
-            onStart={changeStart}
+            onStart={may(pageApi.describeMachine) ? changeStart : undefined}
           />
         )}
       </div>

@@ -10,7 +10,8 @@ export interface ProofSettingProps {
   readonly onChange: (spoken: SpokenProof) => void;
   /** The speed at which the controller begins to add power: a value of the machine. */
   readonly startMmPerS: number | undefined;
-  readonly onStart: (startMmPerS: number | undefined) => void;
+  /** Absent: this device may not say it. */
+  readonly onStart: ((startMmPerS: number | undefined) => void) | undefined;
 }
 
 /** The setting that a drawing is proven with. It holds nothing by itself: what stands in it may be reckoned anew while a person types. */
@@ -36,15 +37,17 @@ export const ProofSetting = ({ spoken, onChange, startMmPerS, onStart }: ProofSe
           parse={readPower}
           onChange={(minPowerPct) => change({ minPowerPct })}
         />
-        <QuantityField
-          label={words.startSpeed}
-          optional
-          hint={words.startSpeedHint}
-          value={startMmPerS}
-          show={speedWords}
-          parse={readJump}
-          onChange={onStart}
-        />
+        {onStart === undefined ? null : (
+          <QuantityField
+            label={words.startSpeed}
+            optional
+            hint={words.startSpeedHint}
+            value={startMmPerS}
+            show={speedWords}
+            parse={readJump}
+            onChange={onStart}
+          />
+        )}
         <CountField
           label={words.passes}
           value={spoken.passes}

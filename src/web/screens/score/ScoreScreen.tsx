@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import { pageScoreApi } from '../../../wire/pageApi.ts';
+import { pageScoreApi } from '../../../wire/pageLaterApi.ts';
 import { addressOf, type ReplyOf } from '../../../wire/route.ts';
 import type { scoreApi } from '../../../wire/score.ts';
 import { scoreText as words, shellText } from '../../../words/texts.ts';

@@ -1,3 +1,5 @@
+import { pageApi } from '../../../wire/pageApi.ts';
+import { Reserved } from '../../parts/page/Reserved.tsx';
 import { useLocation } from 'wouter';
 import type { NamedMaterial } from '../../../core/stock/namedMaterial.ts';
 import type { Habit, Tally } from '../../../core/reading/tally.ts';
@@ -36,7 +38,13 @@ const blank: Draft = {
 };
 
 /** A first answer without any card: what the workshop runs, whether it comes out, or an order that was counted. */
-export const RunScreen = () => {
+export const RunScreen = () => (
+  <Reserved call={pageApi.startStudy} title={words.title}>
+    <Run />
+  </Reserved>
+);
+
+const Run = () => {
   const { store } = useWorkshop();
   const picked = usePickedMachine();
   const [, goTo] = useLocation();

@@ -1,3 +1,5 @@
+import { pageApi } from '../../../wire/pageApi.ts';
+import { Reserved } from '../../parts/page/Reserved.tsx';
 import { useLocation } from 'wouter';
 import type { Habit } from '../../../core/reading/tally.ts';
 import type { Stock } from '../../../core/stock/stock.ts';
@@ -19,8 +21,11 @@ import { StockForm } from './StockForm.tsx';
 import { pageAt, pages } from '../../state/pages.ts';
 
 /** A new sheet; or, with a study, the facts of its sheet corrected. */
-export const SheetScreen = ({ studyId }: { readonly studyId?: string }) =>
-  studyId === undefined ? <NewSheet /> : <ChangeSheet id={studyId} />;
+export const SheetScreen = ({ studyId }: { readonly studyId?: string }) => (
+  <Reserved call={pageApi.startStudy} title={words.title}>
+    {studyId === undefined ? <NewSheet /> : <ChangeSheet id={studyId} />}
+  </Reserved>
+);
 
 const newMaterial = ['newMaterial'] as const;
 const blank: Stock = { material: '', nominalThicknessMm: 3, thicknessReadingsMm: [] };

@@ -1,3 +1,4 @@
+import { pageApi } from '../../../wire/pageApi.ts';
 import { useState } from 'react';
 import { useLocation } from 'wouter';
 import { cardWorth, mostWorth } from '../../../core/cost/cardWorth.ts';
@@ -89,7 +90,7 @@ const Proposed = ({ study, answer, pays }: ProposedProps) => {
       </p>
       <RungChips settings={settingsOf(answer)} />
       <div className="actions">
-        <Action kind={worth ? 'strong' : 'plain'} onPress={make}>
+        <Action calls={pageApi.addCard} kind={worth ? 'strong' : 'plain'} onPress={make}>
           {worth ? words.nextMake : words.nextAnyway}
         </Action>
       </div>

@@ -1,3 +1,4 @@
+import { pageApi } from '../../../wire/pageApi.ts';
 import type { Card } from '../../../core/card/card.ts';
 import type { Study } from '../../../core/study/study.ts';
 import { noteText as words } from '../../../words/texts.ts';
@@ -20,6 +21,7 @@ export const StudyNotes = ({ study, card }: StudyNotesProps) => {
       {card === undefined ? null : <ReadBy study={study} card={card} />}
       {card === undefined ? null : (
         <NoteOf
+          calls={pageApi.replaceCard}
           key={card.code}
           name={`card.${studyId}.${card.code}`}
           kind="card"
@@ -31,6 +33,7 @@ export const StudyNotes = ({ study, card }: StudyNotesProps) => {
         />
       )}
       <NoteOf
+        calls={pageApi.changeStudy}
         name={`sheet.${studyId}`}
         kind="sheet"
         label={words.of.sheet}

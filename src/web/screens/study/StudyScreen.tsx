@@ -1,3 +1,4 @@
+import { pageApi } from '../../../wire/pageApi.ts';
 import { lazy, useCallback, useState } from 'react';
 import type { Card } from '../../../core/card/card.ts';
 import type { ReadingEvent } from '../../../core/reading/readingEvent.ts';
@@ -180,8 +181,12 @@ const EmptyBench = ({ study }: { readonly study: Study }) => (
       {words.noCard} {words.noCardMore}
     </p>
     <div className="actions">
-      <ActionLink href={pageAt(pages.newCard, { id: study.id })}>{words.addDesigned}</ActionLink>
-      <ActionLink href={pageAt(pages.describe, { id: study.id })}>{words.addDescribed}</ActionLink>
+      <ActionLink calls={pageApi.addCard} href={pageAt(pages.newCard, { id: study.id })}>
+        {words.addDesigned}
+      </ActionLink>
+      <ActionLink calls={pageApi.addCard} href={pageAt(pages.describe, { id: study.id })}>
+        {words.addDescribed}
+      </ActionLink>
     </div>
   </div>
 );

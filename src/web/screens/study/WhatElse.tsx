@@ -1,3 +1,5 @@
+import { pageApi } from '../../../wire/pageApi.ts';
+import { IfMay } from '../../parts/action/IfMay.tsx';
 import { useLocation } from 'wouter';
 import type { Card } from '../../../core/card/card.ts';
 import { partLengthOf } from '../../../core/study/promiseOf.ts';
@@ -28,13 +30,15 @@ export const WhatElse = ({ study, card }: WhatElseProps) => {
   return (
     <Section title={words.also}>
       <div>
-        <More title={words.habit}>
-          <HabitForm
-            name={studyId}
-            habit={study.habit}
-            onChange={(habit) => store.make({ kind: 'head', studyId, head: { habit } })}
-          />
-        </More>
+        <IfMay call={pageApi.changeStudy}>
+          <More title={words.habit}>
+            <HabitForm
+              name={studyId}
+              habit={study.habit}
+              onChange={(habit) => store.make({ kind: 'head', studyId, head: { habit } })}
+            />
+          </More>
+        </IfMay>
         <More title={words.tally}>
           <TallyForm
             name={studyId}
@@ -57,12 +61,14 @@ export const WhatElse = ({ study, card }: WhatElseProps) => {
         ) : null}
         <More title={words.sheetFacts}>
           <div className="actions">
-            <ActionLink href={pageAt(pages.sheet, { id: studyId })}>{words.changeSheet}</ActionLink>
+            <ActionLink calls={pageApi.changeStudy} href={pageAt(pages.sheet, { id: studyId })}>
+              {words.changeSheet}
+            </ActionLink>
             <ActionLink href={pages.machine}>{words.changeMachine}</ActionLink>
-            <ActionLink href={pageAt(pages.newCard, { id: studyId })}>
+            <ActionLink calls={pageApi.addCard} href={pageAt(pages.newCard, { id: studyId })}>
               {words.addDesigned}
             </ActionLink>
-            <ActionLink href={pageAt(pages.describe, { id: studyId })}>
+            <ActionLink calls={pageApi.addCard} href={pageAt(pages.describe, { id: studyId })}>
               {words.addDescribed}
             </ActionLink>
             <ActionLink href={`${pages.compare}?sheet=${studyId}`}>{words.compare}</ActionLink>
@@ -74,6 +80,7 @@ export const WhatElse = ({ study, card }: WhatElseProps) => {
               </ActionLink>
               <SureAction
                 ask={words.removeCardAsk}
+                calls={pageApi.removeCard}
                 onPress={() => {
                   store.make({ kind: 'remove-card', studyId, code: card.code });
                   goTo(pageAt(pages.study, { id: studyId }));
@@ -85,6 +92,7 @@ export const WhatElse = ({ study, card }: WhatElseProps) => {
           )}
           <SureAction
             ask={words.removeSheetAsk}
+            calls={pageApi.removeStudy}
             onPress={() => {
               store.make({ kind: 'remove-study', studyId });
               goTo(`${pages.bed}?removed=${studyId}`);

@@ -4,7 +4,7 @@ import { stripBatch } from '../../../core/watch/stripBatch.ts';
 import { useMutation, useQueryClient } from '@tanstack/react-query';
 import { useLocation } from 'wouter';
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
-import { pageWatchApi } from '../../../wire/pageApi.ts';
+import { pageWatchApi } from '../../../wire/pageLaterApi.ts';
 import { lengthWords, watchText as words } from '../../../words/texts.ts';
 import { Action } from '../../parts/action/Action.tsx';
 import { Choice } from '../../parts/choice/Choice.tsx';

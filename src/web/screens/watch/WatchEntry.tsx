@@ -1,3 +1,5 @@
+import { pageWatchApi } from '../../../wire/pageLaterApi.ts';
+import { IfMay } from '../../parts/action/IfMay.tsx';
 import type { ProvenSetting } from '../../../core/book/provenSetting.ts';
 import { shellText, watchText as words, watchVerdictText } from '../../../words/texts.ts';
 import { More } from '../../parts/more/More.tsx';
@@ -24,7 +26,9 @@ export const WatchEntry = ({ entry }: { readonly entry: ProvenSetting }) => {
       </Section>
       {data === undefined ? null : <CauseSays watched={data} />}
       {data === undefined || data.strips.length === 0 ? null : <CheckStrips strips={data.strips} />}
-      <StripForm entry={entry} />
+      <IfMay call={pageWatchApi.cutStrip}>
+        <StripForm entry={entry} />
+      </IfMay>
     </>
   );
 };

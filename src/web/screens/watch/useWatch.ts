@@ -1,5 +1,5 @@
 import { useQuery } from '@tanstack/react-query';
-import { pageWatchApi } from '../../../wire/pageApi.ts';
+import { pageWatchApi } from '../../../wire/pageLaterApi.ts';
 import type { ReplyOf } from '../../../wire/route.ts';
 import type { watchApi } from '../../../wire/watch.ts';
 import { callOrThrow } from '../../state/call.ts';

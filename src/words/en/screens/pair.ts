@@ -22,5 +22,10 @@ export const pairText = {
   phones: 'Phones that are let in',
   seen: (at: string) => `seen ${at.slice(0, 10)}`,
   remove: 'Let in no longer',
+  mayPhone: 'What may the phone do that types the code?',
+  changeNamed: (name: string) => `What ${name} may do, and its name`,
+  mayNamed: (name: string) => `What may ${name} do?`,
+  newName: 'Another name for this phone',
+  rename: 'Rename',
   removeNamed: (name: string) => `Let ${name} in no longer`,
 };

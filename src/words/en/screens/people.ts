@@ -14,6 +14,7 @@ export const peopleText = {
   hint: 'Stands with what is read, counted and kept from here from now on, and goes out in “Everything in one file”. May be left empty.',
   asPhone: (name: string) =>
     `What you read, count and keep here stands under “${name}”, the name that this phone was let in by.`,
+  phoneMay: (may: string) => `This phone may ${may}. Whoever runs the place can change that.`,
   when,
   readBy: 'Who read this card?',
   reader: (by: string | undefined, shapes: number, at: string) =>
