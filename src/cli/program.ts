@@ -1,4 +1,5 @@
-import { Command } from 'commander';
+import { Command, Option } from 'commander';
+import { roles, type Role } from '../core/role.ts';
 import {
   filesByRequest,
   filesRequests,
@@ -214,6 +215,21 @@ book
   .option('--by <name>', says.book.takeBack.by)
   .action(async (change: string, by: { by?: string }) =>
     ends((await import('./trail.ts')).runTakeBack(change, by)),
+  );
+
+const phones = program.command('phones').description('The phones that are let in.');
+phones
+  .command('list')
+  .description('Each with its id, its name and what it may do.')
+  .action(async () => ends((await import('./phones.ts')).runPhonesList()));
+phones
+  .command('change')
+  .description('Let one do more or less from now on, or call it by another name.')
+  .argument('<phone>', 'its id, from phones list')
+  .addOption(new Option('--role <role>', 'what it may do').choices(roles))
+  .option('--name <name>', 'how it is called')
+  .action(async (id: string, to: { role?: Role; name?: string }) =>
+    ends((await import('./phones.ts')).runPhonesChange(id, to)),
   );
 
 program

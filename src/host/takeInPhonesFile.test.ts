@@ -24,12 +24,12 @@ it('takes phones of an earlier version in once; a file that is none lets nobody 
     for (let twice = 0; twice < 2; twice += 1) {
       writeFileSync(file, JSON.stringify({ version: 1, phones: [phone] }));
       await takeInPhonesFile(folder, store.phones);
-      expect(await taken()).toEqual([phone]);
+      expect(await taken()).toEqual([{ ...phone, role: 'runs-the-place' }]);
       expect(existsSync(file)).toBe(false);
     }
     writeFileSync(file, '{"version":1,"phones":[{"id":');
     await takeInPhonesFile(folder, store.phones);
-    expect(await taken()).toEqual([phone]);
+    expect(await taken()).toEqual([{ ...phone, role: 'runs-the-place' }]);
   } finally {
     await store.close();
     rmSync(folder, { recursive: true, force: true });

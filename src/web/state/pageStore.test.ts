@@ -202,6 +202,32 @@ describe('the store of what was done on this page', () => {
     },
   );
 
+  it('puts aside what this phone may not do any more, and sends the rest', async () => {
+    const sent: Change[] = [];
+    const store = openPageStore({
+      shelf: shelfOfPage(),
+      now: () => 0,
+      send: (change) => {
+        if (change.kind === 'read') sent.push(change);
+        const why = { status: 403, code: 'role-too-low', message: 'No.', remedy: 'Ask.' };
+        return Promise.resolve(
+          change.kind === 'head'
+            ? { ok: false, why: { kind: 'refused', ...why } }
+            : { ok: true, value: {} },
+        );
+      },
+      fetchStudy: () => Promise.reject(new Error('not asked here')),
+      later: () => undefined,
+      tabs: loneTab,
+      tab: 'one',
+    });
+    const head: Change = { kind: 'head', studyId: 's1', head: { aim: 'cleanest' } };
+    store.make({ kind: 'start', studyId: 's1', study }, head, tap('e1'));
+    await settled(store, (k) => k.state().waiting === 0);
+    expect(store.state().aside.map(({ change }) => change)).toEqual([head]);
+    expect(sent).toEqual([tap('e1')]);
+  });
+
   it('puts aside the one reading that is refused, not those that travelled with it', async () => {
     const server = pretendServer();
     const { store, turn } = opened(shelfOfPage(), server);

@@ -12,6 +12,7 @@ export interface RoleChoiceProps {
 export const RoleChoice = ({ label, value, onChange }: RoleChoiceProps) => (
   <Choice<Role>
     label={label}
+    lay="list"
     value={value}
     options={roles.map((role) => ({
       value: role,
