@@ -18,6 +18,7 @@ const host = '192.168.7.2:4870';
 /** What changes nothing that stands, or is for each who is let in: said here once more, by hand. */
 const forAllLetIn = [
   ...['putOnBed', 'recordReadings', 'recordTally', 'correctTally', 'tallyEntry', 'keepPhoto'],
+  'noteCard',
   ...['calcFit', 'calcNextCard', 'calcPlan', 'calcKerf', 'growDrawing', 'calcMarks', 'calcShades'],
   ...['checkFile', 'compareConditions', 'calcCompare'],
 ];

@@ -85,6 +85,11 @@ export const addresses = {
   },
   addCard: { method: 'POST', path: '/api/studies/:id/cards', least: 'decides' },
   replaceCard: { method: 'PUT', path: '/api/studies/:id/cards/:code', least: 'decides' },
+  noteCard: {
+    method: 'PATCH',
+    path: '/api/studies/:id/cards/:code',
+    least: 'reads-and-counts',
+  },
   removeCard: { method: 'DELETE', path: '/api/studies/:id/cards/:code', least: 'decides' },
   cardFile: {
     method: 'GET',

@@ -25,7 +25,7 @@ import {
   searchBookQuery,
   tallyEntryBody,
 } from './book.ts';
-import { addCardBody, byCard, cardReply, replaceCardBody } from './card.ts';
+import { addCardBody, byCard, cardReply, noteCardBody, replaceCardBody } from './card.ts';
 import { historyQuery, historyReply } from './history.ts';
 import { byRampKind, rampFileQuery } from './focus.ts';
 import { backupsReply, healthReply, homeReply } from './home.ts';
@@ -193,6 +193,13 @@ export const api = {
     summary: 'Change a card that was described, or that nobody has read yet',
     params: byCard,
     body: replaceCardBody,
+    reply: cardReply,
+  }),
+  noteCard: route({
+    ...addresses.noteCard,
+    summary: 'Say the note of a card anew, or take it away; all else of it stays',
+    params: byCard,
+    body: noteCardBody,
     reply: cardReply,
   }),
   removeCard: route({

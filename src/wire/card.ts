@@ -1,6 +1,6 @@
 import { z } from 'zod';
 import { testShapeNames } from '../core/card/testShapes.ts';
-import { code, id, label, lengthMm, pct, speedMmPerS } from '../formats/saved/bounds.ts';
+import { code, id, label, lengthMm, note, pct, speedMmPerS } from '../formats/saved/bounds.ts';
 import { cardShape } from '../formats/saved/card.ts';
 import { settingShape } from '../formats/saved/setting.ts';
 import { saidProblem } from './problem.ts';
@@ -41,6 +41,11 @@ export const addCardBody = z.union([
 ]);
 
 export const replaceCardBody = z.strictObject({ card: cardShape });
+
+export const noteCardBody = z.strictObject({
+  /** Null: it is taken away. */
+  note: note.nullable(),
+});
 
 export const cardReply = z.strictObject({
   card: cardShape,

@@ -58,13 +58,25 @@ describe.skipIf(ownAddress === undefined)('a phone of a role', () => {
     await page.waitForSelector('.answer-sentence[aria-busy="false"] .answer-cut');
     await sign(page, 'All saved');
     await page.getByText('Count an order', { exact: true }).click();
-    await page.getByLabel('Came out').first().fill('30');
+    await page.getByLabel('Speed it was cut at').fill('12');
+    await page.getByLabel('Power setting it was cut at').fill('34');
+    await page.getByLabel('Parts cut', { exact: true }).fill('30');
+    await page.getByLabel('Length of cut of one part').first().fill('60');
     await page.getByRole('button', { name: 'Save the count' }).click();
     await sign(page, 'All saved');
     await expect.poll(async () => (await storedStudy(workshop.base, id)).tallies.length).toBe(1);
     const { events, tallies } = await storedStudy(workshop.base, id);
     expect(new Set(events.map(({ by }) => by))).toEqual(new Set(['kit']));
     expect(tallies[0]?.by).toBe('kit');
+
+    await page.getByText('Write a note on the card', { exact: true }).click();
+    const note = page.locator('details', { hasText: 'Write a note on the card' }).last();
+    await note.getByRole('textbox').fill('smoky at the left');
+    await note.getByRole('button', { name: 'Keep it' }).click();
+    await expect
+      .poll(async () => (await storedStudy(workshop.base, id)).cards[0]?.note)
+      .toBe('smoky at the left');
+    expect(await page.getByText('Write a note on the sheet', { exact: true }).count()).toBe(0);
 
     const keep = page.getByRole('button', { name: /^Keep .* in the book$/ });
     const remove = page.getByRole('button', { name: 'Remove this sheet' });
@@ -121,7 +133,7 @@ describe.skipIf(ownAddress === undefined)('a phone of a role', () => {
     await page.context().setOffline(false);
     await expect.poll(async () => (await storedStudy(workshop.base, id)).events.length).toBe(1);
     await page.goto(`${outside()}/not-taken`);
-    await page.getByText('This phone may read and count; for this').waitFor();
+    await page.getByRole('strong').getByText('This phone may read and count; for this').waitFor();
     await page.getByText('A change of the sheet').waitFor();
     await picture(page, 'phone-not-taken');
     expect((await storedStudy(workshop.base, id)).stock.note).toBeUndefined();

@@ -1,4 +1,5 @@
 import { describeCard } from '../../app/card/describeCard.ts';
+import { noteCard } from '../../app/card/noteCard.ts';
 import { readCardForExport } from '../../app/card/readCardForExport.ts';
 import { removeCard } from '../../app/card/removeCard.ts';
 import { replaceCard } from '../../app/card/replaceCard.ts';
@@ -27,6 +28,7 @@ export const cardRoutes = (site: Site, ports: ServedPorts, printer: Printer): vo
   site.put(api.replaceCard, ({ params, body }) =>
     replaceCard(ports, params.id, params.code, body.card),
   );
+  site.put(api.noteCard, ({ params, body }) => noteCard(ports, params.id, params.code, body.note));
   site.put(api.removeCard, async ({ params }) => {
     const removed = await removeCard(ports, params.id, params.code);
     return removed.ok ? done({ removed: true }) : removed;

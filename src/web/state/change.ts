@@ -9,6 +9,7 @@ import type { Stock } from '../../core/stock/stock.ts';
 import type { StartedOrder } from '../../core/study/startedOrder.ts';
 import type { RecordedTally, Study } from '../../core/study/study.ts';
 import type { Aim } from '../../core/cutmodel/aims.ts';
+import { withOptional } from './withOptional.ts';
 import { changesAfter, type MachineSaid } from './machineChanges.ts';
 
 /** What of a study's head may be replaced. `habit: null` takes it away. */
@@ -37,6 +38,8 @@ export type StudyChange = { readonly studyId: string } & (
   | { readonly kind: 'head'; readonly head: HeadChange }
   | { readonly kind: 'add-card'; readonly card: Card }
   | { readonly kind: 'replace-card'; readonly card: Card }
+  /** Null: it is taken away. */
+  | { readonly kind: 'note-card'; readonly code: string; readonly note: string | null }
   | { readonly kind: 'remove-card'; readonly code: string }
   | { readonly kind: 'read'; readonly events: readonly ReadingEvent[] }
   /** A new order, or what is said anew of one. */
@@ -97,6 +100,13 @@ const appliedTo = (study: Study, change: Exclude<Change, { kind: 'start' }>): St
       return {
         ...study,
         cards: study.cards.map((card) => (card.code === change.card.code ? change.card : card)),
+      };
+    case 'note-card':
+      return {
+        ...study,
+        cards: study.cards.map((card) =>
+          card.code === change.code ? withOptional(card, 'note', change.note ?? undefined) : card,
+        ),
       };
     case 'remove-card':
       return {

@@ -53,6 +53,12 @@ const sending = (change: StudyChange, stop: AbortSignal): Promise<CallOutcome<un
         params: { ...params, code: change.card.code },
         body: { card: change.card },
       });
+    case 'note-card':
+      return call(pageApi.noteCard, {
+        stop,
+        params: { ...params, code: change.code },
+        body: { note: change.note },
+      });
     case 'remove-card':
       return call(pageApi.removeCard, { stop, params: { ...params, code: change.code } });
     case 'read':

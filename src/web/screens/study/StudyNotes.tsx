@@ -21,14 +21,14 @@ export const StudyNotes = ({ study, card }: StudyNotesProps) => {
       {card === undefined ? null : <ReadBy study={study} card={card} />}
       {card === undefined ? null : (
         <NoteOf
-          calls={pageApi.replaceCard}
+          calls={pageApi.noteCard}
           key={card.code}
           name={`card.${studyId}.${card.code}`}
           kind="card"
           label={words.of.card(card.code)}
           note={card.note}
           onKeep={(note) =>
-            store.make({ kind: 'replace-card', studyId, card: withOptional(card, 'note', note) })
+            store.make({ kind: 'note-card', studyId, code: card.code, note: note ?? null })
           }
         />
       )}

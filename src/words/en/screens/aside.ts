@@ -36,6 +36,7 @@ export const asideText = {
     head: 'A change of the sheet',
     'add-card': 'A new card',
     'replace-card': 'A changed card',
+    'note-card': 'A note on a card',
     'remove-card': 'A card removed',
     tally: 'The count of an order',
     'keep-order': 'An order cut sheet by sheet',

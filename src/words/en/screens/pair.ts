@@ -27,5 +27,5 @@ export const pairText = {
   mayNamed: (name: string) => `What may ${name} do?`,
   newName: 'Another name for this phone',
   rename: 'Rename',
-  removeNamed: (name: string) => `Let ${name} in no longer`,
+  removeNamed: (name: string) => `Let in no longer: ${name}`,
 };
