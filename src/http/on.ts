@@ -15,7 +15,10 @@ export interface AskedHere<R extends Route> extends Asked<R> {
 }
 
 declare module 'fastify' {
-  interface FastifyContextConfig extends Partial<Pick<Route, 'least' | 'leastToSay'>> {}
+  interface FastifyContextConfig {
+    least?: Route['least'];
+    leastToSay?: NonNullable<Route['leastToSay']>;
+  }
 }
 
 interface OwnRouteOptions extends RouteOptions {
