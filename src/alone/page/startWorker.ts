@@ -12,4 +12,5 @@ export const startWorker = {
   motion: () => startThread('motion'),
   prove: () => startThread('prove'),
   photo: () => startThread('photo'),
+  tones: () => startThread('photo'),
 } satisfies Record<CallName, () => Worker>;

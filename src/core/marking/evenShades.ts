@@ -8,15 +8,15 @@ import { makingBeside } from './proposeMarks.ts';
 import { toneAt, toneCurve, type Tone, type ToneCurve } from './toneCurve.ts';
 
 /** How the lightness of shades was read. */
-export const toneReadings = ['meter', 'card'] as const;
+export const toneReadings = ['meter', 'card', 'photo'] as const;
 export type ToneReading = (typeof toneReadings)[number];
 
 /** How many shades where nobody says, and at most. */
 export const usualShades = 5;
 export const shadesAtMost = 16;
 
-/** Standard uncertainty of one reading with the grain under it, L*. Common practice, no source. */
-const readingL: Readonly<Record<ToneReading, number>> = { meter: 1.5, card: 4 };
+/** Standard uncertainty of one reading with the grain under it, L*. Common practice, no source; of a photograph what its own uncertainties come to. */
+const readingL: Readonly<Record<ToneReading, number>> = { meter: 1.5, card: 4, photo: 2.5 };
 
 /** What is seen on a strip, and how many shades are wanted of it. */
 export interface ShadesRead {

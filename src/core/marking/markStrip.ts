@@ -5,6 +5,8 @@ import { marksColour, rungColours } from '../card/rungColours.ts';
 import { rungLetter } from '../card/rungLetter.ts';
 import { cellWords, layerName } from '../card/settingWords.ts';
 import type { Setting } from '../machine/setting.ts';
+import type { Box } from '../path/box.ts';
+import type { Point } from '../path/point.ts';
 import type { Polyline } from '../path/polyline.ts';
 import { done, refused, type Outcome, type Problem } from '../problem.ts';
 import { doseLadder } from './doseLadder.ts';
@@ -83,9 +85,50 @@ export const markStrip = (
     settings,
     scoring: scoring.value.setting,
     widthMm: Math.ceil(3 * marginMm + wordsWidthMm(settings) + bandMm),
-    heightMm: 2 * marginMm + (settings.length - 1) * pitchMm + filledMm,
+    heightMm: 2 * marginMm + blockMm(settings.length),
   });
 };
+
+const blockMm = (steps: number): number => (steps - 1) * pitchMm + filledMm;
+
+/** From the shades to the signs at their four corners, by which a photograph of them is laid out. */
+const signMm = 2;
+const signArmMm = 2.5;
+
+/** Where the shades of a strip lie, and the signs about them: mm from their own lower left corner. */
+export interface ShadesLaid {
+  /** The gentlest first, which is on top. */
+  readonly bands: readonly Box[];
+  /** From the upper left one on, with the clock. */
+  readonly signs: readonly [Point, Point, Point, Point];
+}
+
+export const shadesLaid = (steps: number): ShadesLaid => {
+  const [right, top] = [bandMm + signMm, blockMm(steps) + signMm];
+  return {
+    bands: Array.from({ length: steps }, (_, i) => {
+      const topMm = blockMm(steps) - i * pitchMm;
+      return { leftMm: 0, rightMm: bandMm, bottomMm: topMm - filledMm, topMm };
+    }),
+    signs: [
+      [-signMm, top],
+      [right, top],
+      [right, -signMm],
+      [-signMm, -signMm],
+    ],
+  };
+};
+
+/** An angle at each corner of the shades, open towards them. */
+const cornerSigns = (steps: number): readonly Polyline[] =>
+  shadesLaid(steps).signs.map(([x, y]): Polyline => {
+    const [inX, inY] = [x < 0 ? signArmMm : -signArmMm, y < 0 ? signArmMm : -signArmMm];
+    return [
+      [x + inX, y],
+      [x, y],
+      [x, y + inY],
+    ];
+  });
 
 /** What stands beside a step: its letter and its setting. */
 const wordsOf = (setting: Setting, i: number): string => `${rungLetter(i)} ${cellWords(setting)}`;
@@ -109,11 +152,17 @@ export const markStripDrawing = (strip: MarkStrip): CardDrawing => {
       wordLettering,
     ),
   );
+  const signs =
+    strip.kind === 'shades'
+      ? cornerSigns(settings.length).map((line) =>
+          line.map(([x, y]): Point => [x + left, y + marginMm]),
+        )
+      : [];
   return {
     widthMm,
     heightMm,
     layers: [
-      layer(layerName('marks', scoring), marksColour, scoring, words),
+      layer(layerName('marks', scoring), marksColour, scoring, [...words, ...signs]),
       ...settings.map((setting, i) =>
         layer(
           layerName(`marks-${rungLetter(i)}`, setting),

@@ -12,6 +12,10 @@ export const photoProblems = {
   'photo-no-back': { count: figure },
   'photo-back-not-clear': {},
   'photo-cant-tell': { count: figure },
+  'tones-corners': {},
+  'tones-too-small': { leastPxPerMm: figure },
+  'tones-no-paper': {},
+  'tones-burnt-out': {},
 } as const satisfies ProblemList;
 
 export type PhotoCode = keyof typeof photoProblems;

@@ -19,9 +19,16 @@ export const startWorker = {
     new Worker(new URL('../worker/motion.ts', import.meta.url), { type: 'module', name: 'motion' }),
   prove: () =>
     new Worker(new URL('../worker/proof.ts', import.meta.url), { type: 'module', name: 'proof' }),
-  photo: () =>
-    new Worker(new URL('../worker/photo.ts', import.meta.url), { type: 'module', name: 'photo' }),
+  photo: () => photoThread(),
+  tones: () => photoThread(),
 } satisfies Record<CallName, () => Worker>;
+
+function photoThread(): Worker {
+  return new Worker(new URL('../worker/photo.ts', import.meta.url), {
+    type: 'module',
+    name: 'photo',
+  });
+}
 
 function modelThread(): Worker {
   return new Worker(new URL('../worker/model.ts', import.meta.url), {

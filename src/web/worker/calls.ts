@@ -13,7 +13,8 @@ import type { StudyAnswer } from '../../core/study/answerWithEarlier.ts';
 import type { EarlierSheet } from '../../core/study/earlierSheet.ts';
 import type { Study } from '../../core/study/study.ts';
 import type { PaintedProof } from './paintPicture.ts';
-import type { PhotoAnswer, PhotoQuestion, PhotoStage } from './photoQuestion.ts';
+import type { ToneSeen } from '../../core/marking/tonesOnPhoto.ts';
+import type { PhotoAnswer, PhotoQuestion, PhotoStage, TonesQuestion } from './photoQuestion.ts';
 
 /** What one sum is asked, what it says of itself on the way, and what it answers. */
 interface Sum<Question, Answer, Stage = never> {
@@ -48,6 +49,7 @@ export interface Calls {
   readonly motion: Sum<readonly TimedJob[], Outcome<MotionFit>>;
   readonly prove: Sum<DrawingToProve, Outcome<PaintedProof>, ProvingStage>;
   readonly photo: Sum<PhotoQuestion, Outcome<PhotoAnswer>, PhotoStage>;
+  readonly tones: Sum<TonesQuestion, Outcome<readonly ToneSeen[]>>;
 }
 
 export type CallName = keyof Calls;

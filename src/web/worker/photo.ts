@@ -1,4 +1,5 @@
 import { flatCard } from '../../core/photo/flatCard.ts';
+import { tonesOnPhoto } from '../../core/marking/tonesOnPhoto.ts';
 import { readPhoto } from '../../core/photo/readPhoto.ts';
 import { done } from '../../core/problem.ts';
 import { decodeHere, imageDataOf } from './decodeHere.ts';
@@ -8,6 +9,10 @@ import { serveCalls } from './serveCalls.ts';
 const flatPx = 1100;
 
 serveCalls({
+  tones: async ({ steps, photo, corners }) => {
+    const decoded = await decodeHere(photo);
+    return decoded.ok ? tonesOnPhoto(steps, decoded.value, corners) : decoded;
+  },
   photo: async ({ card, front, back, corners }, tell) => {
     tell('opening');
     const first = await decodeHere(front);

@@ -11,6 +11,13 @@ export interface PhotoQuestion {
   readonly corners?: Quad;
 }
 
+/** A strip of shades, photographed beside paper: see `tonesOnPhoto`. */
+export interface TonesQuestion {
+  readonly steps: number;
+  readonly photo: File;
+  readonly corners: Quad;
+}
+
 /** How far the reading is. */
 export type PhotoStage = PhotoStep | 'opening';
 

@@ -49,4 +49,26 @@ export const photoWords = {
       `Of ${p.count} ${p.count === '1' ? 'shape' : 'shapes'} the picture does not tell.`,
     remedy: () => 'Look at these by eye, or take another picture without hand, shadow or glare.',
   },
+  'tones-corners': {
+    message: () =>
+      'The shades and the paper beside them are not all within the photo, as it was pointed at.',
+    remedy: () =>
+      'Point at the four corner signs of the shades again, the upper left one first, or take a photo that shows the paper on both sides as well.',
+  },
+  'tones-too-small': {
+    message: (p) =>
+      `The shades are too small on the photo: fewer than ${p.leastPxPerMm} pixels a millimetre.`,
+    remedy: () => 'Go nearer: the shades and the two strips of paper should fill the photo.',
+  },
+  'tones-no-paper': {
+    message: () => 'There seems to be no plain white paper right and left of the shades.',
+    remedy: () =>
+      'Lay a strip of white paper on each side, up to the corner signs and as high as all the shades, with nothing on it and no edge of a shadow over it.',
+  },
+  'tones-burnt-out': {
+    message: () =>
+      'The paper is burnt out to pure white, so the photo does not tell how light it is.',
+    remedy: () =>
+      'Take it darker: touch the paper on the phone’s picture before you release, or turn the lamp away.',
+  },
 } as const satisfies Sentences<PhotoCode>;

@@ -1,3 +1,4 @@
+import { useState } from 'react';
 import { rungLetter } from '../../../core/card/rungLetter.ts';
 import { tellEvenShades } from '../../../app/card/tellEvenShades.ts';
 import { settingKey } from '../../../core/machine/setting.ts';
@@ -15,6 +16,7 @@ import { readLightness } from '../../parts/quantity/readers.ts';
 import { Said } from '../../parts/said/Said.tsx';
 import type { MarksDraft } from './marksDraft.ts';
 import { TonePicture } from './TonePicture.tsx';
+import { TonesFromPhoto } from './TonesFromPhoto.tsx';
 
 export interface EvenShadesPartProps {
   readonly draft: MarksDraft;
@@ -37,6 +39,8 @@ export const EvenShadesPart = ({
 }: EvenShadesPartProps) => {
   const { settings, lineSpacingMm, by: readBy, count } = shades;
   const of = shadesKey(shades);
+  // The fields are begun anew with what a photo says, and not while they are typed into.
+  const [timesRead, setTimesRead] = useState(0);
   const lightness = shades.lightness.map((seen) => seen ?? undefined);
   const found = tellEvenShades({
     ...beside,
@@ -58,7 +62,20 @@ export const EvenShadesPart = ({
         onChange={(by) => onChange({ readBy: by })}
       />
       <p className="small soft">{words.readingsMore[readBy]}</p>
-      <div className="marks-lightness" key={`${of} ${keptShades?.lightness.join() ?? ''}`}>
+      {readBy === 'photo' ? (
+        <TonesFromPhoto
+          key={of}
+          steps={settings.length}
+          onRead={(read) => {
+            setTimesRead(timesRead + 1);
+            onChange({ lightness: { of, read: [...read] } });
+          }}
+        />
+      ) : null}
+      <div
+        className="marks-lightness"
+        key={`${of} ${keptShades?.lightness.join() ?? ''} ${String(timesRead)}`}
+      >
         {settings.map((_, i) => (
           <QuantityField
             key={rungLetter(i)}

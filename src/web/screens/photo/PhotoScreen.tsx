@@ -8,13 +8,13 @@ import { Cautions } from '../../parts/cautions/Cautions.tsx';
 import { Invented } from '../../parts/invented/Invented.tsx';
 import { Notice, ProblemNotice } from '../../parts/notice/Notice.tsx';
 import { Page } from '../../parts/page/Page.tsx';
+import { CornersByHand } from '../../parts/photo/CornersByHand.tsx';
+import { PhotoPick } from '../../parts/photo/PhotoPick.tsx';
 import { useReading } from '../../parts/reader/useReading.ts';
 import { pageAt, pages } from '../../state/pages.ts';
 import { usePhotoRead, type PhotoReading } from '../../state/usePhotoRead.ts';
 import { useStudy, useWorkshop } from '../../state/workshop.tsx';
 import type { PhotoQuestion } from '../../worker/photoQuestion.ts';
-import { CornersByHand } from './CornersByHand.tsx';
-import { PhotoPick } from './PhotoPick.tsx';
 import { PhotoResult } from './PhotoResult.tsx';
 import './photo.css';
 
@@ -64,6 +64,7 @@ const OfCard = ({ study, card }: { readonly study: Study; readonly card: Card })
       <HowFar reading={read} onStop={() => setQuestion(undefined)} />
       {question !== undefined && read.kind === 'read' && !read.read.found ? (
         <CornersByHand
+          words={words}
           photo={question.front}
           onCorners={(corners) => setQuestion({ ...question, corners })}
         />

@@ -16,7 +16,7 @@ import {
   useSettingPhotos,
 } from '../../state/settingPhotos.ts';
 import { KeptPicture } from './KeptPicture.tsx';
-import { PhotoPick } from './PhotoPick.tsx';
+import { PhotoPick } from '../../parts/photo/PhotoPick.tsx';
 import './photo.css';
 
 /** How a photograph fares that was picked. */

@@ -15,6 +15,7 @@ const tapes: Readonly<Record<TapeKind, string>> = {
 const readBy: Readonly<Record<ToneReading, string>> = {
   meter: 'read with a colour meter',
   card: 'read against a grey card',
+  photo: 'read from a photo',
 };
 
 /** Lines an inch, as many machines ask for. */
@@ -90,12 +91,35 @@ export const marksText = {
   readings: {
     meter: 'With a colour meter',
     card: 'Against a grey card',
+    photo: 'From a photo',
   } satisfies Record<ToneReading, string>,
   readingsMore: {
     meter:
       'Held to be right within 3, two times its standard uncertainty (common practice, no source).',
     card: 'The field of a printed grey card with its L* beside it that looks most like it. Held to be right within 8, two times its standard uncertainty (common practice, no source).',
+    photo:
+      'Beside white paper, which is held to be L* 94. Held to be right within 5, two times its standard uncertainty, most of it what a camera makes of tones (by judgement; not yet tried on real photos).',
   } satisfies Record<ToneReading, string>,
+  tonePhoto: {
+    cautions: 'Before you photograph',
+    how: [
+      'Clean the strip as you would a part that is sold, and lay it flat in even light, with no lamp that mirrors in it.',
+      'Lay a strip of plain white paper on each side of the shades, up to the corner signs and as high as all of them; it may cover the words.',
+      'Take the photo from above without flash, shades and paper filling it.',
+    ],
+    pick: { take: 'Photograph the shades', choose: 'Choose a photo of the shades' },
+    corners: 'Point at the corner signs',
+    cornersMore:
+      'Tap the four signs about the shades, the one at the upper left of A first, then round them. Where a strip has none, tap just outside the corners of the shades.',
+    cornersPicture: 'The photo of the shades',
+    cornersTapped: (count: number) => `${String(count)} of 4 signs`,
+    cornersRead: 'Read the shades',
+    cornersAnew: 'Begin again',
+    reading: 'Reading the shades …',
+    broke: 'Reading the photo broke off.',
+    read: 'Read from the photo: look whether the figures fall or rise as your eye has it, and correct what is off.',
+    again: 'Another photo',
+  },
   lightness: (step: string) => `L* of ${step}`,
   shadesSeen: ({ lightness, by }: Pick<ShadesOfStrip, 'lightness' | 'by'>) =>
     `L* of the shades, ${readBy[by]}: ${lightness

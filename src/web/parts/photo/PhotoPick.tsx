@@ -1,5 +1,6 @@
-import { Field } from '../../parts/quantity/Field.tsx';
-import '../../parts/file/file.css';
+import { Field } from '../quantity/Field.tsx';
+import '../file/file.css';
+import './photo-parts.css';
 
 export interface PhotoPickProps {
   readonly labels: { readonly take: string; readonly choose: string };

@@ -1,18 +1,26 @@
 import { useEffect, useRef, useState } from 'react';
 import type { Quad } from '../../../core/photo/quads.ts';
-import { photoText as words } from '../../../words/texts.ts';
-import { Action } from '../../parts/action/Action.tsx';
-import { Section } from '../../parts/page/Page.tsx';
-import { Said } from '../../parts/said/Said.tsx';
+import { Action } from '../action/Action.tsx';
+import { Section } from '../page/Page.tsx';
+import { Said } from '../said/Said.tsx';
 import { drawnUpright } from '../../worker/onCanvas.ts';
+import './photo-parts.css';
 
 export interface CornersByHandProps {
+  readonly words: {
+    readonly corners: string;
+    readonly cornersMore: string;
+    readonly cornersPicture: string;
+    readonly cornersTapped: (count: number) => string;
+    readonly cornersRead: string;
+    readonly cornersAnew: string;
+  };
   readonly photo: File;
   readonly onCorners: (corners: Quad) => void;
 }
 
-/** Where the card was not found, a person points at its corners; each need only be near, since the sides snap. */
-export const CornersByHand = ({ photo, onCorners }: CornersByHandProps) => {
+/** A person points at the four corners of what is on a photograph, where nothing else finds them; each need only be near. */
+export const CornersByHand = ({ words, photo, onCorners }: CornersByHandProps) => {
   const canvas = useRef<HTMLCanvasElement>(null);
   const [tapped, setTapped] = useState<readonly Quad[number][]>([]);
   useEffect(() => {
