@@ -1,5 +1,5 @@
 import { readFileSync } from 'node:fs';
-import { expect, it } from 'vitest';
+import { beforeAll, expect, it } from 'vitest';
 import { asJpeg } from '../../bench/photo/asJpeg.ts';
 import { renderStrip } from '../../bench/photo/renderStrip.ts';
 import { seededRandom } from '../../src/num/seededRandom.ts';
@@ -19,7 +19,7 @@ const ask = async (path: string, body: object): Promise<void> => {
 };
 
 /** A kept cut by itself, as `b1`. */
-const keepCut = async (): Promise<void> => {
+beforeAll(async () => {
   const machine = { maxPowerPct: 70, speedRangeMmPerS: [1, 300] };
   const stock = { material: 'birch plywood', nominalThicknessMm: 3, thicknessReadingsMm: [3] };
   await ask('/api/studies', { id: 's1', stock, machine, ask: { powerPct: 30 } });
@@ -28,10 +28,9 @@ const keepCut = async (): Promise<void> => {
   await ask('/api/studies/s1/events', { events });
   const setting = { powerPct: 30, speedMmPerS: 14.3, passes: 1 };
   await ask('/api/book', { id: 'b1', studyId: 's1', setting });
-};
+});
 
 it('a mark is found with a strip beside a kept cut, kept, and said wherever the cut is', async () => {
-  await keepCut();
   const { page, complaints, close } = await workshop.visit({ viewport: phone });
   await page.goto(`${workshop.base}/book/b1`);
   await page.getByRole('link', { name: 'Score, engrave, tape' }).click();
