@@ -14,6 +14,7 @@ import { focusBench } from './focus/focusBench.ts';
 import { meterBench } from './meter/meterBench.ts';
 import { mistakesBench } from './mistakes/mistakesBench.ts';
 import { motionReport } from './motion/motionReport.ts';
+import { tonesReport } from './photo/tonesReport.ts';
 import { planLongLine } from './motion/planLongLine.ts';
 import { orderBench } from './order/orderBench.ts';
 import { pathsReport } from './paths/pathsReport.ts';
@@ -42,6 +43,7 @@ const reports: Readonly<Record<string, () => Iterable<string> | AsyncIterable<st
   focus: () => focusBench(2000),
   compare: () => compareReport(1000),
   posterior: () => speedReport(24),
+  tones: () => tonesReport(100),
   meter: function* () {
     yield* meterBench(2000);
     yield* compareBench(2000);

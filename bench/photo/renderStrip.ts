@@ -40,7 +40,7 @@ export const renderStrip = (
   random: SeededRandom,
 ): { readonly picture: Picture; readonly corners: Quad } => {
   const { bands, signs } = shadesLaid(scene.shades.length);
-  const [, [right = NaN, top = NaN]] = [signs[0], signs[1]];
+  const [, [right, top]] = signs;
   // Shades and 16 mm of paper on either side fill most of the picture.
   const perMm = Math.min((0.9 * widthPx) / (right + 34), (0.86 * heightPx) / (top + 6));
   const at = signs.map(([x, y]): Point => [
