@@ -20,8 +20,9 @@ const roundsEach = 4;
 const shiftsMm = [-3, -2, -1, 0, 1, 2, 3] as const;
 const shiftBesideMm = 1.2;
 
-/** From one place along an edge to the next, mm. */
+/** From one place to the next along an edge, and up an end, which is short but tells most of left and right, mm. */
 const alongMm = 2;
+const upEndsMm = 0.5;
 
 /**
  * Where the shades of a strip lie on a photograph, from mm to pixels: pointed at by a person, drawn to where the edges of the
@@ -127,45 +128,37 @@ const edgesSeen = (
   besideMm: number,
 ): number => {
   const light = lightOn(picture, toPx);
+  const lnAt = (x: number, y: number): number => {
+    const seen = light(x, y);
+    return seen === undefined ? NaN : Math.log(luminanceOf(seen) + dark);
+  };
   let sum = 0;
   for (const { leftMm, rightMm, bottomMm, topMm } of bands) {
-    const edges: readonly (readonly [from: Point, to: Point, out: Point])[] = [
-      [
-        [leftMm, topMm],
-        [rightMm, topMm],
-        [0, besideMm],
-      ],
-      [
-        [leftMm, bottomMm],
-        [rightMm, bottomMm],
-        [0, -besideMm],
-      ],
-      [
-        [leftMm, bottomMm],
-        [leftMm, topMm],
-        [-besideMm, 0],
-      ],
-      [
-        [rightMm, bottomMm],
-        [rightMm, topMm],
-        [besideMm, 0],
-      ],
-    ];
-    for (const [[x0, y0], [x1, y1], [ox, oy]] of edges) {
-      const count = Math.floor(Math.hypot(x1 - x0, y1 - y0) / alongMm);
-      let steps = 0;
-      for (let k = 0; k < count; k += 1) {
-        const along = (k + 0.5) / count;
-        const [x, y] = [x0 + (x1 - x0) * along, y0 + (y1 - y0) * along];
-        const [inside, outside] = [light(x - ox, y - oy), light(x + ox, y + oy)];
-        if (inside === undefined || outside === undefined) return -Infinity;
-        steps += Math.log((luminanceOf(outside) + dark) / (luminanceOf(inside) + dark));
-      }
-      sum += steps;
+    let bare = 0;
+    const along = placesBetween(leftMm, rightMm, alongMm);
+    for (const x of along) {
+      const outside = lnAt(x, topMm + besideMm) + lnAt(x, bottomMm - besideMm);
+      sum += outside - lnAt(x, topMm - besideMm) - lnAt(x, bottomMm + besideMm);
+      bare += outside / (2 * along.length);
+    }
+    for (const y of placesBetween(bottomMm, topMm, upEndsMm)) {
+      sum += stepOver(lnAt(leftMm - besideMm, y), lnAt(leftMm + besideMm, y), bare);
+      sum += stepOver(lnAt(rightMm + besideMm, y), lnAt(rightMm - besideMm, y), bare);
     }
   }
-  // All are darker than the sheet or all are paler; laid over the gaps they would be both.
-  return Math.abs(sum);
+  // All are darker than the sheet or all are paler; laid over the gaps they would be both. Off the picture nothing is seen.
+  return Number.isNaN(sum) ? -Infinity : Math.abs(sum);
+};
+
+/** Beyond the ends the paper begins, which is paler than sheet and band: its edge is none of a band's. */
+const stepOver = (outside: number, inside: number, bare: number): number =>
+  outside > Math.max(bare, inside) + clearlyPaler ? 0 : outside - inside;
+
+const clearlyPaler = 0.1;
+
+const placesBetween = (from: number, to: number, everyMm: number): readonly number[] => {
+  const count = Math.floor((to - from) / everyMm);
+  return Array.from({ length: count }, (_, k) => from + ((k + 0.5) / count) * (to - from));
 };
 
 const dark = 0.01;
