@@ -274,6 +274,7 @@ const fields: Readonly<Record<string, readonly FormField[]>> = {
   'screens/order/StartOrder words.power readCutPower': [cutPower(order.powerPct)],
   'screens/pair/PairScreen words.code': [line(z.string())],
   'screens/pair/PairScreen words.name': [line(label)],
+  'screens/pair/PhonesLetIn words.newName': [line(label)],
   'screens/proof/ProofSetting words.minPower readPower': [
     field(readers.readPower, setting.minPowerPct),
   ],
