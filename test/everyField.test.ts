@@ -308,13 +308,13 @@ const boxes: Readonly<Record<string, string>> = {
   'parts/quantity/LinesField textarea': 'LinesField',
   'parts/quantity/TextLine input': 'TextLine',
   'parts/quantity/TickField input': 'a tick',
+  'parts/photo/PhotoPick input': 'a file',
   'parts/quantity/TypedField input': 'TypedField',
   'screens/aside/AsideScreen select': 'one of what there is',
   'screens/compare/PiecesForm select': 'one of what there is',
   'screens/focus/RampReading input': 'a tick',
   'screens/machine/MachineChanges input': 'a day, which is refused where it is yet to come',
   'screens/meter/CompareMeterings select': 'one of what there is',
-  'screens/photo/PhotoPick input': 'a file',
   'screens/proof/CutGroups input': 'a tick',
 };
 
