@@ -217,17 +217,17 @@ book
     ends((await import('./trail.ts')).runTakeBack(change, by)),
   );
 
-const phones = program.command('phones').description('The phones that are let in.');
+const phones = program.command('phones').description(says.phones.does);
 phones
   .command('list')
-  .description('Each with its id, its name and what it may do.')
+  .description(says.phones.list.does)
   .action(async () => ends((await import('./phones.ts')).runPhonesList()));
 phones
   .command('change')
-  .description('Let one do more or less from now on, or call it by another name.')
-  .argument('<phone>', 'its id, from phones list')
-  .addOption(new Option('--role <role>', 'what it may do').choices(roles))
-  .option('--name <name>', 'how it is called')
+  .description(says.phones.change.does)
+  .argument('<phone>', says.phones.change.phone)
+  .addOption(new Option('--role <role>', says.phones.change.role).choices(roles))
+  .option('--name <name>', says.phones.change.name)
   .action(async (id: string, to: { role?: Role; name?: string }) =>
     ends((await import('./phones.ts')).runPhonesChange(id, to)),
   );

@@ -114,6 +114,18 @@ export const commandText = {
       by: 'who takes it back',
     },
   },
+  phones: {
+    does: 'The phones that are let in.',
+    list: {
+      does: 'Each with its id, its name and what it may do.',
+    },
+    change: {
+      does: 'Let one do more or less from now on, or call it by another name.',
+      phone: 'its id, from phones list',
+      role: 'what it may do',
+      name: 'how it is called',
+    },
+  },
   export: {
     does: 'Everything as one JSON file, or one table as CSV.',
     to: 'where to; standard output where absent',
