@@ -18,7 +18,11 @@ export const program = new Command('throughcut')
   .version(version(), '-V, --version', says.version)
   .helpOption('-h, --help', says.help)
   .helpCommand('help [command]', says.help)
-  .configureHelp({ styleTitle: (title) => titles[title] ?? title })
+  // What an option may be is said by its own words: the library has words of its own for it.
+  .configureHelp({
+    styleTitle: (title) => titles[title] ?? title,
+    optionDescription: ({ description }) => description,
+  })
   .exitOverride()
   .configureOutput({ writeErr: () => undefined });
 
@@ -226,7 +230,7 @@ phones
   .command('change')
   .description(says.phones.change.does)
   .argument('<phone>', says.phones.change.phone)
-  .addOption(new Option('--role <role>', says.phones.change.role).choices(roles))
+  .addOption(new Option('--role <role>', says.phones.change.role(roles)).choices(roles))
   .option('--name <name>', says.phones.change.name)
   .action(async (id: string, to: { role?: Role; name?: string }) =>
     ends((await import('./phones.ts')).runPhonesChange(id, to)),

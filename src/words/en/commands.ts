@@ -122,7 +122,7 @@ export const commandText = {
     change: {
       does: 'Let one do more or less from now on, or call it by another name.',
       phone: 'its id, from phones list',
-      role: 'what it may do',
+      role: (roles: readonly string[]) => `what it may do: ${roles.join(', ')}`,
       name: 'how it is called',
     },
   },
