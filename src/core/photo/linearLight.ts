@@ -1,4 +1,4 @@
-import { linearFromSrgb8, type Triple } from '../../num/colour.ts';
+import { linearFromSrgb8, srgbAsPrinted, type Triple } from '../../num/colour.ts';
 import { project, type Homography } from '../../num/homography.ts';
 import type { Picture } from './picture.ts';
 
@@ -27,4 +27,6 @@ export const lightOn =
 
 /** The luminance of linear light, white being 1: the middle row of sRGB's matrix (IEC 61966-2-1). */
 export const luminanceOf = ([red, green, blue]: Triple): number =>
-  0.2126 * red + 0.7152 * green + 0.0722 * blue;
+  ofRed * red + ofGreen * green + ofBlue * blue;
+
+const [ofRed, ofGreen, ofBlue] = srgbAsPrinted.toXyz[1];
