@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { plainStudy } from '../../../test/plainStudy.ts';
+import { sampleEntry } from '../../../test/samples/studies.ts';
 import type { StudyCell } from '../cutmodel/cutStudy.ts';
 import { fitStudy } from '../cutmodel/fitStudy.ts';
 import { answerSeen } from './evidenceFrom.ts';
@@ -42,6 +43,16 @@ describe('what of an answer bears on the standing', () => {
       code: 'welds-before-it-cuts',
       params: { speedMmPerS: staysOpenFromMmPerS },
     });
+  });
+
+  it('says nothing of a setting that was kept at another power, or in more passes', () => {
+    const answer = answerOf([...weldedAt(4, 5), ...clean, ...tooFast]);
+    const keptAt = (setting: { powerPct: number; passes: number }) =>
+      answerSeen(answer, sampleEntry('b1', { setting: { ...setting, speedMmPerS: 9 } }), undefined)
+        .staysOpenFromMmPerS;
+    expect(keptAt({ powerPct, passes: 1 })).toBeGreaterThan(5);
+    expect(keptAt({ powerPct: 30, passes: 1 })).toBeUndefined();
+    expect(keptAt({ powerPct, passes: 2 })).toBeUndefined();
   });
 
   it('is nothing of that kind where nothing was seen to weld', () => {

@@ -1,4 +1,5 @@
 import type { ProvenSetting } from '../book/provenSetting.ts';
+import type { Setting } from '../machine/setting.ts';
 import type { FitAnswer } from '../cutmodel/fitAnswer.ts';
 import { progress } from '../reading/progress.ts';
 import { readCard } from '../reading/readCard.ts';
@@ -103,15 +104,13 @@ const noPromise = (): never => {
 
 /** What of an answer bears on how its sheet stands. */
 export const answerSeen = (
-  { recommended, line, warnings, reason }: FitAnswer,
+  answer: FitAnswer,
   kept: ProvenSetting | undefined,
   study: Study | undefined,
 ): AnswerSeen => {
+  const { recommended, line } = answer;
   const { powerPct, speedMmPerS, passes } = recommended ?? {};
-  const staysOpenFrom =
-    reason?.code === 'welds-before-it-cuts'
-      ? reason.params.speedMmPerS
-      : warnings.find((warning) => warning.code === 'welds-back')?.params.slowestMmPerS;
+  const staysOpenFrom = staysOpenFromAt(answer, kept?.setting);
   const air = study?.cards.at(-1)?.rungs[0]?.setting.air ?? recommended?.air;
   return {
     recommended:
@@ -128,6 +127,23 @@ export const answerSeen = (
             null),
     ...(staysOpenFrom === undefined ? {} : { staysOpenFromMmPerS: staysOpenFrom }),
   };
+};
+
+/** What the answer says of welding is of one pass at one power, and says nothing of a setting that was kept at another. */
+const staysOpenFromAt = (
+  { reason, warnings }: Pick<FitAnswer, 'reason' | 'warnings'>,
+  kept: Setting | undefined,
+): number | undefined => {
+  const [powerPct, fromMmPerS] =
+    reason?.code === 'welds-before-it-cuts'
+      ? [reason.params.powerPct, reason.params.speedMmPerS]
+      : warnings.flatMap((warning) =>
+          warning.code === 'welds-back'
+            ? [warning.params.powerPct, warning.params.slowestMmPerS]
+            : [],
+        );
+  const isOfKept = kept === undefined || (kept.passes === 1 && kept.powerPct === powerPct);
+  return isOfKept ? fromMmPerS : undefined;
 };
 
 const stripsSeen = (strips: readonly StripKnown[]): readonly StripSeen[] =>
